@@ -1,0 +1,328 @@
+package org.capwright.geometry;
+
+/**
+ * One cubic Bézier segment, parameter t from 0 to 1. Guaranteed to be immutable.
+ *
+ * @param start where the segment begins, t = 0
+ * @param control1 first control point: the tangent at the start points at it
+ * @param control2 second control point: the tangent at the end comes from it
+ * @param end where the segment ends, t = 1
+ */
+public record Cubic(Point start, Point control1, Point control2, Point end) {
+
+    /** Nodes and weights of the eight-point Gauss-Legendre rule on [-1, 1], positive half (Abramowitz and Stegun, table 25.4). */
+    private static final double[] NODES = {
+        0.1834346424956498049394761,
+        0.5255324099163289858177390,
+        0.7966664774136267395915539,
+        0.9602898564975362316835609
+    };
+
+    private static final double[] WEIGHTS = {
+        0.3626837833783619829651504,
+        0.3137066458778872873379622,
+        0.2223810344533744705443560,
+        0.1012285362903762591525314
+    };
+
+    /** Two estimates of a length that agree to this, in mm, are taken as right; the finer one is then far closer. */
+    private static final double LENGTH_TOLERANCE = 1e-9;
+
+    private static final int DEEPEST = 24;
+
+    /**
+     * The straight segment between two points, run through at constant speed.
+     *
+     * @param from start
+     * @param to end
+     * @return a cubic whose control points lie on the line at one and two thirds
+     */
+    public static Cubic line(Point from, Point to) {
+        return new Cubic(from, from.towards(to, 1.0 / 3), from.towards(to, 2.0 / 3), to);
+    }
+
+    /**
+     * The segment with given ends and derivatives (Hermite form).
+     *
+     * @param from start
+     * @param derivativeAtStart dB/dt at t = 0
+     * @param derivativeAtEnd dB/dt at t = 1
+     * @param to end
+     * @return the only cubic with these data
+     */
+    public static Cubic hermite(Point from, Point derivativeAtStart, Point derivativeAtEnd, Point to) {
+        return new Cubic(
+                from,
+                new Point(from.x() + derivativeAtStart.x() / 3, from.y() + derivativeAtStart.y() / 3),
+                new Point(to.x() - derivativeAtEnd.x() / 3, to.y() - derivativeAtEnd.y() / 3),
+                to);
+    }
+
+    /**
+     * The point at a parameter.
+     *
+     * @param t 0 at the start, 1 at the end
+     * @return the point
+     */
+    public Point pointAt(double t) {
+        if (t == 0) {
+            return start;
+        }
+        if (t == 1) {
+            return end;
+        }
+        double u = 1 - t;
+        double a = u * u * u;
+        double b = 3 * u * u * t;
+        double c = 3 * u * t * t;
+        double d = t * t * t;
+        return new Point(
+                a * start.x() + b * control1.x() + c * control2.x() + d * end.x(),
+                a * start.y() + b * control1.y() + c * control2.y() + d * end.y());
+    }
+
+    /**
+     * The first derivative by the parameter.
+     *
+     * @param t 0 to 1
+     * @return dB/dt
+     */
+    public Point derivativeAt(double t) {
+        return new Point(dx(t), dy(t));
+    }
+
+    /**
+     * The second derivative by the parameter.
+     *
+     * @param t 0 to 1
+     * @return d²B/dt²
+     */
+    public Point secondDerivativeAt(double t) {
+        double u = 1 - t;
+        return new Point(
+                6
+                        * (u * (control2.x() - 2 * control1.x() + start.x())
+                                + t * (end.x() - 2 * control2.x() + control1.x())),
+                6
+                        * (u * (control2.y() - 2 * control1.y() + start.y())
+                                + t * (end.y() - 2 * control2.y() + control1.y())));
+    }
+
+    /**
+     * The unit tangent, in the direction of travel. Where a control point falls on its end, the next control point gives the direction.
+     *
+     * @param t 0 to 1
+     * @return a vector of length 1; zero for a segment that is a single point
+     */
+    public Point tangentAt(double t) {
+        Point derivative = derivativeAt(t);
+        if (derivative.norm() > 1e-12) {
+            return derivative.unit();
+        }
+        Point second = secondDerivativeAt(t);
+        if (second.norm() > 1e-12) {
+            return (t > 0.5 ? second.times(-1) : second).unit();
+        }
+        return end.minus(start).unit();
+    }
+
+    /**
+     * The signed curvature, 1/mm: positive where the segment turns left. κ = (B' × B'') / |B'|³.
+     *
+     * @param t 0 to 1
+     * @return the curvature, 0 on a straight line
+     */
+    public double curvatureAt(double t) {
+        Point first = derivativeAt(t);
+        double speed = first.norm();
+        return speed == 0 ? 0 : first.cross(secondDerivativeAt(t)) / (speed * speed * speed);
+    }
+
+    /**
+     * Whether the segment is a straight line run through forwards.
+     *
+     * @return true when the control points lie on the chord, between its ends and in order, to 1e-9 mm
+     */
+    public boolean isStraight() {
+        Point chord = end.minus(start);
+        double length = chord.norm();
+        if (length == 0) {
+            return control1.equals(start) && control2.equals(start);
+        }
+        Point unit = chord.times(1 / length);
+        Point first = control1.minus(start);
+        Point second = control2.minus(start);
+        double along1 = first.dot(unit);
+        double along2 = second.dot(unit);
+        return Math.abs(unit.cross(first)) < 1e-9
+                && Math.abs(unit.cross(second)) < 1e-9
+                && along1 >= 0
+                && along1 <= along2
+                && along2 <= length;
+    }
+
+    /**
+     * The arc length.
+     *
+     * @return millimetres, right to better than 1e-9 mm
+     */
+    public double length() {
+        return isStraight() ? start.distanceTo(end) : length(0, 1);
+    }
+
+    /**
+     * The arc length of a part of the segment, by adaptive Gauss-Legendre integration of the speed.
+     *
+     * @param from parameter where the part begins, 0 to 1
+     * @param to parameter where it ends, 0 to 1, not below {@code from}
+     * @return millimetres, right to better than 1e-9 mm
+     */
+    public double length(double from, double to) {
+        return refine(from, to, gauss(from, to), 0);
+    }
+
+    private double refine(double from, double to, double whole, int depth) {
+        double middle = (from + to) / 2;
+        double left = gauss(from, middle);
+        double right = gauss(middle, to);
+        if (depth == DEEPEST || Math.abs(left + right - whole) <= LENGTH_TOLERANCE) {
+            return left + right;
+        }
+        return refine(from, middle, left, depth + 1) + refine(middle, to, right, depth + 1);
+    }
+
+    private double gauss(double from, double to) {
+        double half = (to - from) / 2;
+        double centre = (to + from) / 2;
+        double sum = 0;
+        for (int i = 0; i < NODES.length; i++) {
+            double step = half * NODES[i];
+            sum += WEIGHTS[i] * (speed(centre - step) + speed(centre + step));
+        }
+        return sum * half;
+    }
+
+    private double speed(double t) {
+        double dx = dx(t);
+        double dy = dy(t);
+        return Math.sqrt(dx * dx + dy * dy);
+    }
+
+    private double dx(double t) {
+        double u = 1 - t;
+        return 3
+                * (u * u * (control1.x() - start.x())
+                        + 2 * u * t * (control2.x() - control1.x())
+                        + t * t * (end.x() - control2.x()));
+    }
+
+    private double dy(double t) {
+        double u = 1 - t;
+        return 3
+                * (u * u * (control1.y() - start.y())
+                        + 2 * u * t * (control2.y() - control1.y())
+                        + t * t * (end.y() - control2.y()));
+    }
+
+    /**
+     * The parameter at an arc length from the start, by Newton steps kept inside a shrinking bracket.
+     *
+     * @param distance millimetres along the segment, from 0 to its length; values outside give the nearer end
+     * @return t such that the arc from 0 to t has that length to 1e-9 mm
+     */
+    public double parameterAtLength(double distance) {
+        double total = length();
+        if (distance <= 0 || total == 0) {
+            return 0;
+        }
+        if (distance >= total) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        double t = distance / total;
+        double lengthToLow = 0;
+        for (int i = 0; i < 60; i++) {
+            double reached = lengthToLow + length(low, t);
+            double error = reached - distance;
+            if (Math.abs(error) < 1e-10) {
+                return t;
+            }
+            if (error > 0) {
+                high = t;
+            } else {
+                low = t;
+                lengthToLow = reached;
+            }
+            double speed = speed(t);
+            double next = speed > 0 ? t - error / speed : Double.NaN;
+            t = next > low && next < high ? next : (low + high) / 2;
+        }
+        return t;
+    }
+
+    /**
+     * The part between two parameters, by de Casteljau's construction (blossoming).
+     *
+     * @param from 0 to 1
+     * @param to 0 to 1, greater than {@code from}
+     * @return the segment that runs over just that part
+     */
+    public Cubic part(double from, double to) {
+        if (from == 0 && to == 1) {
+            return this;
+        }
+        return new Cubic(pointAt(from), blossom(from, from, to), blossom(from, to, to), pointAt(to));
+    }
+
+    private Point blossom(double a, double b, double c) {
+        Point p01 = start.towards(control1, a);
+        Point p12 = control1.towards(control2, a);
+        Point p23 = control2.towards(end, a);
+        return p01.towards(p12, b).towards(p12.towards(p23, b), c);
+    }
+
+    /**
+     * The same segment run through from its end.
+     *
+     * @return the reversed segment
+     */
+    public Cubic reversed() {
+        return new Cubic(end, control2, control1, start);
+    }
+
+    /**
+     * The mirror image about x = 0.
+     *
+     * @return the mirrored segment, from the mirrored start to the mirrored end
+     */
+    public Cubic mirrored() {
+        return new Cubic(start.mirrored(), control1.mirrored(), control2.mirrored(), end.mirrored());
+    }
+
+    /**
+     * The segment moved by a vector.
+     *
+     * @param offset millimetres
+     * @return the moved segment
+     */
+    public Cubic translated(Point offset) {
+        return new Cubic(start.plus(offset), control1.plus(offset), control2.plus(offset), end.plus(offset));
+    }
+
+    /**
+     * How many straight chords of equal parameter step keep within a distance of the segment. A chord over a step h is off by at most h²/8 · max|B''|,
+     * and |B''| is greatest at an end of a cubic.
+     *
+     * @param tolerance greatest distance in mm, above 0
+     * @return 1 or more, at most 10 000
+     */
+    public int chordsWithin(double tolerance) {
+        if (isStraight()) {
+            return 1;
+        }
+        double greatest =
+                Math.max(secondDerivativeAt(0).norm(), secondDerivativeAt(1).norm());
+        return (int) Math.min(10_000, Math.max(1, Math.ceil(Math.sqrt(greatest / (8 * tolerance)))));
+    }
+}

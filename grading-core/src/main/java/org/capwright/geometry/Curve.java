@@ -1,0 +1,391 @@
+package org.capwright.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A piecewise cubic curve: segments joined end to start. Positions on it are arc lengths in millimetres from its start. Guaranteed to be immutable.
+ */
+public final class Curve {
+
+    private final List<Cubic> segments;
+
+    /** Arc length up to the end of each segment; worked out on first use, and then the same for every thread. */
+    private volatile double @Nullable [] ends;
+
+    private Curve(List<Cubic> segments) {
+        this.segments = segments;
+    }
+
+    /**
+     * A curve of given segments.
+     *
+     * @param segments one or more, each starting exactly where the one before ends
+     * @return the curve
+     * @throws IllegalArgumentException if there is no segment, or a gap between two
+     */
+    public static Curve of(List<Cubic> segments) {
+        if (segments.isEmpty()) {
+            throw new IllegalArgumentException("a curve needs a segment");
+        }
+        for (int i = 1; i < segments.size(); i++) {
+            if (!segments.get(i).start().equals(segments.get(i - 1).end())) {
+                throw new IllegalArgumentException("segment " + i + " starts at "
+                        + segments.get(i).start() + ", the one before ends at "
+                        + segments.get(i - 1).end());
+            }
+        }
+        return new Curve(List.copyOf(segments));
+    }
+
+    /**
+     * A straight line.
+     *
+     * @param from start
+     * @param to end
+     * @return a curve of one straight segment
+     */
+    public static Curve line(Point from, Point to) {
+        return new Curve(List.of(Cubic.line(from, to)));
+    }
+
+    /**
+     * A line of straight segments.
+     *
+     * @param points two or more, in order of travel
+     * @return a curve with one straight segment between neighbouring points
+     */
+    public static Curve polyline(List<Point> points) {
+        List<Cubic> lines = new ArrayList<>(points.size() - 1);
+        for (int i = 1; i < points.size(); i++) {
+            lines.add(Cubic.line(points.get(i - 1), points.get(i)));
+        }
+        return of(lines);
+    }
+
+    /**
+     * The exact cubic segments.
+     *
+     * @return one or more, in order of travel; unmodifiable
+     */
+    public List<Cubic> segments() {
+        return segments;
+    }
+
+    /**
+     * Where the curve begins.
+     *
+     * @return the first point
+     */
+    public Point start() {
+        return segments.get(0).start();
+    }
+
+    /**
+     * Where the curve ends.
+     *
+     * @return the last point
+     */
+    public Point end() {
+        return segments.get(segments.size() - 1).end();
+    }
+
+    /**
+     * The arc length of the whole curve.
+     *
+     * @return millimetres, right to better than 1e-7 mm
+     */
+    public double length() {
+        double[] known = ends();
+        return known[known.length - 1];
+    }
+
+    private double[] ends() {
+        double[] known = ends;
+        if (known == null) {
+            known = new double[segments.size()];
+            double sum = 0;
+            for (int i = 0; i < known.length; i++) {
+                sum += segments.get(i).length();
+                known[i] = sum;
+            }
+            ends = known;
+        }
+        return known;
+    }
+
+    /** A place on a curve as segment number and parameter in it. */
+    private record Place(int segment, double t) {}
+
+    private Place placeAt(double distance) {
+        double[] known = ends();
+        int last = known.length - 1;
+        int low = 0;
+        int high = last;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (known[middle] < distance) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        double before = low == 0 ? 0 : known[low - 1];
+        return new Place(low, segments.get(low).parameterAtLength(distance - before));
+    }
+
+    /**
+     * The point at an arc length.
+     *
+     * @param distance millimetres from the start; values outside the curve give the nearer end
+     * @return the point, right to 1e-6 mm along the curve
+     */
+    public Point pointAtLength(double distance) {
+        Place place = placeAt(distance);
+        return segments.get(place.segment).pointAt(place.t);
+    }
+
+    /**
+     * The direction of travel at an arc length.
+     *
+     * @param distance millimetres from the start
+     * @return a unit vector
+     */
+    public Point tangentAtLength(double distance) {
+        Place place = placeAt(distance);
+        return segments.get(place.segment).tangentAt(place.t);
+    }
+
+    /**
+     * The signed curvature at an arc length, 1/mm, positive in a left turn.
+     *
+     * @param distance millimetres from the start
+     * @return the curvature
+     */
+    public double curvatureAtLength(double distance) {
+        Place place = placeAt(distance);
+        return segments.get(place.segment).curvatureAt(place.t);
+    }
+
+    /**
+     * The part between two arc lengths.
+     *
+     * @param from millimetres from the start, 0 or more
+     * @param to millimetres from the start, greater than {@code from}, at most the length
+     * @return the part, with exact cubic segments
+     * @throws IllegalArgumentException if the part would be empty
+     */
+    public Curve part(double from, double to) {
+        if (!(to > from)) {
+            throw new IllegalArgumentException("no part of a curve lies between " + from + " and " + to);
+        }
+        Place first = placeAt(from);
+        Place last = placeAt(to);
+        List<Cubic> kept = new ArrayList<>(last.segment - first.segment + 1);
+        for (int i = first.segment; i <= last.segment; i++) {
+            double a = i == first.segment ? first.t : 0;
+            double b = i == last.segment ? last.t : 1;
+            if (b > a) {
+                Cubic piece = segments.get(i).part(a, b);
+                kept.add(
+                        kept.isEmpty()
+                                ? piece
+                                : startingAt(kept.get(kept.size() - 1).end(), piece));
+            }
+        }
+        return new Curve(List.copyOf(kept));
+    }
+
+    private static Cubic startingAt(Point start, Cubic piece) {
+        return piece.start().equals(start) ? piece : new Cubic(start, piece.control1(), piece.control2(), piece.end());
+    }
+
+    /**
+     * The point of the curve that is nearest to a given point, as an arc length. Of equally near points the first is given.
+     *
+     * @param point any point
+     * @return millimetres from the start; the distance is the least possible to 1e-9 mm
+     */
+    public double closestLength(Point point) {
+        double best = Double.POSITIVE_INFINITY;
+        int bestSegment = 0;
+        double bestT = 0;
+        for (int i = 0; i < segments.size(); i++) {
+            Cubic segment = segments.get(i);
+            double t = closestParameter(segment, point);
+            double distance = segment.pointAt(t).distanceTo(point);
+            if (distance < best - 1e-12) {
+                best = distance;
+                bestSegment = i;
+                bestT = t;
+            }
+        }
+        double before = bestSegment == 0 ? 0 : ends()[bestSegment - 1];
+        return before + segments.get(bestSegment).length(0, bestT);
+    }
+
+    /** The squared distance to a cubic has at most five stationary points; 32 steps tell them apart on every curve a draft has. */
+    private static double closestParameter(Cubic segment, Point point) {
+        int steps = 32;
+        double bestT = 0;
+        double best = segment.start().distanceTo(point);
+        double slopeBefore = slope(segment, point, 0);
+        for (int i = 1; i <= steps; i++) {
+            double t = (double) i / steps;
+            double slope = slope(segment, point, t);
+            if (slopeBefore < 0 && slope >= 0) {
+                double low = t - 1.0 / steps;
+                double high = t;
+                for (int k = 0; k < 50; k++) {
+                    double middle = (low + high) / 2;
+                    if (slope(segment, point, middle) < 0) {
+                        low = middle;
+                    } else {
+                        high = middle;
+                    }
+                }
+                double distance = segment.pointAt(high).distanceTo(point);
+                if (distance < best) {
+                    best = distance;
+                    bestT = high;
+                }
+            }
+            slopeBefore = slope;
+        }
+        return segment.end().distanceTo(point) < best ? 1 : bestT;
+    }
+
+    private static double slope(Cubic segment, Point point, double t) {
+        return segment.pointAt(t).minus(point).dot(segment.derivativeAt(t));
+    }
+
+    /**
+     * How often the curve changes from a left turn to a right turn or back. Counted exactly: B' × B'' of a cubic is a quadratic in t. Turns weaker than
+     * 1e-9 of the curve's own scale do not count.
+     *
+     * @return 0 for a curve that turns one way only
+     */
+    public int inflections() {
+        int changes = 0;
+        double last = 0;
+        double weakest = 1e-9;
+        for (Cubic segment : segments) {
+            Point first = segment.control1().minus(segment.start());
+            Point second = segment.control2().minus(segment.control1());
+            Point third = segment.end().minus(segment.control2());
+            // B' × B'' / 18 in Bernstein form: a at t = 0, c at t = 1.
+            double a = first.cross(second);
+            double b = first.cross(third) / 2;
+            double c = second.cross(third);
+            double scale = first.norm() + second.norm() + third.norm();
+            double floor = weakest * scale * scale;
+            double vertex = (a - b) / (a - 2 * b + c);
+            double[] signs = vertex > 0 && vertex < 1
+                    ? new double[] {
+                        a, (1 - vertex) * (1 - vertex) * a + 2 * vertex * (1 - vertex) * b + vertex * vertex * c, c
+                    }
+                    : new double[] {a, c};
+            for (double value : signs) {
+                if (Math.abs(value) > floor) {
+                    double sign = Math.signum(value);
+                    if (last != 0 && sign != last) {
+                        changes++;
+                    }
+                    last = sign;
+                }
+            }
+        }
+        return changes;
+    }
+
+    /**
+     * The same curve run through from its end.
+     *
+     * @return the reversed curve
+     */
+    public Curve reversed() {
+        List<Cubic> back = new ArrayList<>(segments.size());
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            back.add(segments.get(i).reversed());
+        }
+        return new Curve(List.copyOf(back));
+    }
+
+    /**
+     * The mirror image about x = 0.
+     *
+     * @return the mirrored curve, in the same order of travel
+     */
+    public Curve mirrored() {
+        List<Cubic> images = new ArrayList<>(segments.size());
+        for (Cubic segment : segments) {
+            images.add(segment.mirrored());
+        }
+        return new Curve(List.copyOf(images));
+    }
+
+    /**
+     * The curve moved by a vector.
+     *
+     * @param offset millimetres
+     * @return the moved curve
+     */
+    public Curve translated(Point offset) {
+        List<Cubic> moved = new ArrayList<>(segments.size());
+        for (Cubic segment : segments) {
+            moved.add(segment.translated(offset));
+        }
+        return new Curve(List.copyOf(moved));
+    }
+
+    /**
+     * This curve continued by another.
+     *
+     * @param next a curve that starts exactly where this one ends
+     * @return both as one
+     * @throws IllegalArgumentException if there is a gap
+     */
+    public Curve joinedTo(Curve next) {
+        List<Cubic> all = new ArrayList<>(segments.size() + next.segments.size());
+        all.addAll(segments);
+        all.addAll(next.segments);
+        return of(all);
+    }
+
+    /**
+     * Points of the curve whose chords keep within a distance of it.
+     *
+     * @param tolerance greatest distance in mm, above 0
+     * @return two or more points in order of travel, the ends of all segments among them; no two neighbours are equal
+     */
+    public List<Point> flattened(double tolerance) {
+        List<Point> points = new ArrayList<>();
+        points.add(start());
+        for (Cubic segment : segments) {
+            int chords = segment.chordsWithin(tolerance);
+            for (int i = 1; i <= chords; i++) {
+                Point point = segment.pointAt((double) i / chords);
+                if (!point.equals(points.get(points.size() - 1))) {
+                    points.add(point);
+                }
+            }
+        }
+        return points;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Curve curve && segments.equals(curve.segments);
+    }
+
+    @Override
+    public int hashCode() {
+        return segments.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Curve" + segments;
+    }
+}
