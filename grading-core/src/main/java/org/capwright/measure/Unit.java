@@ -1,0 +1,108 @@
+package org.capwright.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A unit of length at the boundary. Inside the engine every length is in millimetres. */
+public enum Unit {
+    /** Millimetre. */
+    MILLIMETRE("mm", 1, 1),
+    /** Centimetre, 10 mm. */
+    CENTIMETRE("cm", 10, 2),
+    /** Inch, 25.4 mm exactly (international inch, 1959). */
+    INCH("in", 25.4, 3);
+
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(?:\\.\\d{1,12})?");
+    private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:(\\d{1,6})(?:\\s+|-))?(\\d{1,4})/(\\d{1,4})");
+
+    private final String symbol;
+    private final double millimetres;
+    private final int decimals;
+
+    Unit(String symbol, double millimetres, int decimals) {
+        this.symbol = symbol;
+        this.millimetres = millimetres;
+        this.decimals = decimals;
+    }
+
+    /**
+     * The short name used in requests and on drawings.
+     *
+     * @return {@code mm}, {@code cm} or {@code in}
+     */
+    public String symbol() {
+        return symbol;
+    }
+
+    /**
+     * A length in this unit as millimetres.
+     *
+     * @param length in this unit
+     * @return millimetres
+     */
+    public double toMillimetres(double length) {
+        return length * millimetres;
+    }
+
+    /**
+     * A length in millimetres in this unit.
+     *
+     * @param length millimetres
+     * @return the length in this unit
+     */
+    public double fromMillimetres(double length) {
+        return length / millimetres;
+    }
+
+    /**
+     * A length written for people: no more decimals than the sewing room reads, no trailing zeros.
+     *
+     * @param length millimetres, finite
+     * @return for example {@code 36.25}, without the unit
+     */
+    public String format(double length) {
+        BigDecimal rounded = BigDecimal.valueOf(fromMillimetres(length)).setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal plain = rounded.stripTrailingZeros();
+        return plain.signum() == 0 ? "0" : plain.toPlainString();
+    }
+
+    /**
+     * Reads a length written as a decimal ({@code 3.5}), a fraction ({@code 1/2}) or a whole number and a fraction ({@code 3 1/2}, {@code 3-1/2}).
+     *
+     * @param text the length, in this unit, spaces around it allowed
+     * @return millimetres
+     * @throws NumberFormatException if the text is none of these
+     */
+    public double parse(String text) {
+        String trimmed = text.strip();
+        if (DECIMAL.matcher(trimmed).matches()) {
+            return toMillimetres(Double.parseDouble(trimmed));
+        }
+        Matcher fraction = FRACTION.matcher(trimmed);
+        if (fraction.matches() && Integer.parseInt(fraction.group(4)) != 0) {
+            double whole = fraction.group(2) == null ? 0 : Integer.parseInt(fraction.group(2));
+            double value = whole + (double) Integer.parseInt(fraction.group(3)) / Integer.parseInt(fraction.group(4));
+            return toMillimetres(fraction.group(1).equals("-") ? -value : value);
+        }
+        throw new NumberFormatException("not a length: " + trimmed);
+    }
+
+    /**
+     * The unit with a given short name.
+     *
+     * @param symbol {@code mm}, {@code cm} or {@code in}
+     * @return the unit
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Unit ofSymbol(String symbol) {
+        for (Unit unit : values()) {
+            if (unit.symbol.equals(symbol.toLowerCase(Locale.ROOT))) {
+                return unit;
+            }
+        }
+        throw new IllegalArgumentException("no unit " + symbol);
+    }
+}
