@@ -1,0 +1,228 @@
+package org.capwright.draft;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/**
+ * Fits the cap to the armhole: finds the cap height, or the bicep, whose cap line has the length of the armhole plus the ease. The length grows with either, so
+ * the root is bracketed outward from a guess and found by Brent's method (Commons Math) to 1e-9 mm.
+ */
+public final class CapFitting {
+
+    private static final double ACCURACY = 1e-10;
+    private static final int STEPS = 200;
+
+    private CapFitting() {}
+
+    /**
+     * The dimensions with those filled in that follow from the fit asked for.
+     *
+     * @param dimensions of one size
+     * @param fit what follows from what
+     * @return the dimensions with bicep and cap height both present
+     * @throws InvalidMeasuresException if no sleeve has that ease, naming the measure that stops it and the nearest value that works
+     */
+    public static Dimensions fitted(Dimensions dimensions, CapFit fit) {
+        if (fit instanceof CapFit.CapHeightFor wanted) {
+            double armhole = dimensions.get(Dimension.ARMHOLE);
+            return dimensions.with(
+                    Dimension.CAP_HEIGHT,
+                    capHeight(dimensions, armhole + wanted.ease().over(armhole)));
+        }
+        if (fit instanceof CapFit.BicepFor wanted) {
+            double armhole = dimensions.get(Dimension.ARMHOLE);
+            return dimensions.with(
+                    Dimension.BICEP, bicep(dimensions, armhole + wanted.ease().over(armhole)));
+        }
+        if (fit instanceof CapFit.HalvesFor wanted) {
+            return halves(dimensions, wanted);
+        }
+        return dimensions;
+    }
+
+    private static double capHeight(Dimensions dimensions, double target) {
+        double half = target / 2 / 1.03;
+        double width = dimensions.get(Dimension.BICEP) / 2;
+        double guess = Math.sqrt(Math.max(half * half - width * width, 0.04 * width * width));
+        return root(
+                height -> capLength(dimensions.with(Dimension.CAP_HEIGHT, height)),
+                guess,
+                Dimension.CAP_HEIGHT,
+                target);
+    }
+
+    private static double bicep(Dimensions dimensions, double target) {
+        double half = target / 2 / 1.03;
+        double height = dimensions.get(Dimension.CAP_HEIGHT);
+        double guess = 2 * Math.sqrt(Math.max(half * half - height * height, 0.04 * half * half));
+        return root(bicep -> capLength(dimensions.with(Dimension.BICEP, bicep)), guess, Dimension.BICEP, target);
+    }
+
+    private static Dimensions halves(Dimensions dimensions, CapFit.HalvesFor wanted) {
+        double frontArmhole = Overlay.frontArmhole(dimensions);
+        double backArmhole = dimensions.get(Dimension.ARMHOLE) - frontArmhole;
+        double frontTarget = frontArmhole + wanted.front().over(frontArmhole);
+        double backTarget = backArmhole + wanted.back().over(backArmhole);
+        double bicep = dimensions.get(Dimension.BICEP);
+        double total = frontTarget + backTarget;
+        double guessWidth = bicep * frontTarget / total;
+        double guess = Math.sqrt(
+                Math.max(frontTarget * frontTarget / 1.06 - guessWidth * guessWidth, 0.04 * guessWidth * guessWidth));
+        // With the front width that gives the front ease at each cap height, only the back cap line is left to fit.
+        DoubleFunction<OptionalDouble> backLength = height -> {
+            OptionalDouble front = frontWidth(dimensions, height, frontTarget);
+            if (front.isEmpty() || front.getAsDouble() >= bicep) {
+                return OptionalDouble.empty();
+            }
+            return length(BaseSleeve.Half.back(dimensions, bicep - front.getAsDouble(), height)
+                    .find());
+        };
+        double height = root(backLength, guess, Dimension.CAP_HEIGHT, backTarget);
+        double front = frontWidth(dimensions, height, frontTarget).orElseThrow();
+        return dimensions.with(Dimension.CAP_HEIGHT, height).with(Dimension.FRONT_WIDTH, front);
+    }
+
+    private static OptionalDouble frontWidth(Dimensions dimensions, double height, double target) {
+        double guess = Math.sqrt(Math.max(target * target / 1.06 - height * height, 0.04 * target * target));
+        return find(
+                width -> length(BaseSleeve.Half.front(dimensions, width, height).find()),
+                guess,
+                Dimension.FRONT_WIDTH,
+                target);
+    }
+
+    private static OptionalDouble length(Optional<CapLine> line) {
+        return line.isPresent() ? OptionalDouble.of(line.get().length()) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble capLength(Dimensions dimensions) {
+        double frontWidth = BaseSleeve.frontWidth(dimensions);
+        double height = dimensions.get(Dimension.CAP_HEIGHT);
+        double backWidth = dimensions.get(Dimension.BICEP) - frontWidth;
+        if (!(frontWidth > 0 && backWidth > 0)) {
+            return OptionalDouble.empty();
+        }
+        BaseSleeve.Half front = BaseSleeve.Half.front(dimensions, frontWidth, height);
+        BaseSleeve.Half back = BaseSleeve.Half.back(dimensions, backWidth, height);
+        OptionalDouble frontLength = length(front.find());
+        if (frontLength.isEmpty() || front.sameAs(back)) {
+            return frontLength.isEmpty() ? frontLength : OptionalDouble.of(2 * frontLength.getAsDouble());
+        }
+        OptionalDouble backLength = length(back.find());
+        return backLength.isEmpty()
+                ? backLength
+                : OptionalDouble.of(frontLength.getAsDouble() + backLength.getAsDouble());
+    }
+
+    private static double root(DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target) {
+        return find(length, guess, unknown, target)
+                .orElseThrow(() -> new InvalidMeasuresException(explained(length, unknown, target)));
+    }
+
+    /** Walks from the guess in steps of 4 % until the length passes the target, then solves. Where no line can be drawn the walk goes on: the set that works is an interval. */
+    private static OptionalDouble find(
+            DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target) {
+        double start = Math.min(Math.max(guess, unknown.least()), unknown.greatest());
+        OptionalDouble first = length.apply(start);
+        for (int i = 1; first.isEmpty() && i < STEPS; i++) {
+            double wider = Math.pow(1.04, i);
+            OptionalDouble above = length.apply(start * wider);
+            OptionalDouble below = length.apply(start / wider);
+            if (above.isPresent() || below.isPresent()) {
+                start = above.isPresent() ? start * wider : start / wider;
+                first = above.isPresent() ? above : below;
+            }
+        }
+        if (first.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double factor = first.getAsDouble() < target ? 1.04 : 1 / 1.04;
+        double inside = start;
+        for (int i = 0; i < STEPS; i++) {
+            double next = inside * factor;
+            if (next < unknown.least() || next > unknown.greatest()) {
+                return OptionalDouble.empty();
+            }
+            OptionalDouble reached = length.apply(next);
+            if (reached.isEmpty()) {
+                // The edge of what can be drafted lies between; the root may still lie before it.
+                next = edge(length, inside, next);
+                reached = length.apply(next);
+                if (reached.isEmpty() || (reached.getAsDouble() < target) == (factor > 1)) {
+                    return OptionalDouble.empty();
+                }
+            }
+            if ((reached.getAsDouble() < target) != (factor > 1)) {
+                return OptionalDouble.of(solve(length, Math.min(inside, next), Math.max(inside, next), target));
+            }
+            inside = next;
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static double solve(DoubleFunction<OptionalDouble> length, double low, double high, double target) {
+        UnivariateFunction excess = x -> length.apply(x).orElse(Double.NaN) - target;
+        double atLow = excess.value(low);
+        double atHigh = excess.value(high);
+        if (atLow == 0 || atHigh == 0) {
+            return atLow == 0 ? low : high;
+        }
+        return new BrentSolver(1e-14, ACCURACY, 1e-12).solve(100, excess, low, high);
+    }
+
+    private static double edge(DoubleFunction<OptionalDouble> length, double inside, double outside) {
+        double good = inside;
+        double bad = outside;
+        for (int i = 0; i < 50; i++) {
+            double middle = (good + bad) / 2;
+            if (length.apply(middle).isPresent()) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        return good;
+    }
+
+    /** Says between which armhole-plus-ease lengths the other measures allow a sleeve, at the ends of the range of the unknown. */
+    private static Violation explained(DoubleFunction<OptionalDouble> length, Dimension unknown, double target) {
+        double shortest = Double.POSITIVE_INFINITY;
+        double longest = 0;
+        double ratio = Math.pow(unknown.greatest() / unknown.least(), 1.0 / STEPS);
+        double before = Double.NaN;
+        for (int i = 0; i <= STEPS; i++) {
+            double value = unknown.least() * Math.pow(ratio, i);
+            OptionalDouble reached = length.apply(value);
+            if (reached.isPresent()) {
+                if (Double.isNaN(before) && i > 0) {
+                    double first = edge(length, value, value / ratio);
+                    shortest = Math.min(shortest, length.apply(first).orElse(reached.getAsDouble()));
+                }
+                shortest = Math.min(shortest, reached.getAsDouble());
+                longest = Math.max(longest, reached.getAsDouble());
+                before = value;
+            } else if (!Double.isNaN(before)) {
+                longest = Math.max(
+                        longest, length.apply(edge(length, before, value)).orElse(longest));
+                break;
+            }
+        }
+        String which = unknown == Dimension.BICEP ? "bicep" : "cap height";
+        return longest == 0
+                ? Violation.of("/sleeve/capEase", "no " + which + " gives a cap line with these displacements")
+                : Violation.lengthOutside(
+                        "/sleeve/capEase",
+                        "no " + which
+                                + " gives a cap line as long as the armhole with this ease; the length of the cap line",
+                        target,
+                        shortest,
+                        longest);
+    }
+}
