@@ -1,0 +1,106 @@
+package org.capwright.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.geometry.Point;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/**
+ * A style drafted in every size of a run. Guaranteed to be immutable.
+ *
+ * @param style what is the same in every size
+ * @param sizes the sizes, smallest first
+ * @param base position of the base size
+ * @param rules the grade rules, at most one per dimension
+ */
+public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<GradeRule> rules) {
+
+    /**
+     * Grades a style.
+     *
+     * @param style what is the same in every size
+     * @param baseDimensions dimensions of the base size
+     * @param labels names of the sizes, smallest first, all different
+     * @param base position of the base size among them
+     * @param rules at most one per dimension, each with one increment per interval
+     * @return the run, every size drafted anew
+     * @throws InvalidMeasuresException if a size cannot be drafted; all such sizes are named
+     */
+    public static SizeRun grade(
+            SleeveStyle style, Dimensions baseDimensions, List<String> labels, int base, List<GradeRule> rules) {
+        for (GradeRule rule : rules) {
+            if (rule.increments().size() != labels.size() - 1) {
+                throw new InvalidMeasuresException(Violation.of(
+                        "/grade/" + rule.dimension().gradeName(),
+                        "a rule needs one increment per interval between neighbouring sizes"));
+            }
+            if (!baseDimensions.has(rule.dimension())) {
+                throw new InvalidMeasuresException(Violation.of(
+                        "/grade/" + rule.dimension().gradeName(),
+                        "the style has no such dimension, so that it cannot grow"));
+            }
+        }
+        List<GradedSize> sizes = new ArrayList<>(labels.size());
+        List<Violation> found = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Dimensions graded = graded(baseDimensions, rules, base, i);
+            try {
+                sizes.add(new GradedSize(labels.get(i), SleeveDraft.of(style, graded)));
+            } catch (InvalidMeasuresException e) {
+                for (Violation violation : e.violations()) {
+                    found.add(i == base ? violation : violation.inSize(labels.get(i)));
+                }
+                if (i == base) {
+                    throw e; // what is wrong with the base size is wrong with all
+                }
+            }
+        }
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+        return new SizeRun(style, List.copyOf(sizes), base, List.copyOf(rules));
+    }
+
+    /**
+     * The dimensions of one size.
+     *
+     * @param baseDimensions dimensions of the base size
+     * @param rules grade rules
+     * @param base position of the base size
+     * @param size position of the size asked for
+     * @return the graded dimensions; those of the base size unchanged
+     */
+    public static Dimensions graded(Dimensions baseDimensions, List<GradeRule> rules, int base, int size) {
+        Dimensions graded = baseDimensions;
+        for (GradeRule rule : rules) {
+            graded = graded.with(rule.dimension(), rule.apply(baseDimensions.get(rule.dimension()), base, size));
+        }
+        return graded;
+    }
+
+    /**
+     * The base size.
+     *
+     * @return the size that the rules start from
+     */
+    public GradedSize baseSize() {
+        return sizes.get(base);
+    }
+
+    /**
+     * How far a size is moved so that its alignment point falls on that of the base size.
+     *
+     * @param size position of the size
+     * @param alignment the point on which the nest lies
+     * @return a vector in mm; zero for the base size
+     */
+    public Point shift(int size, Alignment alignment) {
+        return alignment
+                .of(baseSize().draft())
+                .minus(alignment.of(sizes.get(size).draft()));
+    }
+}
