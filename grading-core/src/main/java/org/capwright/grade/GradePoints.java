@@ -38,7 +38,7 @@ public final class GradePoints {
             int slash = key.indexOf('/');
             List<Point> deltas = new ArrayList<>(perSize.size());
             for (Map<String, Point> size : perSize) {
-                deltas.add(size.get(key).minus(place));
+                deltas.add(size.getOrDefault(key, place).minus(place));
             }
             points.add(new GradePoint(key.substring(0, slash), key.substring(slash + 1), place, List.copyOf(deltas)));
         });
@@ -66,10 +66,7 @@ public final class GradePoints {
             Map<String, Point> points, String half, OverlayHalf line, Point shift, int sign) {
         points.put("overlay/" + half + "join", side(line.join(), sign).plus(shift));
         points.put("overlay/" + half + "underarm", side(line.underarm(), sign).plus(shift));
-        line.side()
-                .ifPresent(s -> points.put(
-                        "overlay/" + half + "side hem",
-                        side(line.sidePoint(), sign).plus(shift)));
+        points.put("overlay/" + half + "side hem", side(line.sidePoint(), sign).plus(shift));
     }
 
     private static void addUnderSleeve(Map<String, Point> points, UnderSleeve under, Point shift) {

@@ -1,0 +1,33 @@
+package org.capwright.pattern;
+
+import java.util.List;
+import org.capwright.grade.SizeRun;
+
+/**
+ * All pieces of a run in all sizes, with what a file must state about them. Guaranteed to be immutable.
+ *
+ * @param title what stands on every file
+ * @param run the graded run
+ * @param sizes pieces per size, in the order of the run; every size has the same kinds of piece in the same order
+ */
+public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
+
+    /**
+     * What every file states.
+     *
+     * @param style name of the style, any script
+     * @param revision revision of the style
+     * @param unit unit in which figures are shown
+     */
+    public record Title(String style, String revision, org.capwright.measure.Unit unit) {}
+
+    /**
+     * One kind of piece in every size.
+     *
+     * @param position position of the kind in each size's list
+     * @return the pieces, smallest size first
+     */
+    public List<Piece> acrossSizes(int position) {
+        return sizes.stream().map(pieces -> pieces.get(position)).toList();
+    }
+}
