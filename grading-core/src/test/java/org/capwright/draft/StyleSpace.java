@@ -21,6 +21,31 @@ public final class StyleSpace {
         for (int i = 0; i < 8; i++) {
             random.nextDouble(); // the first values of neighbouring seeds are alike
         }
+        while (true) {
+            Case drawn = draw(seed, random);
+            if (isDrawable(drawn.dimensions())) {
+                return drawn;
+            }
+        }
+    }
+
+    private static boolean isDrawable(Dimensions d) {
+        double front = BaseSleeve.frontWidth(d);
+        double extra = d.getOr(Dimension.EXTRA_WIDTH, 0);
+        for (double more : new double[] {0, extra}) {
+            if (BaseSleeve.Half.front(d, front + more, d.get(Dimension.CAP_HEIGHT))
+                            .find()
+                            .isEmpty()
+                    || BaseSleeve.Half.back(d, d.get(Dimension.BICEP) - front + more, d.get(Dimension.CAP_HEIGHT))
+                            .find()
+                            .isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Case draw(long seed, Random random) {
         Map<Dimension, Double> d = new EnumMap<>(Dimension.class);
         double bicep = between(random, 220, 620);
         double capHeight = bicep * between(random, 0.15, 0.5);
