@@ -1,5 +1,6 @@
 package org.capwright.tables;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /** A unit in which a table is published. The API itself always speaks millimetres. */
@@ -29,13 +30,24 @@ public enum LengthUnit {
     }
 
     /**
-     * Converts a length in this unit.
+     * Converts a length in this unit. The shortest decimal that prints as the value is converted exactly and rounded
+     * once, so that 44.4 cm is 444 mm and not a hair beside it.
      *
      * @param value a length in this unit
-     * @return the same length in millimetres
+     * @return the same length in millimetres; not finite if the value is not
      */
     public double toMillimetres(double value) {
-        return value * millimetres;
+        return Double.isFinite(value) ? toMillimetres(BigDecimal.valueOf(value)) : value;
+    }
+
+    /**
+     * Converts a decimal exactly and rounds once, so that 44.4 cm is 444 mm and not a hair beside it.
+     *
+     * @param decimal a length in this unit
+     * @return the same length in millimetres, to the nearest double
+     */
+    double toMillimetres(BigDecimal decimal) {
+        return decimal.multiply(BigDecimal.valueOf(millimetres)).doubleValue();
     }
 
     /**

@@ -91,11 +91,12 @@ public record SizeTable(
      * The growth of a dimension between neighbouring sizes.
      *
      * @param dimension the dimension
-     * @return the increments, smallest size first; none where either size has a gap
+     * @return the increments, smallest size first; none where either size has a gap, and none at all when no body
+     *     dimension orders the sizes, as with age classes
      */
     public List<Increment> increments(Dimension dimension) {
         Optional<Row> row = row(dimension);
-        if (row.isEmpty()) {
+        if (row.isEmpty() || info.key().isEmpty()) {
             return List.of();
         }
         List<Increment> increments = new ArrayList<>(sizes.size());

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -78,7 +79,7 @@ final class TableFile {
                 }
                 Dimension dimension = dimension(row.get("dimension"));
                 TableValue value = new TableValue(
-                        unit.toMillimetres(Double.parseDouble(row.get("value"))),
+                        unit.toMillimetres(new BigDecimal(row.get("value"))),
                         Provenance.valueOf(row.get("provenance")));
                 if (values.computeIfAbsent(dimension, d -> new LinkedHashMap<>())
                                 .put(size, value)
@@ -87,8 +88,8 @@ final class TableFile {
                 }
                 if (!row.get("lower").isEmpty()) {
                     Interval interval = new Interval(
-                            unit.toMillimetres(Double.parseDouble(row.get("lower"))),
-                            unit.toMillimetres(Double.parseDouble(row.get("upper"))));
+                            unit.toMillimetres(new BigDecimal(row.get("lower"))),
+                            unit.toMillimetres(new BigDecimal(row.get("upper"))));
                     limits.computeIfAbsent(dimension, d -> new LinkedHashMap<>())
                             .put(size, interval);
                 }
