@@ -62,4 +62,16 @@ public final class DxfExport {
     public static byte[] blocks(PatternSet set, LocalDate created) {
         return BlockDrawing.of(set, Optional.of(created));
     }
+
+    /**
+     * The base size for rooms that grade by points: one block per piece, with the number of its grade rule ({@code # n}) at every grade point. The rules stand in the table
+     * that {@link RuleTable#of(PatternSet)} gives; {@link PointGrading} gives both at the cost of one.
+     *
+     * @param set the pieces of all sizes
+     * @return a whole DXF file
+     * @throws org.capwright.measure.InvalidMeasuresException if a piece has not the same edges, notches and marks in every size
+     */
+    public static byte[] graded(PatternSet set) {
+        return PointGrading.of(set).drawing();
+    }
 }

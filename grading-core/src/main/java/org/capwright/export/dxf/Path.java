@@ -3,7 +3,6 @@ package org.capwright.export.dxf;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
@@ -89,37 +88,27 @@ final class Path {
         return at;
     }
 
-    /** Whether the straight chord between two arc lengths keeps within a distance of all vertices between. */
-    boolean chordWithin(double from, double to, double tolerance) {
+    /**
+     * The vertex between two arc lengths that lies farthest from the straight chord between them.
+     *
+     * @param tolerance vertices within this distance do not count
+     * @return its arc length, or NaN if all lie within the tolerance
+     */
+    double farthestFromChord(double from, double to, double tolerance) {
         Point start = pointAt(from);
-        Point end = pointAt(to);
-        Point chord = end.minus(start);
+        Point chord = pointAt(to).minus(start);
         double square = chord.dot(chord);
+        double farthest = tolerance;
+        double at = Double.NaN;
         for (int i = firstBeyond(from); i < points.length && reached[i] < to; i++) {
             Point offset = points[i].minus(start);
             double along = square == 0 ? 0 : Math.max(0, Math.min(1, offset.dot(chord) / square));
-            if (offset.minus(chord.times(along)).norm() > tolerance) {
-                return false;
+            double distance = offset.minus(chord.times(along)).norm();
+            if (distance > farthest) {
+                farthest = distance;
+                at = reached[i];
             }
         }
-        return true;
-    }
-
-    /**
-     * Arc lengths of the joints of a curve where its direction breaks.
-     *
-     * @param curve the curve that this path follows
-     */
-    List<Double> breaksOf(Curve curve) {
-        List<Double> breaks = new ArrayList<>();
-        List<Cubic> segments = curve.segments();
-        for (int i = 1; i < segments.size(); i++) {
-            Point before = segments.get(i - 1).tangentAt(1);
-            Point after = segments.get(i).tangentAt(0);
-            if (Math.abs(before.cross(after)) > 0.01 || before.dot(after) < 0) {
-                breaks.add(locate(segments.get(i).start()));
-            }
-        }
-        return breaks;
+        return at;
     }
 }
