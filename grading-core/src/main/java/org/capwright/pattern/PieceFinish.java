@@ -26,7 +26,7 @@ final class PieceFinish {
         }
         List<MarkLine> marks = new ArrayList<>(draft.marks());
         marks.add(GrainLine.in(area, draft));
-        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), area, marks);
+        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
         return new Piece(
                 draft.kind(),
                 draft.size(),
