@@ -146,7 +146,7 @@ public final class LaySvg {
             command = 'L';
         }
         svg.append("Z\" fill=\"")
-                .append(placement.facing() == Placement.Facing.MIRRORED ? "#cfe0ee" : "#e3edd8")
+                .append(mirrored(placement) ? "#cfe0ee" : "#e3edd8")
                 .append("\" stroke=\"#111\" stroke-width=\"1.2\" stroke-linejoin=\"round\"/>\n");
         Polygon polygon = Outlines.polygon(placement.outline());
         MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, 2);
@@ -201,13 +201,16 @@ public final class LaySvg {
     }
 
     private static String manner(Placement placement) {
-        String turned = placement.rotation() == 180 ? ", top to the left" : "";
         return switch (placement.cover()) {
-                    case HALF_ON_FOLD -> "on the fold";
-                    case OPENED_OUT -> "opened out";
-                    case DRAWN -> placement.facing() == Placement.Facing.MIRRORED ? "mirrored" : "as drawn";
-                }
-                + turned;
+            case HALF_ON_FOLD -> "on the fold";
+            case OPENED_OUT -> "opened out";
+            case DRAWN -> mirrored(placement) ? "mirrored" : "as drawn";
+        };
+    }
+
+    /** A piece that is its own mirror image is not called mirrored. */
+    private static boolean mirrored(Placement placement) {
+        return placement.cover() == Placement.Cover.DRAWN && placement.facing() == Placement.Facing.MIRRORED;
     }
 
     private void ruler() {
