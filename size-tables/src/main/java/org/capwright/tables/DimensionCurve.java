@@ -1,0 +1,101 @@
+package org.capwright.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A row of a table as a function of the dimension that orders the sizes: a monotone piecewise cubic through the values
+ * (Fritsch and Butland 1984), which keeps growing where the values grow and never overshoots them.
+ *
+ * <p>A gap splits the curve, and nothing is extrapolated: outside the stretches that have values a call is refused.
+ */
+public final class DimensionCurve {
+
+    private record Stretch(Interval range, double[] keys, List<TableValue> values, MonotoneCurve curve) {}
+
+    private final Dimension dimension;
+    private final BodyDimension key;
+    private final List<Stretch> stretches;
+
+    private DimensionCurve(Dimension dimension, BodyDimension key, List<Stretch> stretches) {
+        this.dimension = dimension;
+        this.key = key;
+        this.stretches = List.copyOf(stretches);
+    }
+
+    static DimensionCurve of(SizeTable table, Dimension dimension) {
+        BodyDimension key = table.requiredKey();
+        Row row = table.row(dimension)
+                .orElseThrow(() -> new ViolationException(new Violation(
+                        "dimension",
+                        dimension.id(),
+                        "a dimension of " + table.id() + ": "
+                                + String.join(
+                                        ", ",
+                                        table.rows().stream()
+                                                .map(r -> r.dimension().id())
+                                                .toList()))));
+        List<Stretch> stretches = new ArrayList<>();
+        List<Double> keys = new ArrayList<>();
+        List<TableValue> values = new ArrayList<>();
+        for (String size : table.sizes()) {
+            Optional<TableValue> place = table.value(size, key);
+            Optional<TableValue> value = row.value(size);
+            if (place.isPresent() && value.isPresent()) {
+                keys.add(place.get().millimetres());
+                values.add(value.get());
+            } else {
+                close(stretches, keys, values);
+            }
+        }
+        close(stretches, keys, values);
+        return new DimensionCurve(dimension, key, stretches);
+    }
+
+    private static void close(List<Stretch> stretches, List<Double> keys, List<TableValue> values) {
+        if (!keys.isEmpty()) {
+            double[] x = keys.stream().mapToDouble(Double::doubleValue).toArray();
+            double[] y = values.stream().mapToDouble(TableValue::millimetres).toArray();
+            stretches.add(
+                    new Stretch(new Interval(x[0], x[x.length - 1]), x, List.copyOf(values), new MonotoneCurve(x, y)));
+            keys.clear();
+            values.clear();
+        }
+    }
+
+    /**
+     * The ranges of the key in which the curve has values, smallest first. A single value makes a range of no width.
+     *
+     * @return ranges in millimetres, at least one unless the row is all gaps
+     */
+    public List<Interval> ranges() {
+        return stretches.stream().map(Stretch::range).toList();
+    }
+
+    /**
+     * The value at a key.
+     *
+     * @param place value of the key dimension in millimetres, within one of {@link #ranges()}
+     * @return the table's own value at a size, else a value marked {@link Provenance#INTERPOLATED}
+     * @throws ViolationException outside the ranges, naming them
+     */
+    public TableValue at(double place) {
+        for (Stretch stretch : stretches) {
+            if (stretch.range.contains(place)) {
+                for (int i = 0; i < stretch.keys.length; i++) {
+                    if (stretch.keys[i] == place) {
+                        return stretch.values.get(i);
+                    }
+                }
+                return new TableValue(stretch.curve.at(place), Provenance.INTERPOLATED);
+            }
+        }
+        List<String> ranges = new ArrayList<>();
+        for (Stretch stretch : stretches) {
+            ranges.add(stretch.range.lower() + " to " + stretch.range.upper() + " mm");
+        }
+        throw new ViolationException(
+                new Violation(key.id(), place + " mm", "for " + dimension.id() + " " + String.join(" or ", ranges)));
+    }
+}

@@ -1,0 +1,264 @@
+package org.capwright.tables;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Checks a user's table and collects everything that is wrong with it. */
+final class DraftCheck {
+
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final int ID_LENGTH = 64;
+    private static final int TEXT_LENGTH = 500;
+    private static final int SIZE_LENGTH = 32;
+    private static final int MOST_SIZES = 100;
+    private static final int MOST_ROWS = 40;
+    private static final Interval GARMENT_RANGE = new Interval(10, 3000);
+
+    private record Pair(BodyDimension smaller, BodyDimension larger) {}
+
+    /** Anatomy: the first is always the smaller of the two. */
+    private static final List<Pair> ORDERED = List.of(
+            new Pair(BodyDimension.WRIST_GIRTH, BodyDimension.ELBOW_GIRTH),
+            new Pair(BodyDimension.WRIST_GIRTH, BodyDimension.UPPER_ARM_GIRTH),
+            new Pair(BodyDimension.UPPER_ARM_GIRTH, BodyDimension.ARMSCYE_GIRTH),
+            new Pair(BodyDimension.UPPER_ARM_GIRTH, BodyDimension.BUST_GIRTH),
+            new Pair(BodyDimension.UPPER_ARM_LENGTH, BodyDimension.ARM_LENGTH),
+            new Pair(BodyDimension.ARM_LENGTH, BodyDimension.STATURE),
+            new Pair(BodyDimension.SCYE_DEPTH, BodyDimension.STATURE));
+
+    private final TableDraft draft;
+    private final List<Violation> violations = new ArrayList<>();
+
+    DraftCheck(TableDraft draft) {
+        this.draft = draft;
+    }
+
+    SizeTable build() {
+        checkId();
+        checkText("/title", draft.title());
+        checkText("/source", draft.source());
+        checkText("/licence", draft.licence());
+        checkText("/figureType", draft.figureType());
+        checkText("/population", draft.population());
+        checkSizes();
+        Optional<LengthUnit> unit = LengthUnit.find(draft.unit());
+        if (unit.isEmpty()) {
+            violations.add(new Violation("/unit", shown(draft.unit()), "mm, cm or in"));
+        }
+        Optional<BodyDimension> key = BodyDimension.find(draft.key());
+        if (key.isEmpty()) {
+            violations.add(new Violation("/key", shown(draft.key()), "a body dimension, such as bustGirth or stature"));
+        }
+        Map<Dimension, Integer> places = rowPlaces();
+        if (unit.isPresent()) {
+            checkRanges(unit.get(), places);
+            checkPairs(places);
+            key.ifPresent(k -> checkGrowth(k, places));
+        }
+        if (!violations.isEmpty() || unit.isEmpty()) {
+            throw new ViolationException(violations);
+        }
+        return table(unit.get(), key, places);
+    }
+
+    private void checkId() {
+        if (draft.id().length() > ID_LENGTH || !ID.matcher(draft.id()).matches()) {
+            violations.add(new Violation(
+                    "/id", shown(draft.id()), "kebab-case of a-z and 0-9, 1 to " + ID_LENGTH + " characters"));
+        } else if (SizeTables.find(draft.id()).isPresent()) {
+            violations.add(new Violation("/id", draft.id(), "an id that no published table has"));
+        }
+    }
+
+    private void checkText(String field, String text) {
+        if (text.isBlank() || text.length() > TEXT_LENGTH) {
+            violations.add(new Violation(field, shown(text), "1 to " + TEXT_LENGTH + " characters, not blank"));
+        }
+    }
+
+    private void checkSizes() {
+        if (draft.sizes().isEmpty() || draft.sizes().size() > MOST_SIZES) {
+            violations.add(new Violation("/sizes", draft.sizes().size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
+        }
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < draft.sizes().size(); i++) {
+            String size = draft.sizes().get(i);
+            if (size.isBlank() || size.length() > SIZE_LENGTH) {
+                violations.add(
+                        new Violation("/sizes/" + i, shown(size), "1 to " + SIZE_LENGTH + " characters, not blank"));
+            } else if (!seen.add(size)) {
+                violations.add(new Violation("/sizes/" + i, size, "each size once"));
+            }
+        }
+    }
+
+    private Map<Dimension, Integer> rowPlaces() {
+        List<RowDraft> rows = draft.rows();
+        if (rows.isEmpty() || rows.size() > MOST_ROWS) {
+            violations.add(new Violation("/rows", rows.size() + " rows", "1 to " + MOST_ROWS + " rows"));
+        }
+        Map<Dimension, Integer> places = new LinkedHashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            RowDraft row = rows.get(i);
+            String field = "/rows/" + i;
+            Optional<Dimension> dimension = Dimension.find(row.dimension());
+            if (dimension.isEmpty()) {
+                violations.add(new Violation(
+                        field + "/dimension", shown(row.dimension()), "a known dimension, such as upperArmGirth"));
+            } else if (places.putIfAbsent(dimension.get(), i) != null) {
+                violations.add(new Violation(field + "/dimension", row.dimension(), "each dimension once"));
+            } else if (dimension.get() instanceof GarmentDimension && draft.kind() == TableKind.BODY) {
+                violations.add(
+                        new Violation(field + "/dimension", row.dimension(), "a body dimension in a body table"));
+            }
+            if (row.values().size() != draft.sizes().size()) {
+                violations.add(new Violation(
+                        field + "/values",
+                        row.values().size() + " values",
+                        draft.sizes().size() + " values, one per size; a gap is empty"));
+            }
+        }
+        return places;
+    }
+
+    private void checkRanges(LengthUnit unit, Map<Dimension, Integer> places) {
+        places.forEach((dimension, place) -> {
+            Interval range = dimension instanceof BodyDimension body ? body.plausible() : GARMENT_RANGE;
+            List<OptionalDouble> values = draft.rows().get(place).values();
+            for (int i = 0; i < values.size(); i++) {
+                OptionalDouble value = values.get(i);
+                if (value.isPresent() && !range.contains(unit.toMillimetres(value.getAsDouble()))) {
+                    violations.add(new Violation(
+                            field(place, i),
+                            value.getAsDouble() + " " + unit.symbol(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s from %.4g to %.4g %s",
+                                    dimension.id(),
+                                    unit.fromMillimetres(range.lower()),
+                                    unit.fromMillimetres(range.upper()),
+                                    unit.symbol())));
+                }
+            }
+        });
+    }
+
+    private void checkPairs(Map<Dimension, Integer> places) {
+        for (Pair pair : ORDERED) {
+            Integer smaller = places.get(pair.smaller());
+            Integer larger = places.get(pair.larger());
+            if (smaller == null || larger == null) {
+                continue;
+            }
+            List<OptionalDouble> low = draft.rows().get(smaller).values();
+            List<OptionalDouble> high = draft.rows().get(larger).values();
+            for (int i = 0; i < Math.min(low.size(), high.size()); i++) {
+                if (low.get(i).isPresent()
+                        && high.get(i).isPresent()
+                        && low.get(i).getAsDouble() >= high.get(i).getAsDouble()) {
+                    violations.add(new Violation(
+                            field(smaller, i),
+                            given(low.get(i)),
+                            pair.smaller().id() + " below " + pair.larger().id() + ", here " + given(high.get(i))));
+                }
+            }
+        }
+    }
+
+    /**
+     * The key must grow from size to size; girths must not shrink where the bust orders the sizes, lengths must not
+     * shrink where the stature does. A girth by stature, or a length by bust, may go either way.
+     */
+    private void checkGrowth(BodyDimension key, Map<Dimension, Integer> places) {
+        Integer keyPlace = places.get(key);
+        if (keyPlace == null) {
+            violations.add(new Violation("/key", key.id(), "the dimension of one of the rows"));
+            return;
+        }
+        List<OptionalDouble> keys = draft.rows().get(keyPlace).values();
+        for (int i = 0; i < keys.size(); i++) {
+            if (keys.get(i).isEmpty()) {
+                violations.add(new Violation(
+                        field(keyPlace, i), "none", "a value for every size, as " + key.id() + " orders the sizes"));
+            }
+        }
+        places.forEach((dimension, place) -> {
+            boolean isKey = dimension == key;
+            if (isKey || dimension instanceof BodyDimension body && body.family() == key.family()) {
+                checkGrowth(draft.rows().get(place), place, isKey);
+            }
+        });
+    }
+
+    private void checkGrowth(RowDraft row, int place, boolean strictly) {
+        OptionalDouble before = OptionalDouble.empty();
+        for (int i = 0; i < row.values().size(); i++) {
+            OptionalDouble value = row.values().get(i);
+            if (value.isEmpty()) {
+                continue;
+            }
+            if (before.isPresent()) {
+                double last = before.getAsDouble();
+                if (value.getAsDouble() < last || strictly && value.getAsDouble() == last) {
+                    violations.add(new Violation(
+                            field(place, i),
+                            given(value),
+                            row.dimension() + (strictly ? " above " : " not below ") + given(before)
+                                    + " of the size before"));
+                }
+            }
+            before = value;
+        }
+    }
+
+    private SizeTable table(LengthUnit unit, Optional<BodyDimension> key, Map<Dimension, Integer> places) {
+        List<Row> rows = new ArrayList<>();
+        places.forEach((dimension, place) -> {
+            Map<String, TableValue> values = new LinkedHashMap<>();
+            for (int i = 0; i < draft.sizes().size(); i++) {
+                OptionalDouble value = draft.rows().get(place).values().get(i);
+                if (value.isPresent()) {
+                    values.put(
+                            draft.sizes().get(i),
+                            new TableValue(unit.toMillimetres(value.getAsDouble()), Provenance.USER_SUPPLIED));
+                }
+            }
+            rows.add(new Row(dimension, values, Map.of(), OptionalDouble.empty()));
+        });
+        TableInfo info = new TableInfo(
+                draft.id(),
+                draft.title(),
+                draft.source(),
+                draft.licence(),
+                "given by a user",
+                Confidence.NOT_JUDGED,
+                draft.figureType(),
+                draft.population(),
+                unit,
+                draft.kind(),
+                Statistic.STANDARD_FIGURE,
+                key,
+                List.of());
+        return new SizeTable(info, draft.sizes(), Map.of(), Map.of(), rows);
+    }
+
+    private String given(OptionalDouble value) {
+        return value.getAsDouble() + " " + draft.unit();
+    }
+
+    private static String field(int row, int size) {
+        return "/rows/" + row + "/values/" + size;
+    }
+
+    private static String shown(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+}
