@@ -16,7 +16,7 @@ import org.capwright.measure.Violation;
  */
 public final class CapLine {
 
-    /** Displacements, as a share of the slope triangle, between which a fair line is always looked for. */
+    /** A cap line this steep would be all but leaning over the arm. */
     private static final double STEEPEST_DEGREES = 89;
 
     private final Curve curve;
@@ -24,13 +24,15 @@ public final class CapLine {
     private final double capHeight;
     private final double outward;
     private final double inward;
+    private final double turn;
 
-    private CapLine(Curve curve, double width, double capHeight, double outward, double inward) {
+    private CapLine(Curve curve, double width, double capHeight, double outward, double inward, double turn) {
         this.curve = curve;
         this.width = width;
         this.capHeight = capHeight;
         this.outward = outward;
         this.inward = inward;
+        this.turn = turn;
     }
 
     /**
@@ -56,17 +58,18 @@ public final class CapLine {
         if (fair.isEmpty() || steepest(fair.get(), slope) > Math.toRadians(STEEPEST_DEGREES)) {
             return Optional.empty();
         }
-        return Optional.of(
-                new CapLine(inSleeve(fair.get(), width, capHeight, division), width, capHeight, outward, inward));
+        return Optional.of(new CapLine(
+                inSleeve(fair.get(), width, capHeight, division),
+                width,
+                capHeight,
+                outward,
+                inward,
+                fair.get().turn() / 4));
     }
 
-    /** The line is steepest at its inflection, at or beside the middle knot: the least slope of the graph over the three spans around it is at a knot or within g's sign change. */
+    /** The steepest descent against the bicep line, at the inflection. */
     private static double steepest(FairLine fair, double slope) {
-        double least = 0;
-        for (int knot = 0; knot < FairLine.KNOTS.length; knot++) {
-            least = Math.min(least, fair.slope(knot));
-        }
-        return Math.atan(slope) - Math.atan(least);
+        return Math.atan(slope) - Math.atan(fair.leastSlope());
     }
 
     private static Curve inSleeve(FairLine fair, double width, double capHeight, double division) {
@@ -226,6 +229,15 @@ public final class CapLine {
             sum += curve.segments().get(k).length();
         }
         return OptionalDouble.of(curve.length());
+    }
+
+    /**
+     * Where the line turns from convex to hollow.
+     *
+     * @return share of the guide line from the apex, near 0.5
+     */
+    public double turn() {
+        return turn;
     }
 
     /**

@@ -71,10 +71,14 @@ final class FairLine {
 
     private final double[] values;
     private final double[] slopes;
+    private final double turn;
+    private final double leastSlope;
 
-    private FairLine(double[] values, double[] slopes) {
+    private FairLine(double[] values, double[] slopes, double turn, double leastSlope) {
         this.values = values;
         this.slopes = slopes;
+        this.turn = turn;
+        this.leastSlope = leastSlope;
     }
 
     /** ∫ max(0, X - s) hat_k(s) ds: what g = hat_k adds to y at X. Each side of the hat is a line, so the cubic antiderivative is exact. */
@@ -173,7 +177,29 @@ final class FairLine {
         values[8] = -inward;
         values[COUNT - 1] = 0;
         slopes[COUNT - 1] = slope;
-        return new FairLine(values, slopes);
+        int before = 0;
+        int after = COUNT - 1;
+        for (int k = 0; k < COUNT; k++) {
+            before = g[k] < 0 ? k : before;
+            after = g[COUNT - 1 - k] > 0 ? COUNT - 1 - k : after;
+        }
+        if (after > before + 1) {
+            // g is nothing over a stretch: the turn is anywhere in it, the nearest to the middle is taken.
+            double place = Math.min(Math.max(KNOTS[MIDDLE], KNOTS[before + 1]), KNOTS[after - 1]);
+            return new FairLine(values, slopes, place, slopes[before + 1]);
+        }
+        double part = (KNOTS[after] - KNOTS[before]) * g[before] / (g[before] - g[after]);
+        return new FairLine(values, slopes, KNOTS[before] + part, slopes[before] + part * g[before] / 2);
+    }
+
+    /** Where the line turns from convex to concave, x in divisions. */
+    double turn() {
+        return turn;
+    }
+
+    /** The slope at the turn, where the line falls fastest against the guide line. */
+    double leastSlope() {
+        return leastSlope;
     }
 
     /** Distance from the guide line at a knot, in divisions. */

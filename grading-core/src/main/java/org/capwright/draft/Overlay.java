@@ -7,6 +7,7 @@ import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
 import org.capwright.measure.Violation;
 
 /**
@@ -33,18 +34,19 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
         double length = dimensions.get(Dimension.OVERLAY_LENGTH);
         double extra = dimensions.getOr(Dimension.EXTRA_WIDTH, 0);
         double hemPointY = capHeight - length;
+        BaseSleeve under = extra == 0 ? base : BaseSleeve.draft(dimensions, capHeight, extra);
         double sideDepth = sideDepth(dimensions, style.hem(), -hemPointY);
         double frontArmhole = frontArmhole(dimensions);
         double backArmhole = dimensions.get(Dimension.ARMHOLE) - frontArmhole;
         List<Violation> found = new ArrayList<>();
-        OptionalDouble joinHeight = base.front().lengthTo(style.join());
-        if (joinHeight.isEmpty() || style.join() <= 0.5) {
+        double turn = Math.max(under.front().turn(), under.back().turn());
+        if (!(style.join() >= turn / RaisedLine.LATEST_TURN && style.join() <= 1)) {
             found.add(new Violation(
                     "/overlay/join",
-                    "the raised line must join the cap line below its middle",
-                    org.capwright.measure.Quantity.RATIO,
+                    "the raised line must join the cap line well below where it turns hollow",
+                    Quantity.RATIO,
                     OptionalDouble.of(style.join()),
-                    OptionalDouble.of(0.51),
+                    OptionalDouble.of(turn / RaisedLine.LATEST_TURN),
                     OptionalDouble.of(1)));
         }
         if (length < capHeight + Math.max(0, sideDepth)) {
@@ -69,7 +71,6 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
-        BaseSleeve under = extra == 0 ? base : BaseSleeve.draft(dimensions, capHeight, extra);
         double rise = dimensions.get(Dimension.RISE);
         OverlayHalf front =
                 OverlayHalf.draft(under.front(), rise, style.join(), style.hem(), hemPointY, sideDepth, sagitta);

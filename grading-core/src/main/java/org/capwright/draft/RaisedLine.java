@@ -11,30 +11,39 @@ import org.capwright.geometry.Point;
  *
  * <p>Every point of the cap line is moved straight up by rise · w, where w falls from 1 at the apex to 0 at the join. w is a cubic spline of the place
  * along the guide line with w' = 0 at the apex, so the raised line is horizontal there; and w = w' = w'' = 0 at the join, so it runs into the cap line with the
- * same tangent and the same curvature. It leans over nowhere, whatever the rise, and with rise 0 it is the cap line. From the join to the underarm
- * point it is the cap line.
+ * same tangent and the same curvature. w turns from falling faster to falling slower just where the cap line turns from convex to hollow, so the raised line
+ * has one inflection as well, at the same place. It leans over nowhere, whatever the rise, and with rise 0 it is the cap line. From the join to the
+ * underarm point it is the cap line.
+ *
+ * <p>w'' is piecewise linear through (0, -2 S / c), (c, 0), (e, 2 S / (1 - c)), (1, 0) with c the turn and e half way from there to the join; the conditions
+ * at the join leave S = 3 / (1 + e).
  */
 final class RaisedLine {
 
-    /** Where w turns from falling faster to falling slower, and where its upward turn is strongest, as shares of the way to the join. */
-    private static final double TURN = 0.6;
+    /** The latest turn, as a share of the way to the join, that leaves room for a fair hollow before the join. */
+    static final double LATEST_TURN = 0.85;
 
-    private static final double STRONGEST = 0.8;
+    private final double[] knots;
+    private final double[] second;
 
-    /** With w'' piecewise linear through (0, -2 S / TURN), (TURN, 0), (STRONGEST, 2 S / (1 - TURN)), (1, 0), the end conditions leave S = 3 / (1 + STRONGEST). */
-    private static final double FALL = 3 / (1 + STRONGEST);
+    private RaisedLine(double turn) {
+        double strongest = (1 + turn) / 2;
+        double fall = 3 / (1 + strongest);
+        knots = new double[] {0, turn, strongest, 1};
+        second = new double[] {-2 * fall / turn, 0, 2 * fall / (1 - turn), 0};
+    }
 
-    private static final double[] KNOTS = {0, TURN, STRONGEST, 1};
-    private static final double[] SECOND = {-2 * FALL / TURN, 0, 2 * FALL / (1 - TURN), 0};
-
-    private RaisedLine() {}
+    /** The lift with a given turn, as a share of the way to the join. */
+    static RaisedLine turningAt(double turn) {
+        return new RaisedLine(turn);
+    }
 
     /**
      * The raised line of one half.
      *
      * @param cap the cap line it starts from
      * @param rise how far the apex is raised, mm, 0 or more
-     * @param join share of the guide line where it meets the cap line, in (0.5, 1]
+     * @param join share of the guide line where it meets the cap line: above the cap line's turn / {@link #LATEST_TURN}, at most 1
      * @return from the raised apex to the underarm point
      */
     static Curve over(CapLine cap, double rise, double join) {
@@ -42,6 +51,8 @@ final class RaisedLine {
             return cap.curve();
         }
         double reach = 4 * join;
+        RaisedLine lift = turningAt(cap.turn() / join);
+        double[] knots = lift.knots;
         List<Cubic> segments = new ArrayList<>(FairLine.KNOTS.length + 3);
         int next = 1;
         for (int k = 0; k + 1 < FairLine.KNOTS.length; k++) {
@@ -50,14 +61,14 @@ final class RaisedLine {
             Cubic segment = cap.curve().segments().get(k);
             double low = from;
             while (low < to) {
-                while (next < KNOTS.length && KNOTS[next] * reach <= low) {
+                while (next < knots.length && knots[next] * reach <= low) {
                     next++;
                 }
-                double high = next < KNOTS.length ? Math.min(to, KNOTS[next] * reach) : to;
+                double high = next < knots.length ? Math.min(to, knots[next] * reach) : to;
                 Cubic part = segment.part((low - from) / (to - from), (high - from) / (to - from));
                 segments.add(
                         low < reach
-                                ? lifted(part, rise, low / reach, high / reach, segments)
+                                ? lift.lifted(part, rise, low / reach, high / reach, segments)
                                 : startingWhere(segments, part));
                 low = high;
             }
@@ -70,7 +81,7 @@ final class RaisedLine {
         return start.equals(part.start()) ? part : new Cubic(start, part.control1(), part.control2(), part.end());
     }
 
-    private static Cubic lifted(Cubic part, double rise, double from, double to, List<Cubic> before) {
+    private Cubic lifted(Cubic part, double rise, double from, double to, List<Cubic> before) {
         double third = (to - from) / 3;
         double atStart = weight(from);
         double atEnd = weight(to);
@@ -89,33 +100,33 @@ final class RaisedLine {
     }
 
     /** w at a share of the way to the join. */
-    static double weight(double v) {
+    double weight(double v) {
         if (v >= 1) {
             return 0;
         }
         double sum = 1;
-        for (int i = 0; i + 1 < KNOTS.length && v > KNOTS[i]; i++) {
-            double width = KNOTS[i + 1] - KNOTS[i];
-            double reached = Math.min(v, KNOTS[i + 1]);
-            double part = reached - KNOTS[i];
-            double atEnd = SECOND[i] + (SECOND[i + 1] - SECOND[i]) * part / width;
-            double area = part * (SECOND[i] + atEnd) / 2;
-            double moment = part * part * (2 * SECOND[i] + atEnd) / 6;
+        for (int i = 0; i + 1 < knots.length && v > knots[i]; i++) {
+            double width = knots[i + 1] - knots[i];
+            double reached = Math.min(v, knots[i + 1]);
+            double part = reached - knots[i];
+            double atEnd = second[i] + (second[i + 1] - second[i]) * part / width;
+            double area = part * (second[i] + atEnd) / 2;
+            double moment = part * part * (2 * second[i] + atEnd) / 6;
             sum += moment + area * (v - reached);
         }
         return sum;
     }
 
     /** w' at a share of the way to the join. */
-    static double slope(double v) {
+    double slope(double v) {
         if (v >= 1) {
             return 0;
         }
         double sum = 0;
-        for (int i = 0; i + 1 < KNOTS.length && v > KNOTS[i]; i++) {
-            double part = Math.min(v, KNOTS[i + 1]) - KNOTS[i];
-            double atEnd = SECOND[i] + (SECOND[i + 1] - SECOND[i]) * part / (KNOTS[i + 1] - KNOTS[i]);
-            sum += part * (SECOND[i] + atEnd) / 2;
+        for (int i = 0; i + 1 < knots.length && v > knots[i]; i++) {
+            double part = Math.min(v, knots[i + 1]) - knots[i];
+            double atEnd = second[i] + (second[i + 1] - second[i]) * part / (knots[i + 1] - knots[i]);
+            sum += part * (second[i] + atEnd) / 2;
         }
         return sum;
     }

@@ -231,7 +231,11 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
      * @return t such that the arc from 0 to t has that length to 1e-9 mm
      */
     public double parameterAtLength(double distance) {
-        double total = length();
+        return parameterAtLength(distance, length());
+    }
+
+    /** The same for a caller that knows the segment's length already. */
+    double parameterAtLength(double distance, double total) {
         if (distance <= 0 || total == 0) {
             return 0;
         }

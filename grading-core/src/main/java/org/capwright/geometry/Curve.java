@@ -131,8 +131,14 @@ public final class Curve {
                 high = middle;
             }
         }
+        double after = known[low];
+        if (distance >= after) {
+            // Said outright, for after - before need not be the segment's length to the last bit, and a part must end
+            // exactly at a joint.
+            return new Place(low, 1);
+        }
         double before = low == 0 ? 0 : known[low - 1];
-        return new Place(low, segments.get(low).parameterAtLength(distance - before));
+        return new Place(low, segments.get(low).parameterAtLength(distance - before, after - before));
     }
 
     /**
@@ -193,6 +199,10 @@ public final class Curve {
                                 ? piece
                                 : startingAt(kept.get(kept.size() - 1).end(), piece));
             }
+        }
+        if (kept.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "no part of a curve of length " + length() + " lies between " + from + " and " + to);
         }
         return new Curve(List.copyOf(kept));
     }

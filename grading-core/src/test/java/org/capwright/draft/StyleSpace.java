@@ -1,0 +1,111 @@
+package org.capwright.draft;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+
+/** Seeded random styles over the whole parameter space, for property tests. Every case is drawn from its own seed, so that a failure can be run again. */
+public final class StyleSpace {
+
+    private StyleSpace() {}
+
+    /** Dimensions and style of one case. */
+    public record Case(long seed, SleeveStyle style, Dimensions dimensions) {}
+
+    /** A style that can be drafted: displacements are drawn inside the share of the slope triangle that the cap line can take. */
+    public static Case of(long seed) {
+        Random random = new Random(seed * 0x9E3779B97F4A7C15L);
+        for (int i = 0; i < 8; i++) {
+            random.nextDouble(); // the first values of neighbouring seeds are alike
+        }
+        while (true) {
+            Case drawn = draw(seed, random);
+            if (isDrawable(drawn.dimensions())) {
+                return drawn;
+            }
+        }
+    }
+
+    private static boolean isDrawable(Dimensions d) {
+        double front = BaseSleeve.frontWidth(d);
+        double extra = d.getOr(Dimension.EXTRA_WIDTH, 0);
+        for (double more : new double[] {0, extra}) {
+            if (BaseSleeve.Half.front(d, front + more, d.get(Dimension.CAP_HEIGHT))
+                            .find()
+                            .isEmpty()
+                    || BaseSleeve.Half.back(d, d.get(Dimension.BICEP) - front + more, d.get(Dimension.CAP_HEIGHT))
+                            .find()
+                            .isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Case draw(long seed, Random random) {
+        Map<Dimension, Double> d = new EnumMap<>(Dimension.class);
+        double bicep = between(random, 220, 620);
+        double capHeight = bicep * between(random, 0.15, 0.5);
+        double armhole = bicep * between(random, 1.05, 1.35);
+        d.put(Dimension.BICEP, bicep);
+        d.put(Dimension.CAP_HEIGHT, capHeight);
+        d.put(Dimension.ARMHOLE, armhole);
+        d.put(Dimension.LENGTH, capHeight + between(random, 250, 550));
+        boolean unequal = random.nextInt(3) == 0;
+        double width = bicep / 2;
+        if (unequal) {
+            width = bicep * between(random, 0.46, 0.54);
+            d.put(Dimension.FRONT_WIDTH, width);
+            d.put(Dimension.FRONT_ARMHOLE, armhole * between(random, 0.46, 0.54));
+        }
+        double extra = random.nextBoolean() ? 0 : between(random, 5, 40);
+        double limit = Math.min(limit(width, capHeight), limit(bicep - width, capHeight));
+        double outward = limit * between(random, 0.32, 0.65);
+        double inward = limit * between(random, 0.32, 0.65);
+        // With extra width the triangle is flatter; keep the displacements inside it as well.
+        double squeeze = limit(Math.max(width, bicep - width) + extra, capHeight) / limit;
+        d.put(Dimension.CAP_OUTWARD, outward * Math.min(1, squeeze));
+        d.put(Dimension.CAP_INWARD, inward * Math.min(1, squeeze));
+        if (unequal) {
+            d.put(Dimension.FRONT_CAP_INWARD, d.get(Dimension.CAP_INWARD) * between(random, 1, 1.15));
+        }
+        HemShape hem = HemShape.values()[random.nextInt(3)];
+        d.put(Dimension.RISE, random.nextInt(5) == 0 ? 0 : between(random, 5, 300));
+        d.put(Dimension.OVERLAY_LENGTH, capHeight + between(random, 120, 400));
+        d.put(Dimension.FRONT_GAP, armhole * between(random, 0, 0.25));
+        d.put(Dimension.BACK_GAP, armhole * between(random, 0, 0.25));
+        if (extra > 0) {
+            d.put(Dimension.EXTRA_WIDTH, extra);
+        }
+        if (hem == HemShape.BOWED) {
+            d.put(Dimension.HEM_SAGITTA, between(random, -40, 60));
+        }
+        if (hem != HemShape.LEVEL && random.nextBoolean()) {
+            d.put(Dimension.SIDE_DEPTH, between(random, 0, 100));
+        }
+        double wrist = bicep * between(random, 0.5, 0.8);
+        d.put(Dimension.WRIST, wrist);
+        if (random.nextBoolean()) {
+            d.put(Dimension.ELBOW, wrist + (bicep - wrist) * between(random, 0.3, 0.7));
+        }
+        double join = random.nextBoolean() ? OverlayStyle.THIRD_DIVISION : between(random, 0.74, 1);
+        SleeveStyle style = new SleeveStyle(
+                new CapFit.Given(),
+                Optional.of(new OverlayStyle(hem, join)),
+                Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+        return new Case(seed, style, Dimensions.of(d));
+    }
+
+    /** The greatest displacement with which the first chord does not rise above the apex. */
+    static double limit(double width, double capHeight) {
+        return Math.hypot(width, capHeight) / 4 * capHeight / width;
+    }
+
+    /** A uniform random number. */
+    public static double between(Random random, double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+}

@@ -1,0 +1,327 @@
+package org.capwright.tables.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.Interval;
+import org.capwright.tables.Violation;
+import org.capwright.tables.ViolationException;
+
+/**
+ * Ordinary least squares of one body dimension on one or two others, over the people of a survey.
+ *
+ * <p>With S the matrix of centred sums of products of the predictors, C its inverse and s the residual standard deviation
+ * on n - p - 1 degrees of freedom: slopes b = C S_xy; standard error of a slope s sqrt(C_jj); leverage of a new point
+ * h = 1/n + (x - mean)' C (x - mean). Source: Draper and Smith, Applied Regression Analysis, chapters 1, 3 and 5 (from
+ * memory for the chapters; the formulas are common to the handbooks).
+ */
+public final class Regression {
+
+    private final Survey survey;
+    private final BodyDimension response;
+    private final List<BodyDimension> predictors;
+    private final int people;
+    private final double[] means;
+    private final RealMatrix inverse;
+    private final RealVector slopes;
+    private final double intercept;
+    private final double residualSd;
+    private final double rSquared;
+
+    Regression(Survey survey, BodyDimension response, List<BodyDimension> predictors) {
+        SufficientStatistics statistics = survey.statistics();
+        int p = predictors.size();
+        this.survey = survey;
+        this.response = response;
+        this.predictors = predictors;
+        this.people = statistics.people();
+        this.means = new double[p];
+        double[][] products = new double[p][p];
+        double[] withResponse = new double[p];
+        for (int a = 0; a < p; a++) {
+            means[a] = statistics.mean(predictors.get(a));
+            withResponse[a] = statistics.centredProduct(predictors.get(a), response);
+            for (int b = 0; b < p; b++) {
+                products[a][b] = statistics.centredProduct(predictors.get(a), predictors.get(b));
+            }
+        }
+        this.inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(products, false))
+                .getSolver()
+                .getInverse();
+        RealVector moments = new ArrayRealVector(withResponse, false);
+        this.slopes = inverse.operate(moments);
+        double total = statistics.centredProduct(response, response);
+        double residual = total - slopes.dotProduct(moments);
+        this.residualSd = Math.sqrt(residual / degreesOfFreedom());
+        this.rSquared = 1 - residual / total;
+        this.intercept = statistics.mean(response) - slopes.dotProduct(new ArrayRealVector(means, false));
+    }
+
+    /**
+     * The survey the fit is made on.
+     *
+     * @return the survey
+     */
+    public Survey survey() {
+        return survey;
+    }
+
+    /**
+     * The dimension that is explained.
+     *
+     * @return the response
+     */
+    public BodyDimension response() {
+        return response;
+    }
+
+    /**
+     * The dimensions that explain it.
+     *
+     * @return one or two predictors
+     */
+    public List<BodyDimension> predictors() {
+        return predictors;
+    }
+
+    /**
+     * How many people the fit is made on.
+     *
+     * @return n
+     */
+    public int people() {
+        return people;
+    }
+
+    /**
+     * Degrees of freedom of the residuals.
+     *
+     * @return n minus the number of predictors minus one
+     */
+    public int degreesOfFreedom() {
+        return people - predictors.size() - 1;
+    }
+
+    /**
+     * The value of the fitted line at predictors of zero; of use in the formula only.
+     *
+     * @return the intercept in millimetres
+     */
+    public double intercept() {
+        return intercept;
+    }
+
+    /**
+     * The slope on one predictor, the other one held.
+     *
+     * @param predictor a predictor of this fit
+     * @return slope and standard error
+     * @throws ViolationException when it is no predictor of this fit
+     */
+    public Slope slope(BodyDimension predictor) {
+        int i = index("predictor", predictor);
+        return new Slope(predictor, slopes.getEntry(i), residualSd * Math.sqrt(inverse.getEntry(i, i)));
+    }
+
+    /**
+     * All slopes, in the order of the predictors.
+     *
+     * @return one or two slopes
+     */
+    public List<Slope> slopes() {
+        return predictors.stream().map(this::slope).toList();
+    }
+
+    /**
+     * The spread of people about the fitted line.
+     *
+     * @return residual standard deviation in millimetres, on {@link #degreesOfFreedom()}
+     */
+    public double residualSd() {
+        return residualSd;
+    }
+
+    /**
+     * The share of the response's variance that the predictors explain.
+     *
+     * @return R squared, 0 to 1
+     */
+    public double rSquared() {
+        return rSquared;
+    }
+
+    /**
+     * The mean of all people with the given predictors: line value plus or minus t s sqrt(h).
+     *
+     * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
+     * @param confidence between 0 and 1, such as 0.95
+     * @return the mean with its confidence interval
+     * @throws ViolationException when a predictor is missing or out of range, or the confidence is
+     */
+    public ConfidenceInterval mean(Map<BodyDimension, Double> person, double confidence) {
+        RealVector deviation = deviation(person);
+        return confidenceInterval(estimate(deviation), residualSd * Math.sqrt(leverage(deviation)), confidence);
+    }
+
+    /**
+     * A new person with the given predictors: line value plus or minus t s sqrt(1 + h).
+     *
+     * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
+     * @param probability between 0 and 1, such as 0.95
+     * @return the new person's response with its prediction interval
+     * @throws ViolationException when a predictor is missing or out of range, or the probability is
+     */
+    public PredictionInterval newPerson(Map<BodyDimension, Double> person, double probability) {
+        RealVector deviation = deviation(person);
+        return predictionInterval(estimate(deviation), residualSd * Math.sqrt(1 + leverage(deviation)), probability);
+    }
+
+    /**
+     * How rare a measurement is among new people with the given predictors.
+     *
+     * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
+     * @param measured the measured response in millimetres, finite
+     * @return probability of a departure at least this large to either side, 0 to 1
+     * @throws ViolationException when a predictor is missing or out of range, or the measurement is not finite
+     */
+    public double departureOfPerson(Map<BodyDimension, Double> person, double measured) {
+        RealVector deviation = deviation(person);
+        double distance = requireFinite(response.id(), measured) - estimate(deviation);
+        return student().departure(distance / (residualSd * Math.sqrt(1 + leverage(deviation))));
+    }
+
+    /**
+     * How much the mean response grows over a step of the predictors: slope times step, plus or minus
+     * t s sqrt(d' C d). This is the body's growth from one class to the next.
+     *
+     * @param step step in millimetres by predictor; a predictor left out is held
+     * @param confidence between 0 and 1, such as 0.95
+     * @return the growth with its confidence interval
+     * @throws ViolationException when a dimension is no predictor of this fit, or the confidence is out of range
+     */
+    public ConfidenceInterval growthOfMean(Map<BodyDimension, Double> step, double confidence) {
+        RealVector d = step(step);
+        return confidenceInterval(slopes.dotProduct(d), residualSd * Math.sqrt(quadratic(d)), confidence);
+    }
+
+    /**
+     * How far a jump is from the growth of the mean, in the light of the sampling alone.
+     *
+     * @param step step in millimetres by predictor, not all zero; a predictor left out is held
+     * @param jump the jump in millimetres, finite
+     * @return probability of an estimate at least this far from the jump if the jump were the true growth, 0 to 1
+     * @throws ViolationException when a dimension is no predictor of this fit, the step is nil or the jump not finite
+     */
+    public double departureOfJump(Map<BodyDimension, Double> step, double jump) {
+        RealVector d = step(step);
+        if (d.getNorm() == 0) {
+            throw new ViolationException(new Violation("step", "0 mm", "a step other than 0 mm of " + names()));
+        }
+        double distance = requireFinite("jump", jump) - slopes.dotProduct(d);
+        return student().departure(distance / (residualSd * Math.sqrt(quadratic(d))));
+    }
+
+    /**
+     * How much two new people differ who are a step of the predictors apart: slope times step, plus or minus
+     * t s sqrt(2 + d' C d), as both scatter about the line.
+     *
+     * @param step step in millimetres by predictor; a predictor left out is held
+     * @param probability between 0 and 1, such as 0.95
+     * @return the difference with its prediction interval
+     * @throws ViolationException when a dimension is no predictor of this fit, or the probability is out of range
+     */
+    public PredictionInterval differenceOfTwoPeople(Map<BodyDimension, Double> step, double probability) {
+        RealVector d = step(step);
+        return predictionInterval(slopes.dotProduct(d), residualSd * Math.sqrt(2 + quadratic(d)), probability);
+    }
+
+    private ConfidenceInterval confidenceInterval(double estimate, double standardError, double confidence) {
+        double half = student().twoSided("confidence", confidence) * standardError;
+        return new ConfidenceInterval(
+                estimate,
+                new Interval(estimate - half, estimate + half),
+                confidence,
+                standardError,
+                degreesOfFreedom());
+    }
+
+    private PredictionInterval predictionInterval(double estimate, double standardError, double probability) {
+        double half = student().twoSided("probability", probability) * standardError;
+        return new PredictionInterval(
+                estimate,
+                new Interval(estimate - half, estimate + half),
+                probability,
+                standardError,
+                degreesOfFreedom());
+    }
+
+    private StudentT student() {
+        return new StudentT(degreesOfFreedom());
+    }
+
+    private double estimate(RealVector deviation) {
+        double mean = intercept + slopes.dotProduct(new ArrayRealVector(means, false));
+        return mean + slopes.dotProduct(deviation);
+    }
+
+    private double leverage(RealVector deviation) {
+        return 1.0 / people + quadratic(deviation);
+    }
+
+    private double quadratic(RealVector d) {
+        return inverse.operate(d).dotProduct(d);
+    }
+
+    private RealVector deviation(Map<BodyDimension, Double> person) {
+        List<Violation> violations = new ArrayList<>();
+        double[] deviation = new double[means.length];
+        for (int i = 0; i < means.length; i++) {
+            BodyDimension predictor = predictors.get(i);
+            Interval range = survey.range(predictor);
+            Double value = person.get(predictor);
+            if (value == null || !range.contains(value)) {
+                violations.add(new Violation(
+                        predictor.id(),
+                        value == null ? "none" : value + " mm",
+                        range.lower() + " to " + range.upper() + " mm, as surveyed"));
+            } else {
+                deviation[i] = value - means[i];
+            }
+        }
+        if (!violations.isEmpty()) {
+            throw new ViolationException(violations);
+        }
+        return new ArrayRealVector(deviation, false);
+    }
+
+    private RealVector step(Map<BodyDimension, Double> step) {
+        double[] d = new double[means.length];
+        step.forEach((predictor, value) -> d[index("step", predictor)] = requireFinite(predictor.id(), value));
+        return new ArrayRealVector(d, false);
+    }
+
+    private int index(String field, BodyDimension predictor) {
+        int i = predictors.indexOf(predictor);
+        if (i < 0) {
+            throw new ViolationException(new Violation(field, predictor.id(), names()));
+        }
+        return i;
+    }
+
+    private String names() {
+        return String.join(" or ", predictors.stream().map(BodyDimension::id).toList());
+    }
+
+    private static double requireFinite(String field, double value) {
+        if (!Double.isFinite(value)) {
+            throw new ViolationException(new Violation(field, Double.toString(value), "a finite length in mm"));
+        }
+        return value;
+    }
+}

@@ -1,0 +1,133 @@
+package org.capwright.tables.survey;
+
+import java.util.List;
+import java.util.Optional;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.Interval;
+import org.capwright.tables.Violation;
+import org.capwright.tables.ViolationException;
+
+/** A public survey whose per-person rows come with the library. Both are works of the US Government, public domain. */
+public enum Survey {
+    /** The women of 1988, with the relaxed upper arm, elbow, armscye and scye depth. */
+    ANSUR_1988_WOMEN(
+            "ansur-1988-women",
+            "1988 Anthropometric Survey of U.S. Army Personnel (ANSUR), report NATICK/TR-89/044, 1989; women"),
+    /** The women of 2012; the upper arm was measured flexed only, and elbow, armscye and scye depth are missing. */
+    ANSUR_2012_WOMEN(
+            "ansur-2012-women",
+            "2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), report NATICK/TR-15/007, 2014; women");
+
+    private final String id;
+    private final String source;
+
+    Survey(String id, String source) {
+        this.id = id;
+        this.source = source;
+    }
+
+    /**
+     * The short name.
+     *
+     * @return the id in kebab-case
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The publication.
+     *
+     * @return title, report number and year
+     */
+    public String source() {
+        return source;
+    }
+
+    /**
+     * How many people were measured.
+     *
+     * @return the number of rows
+     */
+    public int people() {
+        return statistics().people();
+    }
+
+    /**
+     * What was measured of everybody.
+     *
+     * @return the dimensions, in the order of the columns
+     */
+    public List<BodyDimension> dimensions() {
+        return statistics().dimensions();
+    }
+
+    /**
+     * The smallest and the largest of the people measured.
+     *
+     * @param dimension a dimension of the survey
+     * @return the range in millimetres
+     * @throws ViolationException when the survey lacks the dimension
+     */
+    public Interval range(BodyDimension dimension) {
+        return statistics().range(required("dimension", dimension));
+    }
+
+    /**
+     * Fits a response on one or two predictors by ordinary least squares.
+     *
+     * @param response the dimension to explain, such as the upper-arm girth
+     * @param predictors one or two other dimensions, such as bust girth and stature
+     * @return the fit
+     * @throws ViolationException when the survey lacks a dimension or one is given twice
+     */
+    public Regression regression(BodyDimension response, BodyDimension... predictors) {
+        required("response", response);
+        if (predictors.length < 1 || predictors.length > 2) {
+            throw new ViolationException(new Violation("predictors", predictors.length + " predictors", "1 or 2"));
+        }
+        for (BodyDimension predictor : predictors) {
+            required("predictors", predictor);
+            if (predictor == response) {
+                throw new ViolationException(
+                        new Violation("predictors", predictor.id(), "a dimension other than the response"));
+            }
+        }
+        if (predictors.length == 2 && predictors[0] == predictors[1]) {
+            throw new ViolationException(new Violation("predictors", predictors[1].id(), "each predictor once"));
+        }
+        return new Regression(this, response, List.of(predictors));
+    }
+
+    /**
+     * Finds a survey by its short name.
+     *
+     * @param id the id
+     * @return the survey, or empty when there is none of that id
+     */
+    public static Optional<Survey> find(String id) {
+        for (Survey survey : values()) {
+            if (survey.id.equals(id)) {
+                return Optional.of(survey);
+            }
+        }
+        return Optional.empty();
+    }
+
+    BodyDimension required(String field, BodyDimension dimension) {
+        if (!dimensions().contains(dimension)) {
+            throw new ViolationException(new Violation(
+                    field,
+                    dimension.id(),
+                    "a dimension of " + id + ": "
+                            + String.join(
+                                    ", ",
+                                    dimensions().stream().map(BodyDimension::id).toList())));
+        }
+        return dimension;
+    }
+
+    SufficientStatistics statistics() {
+        return SufficientStatistics.of(this);
+    }
+}
