@@ -9,7 +9,9 @@ public enum PieceKind {
     /** The interfacing of the overlay. */
     OVERLAY_INTERFACING("overlay-interfacing", "Overlay interfacing", Material.INTERFACING),
     /** The long under-sleeve. */
-    UNDER_SLEEVE("under-sleeve", "Under-sleeve", Material.MAIN);
+    UNDER_SLEEVE("under-sleeve", "Under-sleeve", Material.MAIN),
+    /** The plain sleeve down to the bicep line, of a style with neither overlay nor under-sleeve. */
+    BASE_SLEEVE("base-sleeve", "Sleeve", Material.MAIN);
 
     private final String id;
     private final String words;

@@ -1,0 +1,220 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Point;
+
+/**
+ * The line to cut along: the seam lines of a piece, each moved out by its own allowance.
+ *
+ * @param points counter-clockwise, first point not repeated
+ * @param corners positions in {@code points} of true corners
+ */
+record CutLine(List<Point> points, List<Integer> corners) {
+
+    /** Points nearer than this are one, mm. */
+    private static final double SAME = 1e-9;
+
+    /** A smooth part of a seam line and its parallel, of which the points {@code first} to {@code last} remain. */
+    private static final class Run {
+        final List<Cubic> seam;
+        final double allowance;
+        final boolean fold;
+        final List<Point> parallel;
+        int first;
+        int last;
+
+        Run(List<Cubic> seam, double allowance, boolean fold) {
+            this.seam = seam;
+            this.allowance = allowance;
+            this.fold = fold;
+            this.parallel = fold ? List.of() : EdgeOffset.of(seam, allowance);
+            this.last = parallel.size() - 1;
+        }
+
+        Point startTangent() {
+            return seam.get(0).tangentAt(0);
+        }
+
+        Point endTangent() {
+            return seam.get(seam.size() - 1).tangentAt(1);
+        }
+    }
+
+    /**
+     * Draws the cut line.
+     *
+     * @param edges seam lines, counter-clockwise and closed; a fold edge must lie on x = 0, with the piece at x ≥ 0
+     * @param kind how corners are turned
+     * @return the cut line, or nothing if the allowances leave no simple one
+     */
+    static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind) {
+        List<Run> runs = runs(edges);
+        List<Point> points = new ArrayList<>();
+        Set<Point> corners = new HashSet<>();
+        List<List<Point>> turns = new ArrayList<>(runs.size());
+        for (int i = 0; i < runs.size(); i++) {
+            turns.add(turned(runs.get(i), runs.get((i + 1) % runs.size()), kind));
+        }
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            for (int k = run.first; k <= run.last; k++) {
+                add(points, run.parallel.get(k));
+            }
+            for (Point point : turns.get(i)) {
+                while (!points.isEmpty()
+                        && !corners.contains(points.get(points.size() - 1))
+                        && points.get(points.size() - 1).distanceTo(point) <= SAME) {
+                    points.remove(points.size() - 1);
+                }
+                add(points, point);
+                corners.add(point);
+            }
+        }
+        while (points.size() > 1 && points.get(0).distanceTo(points.get(points.size() - 1)) <= SAME) {
+            points.remove(corners.contains(points.get(0)) ? points.size() - 1 : 0);
+        }
+        return Untangling.untangled(points, corners);
+    }
+
+    private static List<Run> runs(List<PieceEdge> edges) {
+        List<Run> runs = new ArrayList<>(edges.size());
+        for (PieceEdge edge : edges) {
+            boolean fold = edge.kind() == EdgeKind.FOLD;
+            List<Cubic> segments = edge.curve().segments();
+            int start = 0;
+            for (int i = 1; i <= segments.size(); i++) {
+                if (i == segments.size() || bent(segments.get(i - 1), segments.get(i))) {
+                    runs.add(new Run(segments.subList(start, i), edge.allowance(), fold));
+                    start = i;
+                }
+            }
+        }
+        return runs;
+    }
+
+    /** Segments of one curve join smoothly but for rounding; anything beyond a thousandth of a radian is a corner. */
+    private static boolean bent(Cubic before, Cubic after) {
+        Point arriving = before.tangentAt(1);
+        Point leaving = after.tangentAt(0);
+        return Math.abs(arriving.cross(leaving)) > 1e-3 || arriving.dot(leaving) < 0;
+    }
+
+    private static void add(List<Point> points, Point point) {
+        if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > SAME) {
+            points.add(point);
+        }
+    }
+
+    /** Cuts both runs back where they must be, and gives the corner points between them. */
+    private static List<Point> turned(Run before, Run after, CornerKind kind) {
+        if (before.fold && after.fold) {
+            return List.of();
+        }
+        if (after.fold) {
+            return ontoFold(before, kind);
+        }
+        if (before.fold) {
+            return offFold(after, kind);
+        }
+        Corner corner = new Corner(
+                after.seam.get(0).start(),
+                before.endTangent(),
+                after.startTangent(),
+                before.allowance,
+                after.allowance);
+        return switch (corner.turn()) {
+            case SMOOTH -> List.of();
+            case POINTS -> corner.points(kind);
+            case CROSSING -> crossing(before, after, corner);
+        };
+    }
+
+    private static List<Point> crossing(Run before, Run after, Corner corner) {
+        Point runOn = corner.endBefore().plus(corner.before().times(corner.reach()));
+        Point startEarlier = corner.startAfter().minus(corner.after().times(corner.reach()));
+        for (int i = before.last; i >= before.first; i--) {
+            Point from = before.parallel.get(i);
+            Point to = i == before.last ? runOn : before.parallel.get(i + 1);
+            for (int k = after.first; k <= after.last; k++) {
+                Point start = k == after.first ? startEarlier : after.parallel.get(k - 1);
+                Optional<Point> hit = Crossing.of(from, to, start, after.parallel.get(k));
+                if (hit.isPresent()) {
+                    before.last = i;
+                    after.first = k;
+                    return List.of(hit.get());
+                }
+            }
+        }
+        return List.of(corner.endBefore(), corner.vertex(), corner.startAfter());
+    }
+
+    private static List<Point> ontoFold(Run before, CornerKind kind) {
+        Point arriving = before.endTangent();
+        Corner corner = new Corner(
+                before.seam.get(before.seam.size() - 1).end(),
+                arriving,
+                new Point(arriving.x(), 0.0 - arriving.y()),
+                before.allowance,
+                before.allowance);
+        if (corner.turn() == Corner.Turn.CROSSING) {
+            while (before.last > before.first
+                    && before.parallel.get(before.last - 1).x() <= 0) {
+                before.last--;
+            }
+            Point outside = before.parallel.get(before.last);
+            Point inside = before.parallel.get(Math.max(before.first, before.last - 1));
+            before.last--;
+            return List.of(onFold(inside, outside));
+        }
+        List<Point> turn = corner.turn() == Corner.Turn.SMOOTH ? List.of(corner.endBefore()) : corner.points(kind);
+        Point first = turn.get(0);
+        if (turn.size() == 1) {
+            before.last = dropOnFold(before, before.last);
+            return List.of(new Point(0, first.y()));
+        }
+        return List.of(first, new Point(0, first.y()));
+    }
+
+    private static int dropOnFold(Run before, int last) {
+        return Math.abs(before.parallel.get(last).x()) < 1e-9 ? last - 1 : last;
+    }
+
+    private static List<Point> offFold(Run after, CornerKind kind) {
+        Point leaving = after.startTangent();
+        Corner corner = new Corner(
+                after.seam.get(0).start(),
+                new Point(leaving.x(), 0.0 - leaving.y()),
+                leaving,
+                after.allowance,
+                after.allowance);
+        if (corner.turn() == Corner.Turn.CROSSING) {
+            while (after.first < after.last
+                    && after.parallel.get(after.first + 1).x() <= 0) {
+                after.first++;
+            }
+            Point outside = after.parallel.get(after.first);
+            Point inside = after.parallel.get(Math.min(after.last, after.first + 1));
+            after.first++;
+            return List.of(onFold(inside, outside));
+        }
+        List<Point> turn = corner.turn() == Corner.Turn.SMOOTH ? List.of(corner.startAfter()) : corner.points(kind);
+        Point last = turn.get(turn.size() - 1);
+        if (turn.size() == 1) {
+            if (Math.abs(after.parallel.get(after.first).x()) < 1e-9) {
+                after.first++;
+            }
+            return List.of(new Point(0, last.y()));
+        }
+        return List.of(new Point(0, last.y()), last);
+    }
+
+    private static Point onFold(Point inside, Point outside) {
+        double share = inside.x() == outside.x() ? 0 : inside.x() / (inside.x() - outside.x());
+        return new Point(0, inside.y() + (outside.y() - inside.y()) * share);
+    }
+}

@@ -1,0 +1,38 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.measure.Violation;
+
+/** Looks at the options alone, before anything is drafted. */
+final class OptionChecks {
+
+    private OptionChecks() {}
+
+    static List<Violation> of(PatternOptions options) {
+        List<Violation> found = new ArrayList<>();
+        Allowances allowances = options.allowances();
+        for (EdgeKind kind : EdgeKind.values()) {
+            check(found, "/seamAllowance", "an allowance no one sews", allowances.along(kind), Allowances.WIDEST);
+        }
+        check(
+                found,
+                "/turnOfCloth",
+                "outside what a turn of cloth can be",
+                options.turnOfCloth(),
+                PatternOptions.GREATEST_TURN_OF_CLOTH);
+        check(
+                found,
+                "/interfacingOverlap",
+                "outside what an allowance can be",
+                options.interfacingOverlap(),
+                Allowances.WIDEST);
+        return found;
+    }
+
+    private static void check(List<Violation> found, String pointer, String reason, double value, double most) {
+        if (!(value >= 0 && value <= most)) {
+            found.add(Violation.lengthOutside(pointer, reason, value, 0, most));
+        }
+    }
+}

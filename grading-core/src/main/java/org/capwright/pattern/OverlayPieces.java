@@ -1,0 +1,136 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayHalf;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/** Main, lining and interfacing of an overlay. */
+final class OverlayPieces {
+
+    static final String TOP_EDGE = "top edge";
+
+    private OverlayPieces() {}
+
+    /** The three pieces of one size, on the fold or whole. */
+    static List<PieceDraft> of(String size, Overlay overlay, PatternOptions options, CutInstruction cut) {
+        Allowances allowances = options.allowances();
+        Allowances overlap = Allowances.all(options.interfacingOverlap());
+        return List.of(
+                piece(PieceKind.OVERLAY_MAIN, size, overlay, allowances, 0, cut),
+                piece(PieceKind.OVERLAY_LINING, size, overlay, allowances, options.turnOfCloth(), cut),
+                piece(PieceKind.OVERLAY_INTERFACING, size, overlay, overlap, 0, cut));
+    }
+
+    private static PieceDraft piece(
+            PieceKind kind,
+            String size,
+            Overlay overlay,
+            Allowances allowances,
+            double turnOfCloth,
+            CutInstruction cut) {
+        boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
+        OverlayHalf front = raised(overlay.front(), turnOfCloth);
+        OverlayHalf back = fold ? front : raised(overlay.back(), turnOfCloth);
+        Edges edges = new Edges(allowances);
+        if (fold) {
+            edges.add("hem", EdgeKind.HEM, back.hem().reversed());
+            back.side().ifPresent(side -> edges.add("side", EdgeKind.HEM, side.reversed()));
+            edges.add(TOP_EDGE, EdgeKind.ATTACHED_EDGE, back.topEdge().reversed());
+            edges.add("fold", EdgeKind.FOLD, Curve.line(back.apex(), back.hemPoint()));
+        } else {
+            edges.add("front hem", EdgeKind.HEM, front.hem().mirrored());
+            edges.add("back hem", EdgeKind.HEM, back.hem().reversed());
+            back.side().ifPresent(side -> edges.add("back side", EdgeKind.HEM, side.reversed()));
+            edges.add(
+                    TOP_EDGE,
+                    EdgeKind.ATTACHED_EDGE,
+                    front.topEdge()
+                            .mirrored()
+                            .reversed()
+                            .joinedTo(back.topEdge())
+                            .reversed());
+            front.side().ifPresent(side -> edges.add("front side", EdgeKind.HEM, side.mirrored()));
+        }
+        List<NotchPlace> notches = new ArrayList<>();
+        notches.add(new NotchPlace(NotchKind.APEX, TOP_EDGE, back.topEdge().length()));
+        if (pointed(back) || pointed(front)) {
+            notches.add(new NotchPlace(NotchKind.CLIP, fold ? "hem" : "back hem", 0));
+        }
+        Point left = fold ? Point.ORIGIN : front.underarm().mirrored();
+        List<MarkLine> marks = new ArrayList<>();
+        marks.add(new MarkLine(MarkKind.BICEP_LINE, "bicep line", Curve.line(left, back.underarm())));
+        if (fold) {
+            marks.add(new MarkLine(MarkKind.FOLD_LINE, "fold line", Curve.line(back.hemPoint(), back.apex())));
+        } else if (overlay.front() == overlay.back()) {
+            marks.add(new MarkLine(MarkKind.CENTRE_LINE, "centre line", Curve.line(back.hemPoint(), back.apex())));
+        }
+        double width = front.underarm().x() + back.underarm().x();
+        double depth = back.apex().y() - back.hemPoint().y();
+        return new PieceDraft(kind, size, edges.list(), notches, marks, cut, Math.min(width, depth));
+    }
+
+    /** Whether the hem comes to a point on the fold, so that a snip lets it turn. */
+    private static boolean pointed(OverlayHalf half) {
+        List<Cubic> hem = half.hem().segments();
+        return Math.abs(hem.get(hem.size() - 1).tangentAt(1).y()) > Math.sin(Math.toRadians(2));
+    }
+
+    /**
+     * The half with its hem moved up by the turn of cloth. A side at least twice as long is shortened by as much; else the hem is moved less and less towards the end of the
+     * top edge, which stays where it is. Moving the points of a cubic by a linear function of the parameter moves its control points at thirds.
+     */
+    static OverlayHalf raised(OverlayHalf half, double turnOfCloth) {
+        if (turnOfCloth == 0) {
+            return half;
+        }
+        double atSide = sideIsLong(half, turnOfCloth) ? turnOfCloth : 0;
+        List<Cubic> hem = half.hem().segments();
+        List<Cubic> moved = new ArrayList<>(hem.size());
+        double step = (turnOfCloth - atSide) / hem.size();
+        for (int i = 0; i < hem.size(); i++) {
+            Cubic segment = hem.get(i);
+            double from = atSide + step * i;
+            moved.add(new Cubic(
+                    i == 0 ? up(segment.start(), from) : moved.get(i - 1).end(),
+                    up(segment.control1(), from + step / 3),
+                    up(segment.control2(), from + step * 2 / 3),
+                    up(segment.end(), from + step)));
+        }
+        Curve raised = Curve.of(moved);
+        return new OverlayHalf(
+                half.topEdge(),
+                half.side().map(side -> atSide == 0 ? side : Curve.line(half.underarm(), raised.start())),
+                raised,
+                half.join());
+    }
+
+    static boolean sideIsLong(OverlayHalf half, double turnOfCloth) {
+        return half.underarm().y() - half.sidePoint().y() >= 2 * turnOfCloth;
+    }
+
+    private static Point up(Point point, double by) {
+        return by == 0 ? point : new Point(point.x(), point.y() + by);
+    }
+
+    /** Collects edges with their allowances. */
+    static final class Edges {
+        private final Allowances allowances;
+        private final List<PieceEdge> list = new ArrayList<>();
+
+        Edges(Allowances allowances) {
+            this.allowances = allowances;
+        }
+
+        void add(String name, EdgeKind kind, Curve curve) {
+            list.add(new PieceEdge(name, kind, curve, allowances.along(kind)));
+        }
+
+        List<PieceEdge> list() {
+            return List.copyOf(list);
+        }
+    }
+}

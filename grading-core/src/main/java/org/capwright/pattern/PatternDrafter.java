@@ -1,0 +1,81 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/** Makes pattern pieces of a graded run. */
+public final class PatternDrafter {
+
+    private PatternDrafter() {}
+
+    /**
+     * Drafts all pieces in all sizes: overlay main, lining and interfacing where the style has an overlay, the under-sleeve where it has one, and the plain sleeve down to the
+     * bicep line where it has neither. A piece whose halves are equal in every size is drawn as its half at x ≥ 0, closed by a fold edge; others are drawn whole.
+     *
+     * @param title what stands on every file
+     * @param run the graded run
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @return the pieces per size
+     * @throws InvalidMeasuresException if an allowance, the turn of cloth or the hem leaves a piece without a valid outline; with the greatest value that works
+     */
+    public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
+        List<Violation> found = OptionChecks.of(options);
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+        CutInstruction overlayCut = cut(run.sizes().stream()
+                .allMatch(s -> s.draft().overlay().map(Overlay::symmetrical).orElse(true)));
+        CutInstruction sleeveCut = cut(run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
+        List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
+        for (GradedSize size : run.sizes()) {
+            List<Piece> pieces = new ArrayList<>(4);
+            for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
+                try {
+                    pieces.add(PieceFinish.of(title, draft, options));
+                } catch (InvalidMeasuresException e) {
+                    e.violations().forEach(v -> found.add(v.inSize(size.label())));
+                }
+            }
+            sizes.add(List.copyOf(pieces));
+        }
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+        return new PatternSet(title, run, List.copyOf(sizes));
+    }
+
+    private static CutInstruction cut(boolean symmetrical) {
+        return new CutInstruction(2, symmetrical ? CutInstruction.Laying.ON_FOLD : CutInstruction.Laying.MIRRORED_PAIR);
+    }
+
+    /** The cap can be folded if its halves are equal and so are the ends of the overlay marked on them. */
+    private static boolean sleeveSymmetrical(SleeveDraft draft) {
+        boolean equalGaps = draft.overlay().isEmpty()
+                || draft.dimensions().getOr(Dimension.FRONT_GAP, 0)
+                        == draft.dimensions().getOr(Dimension.BACK_GAP, 0);
+        return draft.base().symmetrical() && equalGaps;
+    }
+
+    private static List<PieceDraft> drafts(
+            GradedSize size, PatternOptions options, CutInstruction overlayCut, CutInstruction sleeveCut) {
+        SleeveDraft draft = size.draft();
+        List<PieceDraft> drafts = new ArrayList<>(4);
+        Optional<Overlay> overlay = draft.overlay();
+        overlay.ifPresent(o -> drafts.addAll(OverlayPieces.of(size.label(), o, options, overlayCut)));
+        draft.underSleeve()
+                .ifPresent(under -> drafts.add(
+                        SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeveCut)));
+        if (drafts.isEmpty()) {
+            drafts.add(SleevePieces.baseSleeve(size.label(), draft, options.allowances(), sleeveCut));
+        }
+        return drafts;
+    }
+}

@@ -1,0 +1,110 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.geometry.Point;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.locationtech.jts.geom.Polygon;
+
+/** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
+final class PieceFinish {
+
+    private PieceFinish() {}
+
+    static Piece of(PatternSet.Title title, PieceDraft draft, PatternOptions options) {
+        List<Point> net = netLine(draft);
+        Polygon area = Outline.polygon(net);
+        if (!area.isValid() || Untangling.area(net) <= 0) {
+            throw new InvalidMeasuresException(netTangled(draft));
+        }
+        CutLine cutLine = cutLine(draft, options);
+        List<Notch> notches = new ArrayList<>(draft.notches().size());
+        for (NotchPlace place : draft.notches()) {
+            notches.add(notch(draft, place, cutLine));
+        }
+        List<MarkLine> marks = new ArrayList<>(draft.marks());
+        marks.add(GrainLine.in(area, draft));
+        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), area, marks);
+        return new Piece(
+                draft.kind(),
+                draft.size(),
+                draft.edges(),
+                cutLine.points(),
+                cutLine.corners(),
+                List.copyOf(notches),
+                List.copyOf(marks),
+                draft.cut(),
+                label);
+    }
+
+    private static List<Point> netLine(PieceDraft draft) {
+        List<Point> points = new ArrayList<>();
+        for (PieceEdge edge : draft.edges()) {
+            List<Point> flat = edge.curve().flattened(Piece.FLATTENING);
+            points.addAll(flat.subList(0, flat.size() - 1));
+        }
+        return points;
+    }
+
+    /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
+    private static Notch notch(PieceDraft draft, NotchPlace place, CutLine cutLine) {
+        Notch notch = place.on(draft.edge(place.edge()));
+        if (place.kind() != NotchKind.CLIP) {
+            return notch;
+        }
+        Point at = notch.at();
+        double lowest = Double.NEGATIVE_INFINITY;
+        List<Point> points = cutLine.points();
+        for (int i = 0; i < points.size(); i++) {
+            Point from = points.get(i);
+            Point to = points.get((i + 1) % points.size());
+            if (Math.min(from.x(), to.x()) <= at.x() && Math.max(from.x(), to.x()) >= at.x() && from.x() != to.x()) {
+                double y = from.y() + (to.y() - from.y()) * (at.x() - from.x()) / (to.x() - from.x());
+                if (y <= at.y() + 1e-9 && y > lowest) {
+                    lowest = y;
+                }
+            }
+        }
+        Point onCut = lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
+        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, new Point(0, 1));
+    }
+
+    private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
+        double widest = draft.widestAllowance();
+        Optional<CutLine> line =
+                widest > draft.neck() ? Optional.empty() : CutLine.around(draft.edges(), options.corners());
+        if (line.isPresent()) {
+            return line.get();
+        }
+        double works = 0;
+        double fails = Math.min(1, draft.neck() / widest);
+        if (CutLine.around(draft.scaled(fails).edges(), options.corners()).isPresent()) {
+            works = fails;
+        }
+        for (int i = 0; i < 20 && works < fails; i++) {
+            double middle = (works + fails) / 2;
+            if (CutLine.around(draft.scaled(middle).edges(), options.corners()).isPresent()) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        boolean interfacing = draft.kind() == PieceKind.OVERLAY_INTERFACING;
+        throw new InvalidMeasuresException(Violation.lengthAbove(
+                interfacing ? "/interfacingOverlap" : "/seamAllowance",
+                "wider than the narrowest part of the piece " + draft.kind().words() + " can take",
+                widest,
+                Math.floor(works * widest * 10) / 10));
+    }
+
+    private static Violation netTangled(PieceDraft draft) {
+        return draft.kind() == PieceKind.OVERLAY_LINING
+                ? Violation.of(
+                        "/turnOfCloth", "moved up by the turn of cloth, the lining's hem crosses its other edges")
+                : Violation.of(
+                        "/overlay/hemSagitta",
+                        "the edges of the piece " + draft.kind().words() + " cross");
+    }
+}

@@ -1,0 +1,143 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.draft.BaseSleeve;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.UnderSleeve;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/** The piece that is set round the whole armhole: the under-sleeve, or the plain sleeve down to the bicep line. */
+final class SleevePieces {
+
+    static final String CAP = "cap";
+
+    private SleevePieces() {}
+
+    /** The under-sleeve of one size. */
+    static PieceDraft underSleeve(
+            String size, SleeveDraft draft, UnderSleeve under, Allowances allowances, CutInstruction cut) {
+        boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
+        double wrist = 0.0 - under.wristLevel();
+        OverlayPieces.Edges edges = new OverlayPieces.Edges(allowances);
+        if (fold) {
+            edges.add(
+                    "wrist",
+                    EdgeKind.HEM,
+                    Curve.line(new Point(0, wrist), under.backSide().end()));
+            edges.add("side seam", EdgeKind.SIDE_SEAM, under.backSide().reversed());
+        } else {
+            edges.add(
+                    "wrist",
+                    EdgeKind.HEM,
+                    Curve.line(
+                            under.frontSide().end().mirrored(), under.backSide().end()));
+            edges.add("back side seam", EdgeKind.SIDE_SEAM, under.backSide().reversed());
+        }
+        addCap(edges, draft.base(), fold);
+        if (fold) {
+            edges.add("fold", EdgeKind.FOLD, Curve.line(apex(draft.base()), new Point(0, wrist)));
+        } else {
+            edges.add("front side seam", EdgeKind.SIDE_SEAM, under.frontSide().mirrored());
+        }
+        List<MarkLine> marks = new ArrayList<>();
+        Point elbow = under.backSide().segments().get(0).end();
+        Point frontElbow = under.frontSide().segments().get(0).end().mirrored();
+        marks.add(across(
+                MarkKind.BICEP_LINE,
+                "bicep line",
+                draft.base().front().curve().end().mirrored(),
+                draft.base().back().curve().end(),
+                fold));
+        marks.add(across(MarkKind.ELBOW_LINE, "elbow line", frontElbow, elbow, fold));
+        addMiddle(marks, draft.base(), wrist, fold);
+        double neck = Math.min(
+                Math.min(under.wrist(), under.elbow()), Math.min(draft.base().bicep(), under.length()));
+        return new PieceDraft(PieceKind.UNDER_SLEEVE, size, edges.list(), notches(draft, fold), marks, cut, neck);
+    }
+
+    /** The plain sleeve down to the bicep line. */
+    static PieceDraft baseSleeve(String size, SleeveDraft draft, Allowances allowances, CutInstruction cut) {
+        boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
+        BaseSleeve base = draft.base();
+        OverlayPieces.Edges edges = new OverlayPieces.Edges(allowances);
+        Point left = fold ? Point.ORIGIN : base.front().curve().end().mirrored();
+        edges.add(
+                "bicep line", EdgeKind.HEM, Curve.line(left, base.back().curve().end()));
+        addCap(edges, base, fold);
+        if (fold) {
+            edges.add("fold", EdgeKind.FOLD, Curve.line(apex(base), Point.ORIGIN));
+        }
+        List<MarkLine> marks = new ArrayList<>();
+        addMiddle(marks, base, 0, fold);
+        return new PieceDraft(
+                PieceKind.BASE_SLEEVE,
+                size,
+                edges.list(),
+                notches(draft, fold),
+                marks,
+                cut,
+                Math.min(base.bicep(), base.capHeight()));
+    }
+
+    private static Point apex(BaseSleeve base) {
+        return base.back().curve().start();
+    }
+
+    private static void addCap(OverlayPieces.Edges edges, BaseSleeve base, boolean fold) {
+        edges.add(
+                CAP,
+                EdgeKind.ARMHOLE,
+                fold ? base.back().curve().reversed() : base.capLine().reversed());
+    }
+
+    private static MarkLine across(MarkKind kind, String name, Point left, Point right, boolean fold) {
+        return new MarkLine(kind, name, Curve.line(fold ? new Point(0, right.y()) : left, right));
+    }
+
+    private static void addMiddle(List<MarkLine> marks, BaseSleeve base, double bottom, boolean fold) {
+        Curve middle = Curve.line(new Point(0, bottom), apex(base));
+        if (fold) {
+            marks.add(new MarkLine(MarkKind.FOLD_LINE, "fold line", middle));
+        } else if (base.symmetrical()) {
+            marks.add(new MarkLine(MarkKind.CENTRE_LINE, "centre line", middle));
+        }
+    }
+
+    /** Along the cap from the back underarm point: the back notches, the apex, and on a whole piece the front ones. */
+    private static List<NotchPlace> notches(SleeveDraft draft, boolean fold) {
+        BaseSleeve base = draft.base();
+        CapNotches back = CapNotches.of(draft, base.back(), Dimension.BACK_GAP);
+        CapNotches front = CapNotches.of(draft, base.front(), Dimension.FRONT_GAP);
+        Optional<Violation> tooLong = tooLong(back, base.back().length(), Dimension.BACK_GAP)
+                .or(() -> tooLong(front, base.front().length(), Dimension.FRONT_GAP));
+        if (tooLong.isPresent()) {
+            throw new InvalidMeasuresException(tooLong.get());
+        }
+        double whole = base.capLength();
+        List<NotchPlace> notches = new ArrayList<>();
+        notches.addAll(back.along(CAP, fold ? NotchKind.SINGLE : NotchKind.DOUBLE, d -> d));
+        notches.add(new NotchPlace(NotchKind.APEX, CAP, base.back().length()));
+        if (!fold) {
+            notches.addAll(front.along(CAP, NotchKind.SINGLE, d -> whole - d));
+        }
+        notches.sort(java.util.Comparator.comparingDouble(NotchPlace::distance));
+        return List.copyOf(notches);
+    }
+
+    private static Optional<Violation> tooLong(CapNotches notches, double half, Dimension gap) {
+        double most = half - CapNotches.APART;
+        return notches.overlayEnd() > most
+                ? Optional.of(Violation.lengthAbove(
+                        gap.pointer(),
+                        "the overlay would begin beyond the apex of the under-sleeve's cap",
+                        notches.overlayEnd(),
+                        most))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,97 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.capwright.geometry.Point;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/**
+ * Cleans a parallel that crosses itself, as it does in a hollow tighter than the allowance. Of the areas that the raw line encloses those are kept around
+ * which it runs counter-clockwise at least once; their outline is the line that a wheel of that width would leave.
+ */
+final class Untangling {
+
+    private Untangling() {}
+
+    /** The cut line, or nothing if the kept areas are not one piece without holes. */
+    static Optional<CutLine> untangled(List<Point> raw, Set<Point> corners) {
+        if (raw.size() < 3) {
+            return Optional.empty();
+        }
+        Polygon polygon = Outline.polygon(raw);
+        if (polygon.isValid() && area(raw) > 0) {
+            return Optional.of(indexed(raw, corners));
+        }
+        Geometry noded = UnaryUnionOp.union(Outline.ring(raw));
+        Polygonizer polygonizer = new Polygonizer();
+        polygonizer.add(noded);
+        List<Geometry> kept = new ArrayList<>();
+        for (Object face : polygonizer.getPolygons()) {
+            Polygon area = (Polygon) face;
+            if (winding(raw, area.getInteriorPoint().getCoordinate()) >= 1) {
+                kept.add(area);
+            }
+        }
+        Geometry union = UnaryUnionOp.union(kept);
+        if (!(union instanceof Polygon whole) || whole.getNumInteriorRing() > 0 || whole.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Point> points = Outline.points(whole.getExteriorRing().getCoordinates());
+        if (area(points) < 0) {
+            java.util.Collections.reverse(points);
+        }
+        Set<Point> known = new java.util.HashSet<>(raw);
+        Set<Point> turns = new java.util.HashSet<>(corners);
+        for (Point point : points) {
+            if (!known.contains(point)) {
+                turns.add(point); // where the raw line crossed itself
+            }
+        }
+        return Optional.of(indexed(points, turns));
+    }
+
+    private static CutLine indexed(List<Point> points, Set<Point> corners) {
+        List<Integer> indices = new ArrayList<>(corners.size());
+        for (int i = 0; i < points.size(); i++) {
+            if (corners.contains(points.get(i))) {
+                indices.add(i);
+            }
+        }
+        return new CutLine(List.copyOf(points), List.copyOf(indices));
+    }
+
+    /** The signed area, positive counter-clockwise. */
+    static double area(List<Point> points) {
+        double sum = 0;
+        for (int i = 0; i < points.size(); i++) {
+            sum += points.get(i).cross(points.get((i + 1) % points.size()));
+        }
+        return sum / 2;
+    }
+
+    /** How often a closed line runs counter-clockwise around a point (crossings of the ray to the right). */
+    private static int winding(List<Point> line, Coordinate place) {
+        int turns = 0;
+        for (int i = 0; i < line.size(); i++) {
+            Point from = line.get(i);
+            Point to = line.get((i + 1) % line.size());
+            boolean up = from.y() <= place.y && to.y() > place.y;
+            boolean down = from.y() > place.y && to.y() <= place.y;
+            if (up || down) {
+                double side = (to.x() - from.x()) * (place.y - from.y()) - (place.x - from.x()) * (to.y() - from.y());
+                if (up && side > 0) {
+                    turns++;
+                } else if (down && side < 0) {
+                    turns--;
+                }
+            }
+        }
+        return turns;
+    }
+}
