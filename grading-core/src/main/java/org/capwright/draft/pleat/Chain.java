@@ -1,0 +1,32 @@
+package org.capwright.draft.pleat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/** Segments put end to end. Moved pieces meet but for rounding; each is made to start exactly where the one before ends. */
+final class Chain {
+
+    /** Moved ends may be apart by rounding only, mm. */
+    private static final double ROUNDING = 1e-6;
+
+    private final List<Cubic> segments = new ArrayList<>();
+
+    void add(Cubic segment) {
+        if (segments.isEmpty()) {
+            segments.add(segment);
+            return;
+        }
+        Point end = segments.get(segments.size() - 1).end();
+        if (!(end.distanceTo(segment.start()) <= ROUNDING)) {
+            throw new IllegalStateException("pieces of an edge do not meet: " + end + " and " + segment.start());
+        }
+        segments.add(new Cubic(end, segment.control1(), segment.control2(), segment.end()));
+    }
+
+    Curve curve() {
+        return Curve.of(segments);
+    }
+}
