@@ -90,7 +90,10 @@ public final class FoundViolations {
             reason.append(value.isPresent() ? "; " : ": ");
         }
         if (minimum.isPresent() && maximum.isPresent()) {
-            reason.append(plain(minimum.get())).append(" to ").append(plain(maximum.get())).append(symbol);
+            reason.append(plain(minimum.get()))
+                    .append(" to ")
+                    .append(plain(maximum.get()))
+                    .append(symbol);
         } else {
             minimum.ifPresent(v -> reason.append(plain(v)).append(symbol).append(" or more"));
             maximum.ifPresent(v -> reason.append(plain(v)).append(symbol).append(" or less"));
@@ -116,7 +119,8 @@ public final class FoundViolations {
         double raw = length ? unit.fromMillimetres(value.getAsDouble()) : value.getAsDouble();
         // First off the noise of binary fractions, so that a bound of 1 is not rounded up from 1.0000000000000002.
         BigDecimal clean = BigDecimal.valueOf(raw).setScale(9, RoundingMode.HALF_EVEN);
-        return Optional.of(clean.setScale(rounding == RoundingMode.HALF_EVEN ? 6 : 4, rounding).doubleValue());
+        return Optional.of(clean.setScale(rounding == RoundingMode.HALF_EVEN ? 6 : 4, rounding)
+                .doubleValue());
     }
 
     private static String plain(double value) {

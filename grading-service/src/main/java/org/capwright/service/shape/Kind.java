@@ -25,7 +25,7 @@ public sealed interface Kind {
          * @param words the words
          * @return the kind
          */
-        static Choice of(String... words) {
+        public static Choice of(String... words) {
             return new Choice(List.of(words));
         }
     }
@@ -69,6 +69,13 @@ public sealed interface Kind {
      * @param greatest millimetres
      */
     record Step(double least, double greatest) implements Kind {}
+
+    /**
+     * The name of a size: a text, or a whole number that is read as its digits.
+     *
+     * @param longest greatest number of characters
+     */
+    record Label(int longest) implements Kind {}
 
     /**
      * The names of the sizes, smallest first.

@@ -28,8 +28,7 @@ final class Lengths {
             }
         }
         String reason = "must be a length in " + unit.symbol() + ": a number, or text such as \"3.5\" or \"3 1/2\"";
-        Texts.shown(value)
-                .ifPresentOrElse(shown -> found.add(where, reason, shown), () -> found.add(where, reason));
+        Texts.shown(value).ifPresentOrElse(shown -> found.add(where, reason, shown), () -> found.add(where, reason));
         return OptionalDouble.empty();
     }
 }

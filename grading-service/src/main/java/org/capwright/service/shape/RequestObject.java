@@ -22,6 +22,7 @@ public final class RequestObject {
     private static final double GREATEST_NUMBER = 1e9;
 
     private final Map<String, JsonNode> values = new HashMap<>();
+    private final Map<String, RequestObject> opened = new HashMap<>();
     private final Shape shape;
     private final String pointer;
     private final Unit unit;
@@ -170,7 +171,8 @@ public final class RequestObject {
 
     private OptionalDouble length(JsonNode value, String where, Kind.Length range) {
         OptionalDouble length = Lengths.read(value, where, unit, found);
-        if (length.isPresent() && !(length.getAsDouble() >= range.least() && length.getAsDouble() <= range.greatest())) {
+        if (length.isPresent()
+                && !(length.getAsDouble() >= range.least() && length.getAsDouble() <= range.greatest())) {
             found.add(Violation.lengthOutside(
                     where, "out of range", length.getAsDouble(), range.least(), range.greatest()));
             return OptionalDouble.empty();
@@ -209,7 +211,8 @@ public final class RequestObject {
         if (value == null) {
             return Optional.empty();
         }
-        if (!value.isNumber() || !(Math.abs(value.asDouble()) <= GREATEST_NUMBER)
+        if (!value.isNumber()
+                || !(Math.abs(value.asDouble()) <= GREATEST_NUMBER)
                 || value.asDouble() != Math.rint(value.asDouble())) {
             add(field, value, "must be a whole number from " + kind.least() + " to " + kind.greatest());
             return Optional.empty();
@@ -302,7 +305,8 @@ public final class RequestObject {
                     if (step >= range.least() && step <= range.greatest()) {
                         return OptionalDouble.of(step);
                     }
-                    found.add(Violation.lengthOutside(at(field), "out of range", step, range.least(), range.greatest()));
+                    found.add(
+                            Violation.lengthOutside(at(field), "out of range", step, range.least(), range.greatest()));
                     return OptionalDouble.empty();
                 } catch (NumberFormatException e) {
                     break;
@@ -365,7 +369,9 @@ public final class RequestObject {
             return Optional.empty();
         }
         Shape inner = kind instanceof Kind.LengthOrNested either ? either.shape() : ((Kind.Nested) kind).shape();
-        return Optional.of(new RequestObject(value, inner, at(field), unit, found));
+        // Opened once, or its unknown fields would be named twice.
+        return Optional.of(
+                opened.computeIfAbsent(field, name -> new RequestObject(value, inner, at(name), unit, found)));
     }
 
     /**
@@ -381,6 +387,16 @@ public final class RequestObject {
         } else {
             add(field, value, reason);
         }
+    }
+
+    /**
+     * Adds a violation of a field that may lie deeper.
+     *
+     * @param below where the field stands below this object, as a JSON pointer
+     * @param reason what is wrong and what would work
+     */
+    public void refuseAt(String below, String reason) {
+        found.add(pointer + below, reason);
     }
 
     private void add(String field, JsonNode value, String reason) {

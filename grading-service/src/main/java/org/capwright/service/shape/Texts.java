@@ -30,7 +30,10 @@ final class Texts {
     /** No control characters, no halves of surrogate pairs, nothing that XML 1.0 cannot hold, no line separators. */
     private static boolean printable(int character) {
         return switch (Character.getType(character)) {
-            case Character.CONTROL, Character.SURROGATE, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
+            case Character.CONTROL,
+                    Character.SURROGATE,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
                     Character.UNASSIGNED -> false;
             // Overrides of the writing direction would make a label read as something else.
             default -> !(character >= 0x202A && character <= 0x202E || character >= 0x2066 && character <= 0x2069);
@@ -45,7 +48,8 @@ final class Texts {
             return Optional.of(value.booleanValue());
         }
         if (value.isNumber() && Double.isFinite(value.asDouble())) {
-            return Optional.of(value.isIntegralNumber() && value.canConvertToLong() ? value.longValue() : value.asDouble());
+            return Optional.of(
+                    value.isIntegralNumber() && value.canConvertToLong() ? value.longValue() : value.asDouble());
         }
         return Optional.empty();
     }

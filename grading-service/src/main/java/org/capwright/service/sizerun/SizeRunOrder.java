@@ -30,7 +30,7 @@ import org.capwright.tables.SizeTable;
  * @param layout how a DXF file is laid out
  * @param rounding grid of the shown values
  */
-record SizeRunOrder(
+public record SizeRunOrder(
         String name,
         String revision,
         Unit unit,
@@ -47,14 +47,18 @@ record SizeRunOrder(
         Rounding rounding) {
 
     /** How a DXF file is laid out. */
-    enum Layout {
+    public enum Layout {
         /** All sizes over one another. */
         NEST,
         /** One block per piece and size. */
         BLOCKS
     }
 
-    /** Drafts every size. */
+    /**
+     * Drafts every size.
+     *
+     * @return the run
+     */
     SizeRun graded() {
         return SizeRun.grade(style, dimensions, sizes, base, rules);
     }

@@ -55,7 +55,8 @@ public final class SizeRunShape {
             List.of(
                     Field.of(Dimension.BICEP, "Left out where it follows from cap height and cap ease.")
                             .example(36),
-                    Field.of(Dimension.LENGTH, "Needed with an under-sleeve, refused without.").example(60),
+                    Field.of(Dimension.LENGTH, "Needed with an under-sleeve, refused without.")
+                            .example(60),
                     Field.of(Dimension.CAP_HEIGHT, "Left out where it follows from bicep and cap ease.")
                             .example(13.5),
                     Field.of(
@@ -66,7 +67,8 @@ public final class SizeRunShape {
                                     Dimension.CAP_INWARD,
                                     "0.35 of the greatest that the cap can take if left out (common practice).")
                             .example(1.2),
-                    Field.of(Dimension.ARMHOLE, "Needed with an overlay or a cap ease.").example(45),
+                    Field.of(Dimension.ARMHOLE, "Needed with an overlay or a cap ease.")
+                            .example(45),
                     Field.optional(
                             "capEase",
                             EASE,
@@ -98,7 +100,10 @@ public final class SizeRunShape {
                             "greatestDepth",
                             new Kind.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
                             "The fewest pleats are taken of which none is deeper."),
-                    Field.optional("kind", Kind.Choice.of("knife", "box", "inverted"), "Kind of pleat. Knife if left out.")
+                    Field.optional(
+                                    "kind",
+                                    Kind.Choice.of("knife", "box", "inverted"),
+                                    "Kind of pleat. Knife if left out.")
                             .example("knife"),
                     Field.optional(
                             "direction",
@@ -171,13 +176,22 @@ public final class SizeRunShape {
             "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such as"
                     + " \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             List.of(
-                    Field.optional("name", new Kind.Text(80), "Name of the style, for files and labels. \"Sleeve\" if left out.")
+                    Field.optional(
+                                    "name",
+                                    new Kind.Text(80),
+                                    "Name of the style, for files and labels. \"Sleeve\" if left out.")
                             .example("Choir gown, bell shoulder"),
                     Field.optional("revision", new Kind.Text(20), "Revision of the style. \"1\" if left out.")
                             .example("3"),
-                    Field.required("units", Kind.Choice.of("mm", "cm", "in"), "Unit of every length, in request and answer.")
+                    Field.required(
+                                    "units",
+                                    Kind.Choice.of("mm", "cm", "in"),
+                                    "Unit of every length, in request and answer.")
                             .example("cm"),
-                    Field.required("baseSize", new Kind.Text(LONGEST_LABEL), "The size that the dimensions are given for; one of sizes.")
+                    Field.required(
+                                    "baseSize",
+                                    new Kind.Label(LONGEST_LABEL),
+                                    "The size that the dimensions are given for; one of sizes.")
                             .example("40"),
                     Field.required(
                                     "sizes",
@@ -185,11 +199,8 @@ public final class SizeRunShape {
                                     "Names of the sizes, smallest first, all different; ascending where all are numbers.")
                             .example(List.of("36", "38", "40", "42", "44")),
                     Field.required("sleeve", new Kind.Nested(SLEEVE), SLEEVE.meaning()),
-                    Field.optional("overlay", new Kind.Nested(OVERLAY), OVERLAY.meaning() + " Overlay or underSleeve must be there."),
-                    Field.optional(
-                            "underSleeve",
-                            new Kind.Nested(UNDER_SLEEVE),
-                            UNDER_SLEEVE.meaning() + " Overlay or underSleeve must be there."),
+                    Field.optional("overlay", new Kind.Nested(OVERLAY), OVERLAY.meaning()),
+                    Field.optional("underSleeve", new Kind.Nested(UNDER_SLEEVE), UNDER_SLEEVE.meaning()),
                     Field.optional("grade", new Kind.Nested(GRADE), GRADE.meaning()),
                     Field.optional(
                             "sizeTable",
