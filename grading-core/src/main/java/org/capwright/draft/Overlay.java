@@ -2,7 +2,13 @@ package org.capwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.draft.pleat.AttachSpan;
+import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
+import org.capwright.draft.pleat.TargetFullness;
 import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
@@ -15,10 +21,10 @@ import org.capwright.measure.Violation;
  *
  * @param front front half
  * @param back back half; the same object as {@code front} where the halves are equal
- * @param frontSpan part of the armhole that the front half covers, from the shoulder point to the front end, mm
- * @param backSpan part of the armhole that the back half covers, mm
+ * @param attached the part of the armhole that it covers
+ * @param pleats how its top edge is folded; nothing where it is not pleated
  */
-public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, double backSpan) {
+public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, Optional<PleatLayout> pleats) {
 
     /**
      * Drafts the overlay over a base sleeve.
@@ -36,8 +42,6 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
         double hemPointY = capHeight - length;
         BaseSleeve under = extra == 0 ? base : BaseSleeve.draft(dimensions, capHeight, extra);
         double sideDepth = sideDepth(dimensions, style.hem(), -hemPointY);
-        double frontArmhole = frontArmhole(dimensions);
-        double backArmhole = dimensions.get(Dimension.ARMHOLE) - frontArmhole;
         List<Violation> found = new ArrayList<>();
         double turn = Math.max(under.front().turn(), under.back().turn());
         if (!(style.join() >= turn / RaisedLine.LATEST_TURN && style.join() <= 1)) {
@@ -56,8 +60,6 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
                     length,
                     capHeight + Math.max(0, sideDepth)));
         }
-        addGap(found, Dimension.FRONT_GAP, dimensions.get(Dimension.FRONT_GAP), frontArmhole);
-        addGap(found, Dimension.BACK_GAP, dimensions.get(Dimension.BACK_GAP), backArmhole);
         double sagitta = dimensions.getOr(Dimension.HEM_SAGITTA, 0);
         double chord = Math.hypot(Math.min(base.front().width(), base.back().width()) + extra, -hemPointY - sideDepth);
         if (Math.abs(sagitta) > 0.4 * chord) {
@@ -68,30 +70,89 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
                     -0.4 * chord,
                     0.4 * chord));
         }
-        if (!found.isEmpty()) {
-            throw new InvalidMeasuresException(found);
-        }
+        AttachSpan attached = attachSpan(dimensions, found);
         double rise = dimensions.get(Dimension.RISE);
         OverlayHalf front =
                 OverlayHalf.draft(under.front(), rise, style.join(), style.hem(), hemPointY, sideDepth, sagitta);
         OverlayHalf back = under.symmetrical()
                 ? front
                 : OverlayHalf.draft(under.back(), rise, style.join(), style.hem(), hemPointY, sideDepth, sagitta);
-        return new Overlay(
-                front,
-                back,
-                frontArmhole - dimensions.get(Dimension.FRONT_GAP),
-                backArmhole - dimensions.get(Dimension.BACK_GAP));
+        return new Overlay(front, back, attached, pleats(style, dimensions, attached, front, back));
     }
 
-    private static void addGap(List<Violation> found, Dimension gap, double value, double armhole) {
-        if (value > armhole - Dimension.FRONT_WIDTH.least()) {
-            found.add(Violation.lengthAbove(
-                    gap.pointer(),
-                    "the gap leaves no armhole for the overlay on this side",
-                    value,
-                    Math.max(0, armhole - Dimension.FRONT_WIDTH.least())));
+    /** The span, or everything that is wrong so far and with the gaps, at once. */
+    private static AttachSpan attachSpan(Dimensions dimensions, List<Violation> found) {
+        double frontArmhole = frontArmhole(dimensions);
+        try {
+            AttachSpan span = new AttachSpan(
+                    frontArmhole,
+                    dimensions.get(Dimension.ARMHOLE) - frontArmhole,
+                    dimensions.get(Dimension.FRONT_GAP),
+                    dimensions.get(Dimension.BACK_GAP));
+            if (found.isEmpty()) {
+                return span;
+            }
+        } catch (InvalidMeasuresException e) {
+            found.addAll(e.violations());
         }
+        throw new InvalidMeasuresException(found);
+    }
+
+    private static Optional<PleatLayout> pleats(
+            OverlayStyle style, Dimensions dimensions, AttachSpan span, OverlayHalf front, OverlayHalf back) {
+        double frontEdge = front.topEdge().length();
+        double backEdge = back.topEdge().length();
+        if (style.pleats().isPresent()) {
+            return Optional.of(graded(style.pleats().get(), dimensions).layOut(span, frontEdge, backEdge));
+        }
+        if (frontEdge + backEdge < span.length()) {
+            throw new InvalidMeasuresException(Violation.lengthAbove(
+                    Dimension.ARMHOLE.pointer(),
+                    "the top edge of the overlay is shorter than the part of the armhole it covers",
+                    dimensions.get(Dimension.ARMHOLE),
+                    dimensions.get(Dimension.ARMHOLE) - span.length() + frontEdge + backEdge));
+        }
+        return Optional.empty();
+    }
+
+    /** A plan given by depth takes the depth of this size, which may be graded. */
+    private static PleatPlan graded(PleatPlan plan, Dimensions dimensions) {
+        OptionalDouble depth = dimensions.find(Dimension.PLEAT_DEPTH);
+        if (depth.isEmpty() || plan.sizing() instanceof PleatSizing.ByCount) {
+            return plan;
+        }
+        PleatSizing sizing = plan.sizing() instanceof PleatSizing.ByDepth
+                ? new PleatSizing.ByDepth(depth.getAsDouble())
+                : new PleatSizing.ByGreatestDepth(depth.getAsDouble());
+        return new PleatPlan(plan.kind(), plan.direction(), sizing, plan.flatZoneFront(), plan.flatZoneBack());
+    }
+
+    /**
+     * The dimensions with the rise that the target of the style asks for.
+     *
+     * @param base the base sleeve of the same dimensions
+     * @param dimensions with armhole and gaps
+     * @param style with or without a target
+     * @return the dimensions; unchanged where the rise is given
+     * @throws InvalidMeasuresException if no rise meets the target, with the targets that can be met
+     */
+    static Dimensions withRise(BaseSleeve base, Dimensions dimensions, OverlayStyle style) {
+        if (style.target().isEmpty()) {
+            return dimensions;
+        }
+        double extra = dimensions.getOr(Dimension.EXTRA_WIDTH, 0);
+        BaseSleeve under = extra == 0 ? base : BaseSleeve.draft(dimensions, base.capHeight(), extra);
+        double turn = Math.max(under.front().turn(), under.back().turn());
+        double join = Math.max(
+                style.join(), turn / RaisedLine.LATEST_TURN); // a join that is too high is reported by the draft
+        double rise = TargetFullness.rise(
+                style.target().get(),
+                attachSpan(dimensions, new ArrayList<>()).length(),
+                r -> RaisedLine.over(under.front(), r, join).length()
+                        + RaisedLine.over(under.back(), r, join).length(),
+                Dimension.RISE.least(),
+                Dimension.RISE.greatest());
+        return dimensions.with(Dimension.RISE, rise);
     }
 
     private static double sideDepth(Dimensions dimensions, HemShape hem, double levelDepth) {
@@ -117,10 +178,10 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
     /**
      * Whether front and back are the same, so that the piece can be cut on the fold.
      *
-     * @return true for equal halves that cover equal spans
+     * @return true for equal halves that cover equal spans; pleats may still lie one way
      */
     public boolean symmetrical() {
-        return front == back && frontSpan == backSpan;
+        return front == back && attached.front() == attached.back();
     }
 
     /**
@@ -147,7 +208,7 @@ public record Overlay(OverlayHalf front, OverlayHalf back, double frontSpan, dou
      * @return millimetres
      */
     public double attachSpan() {
-        return frontSpan + backSpan;
+        return attached.length();
     }
 
     /**

@@ -32,8 +32,11 @@ public record SleeveDraft(
         if (!implausible.isEmpty()) {
             throw new InvalidMeasuresException(implausible);
         }
-        Dimensions dimensions = CapFitting.fitted(given, style.fit());
-        BaseSleeve base = BaseSleeve.draft(dimensions);
+        Dimensions fitted = CapFitting.fitted(given, style.fit());
+        BaseSleeve base = BaseSleeve.draft(fitted);
+        Dimensions dimensions = style.overlay()
+                .map(overlay -> Overlay.withRise(base, fitted, overlay))
+                .orElse(fitted);
         return new SleeveDraft(
                 dimensions,
                 base,

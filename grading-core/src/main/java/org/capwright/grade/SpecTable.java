@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
+import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 
@@ -157,6 +159,22 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
                 5,
                 PRACTICE,
                 d -> overlay(d).attachSpan());
+        if (rows.run.style().overlay().flatMap(OverlayStyle::pleats).isPresent()) {
+            rows.add(
+                    "pleatTakeUp",
+                    "Pleat take-up",
+                    "Flat top edge less attach span: what all pleats together fold away.",
+                    5,
+                    PRACTICE,
+                    d -> overlay(d).takeUp());
+            rows.add(
+                    "pleatDepth",
+                    "Pleat depth",
+                    "From the fold of a closed pleat to the fold beneath it; the deepest pleat.",
+                    1,
+                    PRACTICE,
+                    d -> overlay(d).pleats().map(PleatLayout::greatestDepth).orElse(0.0));
+        }
     }
 
     private static Overlay overlay(SleeveDraft draft) {

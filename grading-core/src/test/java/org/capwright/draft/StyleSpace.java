@@ -29,16 +29,23 @@ public final class StyleSpace {
         }
     }
 
+    /** Whether the five points allow a cap line, also with the extra width, and the overlay's edge is long enough for the span. */
     private static boolean isDrawable(Dimensions d) {
         double front = BaseSleeve.frontWidth(d);
-        double extra = d.getOr(Dimension.EXTRA_WIDTH, 0);
-        for (double more : new double[] {0, extra}) {
-            if (BaseSleeve.Half.front(d, front + more, d.get(Dimension.CAP_HEIGHT))
-                            .find()
-                            .isEmpty()
-                    || BaseSleeve.Half.back(d, d.get(Dimension.BICEP) - front + more, d.get(Dimension.CAP_HEIGHT))
-                            .find()
-                            .isEmpty()) {
+        double back = d.get(Dimension.BICEP) - front;
+        double height = d.get(Dimension.CAP_HEIGHT);
+        double frontArmhole = Overlay.frontArmhole(d);
+        double frontSpan = frontArmhole - d.get(Dimension.FRONT_GAP);
+        double backSpan = d.get(Dimension.ARMHOLE) - frontArmhole - d.get(Dimension.BACK_GAP);
+        for (double extra : new double[] {d.getOr(Dimension.EXTRA_WIDTH, 0), 0}) {
+            Optional<CapLine> frontLine =
+                    BaseSleeve.Half.front(d, front + extra, height).find();
+            Optional<CapLine> backLine =
+                    BaseSleeve.Half.back(d, back + extra, height).find();
+            if (frontLine.isEmpty()
+                    || backLine.isEmpty()
+                    || frontLine.get().length() < frontSpan
+                    || backLine.get().length() < backSpan) {
                 return false;
             }
         }

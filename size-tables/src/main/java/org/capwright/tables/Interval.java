@@ -8,7 +8,12 @@ package org.capwright.tables;
  */
 public record Interval(double lower, double upper) {
 
-    /** Refuses ends that are not finite or stand the wrong way round. */
+    /**
+     * Refuses ends that are not finite or stand the wrong way round.
+     *
+     * @param lower the lower end, finite
+     * @param upper the upper end, finite, not below the lower end
+     */
     public Interval {
         if (!Double.isFinite(lower) || !Double.isFinite(upper) || lower > upper) {
             throw new ViolationException(

@@ -17,7 +17,14 @@ import java.util.OptionalDouble;
 public record Row(
         Dimension dimension, Map<String, TableValue> values, Map<String, Interval> limits, OptionalDouble tolerance) {
 
-    /** Copies the maps, keeping their order. */
+    /**
+     * Copies the maps, keeping their order.
+     *
+     * @param dimension the dimension
+     * @param values value by size in the order of the sizes; a size that is not here is a gap
+     * @param limits limits of the class by size in millimetres, where the source gives limits
+     * @param tolerance half width of the allowed deviation in millimetres, where a garment standard gives one
+     */
     public Row {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));

@@ -11,7 +11,12 @@ import java.util.OptionalDouble;
  */
 public record RowDraft(String dimension, List<OptionalDouble> values) {
 
-    /** Copies the values. */
+    /**
+     * Copies the values.
+     *
+     * @param dimension name of the dimension, such as {
+     * @param values one value per size in the unit of the table; empty for a gap
+     */
     public RowDraft {
         values = List.copyOf(values);
     }

@@ -21,7 +21,15 @@ import java.util.Optional;
 public record SizeTable(
         TableInfo info, List<String> sizes, Map<String, String> labels, Map<String, Integer> people, List<Row> rows) {
 
-    /** Copies the collections, keeping their order. */
+    /**
+     * Copies the collections, keeping their order.
+     *
+     * @param info what the table is and where it comes from
+     * @param sizes the sizes, smallest first, at least one
+     * @param labels size by label, in the order of the sizes; may be empty
+     * @param people number of people measured per size, for class means; else empty
+     * @param rows the rows, each dimension once
+     */
     public SizeTable {
         sizes = List.copyOf(sizes);
         labels = Collections.unmodifiableMap(new LinkedHashMap<>(labels));

@@ -30,7 +30,21 @@ public record TableDraft(
         List<String> sizes,
         List<RowDraft> rows) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param id short name in kebab-case, up to 64 characters, none of the published tables'
+     * @param title title for people, not blank
+     * @param source where the figures come from, not blank
+     * @param licence under what terms the figures may be used, not blank
+     * @param figureType whom the sizes are made for, not blank
+     * @param population who was measured or is meant, not blank
+     * @param unit {
+     * @param kind body or garment
+     * @param key the dimension that orders the sizes, such as {
+     * @param sizes names of the sizes, smallest first, 1 to 100, each once
+     * @param rows the rows, 1 to 40, each dimension once, one value per size
+     */
     public TableDraft {
         sizes = List.copyOf(sizes);
         rows = List.copyOf(rows);

@@ -8,7 +8,12 @@ package org.capwright.tables;
  */
 public record TableValue(double millimetres, Provenance provenance) {
 
-    /** Refuses a length that is not finite and positive. */
+    /**
+     * Refuses a length that is not finite and positive.
+     *
+     * @param millimetres the length in millimetres, finite and positive
+     * @param provenance where the value comes from
+     */
     public TableValue {
         if (!(millimetres > 0) || Double.isInfinite(millimetres)) {
             throw new ViolationException(new Violation("millimetres", Double.toString(millimetres), "above 0 mm"));

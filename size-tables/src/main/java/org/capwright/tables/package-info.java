@@ -15,6 +15,7 @@
  * measured or interpolated; beyond the surveyed range they have gaps. The people surveyed are young, fit soldiers and
  * stand for no whole population.
  *
- * <p>Nothing in a table rests on memory, and nothing is extrapolated.
+ * <p>No figure in a table rests on memory, and nothing is extrapolated. Titles and report numbers of the sources are from
+ * memory where the page read did not print them.
  */
 package org.capwright.tables;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.capwright.tables.survey.PublishedFits;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -73,9 +74,10 @@ class BodyGrowthTest {
     }
 
     /**
-     * GOST 12.4.111-82, men's jacket: sleeve top +16 mm flat, 32 mm round, per 80 mm of chest, so 16 mm round per 40 mm:
-     * more than the body's 13 mm, as a finished sleeve whose ease grows should. Sleeve +30 mm per 120 mm of height, so
-     * 20 mm per 80 mm: less than the body's 29 mm.
+     * GOST 12.4.111-82, a men's jacket: sleeve top +16 mm flat, so 32 mm round, per 80 mm of chest, or 16 mm round per
+     * 40 mm. That is more than the arm's own growth, 12.3 mm for the women and 13.0 mm for the men of 1988: the ease of a
+     * finished sleeve grows with the size. Sleeve length +30 mm per 120 mm of height, or 20 mm per 80 mm: less than the
+     * arm's 29 mm.
      */
     @Test
     void finishedSleeveOfGostGrowsFasterThanTheArmInGirthAndSlowerInLength() {
@@ -89,6 +91,7 @@ class BodyGrowthTest {
                 * 40;
         assertEquals(16, girthPer40, 1e-9);
         assertTrue(girthPer40 > 40 * slope("ansur-1988-women", "upperArmGirth", "bustGirth"));
+        assertTrue(girthPer40 > menOf1988(BodyDimension.UPPER_ARM_GIRTH, BodyDimension.BUST_GIRTH, 40));
         double lengthPer80 = SizeTables.find("gost-12-4-111-82-jacket-by-height")
                         .orElseThrow()
                         .increments(GarmentDimension.SLEEVE_LENGTH)
@@ -98,5 +101,17 @@ class BodyGrowthTest {
                 * 80;
         assertEquals(20, lengthPer80, 1e-9);
         assertTrue(lengthPer80 < 80 * slope("ansur-1988-women", "armLength", "stature"));
+        assertTrue(lengthPer80 < menOf1988(BodyDimension.ARM_LENGTH, BodyDimension.STATURE, 80));
+    }
+
+    private static double menOf1988(BodyDimension response, BodyDimension predictor, double step) {
+        return PublishedFits.all().stream()
+                .filter(f ->
+                        f.survey().equals("ansur-1988-men") && f.response() == response && f.predictor() == predictor)
+                .findFirst()
+                .orElseThrow()
+                .growthOfMean(step, 0.95)
+                .interval()
+                .middle();
     }
 }

@@ -126,8 +126,8 @@ class SecondTranscriptionTest {
     }
 
     /**
-     * Source: GOST 12.4.111-82, as increments per 8 cm of chest noted on another reading of the same page: top of sleeve
-     * +3.2 cm round, cuff +1.6 cm round, body half width +4.0, back +2.8; sleeve +3.0 cm per 12 cm of height.
+     * Source: GOST 12.4.111-82, as the increments noted apart from the table. Per 8 cm of chest: top of sleeve +3.2 cm
+     * round, cuff +1.6 cm round, body half width +4.0 cm, back +2.8 cm; sleeve +3.0 cm per 12 cm of height.
      */
     @ParameterizedTest
     @CsvSource({

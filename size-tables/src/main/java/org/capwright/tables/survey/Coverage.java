@@ -35,7 +35,16 @@ public record Coverage(
 
     private static final int MOST_SIZES = 200;
 
-    /** Copies the collections, keeping their order. */
+    /**
+     * Copies the collections, keeping their order.
+     *
+     * @param survey the survey
+     * @param girth the girth that was compared, relaxed or flexed upper arm
+     * @param people people of the survey
+     * @param covered people whom at least one size fits
+     * @param peopleBySize people whom each size fits; someone whom two sizes fit counts in both
+     * @param gaps stretches of girth and of length that no size fits, with the people in them, smallest first
+     */
     public Coverage {
         peopleBySize = Collections.unmodifiableMap(new LinkedHashMap<>(peopleBySize));
         gaps = List.copyOf(gaps);

@@ -33,6 +33,7 @@ public final class Regression {
     private final double intercept;
     private final double residualSd;
     private final double rSquared;
+    private final StudentT student;
 
     Regression(Survey survey, BodyDimension response, List<BodyDimension> predictors) {
         SufficientStatistics statistics = survey.statistics();
@@ -60,6 +61,7 @@ public final class Regression {
         double residual = total - slopes.dotProduct(moments);
         this.residualSd = Math.sqrt(residual / degreesOfFreedom());
         this.rSquared = 1 - residual / total;
+        this.student = new StudentT(degreesOfFreedom());
         this.intercept = statistics.mean(response) - slopes.dotProduct(new ArrayRealVector(means, false));
     }
 
@@ -193,7 +195,7 @@ public final class Regression {
     public double departureOfPerson(Map<BodyDimension, Double> person, double measured) {
         RealVector deviation = deviation(person);
         double distance = requireFinite(response.id(), measured) - estimate(deviation);
-        return student().departure(distance / (residualSd * Math.sqrt(1 + leverage(deviation))));
+        return student.departure(distance / (residualSd * Math.sqrt(1 + leverage(deviation))));
     }
 
     /**
@@ -224,7 +226,7 @@ public final class Regression {
             throw new ViolationException(new Violation("step", "0 mm", "a step other than 0 mm of " + names()));
         }
         double distance = requireFinite("jump", jump) - slopes.dotProduct(d);
-        return student().departure(distance / (residualSd * Math.sqrt(quadratic(d))));
+        return student.departure(distance / (residualSd * Math.sqrt(quadratic(d))));
     }
 
     /**
@@ -242,7 +244,7 @@ public final class Regression {
     }
 
     private ConfidenceInterval confidenceInterval(double estimate, double standardError, double confidence) {
-        double half = student().twoSided("confidence", confidence) * standardError;
+        double half = student.twoSided("confidence", confidence) * standardError;
         return new ConfidenceInterval(
                 estimate,
                 new Interval(estimate - half, estimate + half),
@@ -252,17 +254,13 @@ public final class Regression {
     }
 
     private PredictionInterval predictionInterval(double estimate, double standardError, double probability) {
-        double half = student().twoSided("probability", probability) * standardError;
+        double half = student.twoSided("probability", probability) * standardError;
         return new PredictionInterval(
                 estimate,
                 new Interval(estimate - half, estimate + half),
                 probability,
                 standardError,
                 degreesOfFreedom());
-    }
-
-    private StudentT student() {
-        return new StudentT(degreesOfFreedom());
     }
 
     private double estimate(RealVector deviation) {

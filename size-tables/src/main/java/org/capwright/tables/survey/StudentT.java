@@ -4,22 +4,32 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.capwright.tables.Violation;
 import org.capwright.tables.ViolationException;
 
-/** Student's t distribution for a number of degrees of freedom. */
-record StudentT(int degreesOfFreedom) {
+/** Student's t distribution for a number of degrees of freedom. Keeps the last quantile, as callers ask for the same. */
+final class StudentT {
 
-    private TDistribution distribution() {
-        return new TDistribution(null, degreesOfFreedom);
+    private record Quantile(double confidence, double t) {}
+
+    private final TDistribution distribution;
+    private volatile Quantile last = new Quantile(0, 0);
+
+    StudentT(int degreesOfFreedom) {
+        this.distribution = new TDistribution(null, degreesOfFreedom);
     }
 
     /** The quantile that leaves half of the rest on either side. */
     double twoSided(String field, double confidence) {
         requireShare(field, confidence);
-        return distribution().inverseCumulativeProbability(0.5 + confidence / 2);
+        Quantile known = last;
+        if (known.confidence != confidence) {
+            known = new Quantile(confidence, distribution.inverseCumulativeProbability(0.5 + confidence / 2));
+            last = known;
+        }
+        return known.t;
     }
 
     /** The probability of a departure at least as large, to either side. */
     double departure(double t) {
-        return 2 * distribution().cumulativeProbability(-Math.abs(t));
+        return 2 * distribution.cumulativeProbability(-Math.abs(t));
     }
 
     static void requireShare(String field, double share) {

@@ -5,17 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
+import org.capwright.tables.TestCsv;
 import org.capwright.tables.ViolationException;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class PublishedFitsTest {
 
-    static java.util.List<PublishedFit> fits() {
+    static List<PublishedFit> fits() {
         return PublishedFits.all();
     }
 
@@ -33,29 +38,41 @@ class PublishedFitsTest {
         assertTrue(growth.interval().contains(growth.estimate()));
     }
 
-    /** Source: growth per 40 mm of chest and per 80 mm of stature as the survey folder's increment list states it. */
-    @ParameterizedTest
-    @CsvSource({
-        "ansur-1988-men, upperArmGirth, bustGirth, 40, 12.96",
-        "ansur-1988-men, armLength, stature, 80, 28.89",
-        "ansur-1988-men, armscyeGirth, bustGirth, 40, 12.77",
-        "ansur-2012-men, upperArmGirthFlexed, bustGirth, 40, 12.46",
-        "ansur-2012-men, upperArmLength, stature, 80, 16.23",
-        "nhanes-2015-women, upperArmGirth, stature, 80, 8.91",
-        "nhanes-2015-women, upperArmLength, stature, 80, 17.29",
-        "college-2021-women, upperArmGirth, chestGirthSixthRib, 40, 8.66",
-        "active-women-2003, upperArmGirthFlexed, bustGirth, 40, 14.33",
-        "active-women-2003, wristGirth, bustGirth, 40, 3.52",
-    })
-    void growthEqualsTheListedIncrements(
-            String survey, String response, String predictor, double step, double expected) {
-        PublishedFit fit = PublishedFits.all().stream()
-                .filter(f -> f.survey().equals(survey)
-                        && f.response().id().equals(response)
-                        && f.predictor().id().equals(predictor))
-                .findFirst()
-                .orElseThrow();
-        assertEquals(expected, fit.growthOfMean(step, 0.95).estimate(), 0.0051);
+    /** Source: the list of growth per step and explained share that stands beside the surveys, all of its rows. */
+    @Test
+    void growthAndExplainedShareEqualTheListedOnes() {
+        int checked = 0;
+        for (Map<String, String> line : TestCsv.read("survey/implied-increments.csv")) {
+            double step = Double.parseDouble(line.get("step"));
+            boolean growth = line.get("statistic").equals("growth");
+            BodyDimension response = BodyDimension.find(line.get("response")).orElseThrow();
+            BodyDimension predictor = BodyDimension.find(line.get("predictor")).orElseThrow();
+            Optional<Survey> survey = Survey.find(line.get("survey"));
+            double actual;
+            if (survey.isPresent()) {
+                Regression fit = survey.get().regression(response, predictor);
+                actual =
+                        growth ? fit.growthOfMean(Map.of(predictor, step), 0.95).estimate() : fit.rSquared();
+            } else {
+                PublishedFit fit = PublishedFits.all().stream()
+                        .filter(f -> f.survey().equals(line.get("survey"))
+                                && f.response() == response
+                                && f.predictor() == predictor)
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(line.toString()));
+                actual = growth ? fit.growthOfMean(step, 0.95).estimate() : fit.rSquared();
+            }
+            // Half the last listed digit, and half the last digit of a slope known to five decimals times the step.
+            double tolerance = growth ? 0.005 + 0.000005 * step : 0.0005 + 0.00005;
+            assertEquals(Double.parseDouble(line.get("value")), actual, tolerance + 1e-9, line.toString());
+            checked++;
+        }
+        assertEquals(144, checked);
+    }
+
+    @Test
+    void refusesAStepOrAConfidenceThatIsNone() {
+        PublishedFit fit = PublishedFits.all().get(0);
         assertThrows(ViolationException.class, () -> fit.growthOfMean(Double.NaN, 0.95));
         assertThrows(ViolationException.class, () -> fit.growthOfMean(40, 1));
     }

@@ -1,6 +1,7 @@
 package org.capwright.tables.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import org.capwright.tables.BodyDimension;
 import org.capwright.tables.TestCsv;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class StatisticsFileTest {
@@ -70,5 +72,42 @@ class StatisticsFileTest {
                 .mapToDouble(p -> Double.parseDouble(p.get(dimension.id())))
                 .average()
                 .orElseThrow();
+    }
+
+    /** The plausible range of a measurement leaves a margin round everybody who was measured. */
+    @ParameterizedTest
+    @EnumSource(Survey.class)
+    void plausibleRangesHoldEverybodyWithAMargin(Survey survey) {
+        for (BodyDimension dimension : survey.dimensions()) {
+            assertTrue(
+                    dimension.plausible().lower()
+                            < 0.85 * survey.range(dimension).lower(),
+                    dimension.id());
+            assertTrue(
+                    dimension.plausible().upper()
+                            > 1.15 * survey.range(dimension).upper(),
+                    dimension.id());
+        }
+    }
+
+    /** Source: extremes of the men of 1988 (NATICK/TR-89/044) and 2012 (NATICK/TR-15/007), in mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "stature, 1491, 2042",
+        "bustGirth, 774, 1469",
+        "upperArmGirth, 245, 453",
+        "upperArmGirthFlexed, 246, 490",
+        "elbowGirth, 219, 339",
+        "forearmGirthFlexed, 233, 372",
+        "wristGirth, 143, 204",
+        "armscyeGirth, 358, 553",
+        "scyeDepth, 166, 284",
+        "upperArmLength, 270, 415",
+        "armLength, 481, 745",
+    })
+    void plausibleRangesHoldTheMenWithAMargin(String id, double least, double greatest) {
+        BodyDimension dimension = BodyDimension.find(id).orElseThrow();
+        assertTrue(dimension.plausible().lower() < 0.85 * least);
+        assertTrue(dimension.plausible().upper() > 1.1 * greatest);
     }
 }

@@ -1,0 +1,264 @@
+package org.capwright.pattern.lay;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.geometry.Point;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/**
+ * Pieces laid on a cloth so that little of its length is used. Guaranteed to be immutable.
+ *
+ * <p>Pieces are placed as outlines, not as boxes, with the grain along the cloth; see {@link Nesting} for the method. The same input always gives the same
+ * lay. The lay is good, not proven best: it is never shorter than {@link #areaBound()}, and {@link #utilisation()} tells how close it comes. On a wider
+ * cloth the search takes another course and can, now and then, end a little longer; {@link #acrossWidths} compares widths so that this does not show.
+ *
+ * <p>More placings than {@value #SECTION} are laid in sections of like mix one after the other.
+ *
+ * @param fabric the cloth
+ * @param placements every placing
+ * @param usableWidth width of one layer that pieces may cover, mm
+ * @param length length of the lay, mm, from its cut end to the farthest point of a piece
+ * @param area total area of the placed outlines in one layer, mm²
+ */
+public record Lay(Fabric fabric, List<Placement> placements, double usableWidth, double length, double area) {
+
+    /** The most placings that are laid together. */
+    static final int SECTION = 40;
+
+    /** Any fixed number serves: the seed of the exchanges that the search tries. */
+    static final long SEED = 3646;
+
+    /** How many heights the search may look up for one section; about 0.1 s. */
+    private static final long BUDGET = 60_000;
+
+    private static final double TOLERANCE = 0.5;
+
+    /** Parts of a millimetre by which a piece may seem too wide by rounding alone. */
+    private static final double ROUNDING = 1e-7;
+
+    /**
+     * Lays pieces on a cloth.
+     *
+     * @param pieces what to cut, at least one piece; on folded cloth a placing away from the fold gives a left and a right piece at once
+     * @param fabric the cloth
+     * @return the lay
+     * @throws InvalidMeasuresException if a piece is wider than the cloth; the least width that works is named
+     * @throws IllegalArgumentException if there is nothing to cut, or a piece to be cut on the fold has no fold edge
+     */
+    public static Lay of(List<PieceToCut> pieces, Fabric fabric) {
+        return of(pieces, fabric, SEED);
+    }
+
+    static Lay of(List<PieceToCut> pieces, Fabric fabric, long seed) {
+        if (pieces.isEmpty()) {
+            throw new IllegalArgumentException("a lay needs at least one piece");
+        }
+        Shape[] shapes = new Shape[pieces.size()];
+        for (int i = 0; i < shapes.length; i++) {
+            shapes[i] = Shape.of(pieces.get(i).piece(), fabric.laying());
+        }
+        checkWidth(shapes, fabric);
+        // The more kinds of piece, the more pairs of outlines: fewer corners keep the work within bounds.
+        int corners = shapes.length <= 4 ? 36 : shapes.length <= 10 ? 24 : 16;
+        for (Shape shape : shapes) {
+            shape.prepare(fabric.gap(), TOLERANCE, corners);
+        }
+        List<Nesting.Item> items = items(pieces, shapes, fabric.laying());
+        Nesting nesting = new Nesting(shapes, fabric.usableWidth(), foldMargin(fabric));
+        int sections = (items.size() + SECTION - 1) / SECTION;
+        Map<List<Integer>, Nesting.Solution> known = new HashMap<>();
+        List<Placement> placements = new ArrayList<>(items.size());
+        double start = 0;
+        double end = 0;
+        double area = 0;
+        for (int s = 0; s < sections; s++) {
+            List<Nesting.Item> section = new ArrayList<>();
+            List<Integer> mix = new ArrayList<>();
+            for (int i = s; i < items.size(); i += sections) {
+                Nesting.Item item = items.get(i);
+                section.add(item);
+                mix.add(4 * item.shape() + item.flips()[0]);
+            }
+            Nesting.Solution solution = known.computeIfAbsent(mix, m -> solve(nesting, section, shapes, fabric, seed));
+            for (int i = 0; i < section.size(); i++) {
+                Nesting.Item item = section.get(i);
+                Shape shape = shapes[item.shape()];
+                placements.add(
+                        placement(shape, solution.flip[i], start + solution.x[i], solution.y[i], fabric.laying()));
+                area += shape.area;
+            }
+            end = start + solution.length;
+            start = end + fabric.gap();
+        }
+        return new Lay(fabric, List.copyOf(placements), fabric.usableWidth(), end, area);
+    }
+
+    /**
+     * Lays the same pieces on cloths of several widths, where a lay found for a narrower cloth also serves a wider one: so that a wider cloth never needs
+     * more length than a narrower one in the list.
+     *
+     * @param pieces what to cut
+     * @param fabric the cloth, whose own width is not looked at
+     * @param widths widths from selvedge edge to selvedge edge, mm
+     * @return one lay per width, in the order given
+     * @throws InvalidMeasuresException if a piece is wider than one of them
+     */
+    public static List<Lay> acrossWidths(List<PieceToCut> pieces, Fabric fabric, List<Double> widths) {
+        List<Integer> narrowFirst = new ArrayList<>();
+        for (int i = 0; i < widths.size(); i++) {
+            narrowFirst.add(i);
+        }
+        narrowFirst.sort((a, b) -> Double.compare(widths.get(a), widths.get(b)));
+        Lay[] lays = new Lay[widths.size()];
+        List<Lay> sofar = new ArrayList<>();
+        for (int i : narrowFirst) {
+            Lay lay = of(pieces, fabric.withWidth(widths.get(i)));
+            for (Lay narrower : sofar) {
+                if (narrower.length < lay.length) {
+                    lay = new Lay(lay.fabric, narrower.placements, lay.usableWidth, narrower.length, lay.area);
+                }
+            }
+            sofar.add(lay);
+            lays[i] = lay;
+        }
+        return List.of(lays);
+    }
+
+    private static Nesting.Solution solve(
+            Nesting nesting, List<Nesting.Item> section, Shape[] shapes, Fabric fabric, long seed) {
+        double area = 0;
+        double longest = 0;
+        Nesting.Item[] free = new Nesting.Item[section.size()];
+        Nesting.Item[] oneWay = new Nesting.Item[section.size()];
+        for (int i = 0; i < free.length; i++) {
+            Nesting.Item item = section.get(i);
+            area += shapes[item.shape()].area;
+            longest = Math.max(longest, shapes[item.shape()].length());
+            free[i] = item;
+            int[] upright =
+                    Arrays.stream(item.flips()).filter(flip -> (flip & 1) == 0).toArray();
+            oneWay[i] = new Nesting.Item(item.shape(), upright, item.onFold());
+        }
+        double bound = Math.max(longest, area / fabric.usableWidth());
+        // A lay with the nap is a lay without as well: so leaving the nap out of account never costs length.
+        Nesting.Solution best = nesting.solve(oneWay, bound, seed, BUDGET);
+        if (fabric.nap() == Fabric.Nap.WITHOUT) {
+            Nesting.Solution turned = nesting.solve(free, bound, seed, BUDGET);
+            if (turned.length < best.length) {
+                best = turned;
+            }
+        }
+        return best;
+    }
+
+    /** A piece away from the fold is cut round on double cloth: it keeps the gap off the fold. */
+    private static double foldMargin(Fabric fabric) {
+        return fabric.laying() == Fabric.Laying.FOLDED ? fabric.gap() : 0;
+    }
+
+    private static void checkWidth(Shape[] shapes, Fabric fabric) {
+        double needed = 0;
+        Shape widest = shapes[0];
+        for (Shape shape : shapes) {
+            double margin = shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin(fabric);
+            if (shape.width() + margin > needed) {
+                needed = shape.width() + margin;
+                widest = shape;
+            }
+        }
+        if (needed > fabric.usableWidth() + ROUNDING) {
+            throw new InvalidMeasuresException(Violation.lengthBelow(
+                    "/fabric/" + Fabric.id(fabric.material()) + "/width",
+                    "the cloth is too narrow for the " + widest.piece.kind().words() + " of size "
+                            + widest.piece.size(),
+                    fabric.width(),
+                    fabric.widthFor(needed)));
+        }
+    }
+
+    private static List<Nesting.Item> items(List<PieceToCut> pieces, Shape[] shapes, Fabric.Laying laying) {
+        List<Nesting.Item> items = new ArrayList<>();
+        for (int i = 0; i < shapes.length; i++) {
+            int needed = pieces.get(i).needed();
+            switch (pieces.get(i).piece().cut().laying()) {
+                case ON_FOLD -> {
+                    if (laying == Fabric.Laying.FOLDED) {
+                        int up = shapes[i].liesAboveFold() ? 0 : 2;
+                        add(items, needed, new Nesting.Item(i, new int[] {up, up | 1}, true));
+                    } else {
+                        add(items, needed, new Nesting.Item(i, new int[] {0, 3}, false));
+                    }
+                }
+                case FLAT -> {
+                    int placings = laying == Fabric.Laying.FOLDED ? (needed + 1) / 2 : needed;
+                    add(items, placings, new Nesting.Item(i, new int[] {0, 3}, false));
+                }
+                case MIRRORED_PAIR -> {
+                    if (laying == Fabric.Laying.FOLDED) {
+                        add(items, (needed + 1) / 2, new Nesting.Item(i, new int[] {0, 2, 1, 3}, false));
+                    } else {
+                        add(items, needed - needed / 2, new Nesting.Item(i, new int[] {0, 3}, false));
+                        add(items, needed / 2, new Nesting.Item(i, new int[] {2, 1}, false));
+                    }
+                }
+            }
+        }
+        return items;
+    }
+
+    private static void add(List<Nesting.Item> items, int count, Nesting.Item item) {
+        for (int i = 0; i < count; i++) {
+            items.add(item);
+        }
+    }
+
+    private static Placement placement(Shape shape, int flip, double x, double y, Fabric.Laying laying) {
+        double[] ring = Shape.flipped(shape.ring, flip);
+        List<Point> outline = new ArrayList<>(ring.length / 2);
+        for (int i = 0; i < ring.length; i += 2) {
+            outline.add(new Point(ring[i] + x, ring[i + 1] + y));
+        }
+        boolean mirrored = flip == 1 || flip == 2;
+        boolean single = laying == Fabric.Laying.OPEN || shape.cover == Placement.Cover.HALF_ON_FOLD;
+        return new Placement(
+                shape.piece,
+                shape.cover,
+                mirrored ? Placement.Facing.MIRRORED : Placement.Facing.AS_DRAWN,
+                (flip & 1) == 0 ? 0 : 180,
+                new Point(x, y),
+                List.copyOf(outline),
+                single ? 1 : 2,
+                shape.grain);
+    }
+
+    /**
+     * The length that the pieces would take if no cloth were left between them.
+     *
+     * @return area / usable width, mm; no lay is shorter
+     */
+    public double areaBound() {
+        return area / usableWidth;
+    }
+
+    /**
+     * The share of the usable cloth of this lay that the pieces cover.
+     *
+     * @return above 0, at most 1
+     */
+    public double utilisation() {
+        return area / (usableWidth * length);
+    }
+
+    /**
+     * What to buy.
+     *
+     * @return the length to buy, with the factors that lead to it
+     */
+    public Purchase purchase() {
+        return Purchase.of(length, fabric.shrinkageLengthwise(), fabric.waste(), fabric.step());
+    }
+}
