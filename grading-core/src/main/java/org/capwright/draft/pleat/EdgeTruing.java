@@ -25,6 +25,11 @@ final class EdgeTruing {
     /** The same pieces closed: moved until each abuts on the one before. */
     private final List<List<Cubic>> closed;
 
+    /** The mark of each fold that comes first along the edge, and the one that comes last. */
+    private final Point[] firstMarks;
+
+    private final Point[] lastMarks;
+
     EdgeTruing(Curve flat, PleatLayout layout, double drawn) {
         if (!(Math.abs(flat.length() - layout.edge()) <= SAME_LENGTH)) {
             throw new IllegalArgumentException(
@@ -40,37 +45,46 @@ final class EdgeTruing {
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
         visible = new ArrayList<>(layout.folds().size() + 1);
         closed = new ArrayList<>(layout.folds().size() + 1);
+        firstMarks = new Point[layout.folds().size()];
+        lastMarks = new Point[layout.folds().size()];
         close();
     }
 
+    /** Cuts the visible pieces out and moves each to the one before. Their ends are the marks; these are not looked for twice. */
     private void close() {
+        int folds = layout.folds().size();
         double from = 0;
+        Point start = flat.start();
         Point moved = Point.ORIGIN;
-        for (PleatFold fold : layout.folds()) {
-            addVisible(from, fold.firstMark(), moved);
-            from = fold.lastMark();
-            moved = moved.plus(at(fold.firstMark()).minus(at(from)));
+        for (int i = 0; i <= folds; i++) {
+            double to = i < folds ? layout.folds().get(i).firstMark() : flat.length();
+            List<Cubic> piece = to - from > NOTHING ? flat.part(from, to).segments() : List.of();
+            if (i > 0) {
+                start = piece.isEmpty() ? at(from) : piece.get(0).start();
+                lastMarks[i - 1] = start;
+                moved = moved.plus(firstMarks[i - 1].minus(start));
+            }
+            visible.add(piece);
+            closed.add(translated(piece, moved));
+            if (i < folds) {
+                firstMarks[i] =
+                        piece.isEmpty() ? start : piece.get(piece.size() - 1).end();
+                from = layout.folds().get(i).lastMark();
+            }
         }
-        addVisible(from, flat.length(), moved);
     }
 
-    /** A mark within rounding of an end is that end. */
+    /** A mark within rounding of the end is the end. */
     private Point at(double mark) {
-        if (mark <= NOTHING) {
-            return flat.start();
-        }
         return mark >= flat.length() - NOTHING ? flat.end() : flat.pointAtLength(mark);
     }
 
-    private void addVisible(double from, double to, Point moved) {
-        if (to - from <= NOTHING) {
-            visible.add(List.of());
-            closed.add(List.of());
-            return;
+    private static List<Cubic> translated(List<Cubic> piece, Point moved) {
+        List<Cubic> images = new ArrayList<>(piece.size());
+        for (Cubic segment : piece) {
+            images.add(segment.translated(moved));
         }
-        Curve piece = flat.part(from, to);
-        visible.add(piece.segments());
-        closed.add(piece.translated(moved).segments());
+        return images;
     }
 
     TruedEdge truedEdge() {
@@ -87,8 +101,9 @@ final class EdgeTruing {
     /** Adds the two under-layers of a fold to the chain. */
     private FoldLines unfold(int index, Chain chain) {
         PleatFold fold = layout.folds().get(index);
-        Point foldPoint = at(fold.foldMark());
-        Point placementPoint = at(fold.placementMark());
+        boolean foldFirst = fold.lie() == Lie.TO_BACK;
+        Point foldPoint = foldFirst ? firstMarks[index] : lastMarks[index];
+        Point placementPoint = foldFirst ? lastMarks[index] : firstMarks[index];
         Point chord = placementPoint.minus(foldPoint);
         Point along = chord.unit();
         TopLayer topLayer = topLayer(index, fold, foldPoint, along, chord.norm() / 2);
@@ -101,8 +116,7 @@ final class EdgeTruing {
             nextToPlacement.add(segment.translated(chord));
         }
         Point middle = nextToPlacement.get(top.size() - 1).end();
-        boolean foldFirst = fold.lie() == Lie.TO_BACK;
-        addAwayFrom(chain, foldFirst ? nextToFold : nextToPlacement);
+        (foldFirst ? nextToFold : nextToPlacement).forEach(chain::add);
         addTowards(chain, foldFirst ? nextToPlacement : nextToFold, foldFirst ? placementPoint : foldPoint);
 
         Point left = foldFirst ? along.left() : along.left().times(-1);
@@ -113,10 +127,6 @@ final class EdgeTruing {
                 new PleatLine(PleatLine.Kind.MIDDLE, middle, middle.plus(into)),
                 new PleatLine(PleatLine.Kind.PLACEMENT, placementPoint, placementPoint.plus(into)),
                 topLayer.uncovered());
-    }
-
-    private static void addAwayFrom(Chain chain, List<Cubic> layer) {
-        layer.forEach(chain::add);
     }
 
     /** The layer was built from its mark to the inner crease; it is run through the other way and ends exactly on the mark. */
