@@ -14,6 +14,9 @@ public record TruedEdge(Curve curve, List<FoldLines> lines) {
 
     /**
      * Keeps its own copy of the lines.
+     *
+     * @param curve the edge to cut
+     * @param lines the lines of each fold, in order
      */
     public TruedEdge {
         lines = List.copyOf(lines);
