@@ -37,12 +37,12 @@ public final class PatternDrafter {
         List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
         for (GradedSize size : run.sizes()) {
             List<Piece> pieces = new ArrayList<>(4);
-            for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
-                try {
+            try {
+                for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
                     pieces.add(PieceFinish.of(title, draft, options));
-                } catch (InvalidMeasuresException e) {
-                    e.violations().forEach(v -> found.add(v.inSize(size.label())));
                 }
+            } catch (InvalidMeasuresException e) {
+                e.violations().forEach(v -> found.add(v.inSize(size.label())));
             }
             sizes.add(List.copyOf(pieces));
         }

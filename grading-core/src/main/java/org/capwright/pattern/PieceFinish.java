@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
+import org.capwright.measure.Dimension;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
-import org.locationtech.jts.geom.Polygon;
 
 /** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
 final class PieceFinish {
@@ -15,8 +15,7 @@ final class PieceFinish {
 
     static Piece of(PatternSet.Title title, PieceDraft draft, PatternOptions options) {
         List<Point> net = netLine(draft);
-        Polygon area = Outline.polygon(net);
-        if (!area.isValid() || Untangling.area(net) <= 0) {
+        if (!isSimple(net)) {
             throw new InvalidMeasuresException(netTangled(draft));
         }
         CutLine cutLine = cutLine(draft, options);
@@ -25,7 +24,7 @@ final class PieceFinish {
             notches.add(notch(draft, place, cutLine));
         }
         List<MarkLine> marks = new ArrayList<>(draft.marks());
-        marks.add(GrainLine.in(area, draft));
+        marks.add(GrainLine.in(net, draft));
         PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
         return new Piece(
                 draft.kind(),
@@ -99,12 +98,31 @@ final class PieceFinish {
                 Math.floor(works * widest * 10) / 10));
     }
 
+    private static boolean isSimple(List<Point> net) {
+        return Outline.polygon(net).isValid() && Untangling.area(net) > 0;
+    }
+
+    /** The only thing that can tangle a drafted outline is a bowed hem: looks for the part of its sagitta that would not. */
     private static Violation netTangled(PieceDraft draft) {
-        return draft.kind() == PieceKind.OVERLAY_LINING
-                ? Violation.of(
-                        "/turnOfCloth", "moved up by the turn of cloth, the lining's hem crosses its other edges")
-                : Violation.of(
-                        "/overlay/hemSagitta",
-                        "the edges of the piece " + draft.kind().words() + " cross");
+        String reason = "bowed so far, the hem of the piece " + draft.kind().words() + " crosses its other edges";
+        String pointer = Dimension.HEM_SAGITTA.pointer();
+        if (!isSimple(netLine(BowedHem.flatter(draft, 0)))) {
+            return Violation.of(pointer, reason);
+        }
+        double works = 0;
+        double fails = 1;
+        for (int i = 0; i < 20; i++) {
+            double middle = (works + fails) / 2;
+            if (isSimple(netLine(BowedHem.flatter(draft, middle)))) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        double sagitta = BowedHem.sagitta(draft);
+        double limit = Math.floor(Math.abs(sagitta) * works * 10) / 10;
+        return sagitta < 0
+                ? Violation.lengthBelow(pointer, reason, sagitta, 0.0 - limit)
+                : Violation.lengthAbove(pointer, reason, sagitta, limit);
     }
 }
