@@ -46,7 +46,10 @@ public final class TestPatterns {
                 Dimension.WRIST, 200.0));
         List<String> sizes = List.of("36", "38", "40", "42", "44", "46");
         SizeRun run = SizeRun.grade(
-                style(HemShape.VEE),
+                new SleeveStyle(
+                        new CapFit.Given(),
+                        Optional.of(new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)),
+                        Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED))),
                 base,
                 sizes,
                 2,
@@ -58,19 +61,12 @@ public final class TestPatterns {
         return pattern(name, run);
     }
 
-    private static SleeveStyle style(HemShape hem) {
-        return new SleeveStyle(
-                new CapFit.Given(),
-                Optional.of(new OverlayStyle(hem, OverlayStyle.THIRD_DIVISION)),
-                Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
-    }
-
     private static PatternSet pattern(String name, SizeRun run) {
         return PatternDrafter.draft(new PatternSet.Title(name, "3", Unit.CENTIMETRE), run, PatternOptions.usual());
     }
 
     /**
-     * A random style in a number of sizes.
+     * A random style in a number of sizes: with overlay and under-sleeve, or one of them, or neither, in turn.
      *
      * @param seed the same seed gives the same pattern
      * @param sizes how many sizes
@@ -91,12 +87,20 @@ public final class TestPatterns {
             try {
                 return pattern(
                         "Random style " + seed,
-                        SizeRun.grade(style.style(), style.dimensions(), labels, random.nextInt(sizes), rules));
+                        SizeRun.grade(
+                                parts(style.style(), seed), style.dimensions(), labels, random.nextInt(sizes), rules));
             } catch (InvalidMeasuresException notDrawable) {
                 // not every rule suits every style: draw again
             }
         }
         throw new IllegalStateException("no pattern found from seed " + seed);
+    }
+
+    private static SleeveStyle parts(SleeveStyle whole, long seed) {
+        return new SleeveStyle(
+                whole.fit(),
+                seed % 4 < 2 ? whole.overlay() : Optional.empty(),
+                seed % 2 == 0 ? whole.underSleeve() : Optional.empty());
     }
 
     private static GradeRule rule(Dimension dimension, int sizes, double increment) {

@@ -38,11 +38,16 @@ final class EzdxfReader {
         return read("measure", files);
     }
 
-    /** Reads every point. */
+    /** Reads every point of many drawings. */
+    static List<Drawing> points(List<Path> files) {
+        return read("points", files);
+    }
+
+    /** Reads every point of one drawing. */
     static Drawing points(byte[] drawing, Path folder) throws IOException {
         Path file = folder.resolve("drawing.dxf");
         Files.write(file, drawing);
-        return read("points", List.of(file)).get(0);
+        return points(List.of(file)).get(0);
     }
 
     private static List<Drawing> read(String mode, List<Path> files) {
