@@ -50,8 +50,7 @@ final class UnderSleeveLines {
     static UnderSleeveLines of(BaseSleeve base, UnderSleeveMeasures measures, ElbowShaping shaping) {
         ElbowTurn turn = ElbowTurn.opening(
                 measures.frontElbow(), measures.backElbow(), measures.elbowLevel(), measures.opening());
-        Optional<Dart> dart =
-                shaping == ElbowShaping.ELBOW_DART ? Optional.of(dart(measures, turn)) : Optional.empty();
+        Optional<Dart> dart = shaping == ElbowShaping.ELBOW_DART ? Optional.of(dart(measures, turn)) : Optional.empty();
         return new UnderSleeveLines(base, measures, shaping, turn, dart);
     }
 
@@ -91,8 +90,7 @@ final class UnderSleeveLines {
             return Optional.empty();
         }
         double elbow = front.segments().get(0).length();
-        return Optional.of(
-                new SeamEasing(measures.opening(), elbow - measures.reach(), elbow + measures.reach()));
+        return Optional.of(new SeamEasing(measures.opening(), elbow - measures.reach(), elbow + measures.reach()));
     }
 
     private Curve centreLine() {
@@ -100,8 +98,7 @@ final class UnderSleeveLines {
         if (shaping == ElbowShaping.TAPERED) {
             return Curve.line(apex, wristCentre);
         }
-        return Curve.polyline(
-                List.of(apex, new Point(0, 0.0 - measures.elbowLevel()), turn.centre(), wristCentre));
+        return Curve.polyline(List.of(apex, new Point(0, 0.0 - measures.elbowLevel()), turn.centre(), wristCentre));
     }
 
     private double slant() {
@@ -142,8 +139,7 @@ final class UnderSleeveLines {
     /** The back seam; with the dart closed where there is one, the part below it swung up. */
     private Curve closedBack(double slant) {
         Point wrist = backWrist(slant);
-        return dart.map(d -> SideLine.through(
-                        backUnderarm, d.upper(), ElbowTurn.turned(wrist, d.point(), d.angle())))
+        return dart.map(d -> SideLine.through(backUnderarm, d.upper(), ElbowTurn.turned(wrist, d.point(), d.angle())))
                 .orElseGet(() -> SideLine.through(backUnderarm, turn.middle(), wrist));
     }
 

@@ -19,13 +19,7 @@ import org.capwright.measure.Violation;
  * @param reach length of the dart's legs, or half the stretch of the easing; 0 where the sleeve only tapers
  */
 record UnderSleeveMeasures(
-        double elbowLevel,
-        double wristLevel,
-        double elbow,
-        double wrist,
-        double skew,
-        double opening,
-        double reach) {
+        double elbowLevel, double wristLevel, double elbow, double wrist, double skew, double opening, double reach) {
 
     /** Width of an elbow dart where none is given, mm. Common practice, no source. */
     static final double USUAL_DART = 20;

@@ -123,7 +123,8 @@ public final class SvgExport {
                     .words(set.run().sizes().get(i).label())
                     .raw("</text>\n");
         }
-        out.raw("</g>\n<g class=\"test-square\"><rect x=\"15\" y=\"36\" width=\"50\" height=\"50\" stroke=\"#111111\" stroke-width=\"0.3\"/>");
+        out.raw(
+                "</g>\n<g class=\"test-square\"><rect x=\"15\" y=\"36\" width=\"50\" height=\"50\" stroke=\"#111111\" stroke-width=\"0.3\"/>");
         out.raw("<text x=\"40\" y=\"58\" font-size=\"4\" text-anchor=\"middle\" fill=\"#111111\">50 mm</text>");
         out.raw(
                 "<text x=\"40\" y=\"64\" font-size=\"3\" text-anchor=\"middle\" fill=\"#111111\">measure before cutting</text></g>\n");
