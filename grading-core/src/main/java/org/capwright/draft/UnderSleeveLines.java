@@ -3,7 +3,6 @@ package org.capwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
@@ -18,7 +17,7 @@ import org.capwright.measure.Violation;
  */
 final class UnderSleeveLines {
 
-    /** The wrist line never needs to be turned by more than this, radians. */
+    /** The wrist line is turned by no more than this, radians; sleeves for arms need a hundredth. */
     private static final double GREATEST_SLANT = 0.2;
 
     private static final double ACCURACY = 1e-9;
@@ -105,17 +104,39 @@ final class UnderSleeveLines {
         if (shaping == ElbowShaping.TAPERED) {
             return 0;
         }
-        double ease = shaping == ElbowShaping.EASED_SEAM ? measures.opening() : 0;
-        UnivariateFunction excess =
-                slant -> closedBack(slant).length() - front(slant).length() - ease;
-        if (!(excess.value(-GREATEST_SLANT) < 0 && excess.value(GREATEST_SLANT) > 0)) {
-            throw new InvalidMeasuresException(Violation.lengthAbove(
-                    (shaping == ElbowShaping.EASED_SEAM ? Dimension.ELBOW_EASE : Dimension.ELBOW_DART).pointer(),
-                    "the wrist is too narrow for a sleeve turned so far at the elbow",
-                    measures.opening(),
-                    measures.opening() / 2));
+        if (!walks()) {
+            throw new InvalidMeasuresException(tooSteep());
         }
-        return new BrentSolver(1e-14, 1e-13, ACCURACY).solve(100, excess, -GREATEST_SLANT, GREATEST_SLANT, 0);
+        return new BrentSolver(1e-14, 1e-13, ACCURACY).solve(100, this::excess, -GREATEST_SLANT, GREATEST_SLANT, 0);
+    }
+
+    /** How much longer the back seam is than it should be; rises with the slant. */
+    private double excess(double slant) {
+        double ease = shaping == ElbowShaping.EASED_SEAM ? measures.opening() : 0;
+        return closedBack(slant).length() - front(slant).length() - ease;
+    }
+
+    private boolean walks() {
+        return excess(-GREATEST_SLANT) < 0 && excess(GREATEST_SLANT) > 0;
+    }
+
+    /** Only seams that run in steeply from a wide elbow to a narrow wrist cannot be made to walk: looks for the least wrist that can. */
+    private Violation tooSteep() {
+        double fails = measures.wrist();
+        double works = measures.elbow();
+        String reason = "the sleeve narrows too steeply below the elbow to be turned there";
+        if (!of(base, measures.withWrist(works), shaping).walks()) {
+            return Violation.of(Dimension.ELBOW.pointer(), reason);
+        }
+        for (int i = 0; i < 20; i++) {
+            double middle = (fails + works) / 2;
+            if (of(base, measures.withWrist(middle), shaping).walks()) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return Violation.lengthBelow(Dimension.WRIST.pointer(), reason, measures.wrist(), works);
     }
 
     private Point frontWrist(double slant) {

@@ -42,6 +42,9 @@ record UnderSleeveMeasures(
     /** The widest opening as a share of the shorter part of the sleeve. */
     private static final double GREATEST_SHARE = 1.0 / 3;
 
+    /** The elbow of a sleeve that is turned there lies no nearer to the bicep line or the wrist line than this share of the way. Common practice, no source. */
+    private static final double NEAREST = 0.2;
+
     double frontElbow() {
         return elbow / 2 + skew;
     }
@@ -60,14 +63,7 @@ record UnderSleeveMeasures(
                     dimensions.get(Dimension.LENGTH),
                     base.capHeight() + 2 * Dimension.ELBOW_LEVEL.least()));
         }
-        double elbowLevel = dimensions.getOr(Dimension.ELBOW_LEVEL, wristLevel / 2);
-        if (elbowLevel > wristLevel - Dimension.ELBOW_LEVEL.least()) {
-            throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ELBOW_LEVEL.pointer(),
-                    "the elbow line must lie above the wrist line",
-                    elbowLevel,
-                    wristLevel - Dimension.ELBOW_LEVEL.least()));
-        }
+        double elbowLevel = elbowLevel(dimensions, shaping, wristLevel);
         List<Violation> found = new ArrayList<>();
         double straight = base.bicep() + (wrist - base.bicep()) * elbowLevel / wristLevel;
         double elbow = dimensions.getOr(Dimension.ELBOW, straight);
@@ -91,6 +87,24 @@ record UnderSleeveMeasures(
             case ELBOW_DART -> tapered.withDart(dimensions);
             case EASED_SEAM -> tapered.withEase(dimensions);
         };
+    }
+
+    private static double elbowLevel(Dimensions dimensions, ElbowShaping shaping, double wristLevel) {
+        double level = dimensions.getOr(Dimension.ELBOW_LEVEL, wristLevel / 2);
+        double lowest = wristLevel - Dimension.ELBOW_LEVEL.least();
+        if (level > lowest) {
+            throw new InvalidMeasuresException(Violation.lengthAbove(
+                    Dimension.ELBOW_LEVEL.pointer(), "the elbow line must lie above the wrist line", level, lowest));
+        }
+        if (shaping != ElbowShaping.TAPERED && (level < NEAREST * wristLevel || level > (1 - NEAREST) * wristLevel)) {
+            throw new InvalidMeasuresException(Violation.lengthOutside(
+                    Dimension.ELBOW_LEVEL.pointer(),
+                    "too near to the bicep line or the wrist line for a sleeve that is turned at the elbow",
+                    level,
+                    NEAREST * wristLevel,
+                    (1 - NEAREST) * wristLevel));
+        }
+        return level;
     }
 
     private static void addUnused(List<Violation> found, Dimensions dimensions, ElbowShaping shaping) {
@@ -142,6 +156,10 @@ record UnderSleeveMeasures(
                     Dimension.ELBOW_EASE.pointer(), "more ease than the seam at the elbow can take up", ease, most));
         }
         return shaped(ease, reach);
+    }
+
+    UnderSleeveMeasures withWrist(double other) {
+        return new UnderSleeveMeasures(elbowLevel, wristLevel, elbow, other, skew, opening, reach);
     }
 
     private UnderSleeveMeasures shaped(double opened, double reached) {

@@ -1,5 +1,6 @@
 package org.capwright.draft;
 
+import static org.capwright.draft.StyleSpace.between;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.Consumer;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.geometry.euclidean.twod.Vector2D;
@@ -270,13 +272,66 @@ class UnderSleeveTest {
         }));
     }
 
+    /** Sleeves nobody wears: each is drafted with seams that walk, or refused with a range. */
+    @Test
+    void oddSleevesAreDraftedSoundlyOrRefused() {
+        int drafted = 0;
+        int steep = 0;
+        for (long seed = 1; seed <= MANY; seed++) {
+            Random random = new Random(seed * 0x9E3779B97F4A7C15L);
+            double bicep = between(random, 80, 1500);
+            double wrist = between(random, 30, bicep);
+            double below = between(random, 12, 1500);
+            Dimensions odd = Dimensions.of(Map.of(
+                    Dimension.BICEP,
+                    bicep,
+                    Dimension.CAP_HEIGHT,
+                    0.35 * bicep,
+                    Dimension.LENGTH,
+                    0.35 * bicep + below,
+                    Dimension.ELBOW,
+                    between(random, wrist, 1.3 * bicep),
+                    Dimension.WRIST,
+                    wrist,
+                    Dimension.ELBOW_LEVEL,
+                    below * between(random, 0.1, 0.9)));
+            ElbowShaping shaping = random.nextBoolean() ? ElbowShaping.ELBOW_DART : ElbowShaping.EASED_SEAM;
+            if (random.nextBoolean()) {
+                odd = odd.with(
+                        shaping == ElbowShaping.ELBOW_DART ? Dimension.ELBOW_DART : Dimension.ELBOW_EASE,
+                        between(random, 1, 80));
+            }
+            try {
+                UnderSleeve under = gown(odd, shaping);
+                double ease = under.easing().map(SeamEasing::ease).orElse(0.0);
+                assertEquals(under.frontSeam() + ease, under.backSeam(), 1e-6, "seed " + seed);
+                assertEquals(wrist, under.wrist(), 1e-6, "seed " + seed);
+                drafted++;
+            } catch (InvalidMeasuresException e) {
+                Violation violation = e.violations().get(0);
+                double value = violation.value().orElseThrow();
+                assertTrue(
+                        value > violation.maximum().orElse(Double.POSITIVE_INFINITY)
+                                || value < violation.minimum().orElse(Double.NEGATIVE_INFINITY),
+                        "seed " + seed + ": " + e.getMessage());
+                if (violation.pointer().equals(Dimension.WRIST.pointer())) {
+                    steep++;
+                    gown(odd.with(Dimension.WRIST, violation.minimum().orElseThrow() + 0.01), shaping);
+                }
+            }
+        }
+        assertTrue(drafted > MANY / 2, "drafted " + drafted);
+        assertTrue(steep > 0, "no sleeve too steep was drawn");
+    }
+
     /** What is named as the greatest value works, and a little more does not. */
     @ParameterizedTest
     @CsvSource({
         "ELBOW_DART, ELBOW_DART, 100, 56",
         "ELBOW_DART, ELBOW_DART_LENGTH, 200, 140",
         "EASED_SEAM, ELBOW_EASE, 70, 24",
-        "EASED_SEAM, ELBOW_LEVEL, 700, 455",
+        "TAPERED, ELBOW_LEVEL, 700, 455",
+        "EASED_SEAM, ELBOW_LEVEL, 400, 368",
         "TAPERED, WRIST, 300, 280",
         "TAPERED, HAND_GIRTH, 590, NaN",
         "ELBOW_DART, HAND_GIRTH, 590, NaN"
