@@ -50,6 +50,9 @@ final class PieceFinish {
     /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
     private static Notch notch(PieceDraft draft, NotchPlace place, CutLine cutLine) {
         Notch notch = place.on(draft.edge(place.edge()));
+        if (place.outward().isPresent()) {
+            return along(place.outward().get(), notch, cutLine);
+        }
         if (place.kind() != NotchKind.CLIP) {
             return notch;
         }
@@ -68,6 +71,23 @@ final class PieceFinish {
         }
         Point onCut = lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
         return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, new Point(0, 1));
+    }
+
+    /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
+    private static Notch along(Point outward, Notch notch, CutLine cutLine) {
+        Point at = notch.at();
+        Point far = at.plus(outward.times(10 * Allowances.WIDEST));
+        Point nearest = far;
+        List<Point> points = cutLine.points();
+        for (int i = 0; i < points.size(); i++) {
+            Point hit = Crossing.of(at, far, points.get(i), points.get((i + 1) % points.size()))
+                    .orElse(far);
+            if (hit.distanceTo(at) < nearest.distanceTo(at)) {
+                nearest = hit;
+            }
+        }
+        Point onCut = nearest.equals(far) ? at : nearest;
+        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
     }
 
     private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
