@@ -44,11 +44,9 @@ record SizeTableAnswer(
             @Schema(description = "Short name, unique.", example = "women-en-13402-3-bust")
             String id,
 
-            @Schema(description = "Title for people.")
-            String title,
+            @Schema(description = "Title for people.") String title,
 
-            @Schema(description = "The publication.")
-            String source,
+            @Schema(description = "The publication.") String source,
 
             @Schema(description = "Under what terms the figures may be used.")
             String licence,
@@ -101,8 +99,7 @@ record SizeTableAnswer(
             @Schema(description = "The dimension, named as in ISO 8559-1 where that has it.", example = "upperArmGirth")
             String dimension,
 
-            @Schema(description = "What is measured.")
-            String definition,
+            @Schema(description = "What is measured.") String definition,
 
             @ArraySchema(
                     arraySchema = @Schema(description = "A value per size, smallest first; a size without is a gap."))
@@ -116,7 +113,9 @@ record SizeTableAnswer(
                                                     + " the sizes."))
             List<IncrementAnswer> increments,
 
-            @Schema(description = "Half width of the allowed deviation, where a garment standard gives one.", example = "5")
+            @Schema(
+                    description = "Half width of the allowed deviation, where a garment standard gives one.",
+                    example = "5")
             Optional<Double> tolerance) {}
 
     /** One value. */
@@ -135,8 +134,9 @@ record SizeTableAnswer(
             Optional<Double> upper,
 
             @Schema(
-                    description = "Where the value comes from: printed in the source, following from a step it prints, the mean of the"
-                            + " people in the class, the middle of the class limits, or read off a curve between values.",
+                    description =
+                            "Where the value comes from: printed in the source, following from a step it prints, the mean of the"
+                                    + " people in the class, the middle of the class limits, or read off a curve between values.",
                     allowableValues = {
                         "published",
                         "step-rule",

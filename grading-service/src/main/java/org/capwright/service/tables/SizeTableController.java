@@ -28,7 +28,8 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "Size tables")
 final class SizeTableController {
 
-    private static final CacheControl CACHE = CacheControl.maxAge(Duration.ofHours(1)).cachePublic();
+    private static final CacheControl CACHE =
+            CacheControl.maxAge(Duration.ofHours(1)).cachePublic();
 
     /** Lists the tables. */
     @Operation(operationId = "listSizeTables", summary = "List the published size tables with their sources")

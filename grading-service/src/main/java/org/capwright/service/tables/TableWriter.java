@@ -73,14 +73,9 @@ final class TableWriter {
                 values,
                 table.increments(row.dimension()).stream()
                         .map(step -> new SizeTableAnswer.IncrementAnswer(
-                                step.fromSize(),
-                                step.toSize(),
-                                length(step.millimetres()),
-                                word(step.provenance())))
+                                step.fromSize(), step.toSize(), length(step.millimetres()), word(step.provenance())))
                         .toList(),
-                row.tolerance().isPresent()
-                        ? Optional.of(length(row.tolerance().getAsDouble()))
-                        : Optional.empty());
+                row.tolerance().isPresent() ? Optional.of(length(row.tolerance().getAsDouble())) : Optional.empty());
     }
 
     private double length(double millimetres) {
