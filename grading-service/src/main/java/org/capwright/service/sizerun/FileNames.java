@@ -12,8 +12,12 @@ final class FileNames {
 
     private FileNames() {}
 
+    static String base(SizeRunOrder order) {
+        return words(order.name()) + "-rev-" + words(order.revision()) + "-size-run";
+    }
+
     static String disposition(SizeRunOrder order, String extension) {
-        String name = words(order.name()) + "-rev-" + words(order.revision()) + "-size-run." + extension;
+        String name = base(order) + "." + extension;
         ContentDisposition.Builder builder =
                 extension.equals("json") ? ContentDisposition.inline() : ContentDisposition.attachment();
         boolean ascii = name.chars().allMatch(c -> c < 0x80);

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.pleat.PleatLayout;
 
@@ -22,24 +23,7 @@ final class Findings {
         for (int i = 0; i < result.run().sizes().size(); i++) {
             String size = result.run().sizes().get(i).label();
             SleeveDraft draft = result.run().sizes().get(i).draft();
-            if (!result.pleats().isEmpty()) {
-                addPleats(findings, size, result.pleats().get(i), shown);
-            } else {
-                draft.overlay()
-                        .filter(overlay -> Math.abs(overlay.takeUp()) > NO_SURPLUS)
-                        .ifPresent(overlay -> findings.add(length(
-                                "warning",
-                                List.of(size),
-                                "takeUp",
-                                shown.length(overlay.takeUp()),
-                                0,
-                                shown,
-                                overlay.takeUp() > 0
-                                        ? "The top edge of the overlay is longer than the armhole it is sewn to, and no pleats"
-                                                + " are asked for; give overlay/pleats, or gather it."
-                                        : "The top edge of the overlay is shorter than the armhole it is sewn to; widen"
-                                                + " the gaps, or give more rise.")));
-            }
+            draft.overlay().ifPresent(overlay -> addOverlay(findings, size, overlay, shown));
             double ease = draft.capEase().orElse(0);
             if (ease < 0) {
                 findings.add(length(
@@ -55,6 +39,22 @@ final class Findings {
         }
         result.order().sizeTable().ifPresent(table -> findings.addAll(JumpFindings.of(result.run(), table, shown)));
         return List.copyOf(findings);
+    }
+
+    private static void addOverlay(List<Finding> findings, String size, Overlay overlay, Shown shown) {
+        if (overlay.pleats().isPresent()) {
+            addPleats(findings, size, overlay.pleats().get(), shown);
+        } else if (overlay.takeUp() > NO_SURPLUS) {
+            findings.add(length(
+                    "warning",
+                    List.of(size),
+                    "takeUp",
+                    shown.length(overlay.takeUp()),
+                    0,
+                    shown,
+                    "The top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for;"
+                            + " give overlay/pleats, or gather it."));
+        }
     }
 
     private static void addPleats(List<Finding> findings, String size, PleatLayout pleats, Shown shown) {

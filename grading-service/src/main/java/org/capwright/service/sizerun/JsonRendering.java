@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.pleat.Lie;
 import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoints;
 import org.capwright.grade.GradedSize;
@@ -77,9 +80,10 @@ final class JsonRendering implements Rendering {
                 base,
                 align(order.alignment()),
                 sizes,
-                table(SpecTable.of(run), base, order.rounding(), shown),
+                table(result.specTable(), base, order.shownRounding(), shown),
                 points,
-                Findings.of(result));
+                Findings.of(result),
+                Cautions.WORDS);
     }
 
     private static String align(Alignment alignment) {
@@ -104,17 +108,21 @@ final class JsonRendering implements Rendering {
                 byName,
                 ease.isPresent() ? Optional.of(shown.length(ease.getAsDouble())) : Optional.empty(),
                 shown.exact(result.run().shift(i, result.order().alignment())),
-                result.order()
-                        .pleats()
-                        .map(order -> pleats(order, result.pleats().get(i), shown)),
+                draft.overlay()
+                        .flatMap(Overlay::pleats)
+                        .flatMap(layout -> result.order()
+                                .style()
+                                .overlay()
+                                .flatMap(OverlayStyle::pleats)
+                                .map(plan -> pleats(plan, layout, shown))),
                 result.patterns().sizes().get(i).stream()
                         .map(piece -> piece(piece, shown))
                         .toList());
     }
 
-    private static SizeRunAnswer.PleatsAnswer pleats(PleatOrder order, PleatLayout layout, Shown shown) {
+    private static SizeRunAnswer.PleatsAnswer pleats(PleatPlan plan, PleatLayout layout, Shown shown) {
         return new SizeRunAnswer.PleatsAnswer(
-                Shown.word(order.kind()),
+                Shown.word(plan.kind()),
                 layout.count(),
                 shown.length(layout.edge()),
                 shown.length(layout.span()),

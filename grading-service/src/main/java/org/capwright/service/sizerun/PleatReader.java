@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.service.shape.RequestObject;
 
-/** Reads the pleats. */
+/** Reads the pleats. A depth, be it greatest or not, stands among the dimensions as well, so that it can be graded. */
 final class PleatReader {
 
     private static final List<String> SIZINGS = List.of("count", "depth", "greatestDepth");
@@ -24,7 +25,7 @@ final class PleatReader {
 
     private PleatReader() {}
 
-    static Optional<PleatOrder> read(RequestObject pleats, Optional<Double> depth) {
+    static Optional<PleatPlan> read(RequestObject pleats, Optional<Double> depth) {
         Optional<PleatSizing> sizing = sizing(pleats, depth);
         Optional<String> word = pleats.choice("kind");
         PleatKind kind = word.map(KINDS::get).orElse(PleatKind.KNIFE);
@@ -36,7 +37,7 @@ final class PleatReader {
         OptionalDouble both = zones.isPresent() ? OptionalDouble.empty() : pleats.length("flatZone");
         double front = both.orElse(zones.map(z -> z.length("front").orElse(0)).orElse(0.0));
         double back = both.orElse(zones.map(z -> z.length("back").orElse(0)).orElse(0.0));
-        return sizing.map(given -> new PleatOrder(
+        return sizing.map(given -> new PleatPlan(
                 kind, direction.map(DIRECTIONS::get).orElse(PleatDirection.AWAY_FROM_APEX), given, front, back));
     }
 
@@ -51,17 +52,13 @@ final class PleatReader {
                     surplus, "contradicts " + given.get(0) + "; give exactly one of " + String.join(", ", SIZINGS));
         }
         Optional<PleatSizing> byCount = pleats.whole("count").map(PleatSizing.ByCount::new);
-        OptionalDouble greatest = pleats.length("greatestDepth");
         if (given.size() != 1) {
             return Optional.empty();
         }
         return switch (given.get(0)) {
             case "count" -> byCount;
             case "depth" -> depth.map(PleatSizing.ByDepth::new);
-            default ->
-                greatest.isPresent()
-                        ? Optional.of(new PleatSizing.ByGreatestDepth(greatest.getAsDouble()))
-                        : Optional.empty();
+            default -> depth.map(PleatSizing.ByGreatestDepth::new);
         };
     }
 }

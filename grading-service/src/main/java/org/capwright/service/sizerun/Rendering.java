@@ -1,5 +1,6 @@
 package org.capwright.service.sizerun;
 
+import java.io.IOException;
 import org.springframework.http.MediaType;
 
 /** One form in which a size run can be answered. */
@@ -40,6 +41,8 @@ public interface Rendering {
      *
      * @param result the drafted run
      * @return the body of the answer
+     * @throws IOException if it cannot be written
+     * @throws org.capwright.measure.InvalidMeasuresException if the run cannot be written in this form, with what would work
      */
-    byte[] render(SizeRunResult result);
+    byte[] render(SizeRunResult result) throws IOException;
 }

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param specTable points of measure
  * @param gradePoints how named points move from size to size
  * @param findings what is worth a look before cutting
+ * @param cautions what to beware of when the garment is made and worn
  */
 @Schema(
         description =
@@ -56,7 +57,10 @@ record SizeRunAnswer(
         List<GradePointAnswer> gradePoints,
 
         @ArraySchema(arraySchema = @Schema(description = "What is worth a look before cutting; may be empty."))
-        List<Finding> findings) {
+        List<Finding> findings,
+
+        @Schema(description = "What to beware of when the garment is made and worn.")
+        List<String> cautions) {
 
     /** One size. */
     @Schema(name = "GradedSize", description = "One size of the run.")

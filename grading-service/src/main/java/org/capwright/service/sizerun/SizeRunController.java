@@ -9,7 +9,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.service.RequestBodies;
+import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
 import org.capwright.service.problem.ProblemKind;
@@ -43,13 +45,24 @@ final class SizeRunController {
         Rendering rendering = rendering(request);
         JsonNode body = bodies.read(request);
         SizeRunOrder order = SizeRunReader.read(body);
-        byte[] answer = rendering.render(SizeRunResult.of(order));
+        byte[] answer = answer(order, rendering);
         return ResponseEntity.ok()
                 .contentType(rendering.contentType())
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
                 .header(HttpHeaders.CONTENT_DISPOSITION, FileNames.disposition(order, rendering.extension()))
                 .body(answer);
+    }
+
+    private static byte[] answer(SizeRunOrder order, Rendering rendering) throws IOException {
+        try {
+            return rendering.render(SizeRunResult.of(order));
+        } catch (InvalidMeasuresException e) {
+            FoundViolations found = new FoundViolations(order.unit());
+            found.addAll(FieldPlaces.placed(e.violations(), order));
+            found.refuse();
+            throw e;
+        }
     }
 
     private Rendering rendering(HttpServletRequest request) {

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.export.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
@@ -23,12 +24,13 @@ import org.capwright.tables.SizeTable;
  * @param style what is the same in every size
  * @param dimensions dimensions of the base size
  * @param rules grade rules
- * @param pleats the pleats asked for
  * @param sizeTable table to compare the jumps with
  * @param options allowances and corners
  * @param alignment point on which the nest lies
  * @param layout how a DXF file is laid out
- * @param rounding grid of the shown values
+ * @param paper what a PDF is printed on
+ * @param printed sizes that are printed; empty for all
+ * @param rounding grid of the shown values, if one was asked for
  */
 public record SizeRunOrder(
         String name,
@@ -39,12 +41,13 @@ public record SizeRunOrder(
         SleeveStyle style,
         Dimensions dimensions,
         List<GradeRule> rules,
-        Optional<PleatOrder> pleats,
         Optional<SizeTable> sizeTable,
         PatternOptions options,
         Alignment alignment,
         Layout layout,
-        Rounding rounding) {
+        Paper paper,
+        List<String> printed,
+        Optional<Rounding> rounding) {
 
     /** How a DXF file is laid out. */
     public enum Layout {
@@ -52,6 +55,15 @@ public record SizeRunOrder(
         NEST,
         /** One block per piece and size. */
         BLOCKS
+    }
+
+    /**
+     * The grid of the shown values.
+     *
+     * @return the one asked for, else 1 mm, 0.1 cm or 1/8 in
+     */
+    Rounding shownRounding() {
+        return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.export.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
@@ -79,7 +80,8 @@ public final class SizeRunReader {
         SleeveStyle style = styleReader.style();
         Dimensions dimensions = styleReader.dimensions();
         List<GradeRule> rules = rules(styleReader, sizes.map(List::size).orElse(0) - 1);
-        Optional<PleatOrder> pleats = styleReader.pleats();
+        Paper paper = paper();
+        OptionalDouble step = body.step("rounding");
         SizeRunOrder order = new SizeRunOrder(
                 body.text("name").orElse(DEFAULT_NAME),
                 body.text("revision").orElse(DEFAULT_REVISION),
@@ -89,7 +91,6 @@ public final class SizeRunReader {
                 style,
                 dimensions,
                 rules,
-                pleats,
                 sizeTable(),
                 new PatternOptions(
                         allowances(),
@@ -101,16 +102,11 @@ public final class SizeRunReader {
                 body.choice("layout").filter("blocks"::equals).isPresent()
                         ? SizeRunOrder.Layout.BLOCKS
                         : SizeRunOrder.Layout.NEST,
-                new Rounding(body.step("rounding").orElse(usualStep())));
+                paper,
+                printed(sizes),
+                step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty());
         found.refuse();
         return order;
-    }
-
-    private double usualStep() {
-        return switch (unit) {
-            case MILLIMETRE, CENTIMETRE -> 1;
-            case INCH -> 25.4 / 8;
-        };
     }
 
     private Optional<List<String>> sizes() {
@@ -166,6 +162,43 @@ public final class SizeRunReader {
                                     .orElse("there are " + String.join(", ", ids)));
         }
         return table;
+    }
+
+    private Paper paper() {
+        Optional<RequestObject> paper = body.object("paper");
+        String format =
+                paper.map(object -> object.choice("format").orElse("a4")).orElse("a4");
+        OptionalDouble width = paper.isPresent() ? paper.get().length("width") : OptionalDouble.empty();
+        boolean roll = format.equals("roll");
+        if (paper.isPresent() && roll != paper.get().has("width")) {
+            paper.get()
+                    .refuse(
+                            "width",
+                            roll ? "is missing; a roll needs its width" : "has no use with sheets; leave it out");
+        }
+        return switch (format) {
+            case "a3" -> Paper.A3;
+            case "letter" -> Paper.LETTER;
+            case "roll" -> new Paper.Roll(width.orElse(Paper.GREATEST));
+            default -> Paper.A4;
+        };
+    }
+
+    private List<String> printed(Optional<List<String>> sizes) {
+        Kind.Labels kind = (Kind.Labels) SizeRunShape.PAPER.field("sizes").kind();
+        Optional<RequestObject> paper = body.object("paper");
+        List<String> printed = paper.flatMap(object ->
+                        object.raw("sizes").flatMap(list -> SizeLabels.read(list, object.at("sizes"), kind, found)))
+                .orElse(List.of());
+        for (int i = 0; i < printed.size() && sizes.isPresent(); i++) {
+            if (!sizes.get().contains(printed.get(i))) {
+                found.add(
+                        "/paper/sizes/" + i,
+                        "must be one of the sizes " + String.join(", ", sizes.get()),
+                        printed.get(i));
+            }
+        }
+        return printed;
     }
 
     private Allowances allowances() {

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.export.pdf.Paper;
 import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.PatternOptions;
@@ -99,7 +100,7 @@ public final class SizeRunShape {
                     Field.optional(
                             "greatestDepth",
                             new Kind.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
-                            "The fewest pleats are taken of which none is deeper."),
+                            "The fewest pleats are taken of which none is deeper; graded as pleatDepth."),
                     Field.optional(
                                     "kind",
                                     Kind.Choice.of("knife", "box", "inverted"),
@@ -120,7 +121,12 @@ public final class SizeRunShape {
             "Overlay",
             "The raised overlay, sewn to a part of the armhole.",
             List.of(
-                    Field.of(Dimension.RISE, "").needed().example(14),
+                    Field.of(Dimension.RISE, "Left out where it follows from fullness.")
+                            .example(14),
+                    Field.optional(
+                            "fullness",
+                            new Kind.Ratio(1, 20),
+                            "Flat top edge to the armhole it is sewn to, instead of rise: the rise then follows, in every size."),
                     Field.of(Dimension.OVERLAY_LENGTH, "").needed().example(34),
                     Field.optional("hem", Kind.Choice.of("vee", "bowed", "level"), "Shape of the hem. Vee if left out.")
                             .example("vee"),
@@ -131,7 +137,7 @@ public final class SizeRunShape {
                     Field.of(Dimension.EXTRA_WIDTH, "0 if left out."),
                     Field.optional(
                             "join",
-                            new Kind.Ratio(0.51, 1),
+                            new Kind.Ratio(0.1, 1),
                             "Where the raised line joins the cap line, as a share of the slanted guide line from the apex to"
                                     + " the underarm point. 0.75, the third division, if left out."),
                     Field.of(Dimension.FRONT_GAP, "").needed().example(6),
@@ -169,6 +175,24 @@ public final class SizeRunShape {
                     Field.optional("attachedEdge", ALLOWANCE, "Along the top edge of the overlay."),
                     Field.optional("sideSeam", ALLOWANCE, "Along the side and underarm seams."),
                     Field.optional("hem", ALLOWANCE, "Along the hems.")));
+
+    static final Shape PAPER = Shape.of(
+            "Paper",
+            "For PDF: what is printed on, at true scale. A4 sheets with all sizes if left out.",
+            List.of(
+                    Field.optional(
+                                    "format",
+                                    Kind.Choice.of("a4", "a3", "letter", "roll"),
+                                    "Sheets that are glued together, or paper from a roll. A4 if left out.")
+                            .example("a4"),
+                    Field.optional(
+                            "width",
+                            new Kind.Length(Paper.LEAST, Paper.GREATEST),
+                            "Width of the paper on the roll; needed with a roll, refused with sheets."),
+                    Field.optional(
+                            "sizes",
+                            new Kind.Labels(MOST_SIZES, LONGEST_LABEL),
+                            "The sizes to print, in the order of the run. All if left out.")));
 
     /** The whole body. */
     public static final Shape REQUEST = Shape.of(
@@ -236,12 +260,16 @@ public final class SizeRunShape {
                             Kind.Choice.of("nest", "blocks"),
                             "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other media types are the same"
                                     + " either way."),
+                    Field.optional("paper", new Kind.Nested(PAPER), PAPER.meaning()),
                     Field.optional(
                             "rounding",
                             new Kind.Step(0.01, 100),
                             "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\"."
-                                    + " If left out 1 mm, 0.1 cm or 1/8 in, as the units are. Unrounded values are always"
-                                    + " kept.")));
+                                    + " If left out 1 mm, 0.1 cm or 1/8 in, as the units are; JSON has the unrounded"
+                                    + " values beside them. CSV is unrounded unless a rounding is given.")));
+
+    /** What is answered as JSON. */
+    public static final Class<?> ANSWER = SizeRunAnswer.class;
 
     private SizeRunShape() {}
 

@@ -3,12 +3,15 @@ package org.capwright.service.sizerun;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.HemShape;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.UnderSleeveStyle;
+import org.capwright.draft.pleat.FullnessTarget;
+import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.service.problem.FoundViolations;
@@ -24,7 +27,6 @@ final class StyleReader {
     private final FoundViolations found;
     private final Map<Dimension, Double> values = new EnumMap<>(Dimension.class);
     private final SleeveStyle style;
-    private Optional<PleatOrder> pleats = Optional.empty();
 
     StyleReader(RequestObject body, FoundViolations found) {
         this.body = body;
@@ -46,14 +48,15 @@ final class StyleReader {
         return Dimensions.of(values);
     }
 
-    Optional<PleatOrder> pleats() {
-        return pleats;
-    }
-
     /** Why a dimension cannot grow, or nothing if it can. */
     Optional<String> reasonNotToGrow(Dimension dimension) {
         if (values.containsKey(dimension) || givenButWrong(dimension)) {
             return Optional.empty();
+        }
+        boolean risen = dimension == Dimension.RISE
+                && style.overlay().flatMap(OverlayStyle::target).isPresent();
+        if (risen) {
+            return Optional.of("follows from the fullness in every size, so it has no growth of its own");
         }
         boolean follows = dimension == Dimension.CAP_HEIGHT && !(style.fit() instanceof CapFit.Given)
                 || dimension == Dimension.BICEP && style.fit() instanceof CapFit.BicepFor
@@ -144,11 +147,27 @@ final class StyleReader {
             overlay.refuse("hemSagitta", "has no use unless the hem is bowed");
         }
         double join = overlay.ratio("join").orElse(OverlayStyle.THIRD_DIVISION);
-        overlay.object("pleats").ifPresent(object -> {
-            put(object, Dimension.PLEAT_DEPTH);
-            pleats = PleatReader.read(object, Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH)));
-        });
-        return new OverlayStyle(hem, join);
+        Optional<FullnessTarget> target = fullness(overlay);
+        Optional<PleatPlan> pleats = overlay.object("pleats").flatMap(this::pleats);
+        return new OverlayStyle(hem, join, pleats, target);
+    }
+
+    private static Optional<FullnessTarget> fullness(RequestObject overlay) {
+        OptionalDouble ratio = overlay.ratio("fullness");
+        if (overlay.has("rise") == overlay.has("fullness")) {
+            overlay.refuse(
+                    "rise",
+                    overlay.has("rise")
+                            ? "contradicts fullness; give exactly one of them"
+                            : "is missing; give it, or the fullness that it follows from");
+        }
+        return ratio.isPresent() ? Optional.of(new FullnessTarget.Ratio(ratio.getAsDouble())) : Optional.empty();
+    }
+
+    private Optional<PleatPlan> pleats(RequestObject pleats) {
+        put(pleats, "depth", Dimension.PLEAT_DEPTH);
+        put(pleats, "greatestDepth", Dimension.PLEAT_DEPTH);
+        return PleatReader.read(pleats, Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH)));
     }
 
     private UnderSleeveStyle underSleeve(RequestObject underSleeve) {
