@@ -1,5 +1,6 @@
 package org.capwright.check;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -7,7 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is known of one size: figures, and lines where there are any. A figure that is not there is not checked.
+ * What is known of one size: figures, and lines where there are any. A figure that is not there is not checked. The cap ease always follows from cap line and armhole where both
+ * are known.
  *
  * @param label name of the size
  * @param values millimetres or counts by measure, all finite
@@ -29,7 +31,12 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
             }
             copy.put(measure, value);
         });
-        values = java.util.Collections.unmodifiableMap(copy);
+        Double capLine = copy.get(Measure.CAP_LINE);
+        Double armhole = copy.get(Measure.ARMHOLE);
+        if (capLine != null && armhole != null) {
+            copy.put(Measure.CAP_EASE, capLine - armhole);
+        }
+        values = Collections.unmodifiableMap(copy);
         lines = List.copyOf(lines);
     }
 
@@ -88,7 +95,30 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
         Map<Measure, Double> copy = new EnumMap<>(Measure.class);
         copy.putAll(values);
         copy.remove(measure);
+        if (measure == Measure.CAP_LINE || measure == Measure.ARMHOLE) {
+            copy.remove(Measure.CAP_EASE);
+        }
         return new CheckedSize(label, copy, lines);
+    }
+
+    /**
+     * The size under another name.
+     *
+     * @param name the new label
+     * @return a new size
+     */
+    public CheckedSize labelled(String name) {
+        return new CheckedSize(name, values, lines);
+    }
+
+    /**
+     * The size with other lines.
+     *
+     * @param changed lines of the nest, each kind at most once
+     * @return a new size
+     */
+    public CheckedSize withLines(List<NestLine> changed) {
+        return new CheckedSize(label, values, changed);
     }
 
     /** Nothing known but the name, so that no check compares its neighbours across it. */

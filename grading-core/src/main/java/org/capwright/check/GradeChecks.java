@@ -2,12 +2,30 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** All checks of a grade. */
+/**
+ * All checks of a grade. First come those that find figures which cannot be meant so: gaps, units, order, mirrored pieces. What they doubt is left out of the others, which would only
+ * tell of the consequences.
+ */
 public final class GradeChecks {
 
-    private static final List<GradeCheck> JUDGEMENTS =
-            List.of(new BodyJumpCheck(), new SurveyJumpCheck(), new UnevenJumpCheck(), new CrossingLinesCheck());
+    private static final List<Sieve> SIEVES = List.of(
+            new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
+
+    private static final List<GradeCheck> JUDGEMENTS = List.of(
+            new BodyJumpCheck(),
+            new SurveyJumpCheck(),
+            new BicepEaseCheck(),
+            new UnevenJumpCheck(),
+            new CapEaseDriftCheck(),
+            new CapEaseRangeCheck(),
+            new ProportionCheck(),
+            new BalanceCheck(),
+            new CurvatureCheck(),
+            new CrossingLinesCheck(),
+            new PleatDepthDriftCheck(),
+            new PleatLayersCheck());
 
     private GradeChecks() {}
 
@@ -17,7 +35,7 @@ public final class GradeChecks {
      * @return all checks, in the order of their findings
      */
     public static List<GradeCheck> all() {
-        return JUDGEMENTS;
+        return Stream.concat(SIEVES.stream(), JUDGEMENTS.stream()).toList();
     }
 
     /**
@@ -29,8 +47,14 @@ public final class GradeChecks {
      */
     public static List<Finding> run(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
+        CheckedGrade rest = grade;
+        for (Sieve sieve : SIEVES) {
+            Sieve.Sifted sifted = sieve.sift(rest, thresholds);
+            found.addAll(sifted.found());
+            rest = sifted.rest();
+        }
         for (GradeCheck check : JUDGEMENTS) {
-            found.addAll(check.check(grade, thresholds));
+            found.addAll(check.check(rest, thresholds));
         }
         return List.copyOf(found);
     }
