@@ -12,13 +12,7 @@ package org.capwright.pattern;
  * @param ease how much longer the first is meant to be, mm; negative where it is shorter
  */
 public record SeamPair(
-        String size,
-        String name,
-        String first,
-        double firstLength,
-        String second,
-        double secondLength,
-        double ease) {
+        String size, String name, String first, double firstLength, String second, double secondLength, double ease) {
 
     /** A mismatch above this is a finding, mm. */
     public static final double TOLERANCE = 0.5;

@@ -46,7 +46,13 @@ public final class Seams {
     private static void addOverlay(List<SeamPair> pairs, Overlay overlay, Piece main, Piece lining) {
         double top = length(main, OverlayPieces.TOP_EDGE);
         pairs.add(pair(
-                lining, "lining to overlay, top edge", OverlayPieces.TOP_EDGE, length(lining, OverlayPieces.TOP_EDGE), main, top, 0));
+                lining,
+                "lining to overlay, top edge",
+                OverlayPieces.TOP_EDGE,
+                length(lining, OverlayPieces.TOP_EDGE),
+                main,
+                top,
+                0));
         for (PieceEdge edge : main.edges()) {
             if (edge.kind() == EdgeKind.HEM) {
                 String name = edge.name();
@@ -57,7 +63,8 @@ public final class Seams {
                         length(lining, name),
                         main,
                         length(main, name),
-                        sides(main, name) * turned(edge.curve(), lining.edge(name).curve())));
+                        sides(main, name)
+                                * turned(edge.curve(), lining.edge(name).curve())));
             }
         }
         pairs.add(new SeamPair(
