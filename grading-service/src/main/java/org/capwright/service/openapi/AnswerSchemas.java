@@ -17,7 +17,7 @@ final class AnswerSchemas {
 
     private AnswerSchemas() {}
 
-    static void require(Class<?> answer, Map<String, Schema> schemas) {
+    static void require(Class<?> answer, Map<String, Schema<?>> schemas) {
         Set<Class<?>> records = new LinkedHashSet<>();
         collect(answer, records);
         for (Class<?> type : records) {
@@ -35,10 +35,10 @@ final class AnswerSchemas {
         }
     }
 
-    static void add(Class<?> answer, Map<String, Schema> schemas) {
+    static void add(Class<?> answer, Map<String, Schema<?>> schemas) {
         ResolvedSchema resolved = ModelConverters.getInstance(false)
                 .resolveAsResolvedSchema(new AnnotatedType(answer).resolveAsRef(true));
-        resolved.referencedSchemas.forEach(schemas::putIfAbsent);
+        resolved.referencedSchemas.forEach((name, schema) -> schemas.putIfAbsent(name, schema));
     }
 
     static String name(Class<?> type) {

@@ -52,7 +52,7 @@ final class ApiDescription implements OpenApiCustomizer {
                 new Info()
                         .title("Capwright")
                         .version("1")
-                        .license(new License().name("Apache-2.0").identifier(null))
+                        .license(new License().name("Apache-2.0"))
                         .description(
                                 "Drafts structured sleeves (an under-sleeve and a raised, pleated overlay), grades them over a size"
                                         + " run, and writes nests, blocks and spec tables. Lengths are in the unit that the request names;"
@@ -61,9 +61,7 @@ final class ApiDescription implements OpenApiCustomizer {
         if (api.getComponents() == null) {
             api.setComponents(new Components());
         }
-        Map<String, Schema> schemas = api.getComponents().getSchemas() == null
-                ? new TreeMap<>()
-                : new TreeMap<>(api.getComponents().getSchemas());
+        Map<String, Schema<?>> schemas = new TreeMap<>();
         ShapeSchemas.of(REQUEST).forEach(schemas::put);
         List<Class<?>> answers = List.of(
                 SizeRunShape.ANSWER, org.capwright.service.tables.AnswerTypes.LISTING,
@@ -73,12 +71,13 @@ final class ApiDescription implements OpenApiCustomizer {
             AnswerSchemas.require(answer, schemas);
         }
         anyValue(schemas);
-        api.getComponents().setSchemas(schemas);
+        api.getComponents().setSchemas(new TreeMap<>());
+        schemas.forEach(api.getComponents()::addSchemas);
         api.getPaths().forEach((path, item) -> describe(path, item));
     }
 
     /** The value given may be of any type: a schema without one. */
-    private static void anyValue(Map<String, Schema> schemas) {
+    private static void anyValue(Map<String, Schema<?>> schemas) {
         Schema<?> violation = schemas.get(AnswerSchemas.name(FieldViolation.class));
         if (violation != null) {
             Schema<Object> any = new Schema<>();
@@ -107,7 +106,7 @@ final class ApiDescription implements OpenApiCustomizer {
         json.addExamples(
                 "centimetres",
                 new Example()
-                        .summary("Under-sleeve and pleated overlay, five sizes")
+                        .summary("Under-sleeve and pleated overlay, six sizes")
                         .value(example("example-cm.json")));
         json.addExamples(
                 "inches",

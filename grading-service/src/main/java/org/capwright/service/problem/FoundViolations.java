@@ -129,6 +129,22 @@ public final class FoundViolations {
     }
 
     /**
+     * Whether a field, or an object that it lies in, was already found wrong.
+     *
+     * @param field a JSON pointer
+     * @return true if a complaint that follows from it would only be noise
+     */
+    public boolean names(String field) {
+        for (FieldViolation violation : list) {
+            String named = violation.field();
+            if (field.startsWith(named) && (field.length() == named.length() || field.charAt(named.length()) == '/')) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
      * Whether nothing is wrong so far.
      *
      * @return true if nothing was added

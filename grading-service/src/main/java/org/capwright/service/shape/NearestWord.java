@@ -7,7 +7,10 @@ import java.util.Optional;
 /** Finds the word that was probably meant, by the number of letters changed, added or left out (Levenshtein distance). */
 public final class NearestWord {
 
-    private static final int LONGEST = 40;
+    private static final int LONGEST = 80;
+
+    /** Shorter words turn up within others by chance. */
+    private static final int CONTAINED = 4;
 
     private NearestWord() {}
 
@@ -16,7 +19,7 @@ public final class NearestWord {
      *
      * @param written what was written
      * @param words the words there are
-     * @return the nearest word; none where less than half of it is right
+     * @return the nearest word; none where less than half of it is right and it does not contain a word either
      */
     public static Optional<String> to(String written, Collection<String> words) {
         if (written.length() > LONGEST) {
@@ -27,7 +30,8 @@ public final class NearestWord {
         int least = Integer.MAX_VALUE;
         for (String word : words) {
             int distance = distance(plain, plain(word));
-            if (distance < least && 2 * distance <= word.length()) {
+            boolean contained = word.length() >= CONTAINED && plain.contains(plain(word));
+            if (distance < least && (contained || 2 * distance <= word.length())) {
                 least = distance;
                 best = word;
             }

@@ -2,11 +2,13 @@ package org.capwright.service.shape;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
 import org.capwright.measure.Violation;
@@ -23,6 +25,7 @@ public final class RequestObject {
 
     private final Map<String, JsonNode> values = new HashMap<>();
     private final Map<String, RequestObject> opened = new HashMap<>();
+    private final Set<String> complained = new HashSet<>();
     private final Shape shape;
     private final String pointer;
     private final Unit unit;
@@ -43,7 +46,7 @@ public final class RequestObject {
         this.unit = unit;
         this.found = found;
         if (!node.isObject()) {
-            found.add(pointer, "must be an object with the fields " + names() + shownIfSimple(node));
+            found.add(pointer, "must be an object with the fields " + names(shape));
             return;
         }
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
@@ -67,10 +70,10 @@ public final class RequestObject {
                 "is not a known field; "
                         + shape.nearest(name)
                                 .map(near -> "did you mean " + near + "?")
-                                .orElse("known here: " + names()));
+                                .orElse("known here: " + names(shape)));
     }
 
-    private String names() {
+    private static String names(Shape shape) {
         return String.join(", ", shape.fields().keySet());
     }
 
@@ -368,6 +371,12 @@ public final class RequestObject {
         if (value == null || kind instanceof Kind.LengthOrNested && !value.isObject()) {
             return Optional.empty();
         }
+        if (!value.isObject()) {
+            if (complained.add(field)) {
+                add(field, value, "must be an object with the fields " + names(((Kind.Nested) kind).shape()));
+            }
+            return Optional.empty();
+        }
         Shape inner = kind instanceof Kind.LengthOrNested either ? either.shape() : ((Kind.Nested) kind).shape();
         // Opened once, or its unknown fields would be named twice.
         return Optional.of(
@@ -402,9 +411,5 @@ public final class RequestObject {
     private void add(String field, JsonNode value, String reason) {
         Texts.shown(value)
                 .ifPresentOrElse(shown -> found.add(at(field), reason, shown), () -> found.add(at(field), reason));
-    }
-
-    private static String shownIfSimple(JsonNode node) {
-        return Texts.shown(node).map(shown -> "; given: " + shown).orElse("");
     }
 }

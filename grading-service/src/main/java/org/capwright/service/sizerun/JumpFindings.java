@@ -12,6 +12,7 @@ import org.capwright.measure.Dimension;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.GarmentDimension;
 import org.capwright.tables.SizeTable;
+import org.capwright.tables.TableKind;
 import org.capwright.tables.TableValue;
 
 /** Compares the jumps of a run with the growth in a size table, where both have the sizes. */
@@ -48,8 +49,25 @@ final class JumpFindings {
 
     static List<Finding> of(SizeRun run, SizeTable table, Shown shown) {
         JumpFindings jumps = new JumpFindings(run, table, shown);
+        Optional<BodyDimension> key = table.info().key();
+        if (key.isEmpty()) {
+            jumps.note(
+                    "sizeTable",
+                    "The classes of the table " + table.id()
+                            + " are not ordered by a body dimension, so there is no growth to compare with.");
+            return jumps.findings;
+        }
         jumps.compare("bicep", BICEP, draft -> OptionalDouble.of(draft.base().bicep()));
-        if (run.baseSize().draft().dimensions().has(Dimension.LENGTH)) {
+        if (!run.baseSize().draft().dimensions().has(Dimension.LENGTH)) {
+            return jumps.findings;
+        }
+        if (table.info().kind() == TableKind.BODY && key.get() != BodyDimension.STATURE) {
+            jumps.note(
+                    "length",
+                    "The sizes of the table " + table.id() + " are ordered by "
+                            + key.get().id()
+                            + ", but arms grow in length with stature; length was not compared. Take a table by stature.");
+        } else {
             jumps.compare("length", LENGTH, draft -> draft.dimensions().find(Dimension.LENGTH));
         }
         return jumps.findings;
@@ -96,8 +114,14 @@ final class JumpFindings {
         }
     }
 
+    /** What the table measures. */
+    private String measured() {
+        return table.info().kind() == TableKind.BODY ? "the body" : "the garment of the standard";
+    }
+
     private void judge(String dimension, String from, String to, double jump, double growth, Counterpart counterpart) {
-        String row = counterpart.row().id();
+        String between = " from size " + from + " to " + to;
+        String grown = measured() + " does (" + counterpart.row().id() + ")" + between;
         if (jump < growth - NOTHING) {
             add(
                     "warning",
@@ -106,10 +130,8 @@ final class JumpFindings {
                     to,
                     jump,
                     growth,
-                    "The sleeve grows less than " + row
-                            + " in the table, so the ease shrinks from size " + from + " to " + to
-                            + "; take a greater increment.");
-        } else if (jump > BALLOONS * growth + NOTHING && jump > 0) {
+                    "The sleeve grows less than " + grown + ", so its ease shrinks; take a greater increment.");
+        } else if (growth > NOTHING && jump > BALLOONS * growth) {
             add(
                     "info",
                     dimension,
@@ -117,9 +139,8 @@ final class JumpFindings {
                     to,
                     jump,
                     growth,
-                    "The sleeve grows more than twice as much as " + row
-                            + " in the table, so the ease balloons from size " + from + " to " + to
-                            + "; take a smaller increment unless that is meant.");
+                    "The sleeve grows more than twice as much as " + grown
+                            + ", so its ease balloons; take a smaller increment unless that is meant.");
         }
     }
 

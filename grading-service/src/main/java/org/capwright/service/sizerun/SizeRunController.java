@@ -34,7 +34,7 @@ final class SizeRunController {
     SizeRunController(RequestBodies bodies, List<Rendering> renderings) {
         this.bodies = bodies;
         for (Rendering rendering : renderings) {
-            this.renderings.put(rendering.mediaType(), rendering);
+            this.renderings.put(rendering.contentType(), rendering);
         }
     }
 
@@ -73,8 +73,9 @@ final class SizeRunController {
                         "None of the media types asked for by Accept can be made; there are "
                                 + String.join(
                                         ", ",
-                                        renderings.keySet().stream()
-                                                .map(MediaType::toString)
+                                        renderings.values().stream()
+                                                .map(rendering ->
+                                                        rendering.mediaType().toString())
                                                 .toList())
                                 + ".")));
         Rendering rendering = renderings.get(type);

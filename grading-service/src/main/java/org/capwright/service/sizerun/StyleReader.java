@@ -50,7 +50,7 @@ final class StyleReader {
 
     /** Why a dimension cannot grow, or nothing if it can. */
     Optional<String> reasonNotToGrow(Dimension dimension) {
-        if (values.containsKey(dimension) || givenButWrong(dimension)) {
+        if (values.containsKey(dimension) || found.names(dimension.pointer())) {
             return Optional.empty();
         }
         boolean risen = dimension == Dimension.RISE
@@ -66,16 +66,6 @@ final class StyleReader {
                         ? "follows from the cap ease in every size, so it has no growth of its own"
                         : "the style has no such dimension, so it cannot grow; give " + dimension.pointer()
                                 + " or leave this out");
-    }
-
-    private boolean givenButWrong(Dimension dimension) {
-        String[] path = dimension.pointer().substring(1).split("/");
-        Optional<RequestObject> at = Optional.of(body);
-        for (int i = 0; i < path.length - 1; i++) {
-            String step = path[i];
-            at = at.flatMap(object -> object.object(step));
-        }
-        return at.isPresent() && at.get().has(path[path.length - 1]);
     }
 
     private void put(RequestObject from, String field, Dimension dimension) {
