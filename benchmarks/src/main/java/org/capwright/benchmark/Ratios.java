@@ -28,7 +28,9 @@ public final class Ratios {
         Map<String, Double> times = new LinkedHashMap<>();
         for (RunResult result : results) {
             String name = result.getParams().getBenchmark();
-            times.put(name.substring(name.lastIndexOf('.') + 1), result.getPrimaryResult().getScore());
+            times.put(
+                    name.substring(name.lastIndexOf('.') + 1),
+                    result.getPrimaryResult().getScore());
         }
         System.out.println();
         print(times, "draftAndGrade", "reference");

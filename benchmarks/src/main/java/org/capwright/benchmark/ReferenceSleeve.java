@@ -195,9 +195,8 @@ final class ReferenceSleeve {
         for (double to : all.tailSet(1e-12)) {
             double start = from;
             double startLift = liftAtFrom;
-            java.util.function.DoubleUnaryOperator lift = x -> x >= reach
-                    ? 0
-                    : startLift + (second.value(start) + second.value(x)) / 2 * (x - start) / reach;
+            java.util.function.DoubleUnaryOperator lift =
+                    x -> x >= reach ? 0 : startLift + (second.value(start) + second.value(x)) / 2 * (x - start) / reach;
             sum += new IterativeLegendreGaussIntegrator(8, 1e-12, 1e-12)
                     .integrate(
                             100_000,
