@@ -31,4 +31,24 @@ final class SideLine {
                 Cubic.hermite(underarm, start.times(above), middle.times(above), elbow),
                 Cubic.hermite(elbow, middle.times(below), end.times(below), wrist)));
     }
+
+    /**
+     * A line that runs all but straight to the elbow and on from it, and turns smoothly close to it: with a dart closed the seam below swings back by more than the sleeve
+     * is turned, and a fair line through the three points alone would hollow the whole arm. The tangent at the elbow halves the angle between the chords; each end
+     * runs straight towards the tangent's control point, so that the line has no curvature there and turns one way only.
+     *
+     * @param reach length of the tangent's handles, mm
+     */
+    static Curve turningNear(Point underarm, Point elbow, Point wrist, double reach) {
+        Point along = elbow.minus(underarm)
+                .unit()
+                .plus(wrist.minus(elbow).unit())
+                .unit()
+                .times(reach);
+        Point above = elbow.minus(along);
+        Point below = elbow.plus(along);
+        return Curve.of(List.of(
+                new Cubic(underarm, underarm.towards(above, 2.0 / 3), above, elbow),
+                new Cubic(elbow, below, wrist.towards(below, 2.0 / 3), wrist)));
+    }
 }

@@ -22,6 +22,12 @@ final class UnderSleeveLines {
 
     private static final double ACCURACY = 1e-9;
 
+    /** Handles of the tangent at a closed dart, mm, if the sleeve is long enough: about an inch of the seam turns on each side. Common practice, no source. */
+    private static final double BLEND = 40;
+
+    /** The same as a share of the shorter part of the sleeve, above or below the elbow. */
+    private static final double GREATEST_BLEND = 0.25;
+
     private final BaseSleeve base;
     private final UnderSleeveMeasures measures;
     private final ElbowShaping shaping;
@@ -160,7 +166,11 @@ final class UnderSleeveLines {
     /** The back seam; with the dart closed where there is one, the part below it swung up. */
     private Curve closedBack(double slant) {
         Point wrist = backWrist(slant);
-        return dart.map(d -> SideLine.through(backUnderarm, d.upper(), ElbowTurn.turned(wrist, d.point(), d.angle())))
+        return dart.map(d -> SideLine.turningNear(
+                        backUnderarm,
+                        d.upper(),
+                        ElbowTurn.turned(wrist, d.point(), d.angle()),
+                        Math.min(BLEND, GREATEST_BLEND * measures.shorterPart())))
                 .orElseGet(() -> SideLine.through(backUnderarm, turn.middle(), wrist));
     }
 

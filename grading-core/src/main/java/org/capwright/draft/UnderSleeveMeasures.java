@@ -121,7 +121,8 @@ record UnderSleeveMeasures(
         }
     }
 
-    private double shorterPart() {
+    /** The part of the sleeve above the elbow or that below it, whichever is shorter, mm. */
+    double shorterPart() {
         return Math.min(elbowLevel, wristLevel - elbowLevel);
     }
 

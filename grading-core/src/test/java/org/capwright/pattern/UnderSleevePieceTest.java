@@ -115,7 +115,10 @@ class UnderSleevePieceTest {
         assertTrue(seen[0] > MANY / 5);
     }
 
-    /** Fold the paper pattern: with the legs together and the intake down, the cut line of the intake lies on that of the part below. */
+    /**
+     * Fold the paper pattern: with the legs together and the intake down, the cut line of the intake lies on that of the part below. At the crease the mitre runs on straight
+     * for a few millimetres where the seam below bends; hence a tenth of a millimetre.
+     */
     @Test
     void foldedDownTheAllowanceOfTheDartIsCutAsThatOfTheSeamBelow() {
         int[] tried = {0};
@@ -133,7 +136,7 @@ class UnderSleevePieceTest {
                 if (between(cut, dart)) {
                     double side = dart.foldEnd().minus(dart.point()).cross(cut.minus(dart.point()));
                     Geometry place = side < 0 ? crease.transform(point(cut)) : point(cut);
-                    assertEquals(0, below.distance(place), 2.1 * Piece.FLATTENING, drawn.which());
+                    assertEquals(0, below.distance(place), 0.1, drawn.which());
                     tried[0]++;
                 }
             }
