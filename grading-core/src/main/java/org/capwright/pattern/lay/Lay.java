@@ -32,8 +32,8 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     /** Any fixed number serves: the seed of the exchanges that the search tries. */
     static final long SEED = 3646;
 
-    /** How many heights the search may look up for one section; about 0.1 s. */
-    private static final long BUDGET = 60_000;
+    /** How many no-fit regions the search may look up for one section. */
+    static long BUDGET = 300_000;
 
     private static final double TOLERANCE = 0.5;
 
@@ -132,18 +132,20 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             Nesting nesting, List<Nesting.Item> section, Shape[] shapes, Fabric fabric, long seed) {
         double area = 0;
         double longest = 0;
+        double onFold = 0;
         Nesting.Item[] free = new Nesting.Item[section.size()];
         Nesting.Item[] oneWay = new Nesting.Item[section.size()];
         for (int i = 0; i < free.length; i++) {
             Nesting.Item item = section.get(i);
             area += shapes[item.shape()].area;
             longest = Math.max(longest, shapes[item.shape()].length());
+            onFold += item.onFold() ? shapes[item.shape()].foldLength() : 0;
             free[i] = item;
             int[] upright =
                     Arrays.stream(item.flips()).filter(flip -> (flip & 1) == 0).toArray();
             oneWay[i] = new Nesting.Item(item.shape(), upright, item.onFold());
         }
-        double bound = Math.max(longest, area / fabric.usableWidth());
+        double bound = Math.max(Math.max(longest, onFold), area / fabric.usableWidth());
         // A lay with the nap is a lay without as well: so leaving the nap out of account never costs length.
         Nesting.Solution best = nesting.solve(oneWay, bound, seed, BUDGET);
         if (fabric.nap() == Fabric.Nap.WITHOUT) {

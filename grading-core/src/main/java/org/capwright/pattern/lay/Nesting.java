@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
  * Places shapes on a strip of given width so that little length is used. Every shape in turn goes to the place where it reaches least far along the cloth
  * (bottom-left filling) among all places that the no-fit regions of those already placed leave free, holes between outlines included. Orders by area,
  * length, width and box are tried under three measures of "far"; then seeded exchanges in the best order are kept when they do not lengthen the lay. The
- * work is bounded by a count of looked-up heights, never by a clock, so that the same input gives the same lay.
+ * work is bounded by a count of looked-up regions, never by a clock, so that the same input gives the same lay.
  */
 final class Nesting {
 
@@ -44,6 +44,7 @@ final class Nesting {
 
     private static final double LEVEL = 1e-7;
     private static final int FINE_STEPS = 12;
+    private static final int COMB = 24;
 
     private final Shape[] shapes;
     private final NoFitTable table;
@@ -75,7 +76,7 @@ final class Nesting {
      * @param items what to place
      * @param bound no lay can be shorter; the search stops when it is reached
      * @param seed of the exchanges
-     * @param budget how many heights may be looked up
+     * @param budget how many no-fit regions may be looked up
      */
     Solution solve(Item[] items, double bound, long seed, long budget) {
         int n = items.length;
@@ -275,16 +276,23 @@ final class Nesting {
         }
         heights[1] = highest;
         int count = 2;
+        if (placed > 0) {
+            // Between the turns of single regions, edges of two regions may cross: a coarse comb finds about where.
+            for (int i = 1; i < COMB; i++) {
+                heights[count++] = lowest + (highest - lowest) * i / COMB;
+            }
+        }
         for (int p = 0; p < placed; p++) {
             int other = order[p];
             NoFit region = table.region(items[other].shape, into.flip[other], shape, flip);
             boolean down = table.flipsY();
-            int n = region.heights();
+            double[] turns = table.flipsX() ? region.turnsLeft() : region.turnsRight();
+            int n = turns.length;
             if (count + n > heights.length) {
                 heights = Arrays.copyOf(heights, 2 * (count + n));
             }
             for (int i = 0; i < n; i++) {
-                double y = region.height(i);
+                double y = turns[i];
                 double height = into.y[other] + (down ? -y : y);
                 if (height > lowest && height < highest) {
                     heights[count++] = height;
@@ -304,7 +312,7 @@ final class Nesting {
     /** The least x at a height, or infinity if it is not below a limit. */
     private double leastX(
             Item[] items, int[] order, int placed, int shape, int flip, double y, double limit, Solution into) {
-        work++;
+        work += placed + 1;
         double x = -shapes[shape].leftOf(flip);
         if (x >= limit) {
             return Double.POSITIVE_INFINITY;

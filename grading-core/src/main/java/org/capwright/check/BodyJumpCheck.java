@@ -1,0 +1,138 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.capwright.measure.Quantity;
+import org.capwright.tables.BodyDimension;
+
+/** Jumps of the garment against the jumps of a body table: ease must neither shrink nor balloon from size to size. */
+final class BodyJumpCheck implements GradeCheck {
+
+    @Override
+    public String code() {
+        return "body-jump";
+    }
+
+    @Override
+    public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
+        if (grade.body().isEmpty()) {
+            return List.of();
+        }
+        BodyReference body = grade.body().get();
+        List<Finding> found = new ArrayList<>();
+        for (JumpBounds.Limits limits : JumpBounds.LIMITS) {
+            for (int i = 0; i < grade.intervals(); i++) {
+                OptionalDouble jump = grade.jump(i, limits.measure());
+                if (jump.isPresent()) {
+                    jump(grade, body, limits, i, jump.getAsDouble(), thresholds, found);
+                }
+            }
+            easeLoss(grade, body, limits, thresholds, found);
+        }
+        return List.copyOf(found);
+    }
+
+    private void jump(
+            CheckedGrade grade,
+            BodyReference body,
+            JumpBounds.Limits limits,
+            int interval,
+            double jump,
+            Thresholds thresholds,
+            List<Finding> found) {
+        List<String> pair = grade.pair(interval);
+        JumpBounds bounds = JumpBounds.of(body, limits, pair.get(0), pair.get(1), thresholds)
+                .orElse(null);
+        if (bounds == null) {
+            found.add(new Finding(
+                    "body-figure-missing",
+                    Severity.INFO,
+                    pair,
+                    limits.measure().code(),
+                    Quantity.LENGTH,
+                    OptionalDouble.of(jump),
+                    Expected.ANYTHING,
+                    "the table has no "
+                            + JumpBounds.dimension(body, limits.measure()).id()
+                            + " for one of these sizes, so that the jump is not held against bodies",
+                    body.table().info().title(),
+                    "Choose a table that has the figure, or name the sizes as the table does."));
+            return;
+        }
+        boolean length = limits.measure() == Measure.LENGTH;
+        Severity severity;
+        String message;
+        String remedy;
+        if (jump < bounds.least() - 1e-6) {
+            severity = jump < bounds.stopLeast() - 1e-6 ? Severity.STOP : Severity.CAUTION;
+            message = length
+                    ? "the sleeve grows less than the arm, so that it gets short"
+                    : "the garment grows less than the body, also in the light of the survey, so that ease shrinks";
+            remedy = "Raise the increment to the lower bound or more.";
+        } else if (jump > bounds.greatest() + 1e-6) {
+            severity = jump > bounds.stopGreatest() + 1e-6 ? Severity.STOP : Severity.CAUTION;
+            message = length
+                    ? "the sleeve grows more than the arm and the stated growth, so that it gets long"
+                    : "the garment grows more than the body and the stated growth of ease, so that it balloons";
+            remedy = "Lower the increment to the upper bound or less, or state a larger growth of ease.";
+        } else if (jump < bounds.body() - 1e-6 && !length) {
+            severity = Severity.INFO;
+            message = "a little less than the table's jump, but within what the survey knows of the body's growth";
+            remedy = "Nothing has to be done.";
+        } else {
+            return;
+        }
+        found.add(new Finding(
+                code(),
+                severity,
+                pair,
+                limits.measure().code(),
+                Quantity.LENGTH,
+                OptionalDouble.of(jump),
+                Expected.between(bounds.least(), bounds.greatest()),
+                message,
+                bounds.source() + "; growth of ease: " + thresholds.source(limits.easeGrowth()),
+                remedy));
+    }
+
+    private void easeLoss(
+            CheckedGrade grade,
+            BodyReference body,
+            JumpBounds.Limits limits,
+            Thresholds thresholds,
+            List<Finding> found) {
+        if (limits.easeLossStop().isEmpty()) {
+            return;
+        }
+        Threshold stop = limits.easeLossStop().get();
+        BodyDimension dimension = JumpBounds.dimension(body, limits.measure());
+        OptionalDouble base = ease(grade, body, grade.base(), limits.measure(), dimension);
+        for (int i = 0; base.isPresent() && i < grade.sizes().size(); i++) {
+            OptionalDouble ease = ease(grade, body, i, limits.measure(), dimension);
+            double least = base.getAsDouble() - thresholds.get(stop);
+            if (ease.isPresent() && ease.getAsDouble() < least - 1e-6) {
+                found.add(new Finding(
+                        "ease-loss",
+                        Severity.STOP,
+                        List.of(grade.label(grade.base()), grade.label(i)),
+                        limits.measure().code(),
+                        Quantity.LENGTH,
+                        ease,
+                        Expected.atLeast(least),
+                        "jump by jump this size has lost more of the base size's ease than is allowed",
+                        JumpBounds.source(body, dimension) + "; limit: " + thresholds.source(stop),
+                        "Raise the increments between the two sizes; several small ones add up."));
+            }
+        }
+    }
+
+    private static OptionalDouble ease(
+            CheckedGrade grade, BodyReference body, int size, Measure measure, BodyDimension dimension) {
+        OptionalDouble garment = grade.value(size, measure);
+        OptionalDouble figure = body.value(grade.label(size), dimension);
+        return garment.isPresent() && figure.isPresent()
+                ? OptionalDouble.of(garment.getAsDouble() - figure.getAsDouble())
+                : OptionalDouble.empty();
+    }
+}

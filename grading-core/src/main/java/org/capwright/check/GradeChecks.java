@@ -1,0 +1,61 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * All checks of a grade. First come those that find figures which cannot be meant so: gaps, units, order, mirrored pieces. What they doubt is left out of the others, which would only
+ * tell of the consequences.
+ */
+public final class GradeChecks {
+
+    private static final List<Sieve> SIEVES =
+            List.of(new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
+
+    private static final List<GradeCheck> JUDGEMENTS = List.of(
+            new BodyJumpCheck(),
+            new SurveyJumpCheck(),
+            new BicepEaseCheck(),
+            new UnevenJumpCheck(),
+            new CapEaseDriftCheck(),
+            new CapEaseRangeCheck(),
+            new ProportionCheck(),
+            new BalanceCheck(),
+            new CurvatureCheck(),
+            new CrossingLinesCheck(),
+            new PleatDepthDriftCheck(),
+            new PleatLayersCheck());
+
+    private GradeChecks() {}
+
+    /**
+     * The checks that are made.
+     *
+     * @return all checks, in the order of their findings
+     */
+    public static List<GradeCheck> all() {
+        return Stream.concat(SIEVES.stream(), JUDGEMENTS.stream()).toList();
+    }
+
+    /**
+     * Makes all checks.
+     *
+     * @param grade the grade
+     * @param thresholds limits of the label
+     * @return what was found, check by check; empty when all is well
+     */
+    public static List<Finding> run(CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> found = new ArrayList<>();
+        CheckedGrade rest = grade;
+        for (Sieve sieve : SIEVES) {
+            Sieve.Sifted sifted = sieve.sift(rest, thresholds);
+            found.addAll(sifted.found());
+            rest = sifted.rest();
+        }
+        for (GradeCheck check : JUDGEMENTS) {
+            found.addAll(check.check(rest, thresholds));
+        }
+        return List.copyOf(found);
+    }
+}

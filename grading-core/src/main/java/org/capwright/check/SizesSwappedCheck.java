@@ -1,0 +1,155 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.capwright.measure.Quantity;
+
+/**
+ * Two sizes, or two figures of a row, in each other's place: the row falls somewhere, and grows evenly once the two are changed back. Evenness is the sum of the squared second differences.
+ */
+final class SizesSwappedCheck implements Sieve {
+
+    /** Falls smaller than this are rounding, mm. */
+    private static final double ROUNDING = 0.5;
+    /** By how much more even the row must get. */
+    private static final double GAIN = 0.15;
+
+    private record Swap(int first, int second) {}
+
+    private record Row(Measure measure, int[] sizes, double[] values) {}
+
+    @Override
+    public String code() {
+        return "sizes-swapped";
+    }
+
+    @Override
+    public Sifted sift(CheckedGrade grade, Thresholds thresholds) {
+        List<Row> falling = new ArrayList<>();
+        int growing = 0;
+        int backward = 0;
+        for (Measure measure : GROWING) {
+            Row row = row(grade, measure);
+            double[] v = row.values;
+            if (v.length >= 3) {
+                boolean falls = !rises(v);
+                backward += falls && risesBackward(v) ? 1 : 0;
+                growing += Math.abs(v[v.length - 1] - v[0]) > ROUNDING || falls ? 1 : 0;
+                if (falls && !risesBackward(v)) {
+                    falling.add(row);
+                }
+            }
+        }
+        List<Finding> found = new ArrayList<>();
+        if (backward > 0 && 2 * backward >= growing) {
+            found.add(finding(
+                    List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
+                    WHOLE_SIZE,
+                    "the run goes from large to small: sizes must stand smallest first"));
+            return new Sifted(
+                    found,
+                    grade.with(grade.sizes().stream().map(CheckedSize::blank).toList()));
+        }
+        List<CheckedSize> rest = new ArrayList<>(grade.sizes());
+        swaps(falling).forEach((swap, rows) -> {
+            boolean whole = rows.size() > 1;
+            for (Measure measure : rows) {
+                if (!whole || measure == rows.get(0)) {
+                    found.add(finding(
+                            List.of(grade.label(swap.first), grade.label(swap.second)),
+                            whole ? WHOLE_SIZE : measure.code(),
+                            "these two seem to stand in each other's place: changed back, the row grows evenly"));
+                }
+            }
+            for (int i : new int[] {swap.first, swap.second}) {
+                rest.set(i, whole ? rest.get(i).blank() : rest.get(i).without(rows.get(0)));
+            }
+        });
+        return new Sifted(List.copyOf(found), grade.with(rest));
+    }
+
+    /** For every falling row, the pair of sizes that mends it; the pair most rows agree on comes first. */
+    private static Map<Swap, List<Measure>> swaps(List<Row> falling) {
+        Map<Swap, List<Measure>> mended = new LinkedHashMap<>();
+        for (Row row : falling) {
+            double before = roughness(row.values);
+            double least = GAIN * before;
+            Swap best = new Swap(-1, -1);
+            for (int i = 0; i < row.values.length; i++) {
+                for (int j = i + 1; j < row.values.length; j++) {
+                    double[] changed = row.values.clone();
+                    changed[i] = row.values[j];
+                    changed[j] = row.values[i];
+                    double after = roughness(changed);
+                    if (rises(changed) && after < least) {
+                        least = after;
+                        best = new Swap(row.sizes[i], row.sizes[j]);
+                    }
+                }
+            }
+            if (best.first >= 0) {
+                mended.computeIfAbsent(best, swap -> new ArrayList<>()).add(row.measure);
+            }
+        }
+        return mended;
+    }
+
+    private static Row row(CheckedGrade grade, Measure measure) {
+        List<Integer> sizes = new ArrayList<>();
+        for (int i = 0; i < grade.sizes().size(); i++) {
+            if (grade.value(i, measure).isPresent()) {
+                sizes.add(i);
+            }
+        }
+        return new Row(
+                measure,
+                sizes.stream().mapToInt(Integer::intValue).toArray(),
+                sizes.stream()
+                        .mapToDouble(i -> grade.value(i, measure).orElseThrow())
+                        .toArray());
+    }
+
+    private static boolean rises(double[] values) {
+        for (int i = 1; i < values.length; i++) {
+            if (values[i] < values[i - 1] - ROUNDING) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean risesBackward(double[] values) {
+        for (int i = 1; i < values.length; i++) {
+            if (values[i] > values[i - 1] + ROUNDING) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double roughness(double[] v) {
+        double sum = 0;
+        for (int i = 1; i < v.length - 1; i++) {
+            double c = v[i - 1] - 2 * v[i] + v[i + 1];
+            sum += c * c;
+        }
+        return sum;
+    }
+
+    private Finding finding(List<String> sizes, String measure, String message) {
+        return new Finding(
+                code(),
+                Severity.STOP,
+                sizes,
+                measure,
+                Quantity.OTHER,
+                OptionalDouble.empty(),
+                Expected.ANYTHING,
+                message,
+                Finding.PRACTICE,
+                "Put them in order; they are left out of the other checks.");
+    }
+}

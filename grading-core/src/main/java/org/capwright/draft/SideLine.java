@@ -1,0 +1,34 @@
+package org.capwright.draft;
+
+import java.util.List;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/** The line of an underarm seam through underarm point, elbow and wrist. */
+final class SideLine {
+
+    private SideLine() {}
+
+    /**
+     * The natural cubic spline through three points, parameter by chord length: twice differentiable, without curvature at its ends. With chord slopes c₁ and c₂
+     * over chords h₁ and h₂ the second derivative at the middle point is M = 3 (c₂ - c₁) / (h₁ + h₂) and falls to zero linearly on both sides (de Boor, A
+     * Practical Guide to Splines, chapter IV, free end conditions). It keeps one direction all along, so that the line turns one way only.
+     */
+    static Curve through(Point underarm, Point elbow, Point wrist) {
+        double above = underarm.distanceTo(elbow);
+        double below = elbow.distanceTo(wrist);
+        Point slopeAbove = elbow.minus(underarm).times(1 / above);
+        Point slopeBelow = wrist.minus(elbow).times(1 / below);
+        if (Math.abs(slopeAbove.cross(slopeBelow)) < 1e-9) {
+            return Curve.polyline(List.of(underarm, elbow, wrist));
+        }
+        Point bend = slopeBelow.minus(slopeAbove).times(3 / (above + below));
+        Point start = slopeAbove.minus(bend.times(above / 6));
+        Point middle = slopeAbove.plus(bend.times(above / 3));
+        Point end = slopeBelow.plus(bend.times(below / 6));
+        return Curve.of(List.of(
+                Cubic.hermite(underarm, start.times(above), middle.times(above), elbow),
+                Cubic.hermite(elbow, middle.times(below), end.times(below), wrist)));
+    }
+}
