@@ -41,7 +41,8 @@ class RequestBodiesTest {
                 "{`a`:1,`a`:2}                 | 1",
                 "/* c */ {}                    | 1",
                 "{↵`a`:1,↵`b`:]}               | 3",
-                "{`a`:`tab\there`,↵`b`:nul}    | 2"
+                "{`a`:`tab\there`,↵`b`:nul}    | 1",
+                "{`a`:`x`,↵`b`:nul}            | 2"
             })
     void brokenJsonIsRefusedWithItsPlace(String body, int line) {
         Problem problem = refused(body.replace('`', '"').replace("↵", "\n"));

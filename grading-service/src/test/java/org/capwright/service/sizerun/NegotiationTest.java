@@ -12,7 +12,7 @@ class NegotiationTest {
     private static final List<MediaType> OFFERED = MediaType.parseMediaTypes(
             "application/json, image/svg+xml, image/vnd.dxf, text/csv;charset=UTF-8;header=present, application/pdf");
 
-    /** The example of RFC 9110, section 12.5.1. Its last line, text/html;level=3, is left out: erratum 7138 calls it wrong (from memory). */
+    /** The example of RFC 9110, section 12.5.1. Its last line, text/html;level=3, is left out: only text/* matches it there. */
     @ParameterizedTest
     @CsvSource({
         "text/plain;format=flowed, 1",
