@@ -217,7 +217,7 @@ class RuleTableTest {
         List<byte[]> rules = new ArrayList<>();
         List<Integer> seeds = new ArrayList<>();
         int refused = 0;
-        for (int seed = 1000; seeds.size() < 30; seed++) {
+        for (int seed = 1000; seeds.size() < 20; seed++) {
             PatternSet set = TestPatterns.random(seed, 3);
             if (!hasSamePartsInEverySize(set)) {
                 assertThrows(InvalidMeasuresException.class, () -> PointGrading.of(set), "seed " + seed);

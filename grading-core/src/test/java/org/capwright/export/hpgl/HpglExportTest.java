@@ -59,10 +59,11 @@ class HpglExportTest {
                 polygons(Files.readString(out)));
     }
 
-    /** hp2xx draws pen 1 in black, each line as one path. */
+    /** hp2xx draws pen 1 in black and breaks long lines into paths; a closed line ends where it comes back to its start. */
     private static List<Polygon> polygons(String svg) {
         List<Polygon> polygons = new ArrayList<>();
         boolean black = false;
+        List<Coordinate> ring = new ArrayList<>();
         Matcher parts = Pattern.compile("<g style=\"stroke:rgb\\((\\d+),(\\d+),(\\d+)\\)|<path d=\"([^\"]*)\"")
                 .matcher(svg);
         while (parts.find()) {
@@ -71,16 +72,26 @@ class HpglExportTest {
                         && parts.group(2).equals("0")
                         && parts.group(3).equals("0");
             } else if (black) {
-                List<Coordinate> ring = new ArrayList<>();
-                Matcher pairs = Pattern.compile("(-?[0-9.]+),\\s*(-?[0-9.]+)").matcher(parts.group(4));
+                Matcher pairs =
+                        Pattern.compile("([ML])\\s*(-?[0-9.]+),\\s*(-?[0-9.]+)").matcher(parts.group(4));
                 while (pairs.find()) {
-                    ring.add(new Coordinate(
-                            Double.parseDouble(pairs.group(1)) * 25.4 / 72,
-                            -Double.parseDouble(pairs.group(2)) * 25.4 / 72));
+                    Coordinate at = new Coordinate(
+                            Double.parseDouble(pairs.group(2)) * 25.4 / 72,
+                            -Double.parseDouble(pairs.group(3)) * 25.4 / 72);
+                    if (pairs.group(1).equals("M") && ring.size() == 1) {
+                        ring.clear(); // a break just where a line had closed
+                    }
+                    if (ring.isEmpty() || !ring.get(ring.size() - 1).equals2D(at)) {
+                        ring.add(at);
+                    }
+                    if (ring.size() > 3 && ring.get(0).equals2D(at)) {
+                        polygons.add(PLANE.createPolygon(ring.toArray(new Coordinate[0])));
+                        ring.clear();
+                    }
                 }
-                polygons.add(PLANE.createPolygon(ring.toArray(new Coordinate[0])));
             }
         }
+        assertTrue(ring.size() < 2, "a line that does not close");
         return polygons;
     }
 
