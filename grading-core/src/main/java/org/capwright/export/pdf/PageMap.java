@@ -100,7 +100,10 @@ final class PageMap {
         double size = 2.3 / scale;
         Point at =
                 block.leading().piece().label().topLeft().plus(block.leading().shift());
-        double room = Math.max(block.leading().piece().label().width(), 9 / scale);
+        double room = block.leading().piece().label().width();
+        for (String word : block.words().split(" ")) {
+            room = Math.max(room, Typeface.BOLD.width(word, size) * 1.001);
+        }
         List<String> words = Wrapped.lines(block.words(), Typeface.BOLD, size, room);
         canvas.ink(Ink.TEXT);
         for (int i = 0; i < words.size(); i++) {

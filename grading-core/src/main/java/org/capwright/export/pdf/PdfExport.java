@@ -52,13 +52,30 @@ public final class PdfExport {
      * @throws InvalidMeasuresException if the paper is too narrow for the pieces (pointer {@code /paper/width}) or a size is not in the run
      */
     public static void write(PatternSet set, PdfOptions options, OutputStream out) throws IOException {
-        PdfExport export = new PdfExport(set, options);
         Paper paper = options.paper();
         if (paper instanceof Paper.Sheets sheets) {
-            export.onSheets(sheets, Tiling.fewest(export.blocks, sheets), out);
+            write(set, options, sheets, blocks -> Tiling.fewest(blocks, sheets), out);
         } else if (paper instanceof Paper.Roll roll) {
-            export.onRoll(roll, out);
+            new PdfExport(set, options).onRoll(roll, out);
         }
+    }
+
+    /** Prints on pages already laid out. */
+    static void write(PatternSet set, PdfOptions options, Paper.Sheets paper, Layout layout, OutputStream out)
+            throws IOException {
+        PdfExport export = new PdfExport(set, options);
+        export.onSheets(paper, layout.of(export.blocks), out);
+    }
+
+    /** Lays blocks out on pages. */
+    interface Layout {
+        /**
+         * Lays out.
+         *
+         * @param blocks what is printed
+         * @return the pages
+         */
+        Tiling of(List<Block> blocks);
     }
 
     private static List<Integer> chosen(PatternSet set, List<String> labels) {
@@ -156,7 +173,7 @@ public final class PdfExport {
             if (placed.bounds().grown(Sheet.RIM).meets(printed)) {
                 canvas.save()
                         .move(placed.at().x(), placed.at().y())
-                        .form("P" + blocks.indexOf(placed.block()))
+                        .form("P" + placed.block().position())
                         .restore();
             }
         }

@@ -14,7 +14,8 @@ import org.capwright.pattern.PieceEdge;
 final class SleevePicture {
 
     private static final double BETWEEN = 4;
-    private static final double STEP = 2.5;
+    private static final double STEP_RIGHT = 3.2;
+    private static final double STEP_UP = 0.9;
     private static final double LINE = 3;
 
     private final List<Stack> stacks = new ArrayList<>();
@@ -25,7 +26,7 @@ final class SleevePicture {
     /** Pieces of one part, the first on top, and the box about each of them. */
     private record Stack(String part, List<Piece> pieces, Box box) {
         double width(double scale) {
-            return box.width() * scale + STEP * (pieces.size() - 1);
+            return box.width() * scale + STEP_RIGHT * (pieces.size() - 1);
         }
     }
 
@@ -47,8 +48,8 @@ final class SleevePicture {
         double greatest = Double.POSITIVE_INFINITY;
         for (Stack stack : stacks) {
             together += stack.box.width();
-            room -= STEP * (stack.pieces.size() - 1);
-            double free = height - LINE * stack.pieces.size() - STEP * (stack.pieces.size() - 1) - 2;
+            room -= STEP_RIGHT * (stack.pieces.size() - 1);
+            double free = height - LINE * stack.pieces.size() - STEP_UP * (stack.pieces.size() - 1) - 2;
             greatest = Math.min(greatest, free / stack.box.height());
         }
         scale = Math.min(room / together, greatest);
@@ -72,12 +73,17 @@ final class SleevePicture {
         for (Stack stack : stacks) {
             Box box = stack.box;
             int count = stack.pieces.size();
-            double y = top - STEP * (count - 1);
+            double y = top - STEP_UP * (count - 1);
             for (int i = count - 1; i >= 0; i--) {
                 Piece piece = stack.pieces.get(i);
                 canvas.save()
                         .transform(
-                                scale, 0, 0, scale, x + STEP * i - box.left() * scale, y + STEP * i - box.top() * scale)
+                                scale,
+                                0,
+                                0,
+                                scale,
+                                x + STEP_RIGHT * i - box.left() * scale,
+                                y + STEP_UP * i - box.top() * scale)
                         .ink(ink(piece.kind().material()))
                         .stroke(Stroke.solid(Ink.TEXT, 0.2 / scale));
                 outline(canvas, piece);
