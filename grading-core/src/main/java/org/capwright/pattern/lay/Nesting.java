@@ -5,9 +5,12 @@ import java.util.SplittableRandom;
 
 /**
  * Places shapes on a strip of given width so that little length is used. Every shape in turn goes to the place where it reaches least far along the cloth
- * (bottom-left filling) among all places that the no-fit regions of those already placed leave free, holes between outlines included. Orders by area,
- * length, width and box are tried under three measures of "far"; then seeded exchanges in the best order are kept when they do not lengthen the lay. The
- * work is bounded by a count of looked-up regions, never by a clock, so that the same input gives the same lay.
+ * (bottom-left filling) among the places that the no-fit regions of those already placed leave free, holes between outlines included. Orders by area,
+ * length, width and box are tried under three measures of "far"; then the order, and the flips, are altered at random from a fixed seed. Tried are, across
+ * the cloth, the edges, the turns of every no-fit region and a coarse comb refined by halving; along the cloth the place is exact. What would fit only
+ * exactly into a bay of one and the same outline is not found.
+ *
+ * <p>The work is bounded by a count of looked-up regions, never by a clock, so that the same input gives the same lay.
  */
 final class Nesting {
 
@@ -44,7 +47,9 @@ final class Nesting {
 
     private static final double LEVEL = 1e-7;
     private static final int FINE_STEPS = 12;
-    private static final int COMB = 24;
+    private static final int COMB = 12;
+    private static final int TRIES = 80;
+    private static final double DETOUR = 0.01;
 
     private final Shape[] shapes;
     private final NoFitTable table;
@@ -103,26 +108,31 @@ final class Nesting {
                 }
             }
         }
+        // Record-to-record travel (Dueck, 1993): walk on from any lay that is little longer than the best one, and less
+        // and less so.
         SplittableRandom random = new SplittableRandom(seed);
+        int[] current = bestOrder.clone();
+        Reach currentReach = bestReach;
         int[] order = new int[n];
         int[] force = new int[n];
-        int tries = 40 * n * n + 40;
+        int tries = TRIES * n * n;
+        long start = work;
         for (int t = 0; t < tries && work < budget && best.length > bound + LEVEL; t++) {
-            System.arraycopy(bestOrder, 0, order, 0, n);
+            System.arraycopy(current, 0, order, 0, n);
             System.arraycopy(forced, 0, force, 0, n);
-            Reach reach = bestReach;
-            int changes = 1 + random.nextInt(3);
+            Reach reach = currentReach;
+            int changes = 1 + random.nextInt(2);
             for (int c = 0; c < changes; c++) {
                 int i = random.nextInt(n);
                 int j = random.nextInt(n);
-                switch (random.nextInt(5)) {
-                    case 0, 1 -> {
+                switch (random.nextInt(8)) {
+                    case 0, 1, 2 -> {
                         int held = order[i];
                         order[i] = order[j];
                         order[j] = held;
                     }
-                    case 2 -> move(order, i, j);
-                    case 3 -> {
+                    case 3, 4 -> move(order, i, j);
+                    case 5, 6 -> {
                         int[] flips = items[i].flips;
                         int pick = random.nextInt(flips.length + 1);
                         force[i] = pick == flips.length ? -1 : flips[pick];
@@ -130,14 +140,16 @@ final class Nesting {
                     default -> reach = Reach.values()[random.nextInt(3)];
                 }
             }
-            fill(items, order, reach, force, trial, best.length + LEVEL);
-            if (trial.length <= best.length + LEVEL) {
+            double left = 1 - Math.max((double) (work - start) / Math.max(1, budget - start), (double) t / tries);
+            double allowed = best.length * (1 + DETOUR * left) + LEVEL;
+            fill(items, order, reach, force, trial, allowed);
+            if (trial.length <= allowed) {
                 if (trial.length < best.length) {
                     best.copyFrom(trial);
                 }
-                System.arraycopy(order, 0, bestOrder, 0, n);
+                System.arraycopy(order, 0, current, 0, n);
                 System.arraycopy(force, 0, forced, 0, n);
-                bestReach = reach;
+                currentReach = reach;
             }
         }
         return best;
@@ -188,6 +200,7 @@ final class Nesting {
             int item = order[k];
             Shape shape = shapes[items[item].shape];
             double bestScore = Double.POSITIVE_INFINITY;
+            double bestTop = Double.POSITIVE_INFINITY;
             double bestX = 0;
             double bestY = 0;
             int bestFlip = -1;
@@ -207,7 +220,7 @@ final class Nesting {
                 double flipY = 0;
                 int flipAt = -1;
                 for (int h = 0; h < count; h++) {
-                    double most = Math.min(bestScore - offset, flipX) - LEVEL;
+                    double most = Math.min(bestScore - offset + 2 * LEVEL, flipX) - LEVEL;
                     double x = leastX(items, order, k, items[item].shape, flip, heights[h], most, into);
                     if (x < most) {
                         flipX = x;
@@ -249,8 +262,11 @@ final class Nesting {
                         }
                     }
                 }
-                if (flipX + offset < bestScore - LEVEL) {
+                // Equally far: the place that leaves the wider strip free above.
+                double top = flipY + shape.highOf(flip);
+                if (flipX + offset < bestScore - LEVEL || (flipX + offset < bestScore + LEVEL && top < bestTop)) {
                     bestScore = flipX + offset;
+                    bestTop = top;
                     bestX = flipX;
                     bestY = flipY;
                     bestFlip = flip;

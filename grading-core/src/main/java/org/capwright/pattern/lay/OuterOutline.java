@@ -25,6 +25,7 @@ final class OuterOutline {
         }
         // Mitred corners contain the round ones.
         BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 4);
+        mitred.setSimplifyFactor(0); // by default the outline is first simplified, inward as well
         Geometry grown = BufferOp.bufferOp(polygon(few), distance, mitred);
         Polygon outer = grown instanceof Polygon only ? only : (Polygon) grown.getGeometryN(0);
         return simplified(ring(outer), tolerance / 4, mostCorners);
