@@ -145,7 +145,9 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             free[i] = item;
             int[] upright =
                     Arrays.stream(item.flips()).filter(flip -> (flip & 1) == 0).toArray();
-            oneWay[i] = new Nesting.Item(item.shape(), upright, item.onFold());
+            oneWay[i] = i > 0 && section.get(i - 1) == item
+                    ? oneWay[i - 1]
+                    : new Nesting.Item(item.shape(), upright, item.onFold());
         }
         long budget = Math.min(MOST_BUDGET, BUDGET_PER_PAIR * free.length * free.length);
         double bound = Math.max(Math.max(longest, onFold), area / fabric.usableWidth());

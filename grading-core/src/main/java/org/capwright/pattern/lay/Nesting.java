@@ -1,7 +1,12 @@
 package org.capwright.pattern.lay;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Places shapes on a strip of given width so that little length is used. Every shape in turn goes to the place where it reaches least far along the cloth
@@ -14,7 +19,7 @@ import java.util.SplittableRandom;
  */
 final class Nesting {
 
-    /** What is placed: a shape in the flips that are allowed. */
+    /** What is placed: a shape in the flips that are allowed. Like items share one instance, as its array is compared by identity. */
     record Item(int shape, int[] flips, boolean onFold) {}
 
     /** A solution: per item its flip and translation. */
@@ -43,6 +48,31 @@ final class Nesting {
         RIGHT_END,
         LEFT_END,
         CENTRE
+    }
+
+    /** Which flips a first filling may use. */
+    private enum Turning {
+        /** Whichever reaches least far. */
+        FREE,
+        /** Like pieces are turned in turn, the first as drawn: top to tail. */
+        DRAWN_FIRST,
+        /** Like pieces are turned in turn, the first turned. */
+        TURNED_FIRST;
+
+        /** Per item the flip it must take, or -1. */
+        int[] of(Item[] items, int[] order) {
+            int[] force = new int[items.length];
+            Arrays.fill(force, -1);
+            if (this != FREE) {
+                Map<Item, Integer> seen = new HashMap<>();
+                for (int item : order) {
+                    int[] flips = items[item].flips;
+                    int nth = seen.merge(items[item], 1, Integer::sum);
+                    force[item] = flips[(this == DRAWN_FIRST ? nth + 1 : nth) % 2 * (flips.length - 1)];
+                }
+            }
+            return force;
+        }
     }
 
     private static final double LEVEL = 1e-7;
@@ -91,20 +121,24 @@ final class Nesting {
         int[] bestOrder = new int[n];
         Reach bestReach = Reach.RIGHT_END;
         int[] forced = new int[n];
-        Arrays.fill(forced, -1);
-        for (int[] order : orders(items)) {
-            for (Reach reach : Reach.values()) {
-                if (best.length < Double.POSITIVE_INFINITY && work > budget) {
-                    break;
-                }
-                fill(items, order, reach, forced, trial, best.length);
-                if (trial.length < best.length - LEVEL) {
-                    best.copyFrom(trial);
-                    System.arraycopy(order, 0, bestOrder, 0, n);
-                    bestReach = reach;
-                }
-                if (best.length <= bound + LEVEL) {
-                    return best;
+        int[][] orders = orders(items);
+        for (Turning turning : Turning.values()) {
+            for (int[] order : orders) {
+                int[] force = turning.of(items, order);
+                for (Reach reach : Reach.values()) {
+                    if (best.length < Double.POSITIVE_INFINITY && work > budget / 2) {
+                        break;
+                    }
+                    fill(items, order, reach, force, trial, best.length);
+                    if (trial.length < best.length - LEVEL) {
+                        best.copyFrom(trial);
+                        System.arraycopy(order, 0, bestOrder, 0, n);
+                        System.arraycopy(force, 0, forced, 0, n);
+                        bestReach = reach;
+                    }
+                    if (best.length <= bound + LEVEL) {
+                        return best;
+                    }
                 }
             }
         }
@@ -176,20 +210,19 @@ final class Nesting {
             keys[3][i] = shape.length() * shape.width();
             keys[4][i] = shape.length() + shape.width();
         }
-        int[][] orders = new int[keys.length][];
-        for (int k = 0; k < keys.length; k++) {
-            double[] key = keys[k];
-            Integer[] order = new Integer[n];
-            for (int i = 0; i < n; i++) {
-                order[i] = i;
-            }
-            Arrays.sort(order, (a, b) -> Double.compare(key[b], key[a])); // stable: equal ones keep their order
-            orders[k] = new int[n];
-            for (int i = 0; i < n; i++) {
-                orders[k][i] = order[i];
+        List<int[]> orders = new ArrayList<>();
+        for (double[] key : keys) {
+            // Stable: equal ones keep their order.
+            int[] order = IntStream.range(0, n)
+                    .boxed()
+                    .sorted((a, b) -> Double.compare(key[b], key[a]))
+                    .mapToInt(i -> i)
+                    .toArray();
+            if (orders.stream().noneMatch(known -> Arrays.equals(known, order))) {
+                orders.add(order);
             }
         }
-        return orders;
+        return orders.toArray(new int[0][]);
     }
 
     /** Fills the strip in a given order; gives up, with infinite length, as soon as the lay is longer than {@code limit}. */
@@ -328,7 +361,7 @@ final class Nesting {
     /** The least x at a height, or infinity if it is not below a limit. */
     private double leastX(
             Item[] items, int[] order, int placed, int shape, int flip, double y, double limit, Solution into) {
-        work += placed + 1;
+        work++;
         double x = -shapes[shape].leftOf(flip);
         if (x >= limit) {
             return Double.POSITIVE_INFINITY;
@@ -343,6 +376,7 @@ final class Nesting {
                 stretch = new double[most];
             }
             int m = region.forbidden(table.flipsY() ? -dy : dy, stretch);
+            work += m == 0 ? 0 : 1;
             if (n + m > blocked.length) {
                 blocked = Arrays.copyOf(blocked, 2 * (n + m));
             }
