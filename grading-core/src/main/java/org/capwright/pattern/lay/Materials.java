@@ -24,6 +24,18 @@ import org.capwright.pattern.PieceKind;
 public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings) {
 
     /**
+     * What one pair of sleeves needs in every size, with {@linkplain Trimming#USUAL usual} trimming.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with
+     * @return needs per size, each for one pair
+     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     */
+    public static Materials of(PatternSet set, List<Fabric> fabrics) {
+        return of(set, fabrics, Trimming.USUAL);
+    }
+
+    /**
      * What one pair of sleeves needs in every size.
      *
      * @param set the pattern

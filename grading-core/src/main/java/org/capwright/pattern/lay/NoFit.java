@@ -346,14 +346,6 @@ final class NoFit {
         return turnsLeft;
     }
 
-    double lowest() {
-        return bottom[0];
-    }
-
-    double highest() {
-        return bottom[slabs - 1];
-    }
-
     /**
      * The forbidden stretches at a height, written to {@code out} as from, to, from, to, ... each an open interval. At a height where slabs meet, only what
      * both forbid is forbidden: the rest is the region's edge, where the polygons merely touch.

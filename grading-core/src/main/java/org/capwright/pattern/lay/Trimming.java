@@ -15,6 +15,9 @@ import org.capwright.measure.Violation;
  */
 public record Trimming(double waste, double step) {
 
+    /** One twentieth for joins and ends, sold by 100 mm (common practice, no source). */
+    public static final Trimming USUAL = new Trimming(0.05, 100);
+
     /**
      * Checks the figures.
      *
