@@ -1,7 +1,9 @@
 package org.capwright.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.measure.Quantity;
 import org.capwright.tables.BodyDimension;
@@ -22,6 +24,11 @@ final class BodyJumpCheck implements GradeCheck {
         BodyReference body = grade.body().get();
         List<Finding> found = new ArrayList<>();
         for (JumpBounds.Limits limits : JumpBounds.LIMITS) {
+            if (neverGrows(grade, limits.measure())) {
+                flat(grade, body, limits, thresholds, found);
+                easeLoss(grade, body, limits, thresholds, found);
+                continue;
+            }
             for (int i = 0; i < grade.intervals(); i++) {
                 OptionalDouble jump = grade.jump(i, limits.measure());
                 if (jump.isPresent()) {
@@ -31,6 +38,46 @@ final class BodyJumpCheck implements GradeCheck {
             easeLoss(grade, body, limits, thresholds, found);
         }
         return List.copyOf(found);
+    }
+
+    private static boolean neverGrows(CheckedGrade grade, Measure measure) {
+        Optional<Extremes> extremes = Extremes.of(grade, measure);
+        return grade.intervals() > 1 && extremes.isPresent() && extremes.get().spread() < 0.05;
+    }
+
+    /** A row without any growth is told of once, by its largest shortfall. */
+    private void flat(
+            CheckedGrade grade,
+            BodyReference body,
+            JumpBounds.Limits limits,
+            Thresholds thresholds,
+            List<Finding> found) {
+        List<Finding> each = new ArrayList<>();
+        for (int i = 0; i < grade.intervals(); i++) {
+            OptionalDouble jump = grade.jump(i, limits.measure());
+            if (jump.isPresent()) {
+                jump(grade, body, limits, i, jump.getAsDouble(), thresholds, each);
+            }
+        }
+        each.stream()
+                .filter(finding -> finding.code().equals(code()))
+                .max(Comparator.comparing(Finding::severity)
+                        .thenComparingDouble(finding -> finding.expected().least().orElse(0)))
+                .ifPresentOrElse(
+                        worst -> found.add(new Finding(
+                                worst.code(),
+                                worst.severity(),
+                                List.of(
+                                        grade.label(0),
+                                        grade.label(grade.intervals())),
+                                worst.measure(),
+                                worst.quantity(),
+                                worst.value(),
+                                worst.expected(),
+                                "the row does not grow at all, while the body does; " + worst.message(),
+                                worst.source(),
+                                worst.remedy())),
+                        () -> found.addAll(each));
     }
 
     private void jump(

@@ -48,7 +48,8 @@ final class CapEaseRangeCheck implements GradeCheck {
         if (known.isEmpty()) {
             return Verdict.FINE;
         }
-        double ease = known.getAsDouble();
+        // Rounded to a micrometre, so that a limit itself passes.
+        double ease = Math.rint(known.getAsDouble() * 1000) / 1000;
         double margin = thresholds.get(Threshold.CAP_EASE_STOP_MARGIN);
         double least = thresholds.get(Threshold.CAP_EASE_LEAST);
         double greatest = thresholds.get(Threshold.CAP_EASE_GREATEST);

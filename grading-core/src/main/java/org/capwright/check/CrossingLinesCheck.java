@@ -9,7 +9,6 @@ import org.capwright.measure.Quantity;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -53,7 +52,7 @@ final class CrossingLinesCheck implements GradeCheck {
         Geometry inner = area(smaller);
         Geometry outer = area(larger);
         Geometry outside = inner.difference(outer);
-        double depth = depth(outside, larger);
+        double depth = depth(outside, outer);
         if (depth <= TOUCH) {
             return;
         }
@@ -94,15 +93,12 @@ final class CrossingLinesCheck implements GradeCheck {
         return polygon.isValid() ? polygon : polygon.buffer(0);
     }
 
-    private static double depth(Geometry outside, NestLine larger) {
-        if (outside.isEmpty()) {
-            return 0;
-        }
-        LineString line = FACTORY.createLineString(
-                larger.points().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new));
+    /** Measured to the whole boundary, so that slivers along the bicep line count as nothing. */
+    private static double depth(Geometry outside, Geometry outer) {
+        Geometry boundary = outer.getBoundary();
         double depth = 0;
         for (Coordinate corner : outside.getCoordinates()) {
-            depth = Math.max(depth, FACTORY.createPoint(corner).distance(line));
+            depth = Math.max(depth, FACTORY.createPoint(corner).distance(boundary));
         }
         return depth;
     }

@@ -33,7 +33,7 @@ public enum Threshold {
     ARMHOLE_EASE_GROWTH(8, 0, 60, Quantity.LENGTH, Finding.PRACTICE),
     /** How much more than the arm the sleeve may grow in length. */
     LENGTH_GROWTH(
-            6,
+            5,
             0,
             60,
             Quantity.LENGTH,

@@ -69,4 +69,12 @@ public final class ChoirGown {
     public static CheckedGrade grade() {
         return CheckedGrade.of(run()).against(BodyReference.of(women()));
     }
+
+    /** What stops a run when it is held against the women's table. */
+    public static List<String> stops(SizeRun run) {
+        return GradeChecks.run(CheckedGrade.of(run).against(BodyReference.of(women())), Thresholds.usual()).stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .map(Finding::toString)
+                .toList();
+    }
 }

@@ -1,0 +1,261 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.exception.TooManyIterationsException;
+import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
+import org.apache.commons.math3.optim.linear.UnboundedSolutionException;
+import org.capwright.draft.CapFit;
+import org.capwright.grade.GradeRule;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Rounding;
+
+/**
+ * The smallest change of the grade rules that clears all stops: a linear program over the increments, minimising the weighted sum of their absolute changes. Jumps, loss of ease and
+ * proportion are linear in the increments; the cap ease is not, so it is linearised at each size, the run drafted anew and the program set up again until the checks are clear.
+ */
+public final class WhatIf {
+
+    private static final int ROUNDS = 12;
+
+    /**
+     * One rule before and after.
+     *
+     * @param dimension which
+     * @param before the rule as it was; no growth where there was none
+     * @param after the rule proposed
+     */
+    public record Change(Dimension dimension, GradeRule before, GradeRule after) {}
+
+    /**
+     * What is proposed.
+     *
+     * @param changes rules that change; empty when there was no stop, or nothing helps
+     * @param run the run drafted with the new rules
+     * @param remaining stops that are left, because no change of these rules clears them
+     */
+    public record Proposal(List<Change> changes, SizeRun run, List<Finding> remaining) {
+
+        /** Copies the lists. */
+        public Proposal {
+            changes = List.copyOf(changes);
+            remaining = List.copyOf(remaining);
+        }
+
+        /**
+         * Whether the checks of the new run are free of stops.
+         *
+         * @return true if nothing stops the grade any more
+         */
+        public boolean cleared() {
+            return remaining.isEmpty();
+        }
+    }
+
+    private final SizeRun run;
+    private final Optional<BodyReference> body;
+    private final Thresholds thresholds;
+    private final Map<Dimension, Double> weights;
+    private final Dimensions base;
+    private final List<Dimension> free;
+
+    private WhatIf(
+            SizeRun run, Optional<BodyReference> body, Thresholds thresholds, Map<Dimension, Double> weights) {
+        this.run = run;
+        this.body = body;
+        this.thresholds = thresholds;
+        this.weights = weights;
+        this.base = run.baseSize().draft().dimensions();
+        this.free = free();
+    }
+
+    /**
+     * Looks for the smallest change.
+     *
+     * @param run the run as it is
+     * @param body the bodies it is held against, if any
+     * @param thresholds limits of the label
+     * @param weights how unwelcome a change of a dimension's rule is, above 0; 1 where nothing is said
+     * @param grid the room's grid; changes are rounded up to it where the checks stay clear
+     * @return the proposal, already drafted and checked
+     * @throws IllegalArgumentException if a weight is not above 0
+     */
+    public static Proposal clearingStops(
+            SizeRun run,
+            Optional<BodyReference> body,
+            Thresholds thresholds,
+            Map<Dimension, Double> weights,
+            Rounding grid) {
+        weights.forEach((dimension, weight) -> {
+            if (!(weight > 0 && weight < 1e6)) {
+                throw new IllegalArgumentException(
+                        "weights: " + weight + " for " + dimension.gradeName() + " is not above 0 and below 1000000");
+            }
+        });
+        return new WhatIf(run, body, thresholds, weights).propose(grid);
+    }
+
+    private List<Dimension> free() {
+        CapFit fit = run.style().fit();
+        List<Dimension> free = new ArrayList<>();
+        for (Dimension dimension : List.of(
+                Dimension.BICEP,
+                Dimension.LENGTH,
+                Dimension.CAP_HEIGHT,
+                Dimension.ARMHOLE,
+                Dimension.ELBOW,
+                Dimension.WRIST)) {
+            boolean follows = dimension == Dimension.BICEP && fit instanceof CapFit.BicepFor
+                    || dimension == Dimension.CAP_HEIGHT
+                            && (fit instanceof CapFit.CapHeightFor || fit instanceof CapFit.HalvesFor);
+            if (base.has(dimension) && !follows) {
+                free.add(dimension);
+            }
+        }
+        return free;
+    }
+
+    private Proposal propose(Rounding grid) {
+        List<Finding> stops = stops(run);
+        if (stops.isEmpty() || run.sizes().size() < 2) {
+            return new Proposal(List.of(), run, stops);
+        }
+        double[][] change = new double[free.size()][run.sizes().size() - 1];
+        SizeRun current = run;
+        for (int round = 0; round < ROUNDS; round++) {
+            try {
+                change = new RuleProgram(this, current, change, stops).solve();
+                current = regraded(change);
+            } catch (NoFeasibleSolutionException
+                    | UnboundedSolutionException
+                    | TooManyIterationsException
+                    | InvalidMeasuresException e) {
+                return new Proposal(List.of(), run, stops(run));
+            }
+            stops = union(stops, stops(current));
+            if (stops(current).isEmpty()) {
+                return onGrid(change, current, grid);
+            }
+        }
+        return new Proposal(changes(change), current, stops(current));
+    }
+
+    /** Stops seen in any round, so that a size that was mended stays mended. */
+    private static List<Finding> union(List<Finding> before, List<Finding> now) {
+        List<Finding> all = new ArrayList<>(before);
+        all.addAll(now);
+        return all;
+    }
+
+    private Proposal onGrid(double[][] change, SizeRun drafted, Rounding grid) {
+        double[][] rounded = new double[change.length][];
+        for (int d = 0; d < change.length; d++) {
+            rounded[d] = change[d].clone();
+            for (int k = 0; k < rounded[d].length; k++) {
+                double steps = Math.ceil(Math.abs(change[d][k]) / grid.step() - 1e-6);
+                rounded[d][k] = Math.copySign(steps * grid.step(), change[d][k]);
+            }
+        }
+        try {
+            SizeRun readable = regraded(rounded);
+            if (stops(readable).isEmpty()) {
+                return new Proposal(changes(rounded), readable, List.of());
+            }
+        } catch (InvalidMeasuresException e) {
+            // The exact change is drafted already.
+        }
+        return new Proposal(changes(change), drafted, List.of());
+    }
+
+    private List<Change> changes(double[][] change) {
+        List<Change> changes = new ArrayList<>();
+        for (int d = 0; d < free.size(); d++) {
+            GradeRule before = rule(free.get(d));
+            GradeRule after = changed(before, change[d], 1);
+            if (!before.equals(after)) {
+                changes.add(new Change(free.get(d), before, after));
+            }
+        }
+        return changes;
+    }
+
+    private SizeRun regraded(double[][] change) {
+        Map<Dimension, GradeRule> rules = new EnumMap<>(Dimension.class);
+        run.rules().forEach(rule -> rules.put(rule.dimension(), rule));
+        for (int d = 0; d < free.size(); d++) {
+            Dimension dimension = free.get(d);
+            GradeRule after = changed(rule(dimension), change[d], 1);
+            if (rules.containsKey(dimension) || !after.equals(rule(dimension))) {
+                rules.put(dimension, after);
+            }
+            if (dimension == Dimension.BICEP && base.has(Dimension.FRONT_WIDTH)) {
+                // The halves keep their shares of what is added.
+                double share = base.get(Dimension.FRONT_WIDTH) / base.get(Dimension.BICEP);
+                rules.put(Dimension.FRONT_WIDTH, changed(rule(Dimension.FRONT_WIDTH), change[d], share));
+            }
+        }
+        List<String> labels = run.sizes().stream().map(GradedSize::label).toList();
+        return SizeRun.grade(run.style(), base, labels, run.base(), new ArrayList<>(rules.values()));
+    }
+
+    private static GradeRule changed(GradeRule rule, double[] change, double share) {
+        List<Double> increments = new ArrayList<>(change.length);
+        for (int k = 0; k < change.length; k++) {
+            increments.add(rule.increments().get(k) + (Math.abs(change[k]) < 1e-7 ? 0 : share * change[k]));
+        }
+        return new GradeRule(rule.dimension(), increments);
+    }
+
+    private GradeRule rule(Dimension dimension) {
+        return run.rules().stream()
+                .filter(rule -> rule.dimension() == dimension)
+                .findFirst()
+                .orElseGet(() ->
+                        GradeRule.uniform(dimension, 0, run.sizes().size()));
+    }
+
+    private List<Finding> stops(SizeRun graded) {
+        return GradeChecks.run(grade(graded), thresholds).stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+    }
+
+    CheckedGrade grade(SizeRun graded) {
+        CheckedGrade grade = CheckedGrade.of(graded);
+        return body.map(grade::against).orElse(grade);
+    }
+
+    List<Dimension> freeDimensions() {
+        return free;
+    }
+
+    Optional<BodyReference> body() {
+        return body;
+    }
+
+    Thresholds thresholds() {
+        return thresholds;
+    }
+
+    double weight(Dimension dimension) {
+        return weights.getOrDefault(dimension, 1.0);
+    }
+
+    boolean capEaseIsFree() {
+        return run.style().fit() instanceof CapFit.Given && base.has(Dimension.ARMHOLE);
+    }
+
+    static OptionalDouble difference(OptionalDouble a, OptionalDouble b) {
+        return a.isPresent() && b.isPresent()
+                ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,2 @@
+/** Grade rules derived from the growth of bodies. */
+package org.capwright.grade.derive;
