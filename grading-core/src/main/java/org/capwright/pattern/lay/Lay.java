@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.geometry.Point;
 import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
 
 /**
  * Pieces laid on a cloth so that little of its length is used. Guaranteed to be immutable.
@@ -39,13 +38,11 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
 
     private static final double TOLERANCE = 0.5;
 
-    /** Parts of a millimetre by which a piece may seem too wide by rounding alone. */
-    private static final double ROUNDING = 1e-7;
-
     /**
      * Lays pieces on a cloth.
      *
-     * @param pieces what to cut, at least one piece; on folded cloth a placing away from the fold gives a left and a right piece at once
+     * @param pieces what to cut, at least one piece; on folded cloth a placing away from the fold gives a left and a right piece
+     *     at once, and a piece drawn as a half lies on the fold or, two cut at once, opened out away from it: whichever takes less
      * @param fabric the cloth
      * @return the lay
      * @throws InvalidMeasuresException if a piece is wider than the cloth; the least width that works is named
@@ -59,18 +56,24 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("a lay needs at least one piece");
         }
-        Shape[] shapes = new Shape[pieces.size()];
-        for (int i = 0; i < shapes.length; i++) {
-            shapes[i] = Shape.of(pieces.get(i).piece(), fabric.laying());
-        }
-        checkWidth(shapes, fabric);
+        CutPlan plan = new CutPlan(pieces, fabric);
         // The more kinds of piece, the more pairs of outlines: fewer corners keep the work within bounds.
-        int corners = shapes.length <= 4 ? 36 : shapes.length <= 10 ? 24 : 16;
-        for (Shape shape : shapes) {
+        int corners = plan.shapes.length <= 4 ? 36 : plan.shapes.length <= 10 ? 24 : 16;
+        for (Shape shape : plan.shapes) {
             shape.prepare(fabric.gap(), TOLERANCE, corners);
         }
-        List<Nesting.Item> items = items(pieces, shapes, fabric.laying());
-        Nesting nesting = new Nesting(shapes, fabric.usableWidth(), foldMargin(fabric));
+        Nesting nesting = new Nesting(plan.shapes, fabric.usableWidth(), plan.foldMargin());
+        Lay best = laid(plan.plans.get(0), plan.shapes, nesting, fabric, seed);
+        for (List<Nesting.Item> items : plan.plans.subList(1, plan.plans.size())) {
+            Lay other = laid(items, plan.shapes, nesting, fabric, seed);
+            if (other.length < best.length) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private static Lay laid(List<Nesting.Item> items, Shape[] shapes, Nesting nesting, Fabric fabric, long seed) {
         int sections = (items.size() + SECTION - 1) / SECTION;
         Map<List<Integer>, Nesting.Solution> known = new HashMap<>();
         List<Placement> placements = new ArrayList<>(items.size());
@@ -160,67 +163,6 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             }
         }
         return best;
-    }
-
-    /** A piece away from the fold is cut round on double cloth: it keeps the gap off the fold. */
-    private static double foldMargin(Fabric fabric) {
-        return fabric.laying() == Fabric.Laying.FOLDED ? fabric.gap() : 0;
-    }
-
-    private static void checkWidth(Shape[] shapes, Fabric fabric) {
-        double needed = 0;
-        Shape widest = shapes[0];
-        for (Shape shape : shapes) {
-            double margin = shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin(fabric);
-            if (shape.width() + margin > needed) {
-                needed = shape.width() + margin;
-                widest = shape;
-            }
-        }
-        if (needed > fabric.usableWidth() + ROUNDING) {
-            throw new InvalidMeasuresException(Violation.lengthBelow(
-                    "/fabric/" + Fabric.id(fabric.material()) + "/width",
-                    "the cloth is too narrow for the " + widest.piece.kind().words() + " of size "
-                            + widest.piece.size(),
-                    fabric.width(),
-                    fabric.widthFor(needed)));
-        }
-    }
-
-    private static List<Nesting.Item> items(List<PieceToCut> pieces, Shape[] shapes, Fabric.Laying laying) {
-        List<Nesting.Item> items = new ArrayList<>();
-        for (int i = 0; i < shapes.length; i++) {
-            int needed = pieces.get(i).needed();
-            switch (pieces.get(i).piece().cut().laying()) {
-                case ON_FOLD -> {
-                    if (laying == Fabric.Laying.FOLDED) {
-                        int up = shapes[i].liesAboveFold() ? 0 : 2;
-                        add(items, needed, new Nesting.Item(i, new int[] {up, up | 1}, true));
-                    } else {
-                        add(items, needed, new Nesting.Item(i, new int[] {0, 3}, false));
-                    }
-                }
-                case FLAT -> {
-                    int placings = laying == Fabric.Laying.FOLDED ? (needed + 1) / 2 : needed;
-                    add(items, placings, new Nesting.Item(i, new int[] {0, 3}, false));
-                }
-                case MIRRORED_PAIR -> {
-                    if (laying == Fabric.Laying.FOLDED) {
-                        add(items, (needed + 1) / 2, new Nesting.Item(i, new int[] {0, 2, 1, 3}, false));
-                    } else {
-                        add(items, needed - needed / 2, new Nesting.Item(i, new int[] {0, 3}, false));
-                        add(items, needed / 2, new Nesting.Item(i, new int[] {2, 1}, false));
-                    }
-                }
-            }
-        }
-        return items;
-    }
-
-    private static void add(List<Nesting.Item> items, int count, Nesting.Item item) {
-        for (int i = 0; i < count; i++) {
-            items.add(item);
-        }
     }
 
     private static Placement placement(Shape shape, int flip, double x, double y, Fabric.Laying laying) {

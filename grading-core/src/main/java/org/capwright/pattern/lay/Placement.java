@@ -13,7 +13,7 @@ import org.capwright.pattern.Piece;
  * @param facing as drawn, or mirrored about the grain
  * @param rotation 0: the top of the piece points along +x; 180: along -x
  * @param translation where the origin of the draft falls in the lay
- * @param outline the cut line as it lies, counter-clockwise, first point not repeated; a half on folded cloth, the whole piece otherwise
+ * @param outline the cut line as it lies, counter-clockwise, first point not repeated; a half where it lies on the fold, the whole piece otherwise
  * @param yields how many whole pieces this placing gives: 2 on double cloth away from the fold, else 1
  * @param grain unit vector of the piece's grain in the draft, pointing up
  */

@@ -182,6 +182,20 @@ class LayTest {
                 50);
     }
 
+    /** Eight halves, each 500 mm along the fold, would take 4 m of fold; opened out on double cloth, four go side by side, 200 mm each. */
+    @Test
+    void halvesAreOpenedOutWhereTheFoldIsTooShort() {
+        Piece half = LayPieces.polygon("h", 8, Laying.ON_FOLD, 0, 0, 100, 0, 100, 500, 0, 500);
+        Fabric folded = new Fabric(Material.MAIN, 1600, Fabric.Laying.FOLDED, Fabric.Nap.WITH, 0, 0, 0, 0, 0, 50);
+        List<PieceToCut> pieces = List.of(PieceToCut.onePair(half));
+        Lay lay = Lay.of(pieces, folded);
+        LayChecks.assertSound(lay, pieces, "");
+        assertEquals(500, lay.length(), 1e-9);
+        Lay narrow = Lay.of(pieces, folded.withWidth(200));
+        LayChecks.assertSound(narrow, pieces, "");
+        assertEquals(4000, narrow.length(), 1e-9);
+    }
+
     /** Many pieces are laid in sections. */
     @Test
     void largeOrder() {
