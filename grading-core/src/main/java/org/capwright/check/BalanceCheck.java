@@ -21,8 +21,7 @@ final class BalanceCheck implements GradeCheck {
         return List.copyOf(found);
     }
 
-    private void shift(
-            CheckedGrade grade, Measure front, Measure back, Thresholds thresholds, List<Finding> found) {
+    private void shift(CheckedGrade grade, Measure front, Measure back, Thresholds thresholds, List<Finding> found) {
         OptionalDouble base = share(grade, grade.base(), front, back);
         int worst = grade.base();
         double most = 0;

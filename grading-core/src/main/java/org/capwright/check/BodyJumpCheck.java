@@ -62,14 +62,13 @@ final class BodyJumpCheck implements GradeCheck {
         each.stream()
                 .filter(finding -> finding.code().equals(code()))
                 .max(Comparator.comparing(Finding::severity)
-                        .thenComparingDouble(finding -> finding.expected().least().orElse(0)))
+                        .thenComparingDouble(
+                                finding -> finding.expected().least().orElse(0)))
                 .ifPresentOrElse(
                         worst -> found.add(new Finding(
                                 worst.code(),
                                 worst.severity(),
-                                List.of(
-                                        grade.label(0),
-                                        grade.label(grade.intervals())),
+                                List.of(grade.label(0), grade.label(grade.intervals())),
                                 worst.measure(),
                                 worst.quantity(),
                                 worst.value(),

@@ -22,20 +22,21 @@ final class CapEaseDriftCheck implements GradeCheck {
         }
         boolean stop = ease.get().spread() > thresholds.get(Threshold.CAP_EASE_DRIFT_STOP);
         boolean shrinks = ease.get().largest() < ease.get().smallest();
-        return List.of(new Finding(
-                code(),
-                stop ? Severity.STOP : Severity.CAUTION,
-                ease.get().sizes(grade),
-                Measure.CAP_EASE.code(),
-                Quantity.LENGTH,
-                OptionalDouble.of(ease.get().spread()),
-                Expected.between(0, caution),
-                shrinks
-                        ? "the armhole grows faster than the cap line, so that the ease to be worked in falls with the size"
-                        : "the cap line grows faster than the armhole, so that the ease to be worked in rises with the size",
-                thresholds.source(stop ? Threshold.CAP_EASE_DRIFT_STOP : Threshold.CAP_EASE_DRIFT_CAUTION),
-                shrinks
-                        ? "Grade cap height or bicep more, or the armhole less; or let the cap height follow the armhole."
-                        : "Grade cap height or bicep less, or the armhole more; or let the cap height follow the armhole."));
+        return List.of(
+                new Finding(
+                        code(),
+                        stop ? Severity.STOP : Severity.CAUTION,
+                        ease.get().sizes(grade),
+                        Measure.CAP_EASE.code(),
+                        Quantity.LENGTH,
+                        OptionalDouble.of(ease.get().spread()),
+                        Expected.between(0, caution),
+                        shrinks
+                                ? "the armhole grows faster than the cap line, so that the ease to be worked in falls with the size"
+                                : "the cap line grows faster than the armhole, so that the ease to be worked in rises with the size",
+                        thresholds.source(stop ? Threshold.CAP_EASE_DRIFT_STOP : Threshold.CAP_EASE_DRIFT_CAUTION),
+                        shrinks
+                                ? "Grade cap height or bicep more, or the armhole less; or let the cap height follow the armhole."
+                                : "Grade cap height or bicep less, or the armhole more; or let the cap height follow the armhole."));
     }
 }

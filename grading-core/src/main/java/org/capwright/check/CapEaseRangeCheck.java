@@ -64,29 +64,25 @@ final class CapEaseRangeCheck implements GradeCheck {
 
     private Finding finding(
             CheckedGrade grade, Verdict verdict, int first, int last, double worst, Thresholds thresholds) {
-        Severity severity =
-                switch (verdict) {
-                    case FAR_TOO_LOW, FAR_TOO_HIGH -> Severity.STOP;
-                    case LOW, HIGH -> Severity.CAUTION;
-                    default -> Severity.INFO;
-                };
+        Severity severity = switch (verdict) {
+            case FAR_TOO_LOW, FAR_TOO_HIGH -> Severity.STOP;
+            case LOW, HIGH -> Severity.CAUTION;
+            default -> Severity.INFO;
+        };
         boolean high = verdict == Verdict.HIGH || verdict == Verdict.FAR_TOO_HIGH;
-        String message =
-                switch (verdict) {
-                    case BELOW_TAUGHT ->
-                        "less cap ease than is taught for an eased cap; the industrial view asks for little or none";
-                    case LOW, FAR_TOO_LOW -> "the cap line is shorter than the armhole with the least ease";
-                    default -> "more cap ease than is taught; the cap will pucker unless it is gathered or pleated";
-                };
+        String message = switch (verdict) {
+            case BELOW_TAUGHT ->
+                "less cap ease than is taught for an eased cap; the industrial view asks for little or none";
+            case LOW, FAR_TOO_LOW -> "the cap line is shorter than the armhole with the least ease";
+            default -> "more cap ease than is taught; the cap will pucker unless it is gathered or pleated";
+        };
         Threshold limit = high
                 ? Threshold.CAP_EASE_GREATEST
                 : verdict == Verdict.BELOW_TAUGHT ? Threshold.CAP_EASE_TAUGHT : Threshold.CAP_EASE_LEAST;
         return new Finding(
                 code(),
                 severity,
-                first == last
-                        ? List.of(grade.label(first))
-                        : List.of(grade.label(first), grade.label(last)),
+                first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
                 Measure.CAP_EASE.code(),
                 Quantity.LENGTH,
                 OptionalDouble.of(worst),

@@ -31,17 +31,18 @@ final class CurvatureCheck implements GradeCheck {
                 OptionalDouble changes = changes(grade.sizes().get(i), half);
                 double limit = thresholds.get(Threshold.INFLECTIONS);
                 if (changes.isPresent() && changes.getAsDouble() > limit) {
-                    found.add(new Finding(
-                            code(),
-                            changes.getAsDouble() > limit + 2 ? Severity.STOP : Severity.CAUTION,
-                            List.of(grade.label(i)),
-                            half.code(),
-                            Quantity.COUNT,
-                            changes,
-                            Expected.atMost(limit),
-                            "the cap line wobbles: it changes between round and hollow more often than a cap does",
-                            thresholds.source(Threshold.INFLECTIONS),
-                            "Draw the half fair again in this size; a wobble often comes from a grade point that was moved alone."));
+                    found.add(
+                            new Finding(
+                                    code(),
+                                    changes.getAsDouble() > limit + 2 ? Severity.STOP : Severity.CAUTION,
+                                    List.of(grade.label(i)),
+                                    half.code(),
+                                    Quantity.COUNT,
+                                    changes,
+                                    Expected.atMost(limit),
+                                    "the cap line wobbles: it changes between round and hollow more often than a cap does",
+                                    thresholds.source(Threshold.INFLECTIONS),
+                                    "Draw the half fair again in this size; a wobble often comes from a grade point that was moved alone."));
                 }
             }
         }

@@ -52,9 +52,8 @@ final class EvenGrowth {
     }
 
     EvenGrowth without(int size) {
-        int[] rest = IntStream.range(0, places.length)
-                .filter(i -> places[i] != size)
-                .toArray();
+        int[] rest =
+                IntStream.range(0, places.length).filter(i -> places[i] != size).toArray();
         return new EvenGrowth(
                 Arrays.stream(rest).mapToDouble(i -> values[i]).toArray(),
                 Arrays.stream(rest).mapToDouble(i -> places[i]).toArray());
@@ -125,8 +124,7 @@ final class EvenGrowth {
         RealVector observed = new ArrayRealVector(known, false);
         RealVector coefficients = decomposition.getSolver().solve(observed);
         RealVector residual = matrix.operate(coefficients).subtract(observed);
-        double expected =
-                new ArrayRealVector(terms(places[without], knot), false).dotProduct(coefficients);
+        double expected = new ArrayRealVector(terms(places[without], knot), false).dotProduct(coefficients);
         return new Fit(residual.getNorm() / Math.sqrt(rows), expected);
     }
 

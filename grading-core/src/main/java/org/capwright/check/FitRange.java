@@ -28,8 +28,8 @@ public record FitRange(Interval bicepEase, Interval lengthBeyondArm) {
     }
 
     private static double over(CheckedGrade grade, Measure measure) {
-        BodyReference body = grade.body()
-                .orElseThrow(() -> new IllegalArgumentException("grade: it is held against no bodies"));
+        BodyReference body =
+                grade.body().orElseThrow(() -> new IllegalArgumentException("grade: it is held against no bodies"));
         return WhatIf.difference(
                         grade.value(grade.base(), measure),
                         body.value(grade.label(grade.base()), JumpBounds.dimension(body, measure)))

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
  */
 public final class GradeChecks {
 
-    private static final List<Sieve> SIEVES = List.of(
-            new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
+    private static final List<Sieve> SIEVES =
+            List.of(new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
 
     private static final List<GradeCheck> JUDGEMENTS = List.of(
             new BodyJumpCheck(),

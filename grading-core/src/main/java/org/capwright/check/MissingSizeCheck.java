@@ -35,7 +35,9 @@ final class MissingSizeCheck implements Sieve {
             rest.add(grade.sizes().get(i));
             if (i < grade.intervals() && leftOut(grade, i, places, step)) {
                 found.add(finding(
-                        grade.pair(i), WHOLE_SIZE, "between these sizes one seems to be left out: they lie farther apart than the others"));
+                        grade.pair(i),
+                        WHOLE_SIZE,
+                        "between these sizes one seems to be left out: they lie farther apart than the others"));
                 rest.add(new CheckedSize("", java.util.Map.of()));
                 base += i < grade.base() ? 1 : 0;
             }
@@ -65,7 +67,9 @@ final class MissingSizeCheck implements Sieve {
             } else {
                 for (Measure measure : missing) {
                     found.add(finding(
-                            List.of(grade.label(i)), measure.code(), "this figure is missing, though other sizes have it"));
+                            List.of(grade.label(i)),
+                            measure.code(),
+                            "this figure is missing, though other sizes have it"));
                 }
             }
         }

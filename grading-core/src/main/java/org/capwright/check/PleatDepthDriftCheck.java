@@ -22,18 +22,20 @@ final class PleatDepthDriftCheck implements GradeCheck {
         }
         boolean stop = depth.get().spread() > thresholds.get(Threshold.PLEAT_DEPTH_DRIFT_STOP);
         boolean grows = depth.get().largest() > depth.get().smallest();
-        return List.of(new Finding(
-                code(),
-                stop ? Severity.STOP : Severity.CAUTION,
-                depth.get().sizes(grade),
-                Measure.PLEAT_DEPTH.code(),
-                Quantity.LENGTH,
-                OptionalDouble.of(depth.get().spread()),
-                Expected.between(0, caution),
-                grows
-                        ? "the pleats get deeper with the size: the overlay's edge grows faster than the span it is sewn to"
-                        : "the pleats get shallower with the size: the overlay's edge grows more slowly than the span it is sewn to",
-                thresholds.source(stop ? Threshold.PLEAT_DEPTH_DRIFT_STOP : Threshold.PLEAT_DEPTH_DRIFT_CAUTION),
-                "Grade the rise or the gaps, so that edge and span grow alike; or change the number of pleats from size to size."));
+        return List.of(
+                new Finding(
+                        code(),
+                        stop ? Severity.STOP : Severity.CAUTION,
+                        depth.get().sizes(grade),
+                        Measure.PLEAT_DEPTH.code(),
+                        Quantity.LENGTH,
+                        OptionalDouble.of(depth.get().spread()),
+                        Expected.between(0, caution),
+                        grows
+                                ? "the pleats get deeper with the size: the overlay's edge grows faster than the span it is sewn to"
+                                : "the pleats get shallower with the size: the overlay's edge grows more slowly than the span it is sewn to",
+                        thresholds.source(
+                                stop ? Threshold.PLEAT_DEPTH_DRIFT_STOP : Threshold.PLEAT_DEPTH_DRIFT_CAUTION),
+                        "Grade the rise or the gaps, so that edge and span grow alike; or change the number of pleats from size to size."));
     }
 }

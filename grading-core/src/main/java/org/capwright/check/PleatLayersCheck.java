@@ -30,9 +30,7 @@ final class PleatLayersCheck implements GradeCheck {
                 found.add(new Finding(
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
-                        first == last
-                                ? List.of(grade.label(first))
-                                : List.of(grade.label(first), grade.label(last)),
+                        first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
                         Measure.PLEAT_LAYERS.code(),
                         Quantity.COUNT,
                         layers,

@@ -84,15 +84,14 @@ final class RuleProgram {
     }
 
     private int free(Measure measure) {
-        Dimension dimension =
-                switch (measure) {
-                    case BICEP -> Dimension.BICEP;
-                    case LENGTH -> Dimension.LENGTH;
-                    case CAP_HEIGHT -> Dimension.CAP_HEIGHT;
-                    case ARMHOLE -> Dimension.ARMHOLE;
-                    case ELBOW -> Dimension.ELBOW;
-                    default -> Dimension.WRIST;
-                };
+        Dimension dimension = switch (measure) {
+            case BICEP -> Dimension.BICEP;
+            case LENGTH -> Dimension.LENGTH;
+            case CAP_HEIGHT -> Dimension.CAP_HEIGHT;
+            case ARMHOLE -> Dimension.ARMHOLE;
+            case ELBOW -> Dimension.ELBOW;
+            default -> Dimension.WRIST;
+        };
         return question.freeDimensions().indexOf(dimension);
     }
 
@@ -126,14 +125,12 @@ final class RuleProgram {
 
         /** {@code current value + form >= bound}. */
         void atLeast(double value, double bound) {
-            constraints.add(
-                    new LinearConstraint(coefficients, Relationship.GEQ, bound + MARGIN - value - constant));
+            constraints.add(new LinearConstraint(coefficients, Relationship.GEQ, bound + MARGIN - value - constant));
         }
 
         /** {@code current value + form <= bound}. */
         void atMost(double value, double bound) {
-            constraints.add(
-                    new LinearConstraint(coefficients, Relationship.LEQ, bound - MARGIN - value - constant));
+            constraints.add(new LinearConstraint(coefficients, Relationship.LEQ, bound - MARGIN - value - constant));
         }
     }
 
@@ -173,7 +170,8 @@ final class RuleProgram {
                 Form form = new Form();
                 form.addChange(free(limits.measure()), i, 1);
                 if (limits.easeLossStop().isPresent() && atBase.isPresent()) {
-                    double loss = question.thresholds().get(limits.easeLossStop().get());
+                    double loss =
+                            question.thresholds().get(limits.easeLossStop().get());
                     form.atLeast(ease.getAsDouble(), atBase.getAsDouble() - loss);
                 }
                 if (limits.measure() == Measure.BICEP) {

@@ -49,7 +49,9 @@ final class SizesSwappedCheck implements Sieve {
                     List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
                     WHOLE_SIZE,
                     "the run goes from large to small: sizes must stand smallest first"));
-            return new Sifted(found, grade.with(grade.sizes().stream().map(CheckedSize::blank).toList()));
+            return new Sifted(
+                    found,
+                    grade.with(grade.sizes().stream().map(CheckedSize::blank).toList()));
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {

@@ -67,8 +67,7 @@ public final class WhatIf {
     private final Dimensions base;
     private final List<Dimension> free;
 
-    private WhatIf(
-            SizeRun run, Optional<BodyReference> body, Thresholds thresholds, Map<Dimension, Double> weights) {
+    private WhatIf(SizeRun run, Optional<BodyReference> body, Thresholds thresholds, Map<Dimension, Double> weights) {
         this.run = run;
         this.body = body;
         this.thresholds = thresholds;
@@ -218,8 +217,7 @@ public final class WhatIf {
         return run.rules().stream()
                 .filter(rule -> rule.dimension() == dimension)
                 .findFirst()
-                .orElseGet(() ->
-                        GradeRule.uniform(dimension, 0, run.sizes().size()));
+                .orElseGet(() -> GradeRule.uniform(dimension, 0, run.sizes().size()));
     }
 
     private List<Finding> stops(SizeRun graded) {

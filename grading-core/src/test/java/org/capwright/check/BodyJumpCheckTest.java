@@ -35,7 +35,8 @@ class BodyJumpCheckTest {
         assertTrue(found.get(0).message().contains("within what the survey knows"));
         // The class 102-107 is 45 mm above its neighbour, so the arm grows by more there.
         assertEquals(Severity.CAUTION, found.get(3).severity());
-        assertTrue(found.get(3).source().contains("EN 13402-3") && found.get(3).source().contains("NATICK/TR-89/044"));
+        assertTrue(found.get(3).source().contains("EN 13402-3")
+                && found.get(3).source().contains("NATICK/TR-89/044"));
     }
 
     @Test
@@ -52,7 +53,8 @@ class BodyJumpCheckTest {
                 Severity.CAUTION,
                 bicep(330.9, 343.3, 354.5, 372.5, 385.2, 399).get(0).severity());
         assertEquals(
-                Severity.STOP, bicep(330.9, 343.3, 354.5, 385, 397.7, 411.5).get(0).severity());
+                Severity.STOP,
+                bicep(330.9, 343.3, 354.5, 385, 397.7, 411.5).get(0).severity());
         CheckedGrade wide = CheckCases.gownWith(Measure.BICEP, 330.9, 343.3, 354.5, 372.5, 385.2, 399);
         assertTrue(check.check(wide, Thresholds.usual().with(Threshold.BICEP_EASE_GROWTH, 6)).stream()
                 .noneMatch(f -> f.measure().equals("bicep")));
@@ -61,7 +63,8 @@ class BodyJumpCheckTest {
     @Test
     void smallLossesAddUp() {
         // 8.4 mm per size is within the limit of a single jump, but from 40 to 46 the arm gains 39.4 mm.
-        List<Finding> found = CheckCases.of(check, CheckCases.gownWith(Measure.BICEP, 343, 351.5, 360, 368.5, 377, 387));
+        List<Finding> found =
+                CheckCases.of(check, CheckCases.gownWith(Measure.BICEP, 343, 351.5, 360, 368.5, 377, 387));
         assertTrue(found.stream()
                 .anyMatch(f -> f.code().equals("ease-loss")
                         && f.sizes().equals(List.of("40", "46"))
@@ -71,12 +74,14 @@ class BodyJumpCheckTest {
     @Test
     void aGapInTheTableIsSaidAndNotFilled() {
         CheckedGrade gown = CheckedGrade.of(ChoirGown.run())
-                .against(BodyReference.of(SizeTables.find("women-en-13402-3-bust-2012").orElseThrow()));
+                .against(BodyReference.of(
+                        SizeTables.find("women-en-13402-3-bust-2012").orElseThrow()));
         List<Finding> elbow = CheckCases.of(check, gown).stream()
                 .filter(f -> f.measure().equals("elbow"))
                 .toList();
         assertEquals(5, elbow.size());
-        assertTrue(elbow.stream().allMatch(f -> f.code().equals("body-figure-missing") && f.severity() == Severity.INFO));
+        assertTrue(
+                elbow.stream().allMatch(f -> f.code().equals("body-figure-missing") && f.severity() == Severity.INFO));
     }
 
     @Test

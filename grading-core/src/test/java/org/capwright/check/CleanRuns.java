@@ -74,7 +74,8 @@ final class CleanRuns {
                     Dimension.FRONT_WIDTH,
                     rules.get(0).increments().stream().map(i -> i * share).toList()));
         }
-        SleeveStyle plain = new SleeveStyle(new CapFit.Given(), Optional.empty(), drawn.style().underSleeve());
+        SleeveStyle plain = new SleeveStyle(
+                new CapFit.Given(), Optional.empty(), drawn.style().underSleeve());
         Map<Dimension, Double> bare = new EnumMap<>(dimensions);
         bare.remove(Dimension.ARMHOLE);
         SizeRun caps = SizeRun.grade(plain, Dimensions.of(bare), labels, base, rules);

@@ -26,7 +26,8 @@ class GradeChecksTest {
     /** Somebody's spec table, without draft or lines, is checked as well: its figures alone give the same findings, but for those of halves, lines and layers. */
     @Test
     void aSpecTableIsEnough() {
-        CheckedGrade table = CheckedGrade.of(SpecTable.of(ChoirGown.run())).against(BodyReference.of(ChoirGown.women()));
+        CheckedGrade table =
+                CheckedGrade.of(SpecTable.of(ChoirGown.run())).against(BodyReference.of(ChoirGown.women()));
         List<Finding> drafted = GradeChecks.run(ChoirGown.grade(), Thresholds.usual()).stream()
                 .filter(f -> !f.code().equals("pleat-layers"))
                 .toList();
@@ -39,15 +40,15 @@ class GradeChecksTest {
         assertEquals(List.of(), GradeChecks.run(empty, Thresholds.usual()));
         CheckedGrade single = new CheckedGrade(
                 List.of(ChoirGown.grade().baseSize()), 0, Optional.of(BodyReference.of(ChoirGown.women())));
-        assertTrue(GradeChecks.run(single, Thresholds.usual()).stream()
-                .allMatch(f -> f.severity() != Severity.STOP));
+        assertTrue(GradeChecks.run(single, Thresholds.usual()).stream().allMatch(f -> f.severity() != Severity.STOP));
     }
 
     @Test
     void everyFindingIsComplete() {
         for (long seed = 1; seed <= 70; seed++) {
             SeededFaults.Kind kind = SeededFaults.Kind.values()[(int) (seed % 5)];
-            CheckedGrade grade = SeededFaults.fault(kind, CheckedGrade.of(CleanRuns.of(seed)), new java.util.Random(seed))
+            CheckedGrade grade = SeededFaults.fault(
+                            kind, CheckedGrade.of(CleanRuns.of(seed)), new java.util.Random(seed))
                     .grade();
             for (Finding finding : GradeChecks.run(grade, Thresholds.usual())) {
                 String said = "seed " + seed + ": " + finding;
@@ -55,7 +56,11 @@ class GradeChecksTest {
                 assertTrue(Double.isFinite(finding.value().orElse(0)), said);
                 assertTrue(Double.isFinite(finding.expected().least().orElse(0)), said);
                 assertTrue(Double.isFinite(finding.expected().greatest().orElse(0)), said);
-                assertTrue(!finding.source().isBlank() && !finding.remedy().isBlank() && !finding.measure().isBlank(), said);
+                assertTrue(
+                        !finding.source().isBlank()
+                                && !finding.remedy().isBlank()
+                                && !finding.measure().isBlank(),
+                        said);
                 assertTrue(!finding.text(Unit.INCH).contains("NaN"), said);
             }
         }
@@ -76,7 +81,8 @@ class GradeChecksTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(
-                drift.text(Unit.CENTIMETRE).startsWith("CAUTION 36-46 capEase: 1.77, expected 0 to 0.5 cm: the armhole grows"),
+                drift.text(Unit.CENTIMETRE)
+                        .startsWith("CAUTION 36-46 capEase: 1.77, expected 0 to 0.5 cm: the armhole grows"),
                 drift.text(Unit.CENTIMETRE));
     }
 }

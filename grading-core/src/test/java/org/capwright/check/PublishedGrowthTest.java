@@ -35,7 +35,10 @@ class PublishedGrowthTest {
     }
 
     private static double bustStep() {
-        return table("en-13402-3-women-bust-classes").increments(BodyDimension.BUST_GIRTH).get(0).millimetres();
+        return table("en-13402-3-women-bust-classes")
+                .increments(BodyDimension.BUST_GIRTH)
+                .get(0)
+                .millimetres();
     }
 
     private static SizeTable table(String id) {
@@ -60,9 +63,10 @@ class PublishedGrowthTest {
             assertTrue(bicep <= growth.interval().upper() + ease, growth.toString());
         }
         // The table's own jumps, 11.2 to 13.8 mm, lie on both sides of it.
-        List<Double> jumps = ChoirGown.women().select(ChoirGown.LABELS).increments(BodyDimension.UPPER_ARM_GIRTH).stream()
-                .map(Increment::millimetres)
-                .toList();
+        List<Double> jumps =
+                ChoirGown.women().select(ChoirGown.LABELS).increments(BodyDimension.UPPER_ARM_GIRTH).stream()
+                        .map(Increment::millimetres)
+                        .toList();
         assertEquals(11.2, jumps.stream().mapToDouble(j -> j).min().orElseThrow(), 1e-6);
         assertEquals(13.8, jumps.stream().mapToDouble(j -> j).max().orElseThrow(), 1e-6);
     }
@@ -100,8 +104,7 @@ class PublishedGrowthTest {
             ConfidenceInterval growth = survey.regression(BodyDimension.ARM_LENGTH, BodyDimension.BUST_GIRTH)
                     .growthOfMean(Map.of(BodyDimension.BUST_GIRTH, bustStep()), 0.95);
             assertTrue(length >= growth.interval().lower(), survey + " " + growth);
-            assertTrue(
-                    length <= growth.interval().upper() + Threshold.LENGTH_GROWTH.usual(), survey + " " + growth);
+            assertTrue(length <= growth.interval().upper() + Threshold.LENGTH_GROWTH.usual(), survey + " " + growth);
             double byStature = survey.regression(BodyDimension.ARM_LENGTH, BodyDimension.STATURE)
                     .growthOfMean(Map.of(BodyDimension.STATURE, 80.0), 0.95)
                     .estimate();

@@ -15,8 +15,7 @@ import org.junit.jupiter.api.Test;
 class RunCoverageTest {
 
     private static Coverage of(FitRange fit) {
-        return RunCoverage.of(
-                ChoirGown.grade(), fit, Survey.ANSUR_1988_WOMEN, BodyDimension.UPPER_ARM_GIRTH);
+        return RunCoverage.of(ChoirGown.grade(), fit, Survey.ANSUR_1988_WOMEN, BodyDimension.UPPER_ARM_GIRTH);
     }
 
     @Test
@@ -34,8 +33,7 @@ class RunCoverageTest {
     void namesTheGapsBetweenSizes() {
         Coverage tight = of(FitRange.aboutBase(ChoirGown.grade(), 2, 60));
         var between = tight.gaps().stream()
-                .filter(g -> g.dimension() == BodyDimension.UPPER_ARM_GIRTH
-                        && g.place() == CoverageGap.Place.BETWEEN)
+                .filter(g -> g.dimension() == BodyDimension.UPPER_ARM_GIRTH && g.place() == CoverageGap.Place.BETWEEN)
                 .toList();
         assertEquals(5, between.size());
         between.forEach(gap -> assertEquals(8, gap.range().width(), 1e-9));

@@ -46,13 +46,21 @@ final class SeededFaults {
 
         String text() {
             StringBuilder text = new StringBuilder("fault            seeded  found\n");
-            faults.forEach((kind, count) -> text.append(
-                    String.format(Locale.ROOT, "%-16s %6d %6d%n", kind, count.seeded, count.found)));
-            return text.append(String.format(Locale.ROOT, "%-16s %6d %6d  %.1f %%%n", "all", seeded(), found(), 100.0
-                            * found() / seeded()))
+            faults.forEach((kind, count) ->
+                    text.append(String.format(Locale.ROOT, "%-16s %6d %6d%n", kind, count.seeded, count.found)));
+            return text.append(String.format(
+                            Locale.ROOT,
+                            "%-16s %6d %6d  %.1f %%%n",
+                            "all",
+                            seeded(),
+                            found(),
+                            100.0 * found() / seeded()))
                     .append(String.format(
-                            Locale.ROOT, "clean runs       %6d, false alarms %d  %.1f %%%n", clean, alarms, 100.0
-                                    * alarms / clean))
+                            Locale.ROOT,
+                            "clean runs       %6d, false alarms %d  %.1f %%%n",
+                            clean,
+                            alarms,
+                            100.0 * alarms / clean))
                     .toString();
         }
     }
@@ -105,7 +113,9 @@ final class SeededFaults {
     /** A sleeve with equal halves cannot be mirrored by mistake. */
     private static boolean tellsFrontFromBack(CheckedGrade grade) {
         CheckedSize size = grade.baseSize();
-        return Math.abs(size.values().get(Measure.FRONT_CAP_LINE) - size.values().get(Measure.BACK_CAP_LINE)) > 1;
+        return Math.abs(size.values().get(Measure.FRONT_CAP_LINE)
+                        - size.values().get(Measure.BACK_CAP_LINE))
+                > 1;
     }
 
     static Fault fault(Kind kind, CheckedGrade clean, Random random) {
@@ -126,9 +136,10 @@ final class SeededFaults {
             case CROSSING_LINES -> crossing(clean, size, random);
             case EASE_DRIFT -> drifting(clean, random);
             case UNIT_MISTAKE -> wrongUnit(clean, size, random);
-            case MIRRORED_PIECE -> new Fault(
-                    with(clean, size, mirrored(clean.sizes().get(size))),
-                    f -> f.code().equals("mirrored-piece") && f.sizes().equals(List.of(label)));
+            case MIRRORED_PIECE ->
+                new Fault(
+                        with(clean, size, mirrored(clean.sizes().get(size))),
+                        f -> f.code().equals("mirrored-piece") && f.sizes().equals(List.of(label)));
             case MISSING_SIZE -> missing(clean, size, random);
         };
     }
@@ -157,8 +168,7 @@ final class SeededFaults {
     private static Fault crossing(CheckedGrade clean, int size, Random random) {
         CheckedSize healthy = clean.sizes().get(size);
         boolean inward = size == clean.sizes().size() - 1 || size > 0 && random.nextBoolean();
-        List<Point> points =
-                healthy.line(NestLine.Kind.CAP_LINE).orElseThrow().points();
+        List<Point> points = healthy.line(NestLine.Kind.CAP_LINE).orElseThrow().points();
         double left = points.get(0).x();
         double right = points.get(points.size() - 1).x();
         double middle = left + (right - left) * StyleSpace.between(random, 0.2, 0.8);
@@ -174,8 +184,7 @@ final class SeededFaults {
                 .toList();
         List<NestLine> lines = new ArrayList<>(healthy.lines());
         lines.set(0, new NestLine(NestLine.Kind.CAP_LINE, pushed));
-        List<String> pair = List.of(
-                clean.label(Math.min(size, neighbour)), clean.label(Math.max(size, neighbour)));
+        List<String> pair = List.of(clean.label(Math.min(size, neighbour)), clean.label(Math.max(size, neighbour)));
         return new Fault(
                 with(clean, size, healthy.withLines(lines)),
                 f -> f.code().equals("crossing-lines") && f.sizes().equals(pair));
@@ -186,8 +195,8 @@ final class SeededFaults {
         List<CheckedSize> sizes = new ArrayList<>();
         for (int i = 0; i < clean.sizes().size(); i++) {
             CheckedSize size = clean.sizes().get(i);
-            sizes.add(size.with(
-                    Measure.ARMHOLE, size.value(Measure.ARMHOLE).orElseThrow() + drift * (i - clean.base())));
+            sizes.add(
+                    size.with(Measure.ARMHOLE, size.value(Measure.ARMHOLE).orElseThrow() + drift * (i - clean.base())));
         }
         return new Fault(clean.with(sizes), f -> f.code().equals("cap-ease-drift"));
     }

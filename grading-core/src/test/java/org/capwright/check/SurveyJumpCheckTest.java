@@ -18,7 +18,13 @@ class SurveyJumpCheckTest {
         return CheckCases.of(
                         check,
                         CheckCases.gownWith(
-                                Measure.BICEP, 360 - 2 * jump, 360 - jump, 360, 360 + jump, 360 + 2 * jump, 360 + 3 * jump))
+                                Measure.BICEP,
+                                360 - 2 * jump,
+                                360 - jump,
+                                360,
+                                360 + jump,
+                                360 + 2 * jump,
+                                360 + 3 * jump))
                 .stream()
                 .filter(f -> f.measure().equals("bicep"))
                 .findFirst()

@@ -65,8 +65,8 @@ class WhatIfTest {
                 .orElseThrow();
         double total = 0;
         for (int k = 0; k < 5; k++) {
-            double change =
-                    bicep.after().increments().get(k) - bicep.before().increments().get(k);
+            double change = bicep.after().increments().get(k)
+                    - bicep.before().increments().get(k);
             assertTrue(change >= -1e-9, "no increment falls: " + bicep);
             total += change;
         }
@@ -98,7 +98,8 @@ class WhatIfTest {
                     Dimension.BICEP, Dimension.CAP_HEIGHT, Dimension.ARMHOLE, Dimension.LENGTH, Dimension.ELBOW)) {
                 rules.add(new GradeRule(
                         dimension,
-                        Collections.nCopies(5, StyleSpace.between(random, 0, dimension == Dimension.CAP_HEIGHT ? 7 : 24))));
+                        Collections.nCopies(
+                                5, StyleSpace.between(random, 0, dimension == Dimension.CAP_HEIGHT ? 7 : 24))));
             }
             SizeRun run;
             try {
@@ -115,9 +116,7 @@ class WhatIfTest {
             List<Finding> after = GradeChecks.run(
                     CheckedGrade.of(proposal.run()).against(BodyReference.of(ChoirGown.women())), Thresholds.usual());
             assertEquals(
-                    proposal.cleared(),
-                    after.stream().noneMatch(f -> f.severity() == Severity.STOP),
-                    "seed " + seed);
+                    proposal.cleared(), after.stream().noneMatch(f -> f.severity() == Severity.STOP), "seed " + seed);
             cleared += proposal.cleared() ? 1 : 0;
         }
         assertTrue(stopped > 20, "too few runs were stopped: " + stopped);

@@ -109,7 +109,9 @@ public sealed interface BodySource {
             if (dimension == key) {
                 return Optional.of(new Figure(at, false));
             }
-            double mean = survey.regression(dimension, key).mean(Map.of(key, at), 0.95).estimate();
+            double mean = survey.regression(dimension, key)
+                    .mean(Map.of(key, at), 0.95)
+                    .estimate();
             return Optional.of(new Figure(mean, true));
         }
 

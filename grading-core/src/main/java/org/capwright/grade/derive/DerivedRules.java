@@ -87,8 +87,8 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             for (Derivation derivation : made.values()) {
                 List<Double> increments = new ArrayList<>();
                 for (int i = 1; i < n; i++) {
-                    increments.add(derivation.rounded().get(i)
-                            - derivation.rounded().get(i - 1));
+                    increments.add(
+                            derivation.rounded().get(i) - derivation.rounded().get(i - 1));
                 }
                 rules.add(new GradeRule(derivation.dimension(), increments));
             }
@@ -105,7 +105,12 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
                 double garment = base.get(dimension);
                 note(
                         dimension,
-                        i -> request.ease().garment(garment, bodyBase, figures.get(i).value(), i - request.base())
+                        i -> request.ease()
+                                        .garment(
+                                                garment,
+                                                bodyBase,
+                                                figures.get(i).value(),
+                                                i - request.base())
                                 - garment,
                         figures,
                         body.id() + " of " + request.bodies().name());
@@ -201,11 +206,7 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             Derivation other = made.get(to);
             if (base.has(dimension) && other != null) {
                 double share = base.get(dimension) / base.get(to);
-                note(
-                        dimension,
-                        i -> share * other.rounded().get(i),
-                        List.of(),
-                        "in proportion to " + to.gradeName());
+                note(dimension, i -> share * other.rounded().get(i), List.of(), "in proportion to " + to.gradeName());
             }
         }
 

@@ -31,14 +31,7 @@ class DerivedRulesTest {
 
     private static DerivationRequest gown(BodySource bodies, EasePolicy ease, LengthPolicy length, Rounding grid) {
         return new DerivationRequest(
-                bodies,
-                ChoirGown.LABELS,
-                2,
-                ChoirGown.BASE,
-                ease,
-                length,
-                DerivationRequest.CapEaseKept.LENGTH,
-                grid);
+                bodies, ChoirGown.LABELS, 2, ChoirGown.BASE, ease, length, DerivationRequest.CapEaseKept.LENGTH, grid);
     }
 
     private static List<Double> increments(DerivedRules rules, Dimension dimension) {
@@ -62,24 +55,23 @@ class DerivedRulesTest {
 
     @Test
     void constantEaseGrowsAsTheArm() {
-        DerivedRules rules = DerivedRules.of(
-                gown(women(), new EasePolicy.Constant(), new LengthPolicy.Held(), FINE));
+        DerivedRules rules = DerivedRules.of(gown(women(), new EasePolicy.Constant(), new LengthPolicy.Held(), FINE));
         assertIncrements(new double[] {12.4, 11.2, 12.9, 12.7, 13.8}, increments(rules, Dimension.BICEP), 2e-6);
         assertTrue(rules.rules().stream().noneMatch(r -> r.dimension() == Dimension.LENGTH));
     }
 
     @Test
     void percentKeepsTheRatioAndGrowingAddsToEverySize() {
-        DerivedRules percent = DerivedRules.of(
-                gown(women(), new EasePolicy.Percent(), new LengthPolicy.Stated(5), FINE));
+        DerivedRules percent =
+                DerivedRules.of(gown(women(), new EasePolicy.Percent(), new LengthPolicy.Stated(5), FINE));
         double ratio = 360 / 294.5;
         assertIncrements(
                 new double[] {12.4 * ratio, 11.2 * ratio, 12.9 * ratio, 12.7 * ratio, 13.8 * ratio},
                 increments(percent, Dimension.BICEP),
                 2e-6);
         assertIncrements(new double[] {5, 5, 5, 5, 5}, increments(percent, Dimension.LENGTH), 2e-6);
-        DerivedRules growing = DerivedRules.of(
-                gown(women(), new EasePolicy.Growing(2), new LengthPolicy.AsTheArm(), FINE));
+        DerivedRules growing =
+                DerivedRules.of(gown(women(), new EasePolicy.Growing(2), new LengthPolicy.AsTheArm(), FINE));
         assertIncrements(new double[] {14.4, 13.2, 14.9, 14.7, 15.8}, increments(growing, Dimension.BICEP), 2e-6);
         // Arm length of the table: 541.4, 546.3, 550.0, 550.4, 554.0, 551.6.
         assertIncrements(new double[] {4.9, 3.7, 0.4, 3.6, -2.4}, increments(growing, Dimension.LENGTH), 2e-6);
@@ -102,13 +94,16 @@ class DerivedRulesTest {
 
     @Test
     void riseAndGapsGrowInProportion() {
-        DerivedRules rules = DerivedRules.of(
-                gown(women(), new EasePolicy.Constant(), new LengthPolicy.Held(), FINE));
+        DerivedRules rules = DerivedRules.of(gown(women(), new EasePolicy.Constant(), new LengthPolicy.Held(), FINE));
         List<Double> bicep = increments(rules, Dimension.BICEP);
         List<Double> armhole = increments(rules, Dimension.ARMHOLE);
         for (int k = 0; k < 5; k++) {
-            assertEquals(bicep.get(k) * 140 / 360, increments(rules, Dimension.RISE).get(k), 3e-6);
-            assertEquals(armhole.get(k) * 60 / 450, increments(rules, Dimension.FRONT_GAP).get(k), 3e-6);
+            assertEquals(
+                    bicep.get(k) * 140 / 360, increments(rules, Dimension.RISE).get(k), 3e-6);
+            assertEquals(
+                    armhole.get(k) * 60 / 450,
+                    increments(rules, Dimension.FRONT_GAP).get(k),
+                    3e-6);
         }
     }
 
@@ -180,8 +175,7 @@ class DerivedRulesTest {
                 new LengthPolicy.Held(),
                 DerivationRequest.CapEaseKept.LENGTH,
                 MILLIMETRE);
-        InvalidMeasuresException stopped =
-                assertThrows(InvalidMeasuresException.class, () -> DerivedRules.of(request));
+        InvalidMeasuresException stopped = assertThrows(InvalidMeasuresException.class, () -> DerivedRules.of(request));
         assertEquals(
                 List.of("/grade/bicep", "/grade/armhole", "/grade/elbow", "/grade/wrist"),
                 stopped.violations().stream().map(v -> v.pointer()).toList());
