@@ -16,6 +16,9 @@ final class LabelPlacement {
     /** The least line height that is read with ease, mm. Common practice, no source. */
     static final double LEAST = 3;
 
+    /** A line height that is large enough: rather than writing larger, lines are left whole. Common practice, no source. */
+    static final double COMFORTABLE = 5;
+
     private static final int CELLS = 48;
     private static final double CLEARANCE = 1.5;
     private static final int MOST_BREAKS = 4;
@@ -34,7 +37,7 @@ final class LabelPlacement {
                 FreeCells.of(net, drawn, CELLS, CLEARANCE).rectangles();
         Choice best = new Choice(List.of(), new FreeCells.Rectangle(0, 0, 0, 0), 0);
         double widest = TextWidth.widest(lines);
-        for (int parts = 1; parts <= MOST_BREAKS && best.lineHeight() < TALLEST; parts++) {
+        for (int parts = 1; parts <= MOST_BREAKS && best.lineHeight() < COMFORTABLE; parts++) {
             List<String> setting = parts == 1 ? lines : TextWidth.broken(lines, widest / parts);
             Choice choice = largest(setting, free);
             if (choice.lineHeight() > best.lineHeight() + 1e-9) {

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** The words on a nest: those of its leading piece, with all sizes named where that one size was. */
 public final class NestWords {
 
-    private static final int LISTED = 6;
+    private static final int LISTED = 2;
 
     private NestWords() {}
 
@@ -49,7 +49,7 @@ public final class NestWords {
     private static String sizes(List<Piece> nest) {
         List<String> labels = nest.stream().map(Piece::size).toList();
         return labels.size() > LISTED
-                ? labels.get(0) + " – " + labels.get(labels.size() - 1)
+                ? labels.get(0) + "–" + labels.get(labels.size() - 1)
                 : String.join(", ", labels);
     }
 }
