@@ -2,104 +2,150 @@ package org.capwright.service.sizerun;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.check.BodyReference;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Expected;
+import org.capwright.check.Finding;
+import org.capwright.check.GradeChecks;
+import org.capwright.check.Severity;
+import org.capwright.check.Thresholds;
 import org.capwright.draft.Overlay;
-import org.capwright.draft.SleeveDraft;
-import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Quantity;
+import org.capwright.tables.SizeTable;
+import org.capwright.tables.TableKind;
+import org.capwright.tables.survey.Survey;
 
-/** What is worth a look in a run before it is cut. */
+/** What is worth a look in a run before it is cut: the checks of the engine, and what this request leaves open. */
 final class Findings {
-
-    private static final String PRACTICE = "common practice, no source";
 
     /** Less surplus than this is eased in without a word, mm. */
     private static final double NO_SURPLUS = 0.5;
 
+    /** How sure the survey's intervals are. */
+    private static final double CONFIDENCE = 0.95;
+
     private Findings() {}
 
-    static List<Finding> of(SizeRunResult result) {
+    static List<FindingAnswer> of(SizeRunResult result) {
         List<Finding> findings = new ArrayList<>();
+        SizeRun run = result.run();
+        CheckedGrade drafted = CheckedGrade.of(run);
+        Optional<BodyReference> bodies = result.order().sizeTable().map(Findings::bodies);
+        findings.addAll(GradeChecks.run(new CheckedGrade(drafted.sizes(), drafted.base(), bodies), Thresholds.usual()));
+        bodies.filter(reference -> nothingToCompare(run, reference))
+                .ifPresent(reference -> findings.add(unknownSizes(reference.table())));
+        for (GradedSize size : run.sizes()) {
+            size.draft().overlay().ifPresent(overlay -> addOverlay(findings, size.label(), overlay));
+        }
         Shown shown = new Shown(result.order().unit());
-        for (int i = 0; i < result.run().sizes().size(); i++) {
-            String size = result.run().sizes().get(i).label();
-            SleeveDraft draft = result.run().sizes().get(i).draft();
-            draft.overlay().ifPresent(overlay -> addOverlay(findings, size, overlay, shown));
-            double ease = draft.capEase().orElse(0);
-            if (ease < 0) {
-                findings.add(length(
-                        "warning",
-                        List.of(size),
-                        "capEase",
-                        shown.length(ease),
-                        0,
-                        shown,
-                        "The cap line is shorter than the armhole: the sleeve cannot be set in without stretching it. Give a"
-                                + " higher cap, a wider bicep, or a capEase to fit the cap to."));
+        return findings.stream().map(finding -> answer(finding, shown)).toList();
+    }
+
+    /** Whether a table can tell how bodies grow from size to size. */
+    static boolean comparable(SizeTable table) {
+        return table.info().kind() == TableKind.BODY && table.info().key().isPresent();
+    }
+
+    /** The survey that gives the second opinion is one of women; tables of others stand alone. */
+    private static BodyReference bodies(SizeTable table) {
+        Optional<Survey> survey =
+                table.info().figureType().contains("women") ? Optional.of(Survey.ANSUR_1988_WOMEN) : Optional.empty();
+        return new BodyReference(table, survey, Map.of(), CONFIDENCE);
+    }
+
+    private static boolean nothingToCompare(SizeRun run, BodyReference reference) {
+        for (int i = 1; i < run.sizes().size(); i++) {
+            String from = run.sizes().get(i - 1).label();
+            String to = run.sizes().get(i).label();
+            if (reference.jump(from, to, reference.key()).isPresent()) {
+                return false;
             }
         }
-        result.order().sizeTable().ifPresent(table -> findings.addAll(JumpFindings.of(result.run(), table, shown)));
-        return List.copyOf(findings);
+        return true;
     }
 
-    private static void addOverlay(List<Finding> findings, String size, Overlay overlay, Shown shown) {
-        if (overlay.pleats().isPresent()) {
-            addPleats(findings, size, overlay.pleats().get(), shown);
-        } else if (overlay.takeUp() > NO_SURPLUS) {
+    private static Finding unknownSizes(SizeTable table) {
+        String labels = table.labels().isEmpty()
+                ? ""
+                : ", also called " + String.join(", ", table.labels().keySet());
+        return new Finding(
+                "size-table",
+                Severity.INFO,
+                List.of(),
+                "sizeTable",
+                Quantity.OTHER,
+                OptionalDouble.empty(),
+                Expected.ANYTHING,
+                "No two neighbouring sizes of the run are in the table " + table.id()
+                        + ", so nothing was compared with it.",
+                table.info().source(),
+                "Name the sizes as the table does: " + String.join(", ", table.sizes()) + labels + ".");
+    }
+
+    private static void addOverlay(List<Finding> findings, String size, Overlay overlay) {
+        if (overlay.pleats().isEmpty() && overlay.takeUp() > NO_SURPLUS) {
             findings.add(length(
-                    "warning",
-                    List.of(size),
+                    "unpleated-surplus",
+                    size,
                     "takeUp",
-                    shown.length(overlay.takeUp()),
-                    0,
-                    shown,
-                    "The top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for;"
-                            + " give overlay/pleats, or gather it."));
+                    overlay.takeUp(),
+                    "The top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for.",
+                    "Give overlay/pleats, or gather it."));
         }
-    }
-
-    private static void addPleats(List<Finding> findings, String size, PleatLayout pleats, Shown shown) {
-        if (pleats.overlaps()) {
-            findings.add(new Finding(
-                    "warning",
-                    List.of(size),
-                    "pleats",
-                    Optional.of((double) pleats.greatestLayers()),
-                    Optional.of(3.0),
-                    Optional.empty(),
-                    PRACTICE,
-                    "Neighbouring pleats lie on one another, up to " + pleats.greatestLayers()
-                            + " layers of cloth in the seam; take more pleats, or less rise."));
-        }
-        double overhang = Math.max(pleats.overhangFront(), pleats.overhangBack());
+        double overhang = overlay.pleats()
+                .map(pleats -> Math.max(pleats.overhangFront(), pleats.overhangBack()))
+                .orElse(0.0);
         if (overhang > NO_SURPLUS) {
             findings.add(length(
-                    "warning",
-                    List.of(size),
+                    "pleat-overhang",
+                    size,
                     "pleats",
-                    shown.length(overhang),
-                    0,
-                    shown,
-                    "Under-layers of the outermost pleats reach beyond the end of the seam; a flat zone of that width more"
-                            + " would hold them back."));
+                    overhang,
+                    "Under-layers of the outermost pleats reach beyond the end of the seam.",
+                    "Give a flat zone wider by as much, or take more pleats."));
         }
     }
 
     private static Finding length(
-            String severity,
-            List<String> sizes,
-            String dimension,
-            double value,
-            double expected,
-            Shown shown,
-            String message) {
+            String code, String size, String measure, double value, String message, String remedy) {
         return new Finding(
-                severity,
-                sizes,
-                dimension,
-                Optional.of(value),
-                Optional.of(expected),
-                Optional.of(shown.unit().symbol()),
-                PRACTICE,
-                message);
+                code,
+                Severity.CAUTION,
+                List.of(size),
+                measure,
+                Quantity.LENGTH,
+                OptionalDouble.of(value),
+                Expected.atMost(NO_SURPLUS),
+                message,
+                Finding.PRACTICE,
+                remedy);
+    }
+
+    private static FindingAnswer answer(Finding finding, Shown shown) {
+        boolean length = finding.quantity() == Quantity.LENGTH;
+        return new FindingAnswer(
+                finding.code(),
+                Shown.word(finding.severity()),
+                finding.sizes(),
+                finding.measure(),
+                figure(finding.value(), length, shown),
+                figure(finding.expected().least(), length, shown),
+                figure(finding.expected().greatest(), length, shown),
+                length ? Optional.of(shown.unit().symbol()) : Optional.empty(),
+                finding.source(),
+                finding.message(),
+                finding.remedy());
+    }
+
+    private static Optional<Double> figure(OptionalDouble figure, boolean length, Shown shown) {
+        if (figure.isEmpty() || !Double.isFinite(figure.getAsDouble())) {
+            return Optional.empty();
+        }
+        return Optional.of(length ? shown.length(figure.getAsDouble()) : Shown.ratio(figure.getAsDouble()));
     }
 }

@@ -57,7 +57,7 @@ record SizeRunAnswer(
         List<GradePointAnswer> gradePoints,
 
         @ArraySchema(arraySchema = @Schema(description = "What is worth a look before cutting; may be empty."))
-        List<Finding> findings,
+        List<FindingAnswer> findings,
 
         @Schema(description = "What to beware of when the garment is made and worn.")
         List<String> cautions) {

@@ -153,15 +153,26 @@ public final class SizeRunReader {
         Optional<String> id = body.text("sizeTable");
         Optional<SizeTable> table = id.flatMap(SizeTables::find);
         if (id.isPresent() && table.isEmpty()) {
-            List<String> ids = SizeTables.all().stream().map(SizeTable::id).toList();
             body.refuse(
                     "sizeTable",
                     "is not the id of a size table; "
-                            + NearestWord.to(id.get(), ids)
+                            + NearestWord.to(id.get(), comparableTables())
                                     .map(near -> "did you mean " + near + "?")
-                                    .orElse("there are " + String.join(", ", ids)));
+                                    .orElse("there are " + String.join(", ", comparableTables())));
+        } else if (table.isPresent() && !Findings.comparable(table.get())) {
+            body.refuse(
+                    "sizeTable",
+                    "is no table of bodies whose sizes a body dimension orders, so a grade cannot be held against it; such are "
+                            + String.join(", ", comparableTables()));
         }
         return table;
+    }
+
+    private static List<String> comparableTables() {
+        return SizeTables.all().stream()
+                .filter(Findings::comparable)
+                .map(SizeTable::id)
+                .toList();
     }
 
     private Paper paper() {

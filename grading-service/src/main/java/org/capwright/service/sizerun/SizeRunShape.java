@@ -2,6 +2,8 @@ package org.capwright.service.sizerun;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.export.pdf.Paper;
 import org.capwright.measure.Dimension;
@@ -157,8 +159,18 @@ public final class SizeRunShape {
                     Field.of(Dimension.ELBOW_LEVEL, "Half way from bicep line to wrist if left out."),
                     Field.optional(
                             "shaping",
-                            Kind.Choice.of("tapered"),
-                            "How it is shaped at the elbow: tapered, both sides alike. Tapered if left out.")));
+                            new Kind.Choice(Stream.of(ElbowShaping.values())
+                                    .map(ElbowShaping::label)
+                                    .toList()),
+                            "How it is shaped at the elbow: tapered, both sides alike; turned forward with a dart on the back"
+                                    + " seam; or turned forward with the back seam eased to the front one. Tapered if left"
+                                    + " out."),
+                    Field.of(Dimension.ELBOW_DART, "For elbowDart; a usual width if left out."),
+                    Field.of(Dimension.ELBOW_DART_LENGTH, "For elbowDart; a usual length if left out."),
+                    Field.of(Dimension.ELBOW_EASE, "For easedSeam; a usual ease if left out."),
+                    Field.of(
+                            Dimension.HAND_GIRTH,
+                            "Where the wrist is narrower, an opening is marked on the seam. Nothing is marked if left out.")));
 
     static final Shape GRADE = Shape.of(
             "Grade",
@@ -229,8 +241,8 @@ public final class SizeRunShape {
                     Field.optional(
                             "sizeTable",
                             new Kind.Text(64),
-                            "Id of a published size table (GET /v1/size-tables). The jumps of bicep and length are then compared"
-                                    + " with the growth of the body, see findings. None if left out or null."),
+                            "Id of a published size table of bodies (GET /v1/size-tables). The jumps are then compared with the growth of the"
+                                    + " body where the table has the sizes, see findings. None if left out or null."),
                     Field.optional(
                                     "seamAllowance",
                                     new Kind.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),

@@ -164,7 +164,33 @@ final class StyleReader {
         put(underSleeve, Dimension.ELBOW);
         put(underSleeve, Dimension.WRIST);
         put(underSleeve, Dimension.ELBOW_LEVEL);
-        underSleeve.choice("shaping");
-        return new UnderSleeveStyle(ElbowShaping.TAPERED);
+        put(underSleeve, Dimension.ELBOW_DART);
+        put(underSleeve, Dimension.ELBOW_DART_LENGTH);
+        put(underSleeve, Dimension.ELBOW_EASE);
+        put(underSleeve, Dimension.HAND_GIRTH);
+        Optional<String> word = underSleeve.choice("shaping");
+        ElbowShaping shaping = word.map(StyleReader::shaping).orElse(ElbowShaping.TAPERED);
+        if (word.isPresent() || !underSleeve.has("shaping")) {
+            refuseUnless(ElbowShaping.ELBOW_DART, shaping, underSleeve, "elbowDart");
+            refuseUnless(ElbowShaping.ELBOW_DART, shaping, underSleeve, "elbowDartLength");
+            refuseUnless(ElbowShaping.EASED_SEAM, shaping, underSleeve, "elbowEase");
+        }
+        return new UnderSleeveStyle(shaping);
+    }
+
+    private static ElbowShaping shaping(String label) {
+        for (ElbowShaping shaping : ElbowShaping.values()) {
+            if (shaping.label().equals(label)) {
+                return shaping;
+            }
+        }
+        return ElbowShaping.TAPERED;
+    }
+
+    private static void refuseUnless(
+            ElbowShaping needed, ElbowShaping shaping, RequestObject underSleeve, String field) {
+        if (shaping != needed && underSleeve.has(field)) {
+            underSleeve.refuse(field, "has no use unless shaping is " + needed.label());
+        }
     }
 }

@@ -110,6 +110,9 @@ class SizeRunReaderTest {
             {"overlay":{"pleats":{"flatZone":-1}}}         | /overlay/pleats/flatZone  | 0 to 70 cm would work
             {"underSleeve":{"wrist":null}}                 | /underSleeve/wrist        | missing
             {"underSleeve":{"shaping":"darted"}}           | /underSleeve/shaping      | tapered
+            {"underSleeve":{"elbowDart":2}}                | /underSleeve/elbowDart    | unless shaping is elbowDart
+            {"underSleeve":{"shaping":"elbowDart","elbowEase":1}} | /underSleeve/elbowEase | unless shaping is easedSeam
+            {"sizeTable":"gost-12-4-111-82-jacket-by-chest"} | /sizeTable              | no table of bodies
             {"sizeTable":"women-en-13402-3-bst"}           | /sizeTable                | did you mean women-en-13402-3-bust
             {"sizeTable":5}                                | /sizeTable                | must be a text
             {"seamAllowance":11}                           | /seamAllowance            | 0 to 10 cm would work
