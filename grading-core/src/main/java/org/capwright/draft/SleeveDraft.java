@@ -41,7 +41,7 @@ public record SleeveDraft(
                 dimensions,
                 base,
                 style.overlay().map(overlay -> Overlay.draft(base, dimensions, overlay)),
-                style.underSleeve().map(under -> UnderSleeve.draft(base, dimensions)));
+                style.underSleeve().map(under -> UnderSleeve.draft(base, dimensions, under)));
     }
 
     /**

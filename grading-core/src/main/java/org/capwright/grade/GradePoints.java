@@ -71,12 +71,13 @@ public final class GradePoints {
 
     private static void addUnderSleeve(Map<String, Point> points, UnderSleeve under, Point shift) {
         addCap(points, "underSleeve", under.base(), shift);
-        points.put(
-                "underSleeve/front elbow",
-                side(under.frontSide().segments().get(0).end(), -1).plus(shift));
-        points.put(
-                "underSleeve/back elbow",
-                under.backSide().segments().get(0).end().plus(shift));
+        points.put("underSleeve/front elbow", side(under.frontElbow(), -1).plus(shift));
+        points.put("underSleeve/back elbow", under.backElbow().plus(shift));
+        under.dart().ifPresent(dart -> {
+            points.put("underSleeve/dart point", dart.point().plus(shift));
+            points.put("underSleeve/dart fold", dart.foldEnd().plus(shift));
+            points.put("underSleeve/dart lower end", dart.lowerEnd().plus(shift));
+        });
         points.put("underSleeve/front wrist", side(under.frontSide().end(), -1).plus(shift));
         points.put("underSleeve/back wrist", under.backSide().end().plus(shift));
     }

@@ -7,8 +7,8 @@ import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
+import org.capwright.draft.WristOpening;
 import org.capwright.draft.pleat.PleatLayout;
-import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 
 /**
@@ -85,32 +85,69 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
     }
 
     private static void addUnderSleeve(Rows rows) {
-        rows.add("length", "Sleeve length", Dimension.LENGTH.definition(), 10, GOST, d -> {
-            UnderSleeve under = d.underSleeve().orElseThrow();
-            Point wristCentre = new Point(0, under.backSide().end().y());
-            return under.base().back().curve().start().distanceTo(wristCentre);
-        });
         rows.add(
-                "elbow",
-                "Elbow",
-                Dimension.ELBOW.definition(),
+                "length",
+                "Sleeve length",
+                Dimension.LENGTH.definition(),
                 10,
                 GOST,
-                d -> d.underSleeve().orElseThrow().elbow());
-        rows.add(
-                "wrist",
-                "Wrist",
-                Dimension.WRIST.definition(),
-                10,
-                GOST,
-                d -> d.underSleeve().orElseThrow().wrist());
+                d -> under(d).centreLine().length());
+        rows.add("elbow", "Elbow", Dimension.ELBOW.definition(), 10, GOST, d -> under(d).elbow());
+        rows.add("wrist", "Wrist", Dimension.WRIST.definition(), 10, GOST, d -> under(d).wrist());
         rows.add(
                 "underarmSeam",
                 "Underarm seam",
-                "Along the seam line from the back underarm point to the finished lower edge.",
+                "Along the seam line from the front underarm point to the finished lower edge.",
                 10,
                 GOST,
-                d -> d.underSleeve().orElseThrow().backSide().length());
+                d -> under(d).frontSeam());
+        UnderSleeve base = under(rows.run.baseSize().draft());
+        if (base.dart().isPresent()) {
+            rows.add(
+                    "elbowDart",
+                    "Elbow dart width",
+                    Dimension.ELBOW_DART.definition(),
+                    1,
+                    PRACTICE,
+                    d -> under(d).dart().orElseThrow().width());
+            rows.add(
+                    "elbowDartLength",
+                    "Elbow dart length",
+                    Dimension.ELBOW_DART_LENGTH.definition(),
+                    3,
+                    PRACTICE,
+                    d -> under(d).dart().orElseThrow().length());
+        }
+        if (base.easing().isPresent()) {
+            rows.add(
+                    "elbowEase",
+                    "Back underarm seam ease",
+                    Dimension.ELBOW_EASE.definition(),
+                    3,
+                    PRACTICE,
+                    d -> under(d).backSeam() - under(d).frontSeam());
+        }
+        if (rows.run.sizes().stream().anyMatch(size -> markedOpening(size.draft()) > 0)) {
+            rows.add(
+                    "wristOpening",
+                    "Wrist opening",
+                    "Along the underarm seam from the finished lower edge up; 0 where the hand passes without.",
+                    3,
+                    PRACTICE,
+                    SpecTable::markedOpening);
+        }
+    }
+
+    private static UnderSleeve under(SleeveDraft draft) {
+        return draft.underSleeve().orElseThrow();
+    }
+
+    private static double markedOpening(SleeveDraft draft) {
+        return under(draft)
+                .opening()
+                .filter(opening -> opening.basis() == WristOpening.Basis.GIVEN)
+                .map(WristOpening::length)
+                .orElse(0.0);
     }
 
     private static void addOverlay(Rows rows) {

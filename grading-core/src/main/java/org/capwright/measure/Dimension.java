@@ -102,7 +102,35 @@ public enum Dimension {
     /** Width of the under-sleeve at the wrist. */
     WRIST("underSleeve", "wrist", 30, 1500, "Width of the finished under-sleeve at its lower edge, all round."),
     /** Depth of the elbow line below the bicep line. */
-    ELBOW_LEVEL("underSleeve", "elbowLevel", 5, 1500, "From the bicep line straight down to the elbow line.");
+    ELBOW_LEVEL("underSleeve", "elbowLevel", 5, 1500, "From the bicep line straight down to the elbow line."),
+    /** Width of the elbow dart. */
+    ELBOW_DART(
+            "underSleeve",
+            "elbowDart",
+            2,
+            150,
+            "Across the open elbow dart along the back underarm seam, leg end to leg end."),
+    /** Length of the elbow dart. */
+    ELBOW_DART_LENGTH(
+            "underSleeve",
+            "elbowDartLength",
+            10,
+            500,
+            "Along a leg of the elbow dart, from the back underarm seam to the point of the dart."),
+    /** Ease of the back underarm seam at the elbow. */
+    ELBOW_EASE(
+            "underSleeve",
+            "elbowEase",
+            1,
+            80,
+            "Length of the back underarm seam less that of the front one, eased in at the elbow."),
+    /** Girth that the lower edge must let pass. */
+    HAND_GIRTH(
+            "underSleeve",
+            "handGirth",
+            60,
+            600,
+            "Round the widest part of the hand with the thumb laid across the palm: what the lower edge must let pass.");
 
     private final String group;
     private final String label;

@@ -78,7 +78,23 @@ record CutLine(List<Point> points, List<Integer> corners) {
         while (points.size() > 1 && points.get(0).distanceTo(points.get(points.size() - 1)) <= SAME) {
             points.remove(corners.contains(points.get(0)) ? points.size() - 1 : 0);
         }
-        return Untangling.untangled(points, corners);
+        return Untangling.untangled(withoutPassed(points, corners), corners);
+    }
+
+    /** Leaves out points that a straight cut line only passes through: the ends of parallels that run on to a corner. */
+    private static List<Point> withoutPassed(List<Point> points, Set<Point> corners) {
+        int count = points.size();
+        List<Point> kept = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            Point point = points.get(i);
+            Point to = points.get((i + 1) % count).minus(point);
+            Point from = point.minus(points.get((i + count - 1) % count));
+            boolean passed = Math.abs(from.cross(to)) <= SAME * Math.min(from.norm(), to.norm()) && from.dot(to) > 0;
+            if (!passed || corners.contains(point)) {
+                kept.add(point);
+            }
+        }
+        return kept;
     }
 
     private static List<Run> runs(List<PieceEdge> edges) {

@@ -1,11 +1,9 @@
 package org.capwright.pattern;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
 /** Places the grain line: parallel to the fold, a little way into the piece, clear of its edges. */
 final class GrainLine {
@@ -13,25 +11,37 @@ final class GrainLine {
     /** Distance from the fold as a share of the width of the half, so that it is not taken for the fold line and leaves room for the label. */
     private static final double PLACE = 0.14;
 
+    /** Share of the way across the piece that is left free at each end. */
+    private static final double INSET = 0.1;
+
     private GrainLine() {}
 
-    static MarkLine in(Polygon area, PieceDraft draft) {
-        Envelope box = area.getEnvelopeInternal();
-        double x = draft.onFold() ? PLACE * box.getMaxX() : PLACE * box.getMinX();
-        Geometry chord = area.intersection(Outline.PLANE.createLineString(
-                new Coordinate[] {new Coordinate(x, box.getMinY() - 1), new Coordinate(x, box.getMaxY() + 1)}));
-        Geometry longest = chord;
-        for (int i = 0; i < chord.getNumGeometries(); i++) {
-            Geometry part = chord.getGeometryN(i);
-            if (i == 0 || part.getLength() > longest.getLength()) {
-                longest = part;
+    /** A grain line inside a net line, on the front half of a whole piece. */
+    static MarkLine in(List<Point> net, PieceDraft draft) {
+        double widest = draft.onFold()
+                ? net.stream().mapToDouble(Point::x).max().orElse(0)
+                : net.stream().mapToDouble(Point::x).min().orElse(0);
+        double x = PLACE * widest;
+        double[] heights = IntStream.range(0, net.size())
+                .filter(i ->
+                        (net.get(i).x() <= x) != (net.get((i + 1) % net.size()).x() <= x))
+                .mapToDouble(i -> heightAt(x, net.get(i), net.get((i + 1) % net.size())))
+                .sorted()
+                .toArray();
+        double bottom = heights[0];
+        double top = heights[1];
+        for (int i = 2; i + 1 < heights.length; i += 2) {
+            if (heights[i + 1] - heights[i] > top - bottom) {
+                bottom = heights[i];
+                top = heights[i + 1];
             }
         }
-        Envelope span = longest.getEnvelopeInternal();
-        double inset = 0.1 * span.getHeight();
+        double inset = INSET * (top - bottom);
         return new MarkLine(
-                MarkKind.GRAIN,
-                "grain line",
-                Curve.line(new Point(x, span.getMinY() + inset), new Point(x, span.getMaxY() - inset)));
+                MarkKind.GRAIN, "grain line", Curve.line(new Point(x, bottom + inset), new Point(x, top - inset)));
+    }
+
+    private static double heightAt(double x, Point from, Point to) {
+        return from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x());
     }
 }

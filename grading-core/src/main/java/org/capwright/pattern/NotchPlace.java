@@ -1,5 +1,6 @@
 package org.capwright.pattern;
 
+import java.util.Optional;
 import org.capwright.geometry.Point;
 
 /**
@@ -8,8 +9,13 @@ import org.capwright.geometry.Point;
  * @param kind what it tells
  * @param edge name of the edge
  * @param distance arc length from the start of the edge, mm
+ * @param outward unit vector to the cut line along which it is snipped; square to the seam line where nothing is said
  */
-record NotchPlace(NotchKind kind, String edge, double distance) {
+record NotchPlace(NotchKind kind, String edge, double distance, Optional<Point> outward) {
+
+    NotchPlace(NotchKind kind, String edge, double distance) {
+        this(kind, edge, distance, Optional.empty());
+    }
 
     /** The notch, snipped square to the seam line. */
     Notch on(PieceEdge on) {

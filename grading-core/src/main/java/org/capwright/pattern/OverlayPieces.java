@@ -7,6 +7,8 @@ import org.capwright.draft.OverlayHalf;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
 
 /** Main, lining and interfacing of an overlay. */
 final class OverlayPieces {
@@ -82,12 +84,29 @@ final class OverlayPieces {
     /**
      * The half with its hem moved up by the turn of cloth. A side at least twice as long is shortened by as much; else the hem is moved less and less towards the end of the
      * top edge, which stays where it is. Moving the points of a cubic by a linear function of the parameter moves its control points at thirds.
+     *
+     * <p>A hem bowed so far that it overhangs its end would come out of the main cloth if moved up there: it is moved less and less, and bowed less as well, by half the turn of
+     * cloth, which is more than moving up brings out.
      */
     static OverlayHalf raised(OverlayHalf half, double turnOfCloth) {
         if (turnOfCloth == 0) {
             return half;
         }
-        double atSide = sideIsLong(half, turnOfCloth) ? turnOfCloth : 0;
+        double depth = half.underarm().y() - half.sidePoint().y();
+        double drop = half.sidePoint().y() - half.hemPoint().y();
+        boolean overhangs = half.hem().segments().get(0).tangentAt(0).x() > 0;
+        double most = overhangs ? drop : Math.max(depth / 2, drop);
+        if (turnOfCloth > most) {
+            throw new InvalidMeasuresException(Violation.lengthAbove(
+                    "/turnOfCloth",
+                    "the lining's hem would be moved up beyond the end of its top edge",
+                    turnOfCloth,
+                    most));
+        }
+        double atSide = turnOfCloth <= depth / 2 && !overhangs ? turnOfCloth : 0;
+        Point flatter = overhangs
+                ? half.hemPoint().minus(half.sidePoint()).unit().left().times(-2.0 / 3 * turnOfCloth)
+                : Point.ORIGIN;
         List<Cubic> hem = half.hem().segments();
         List<Cubic> moved = new ArrayList<>(hem.size());
         double step = (turnOfCloth - atSide) / hem.size();
@@ -96,8 +115,8 @@ final class OverlayPieces {
             double from = atSide + step * i;
             moved.add(new Cubic(
                     i == 0 ? up(segment.start(), from) : moved.get(i - 1).end(),
-                    up(segment.control1(), from + step / 3),
-                    up(segment.control2(), from + step * 2 / 3),
+                    up(segment.control1(), from + step / 3).plus(flatter),
+                    up(segment.control2(), from + step * 2 / 3).plus(flatter),
                     up(segment.end(), from + step)));
         }
         Curve raised = Curve.of(moved);
@@ -106,10 +125,6 @@ final class OverlayPieces {
                 half.side().map(side -> atSide == 0 ? side : Curve.line(half.underarm(), raised.start())),
                 raised,
                 half.join());
-    }
-
-    static boolean sideIsLong(OverlayHalf half, double turnOfCloth) {
-        return half.underarm().y() - half.sidePoint().y() >= 2 * turnOfCloth;
     }
 
     private static Point up(Point point, double by) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.UnderSleeve;
 import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -37,12 +38,12 @@ public final class PatternDrafter {
         List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
         for (GradedSize size : run.sizes()) {
             List<Piece> pieces = new ArrayList<>(4);
-            for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
-                try {
+            try {
+                for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
                     pieces.add(PieceFinish.of(title, draft, options));
-                } catch (InvalidMeasuresException e) {
-                    e.violations().forEach(v -> found.add(v.inSize(size.label())));
                 }
+            } catch (InvalidMeasuresException e) {
+                e.violations().forEach(v -> found.add(v.inSize(size.label())));
             }
             sizes.add(List.copyOf(pieces));
         }
@@ -56,12 +57,15 @@ public final class PatternDrafter {
         return new CutInstruction(2, symmetrical ? CutInstruction.Laying.ON_FOLD : CutInstruction.Laying.MIRRORED_PAIR);
     }
 
-    /** The cap can be folded if its halves are equal and so are the ends of the overlay marked on them. */
+    /** A sleeve can be folded if its halves are equal, it is not turned at the elbow, and the ends of the overlay marked on the cap are equal too. */
     private static boolean sleeveSymmetrical(SleeveDraft draft) {
         boolean equalGaps = draft.overlay().isEmpty()
                 || draft.dimensions().getOr(Dimension.FRONT_GAP, 0)
                         == draft.dimensions().getOr(Dimension.BACK_GAP, 0);
-        return draft.base().symmetrical() && equalGaps;
+        boolean equalHalves = draft.underSleeve()
+                .map(UnderSleeve::symmetrical)
+                .orElse(draft.base().symmetrical());
+        return equalHalves && equalGaps;
     }
 
     private static List<PieceDraft> drafts(

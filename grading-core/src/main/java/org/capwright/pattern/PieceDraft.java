@@ -48,6 +48,11 @@ record PieceDraft(
         List<PieceEdge> scaled = edges.stream()
                 .map(e -> new PieceEdge(e.name(), e.kind(), e.curve(), e.allowance() * factor))
                 .toList();
-        return new PieceDraft(kind, size, scaled, notches, marks, cut, neck);
+        return withEdges(scaled);
+    }
+
+    /** The same piece with other seam lines. */
+    PieceDraft withEdges(List<PieceEdge> others) {
+        return new PieceDraft(kind, size, others, notches, marks, cut, neck);
     }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
+import org.capwright.measure.Dimension;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
-import org.locationtech.jts.geom.Polygon;
 
 /** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
 final class PieceFinish {
@@ -15,8 +15,7 @@ final class PieceFinish {
 
     static Piece of(PatternSet.Title title, PieceDraft draft, PatternOptions options) {
         List<Point> net = netLine(draft);
-        Polygon area = Outline.polygon(net);
-        if (!area.isValid() || Untangling.area(net) <= 0) {
+        if (!isSimple(net)) {
             throw new InvalidMeasuresException(netTangled(draft));
         }
         CutLine cutLine = cutLine(draft, options);
@@ -25,8 +24,8 @@ final class PieceFinish {
             notches.add(notch(draft, place, cutLine));
         }
         List<MarkLine> marks = new ArrayList<>(draft.marks());
-        marks.add(GrainLine.in(area, draft));
-        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), area, marks);
+        marks.add(GrainLine.in(net, draft));
+        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
         return new Piece(
                 draft.kind(),
                 draft.size(),
@@ -51,6 +50,9 @@ final class PieceFinish {
     /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
     private static Notch notch(PieceDraft draft, NotchPlace place, CutLine cutLine) {
         Notch notch = place.on(draft.edge(place.edge()));
+        if (place.outward().isPresent()) {
+            return along(place.outward().get(), notch, cutLine);
+        }
         if (place.kind() != NotchKind.CLIP) {
             return notch;
         }
@@ -69,6 +71,23 @@ final class PieceFinish {
         }
         Point onCut = lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
         return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, new Point(0, 1));
+    }
+
+    /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
+    private static Notch along(Point outward, Notch notch, CutLine cutLine) {
+        Point at = notch.at();
+        Point far = at.plus(outward.times(10 * Allowances.WIDEST));
+        Point nearest = far;
+        List<Point> points = cutLine.points();
+        for (int i = 0; i < points.size(); i++) {
+            Point hit = Crossing.of(at, far, points.get(i), points.get((i + 1) % points.size()))
+                    .orElse(far);
+            if (hit.distanceTo(at) < nearest.distanceTo(at)) {
+                nearest = hit;
+            }
+        }
+        Point onCut = nearest.equals(far) ? at : nearest;
+        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
     }
 
     private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
@@ -99,12 +118,31 @@ final class PieceFinish {
                 Math.floor(works * widest * 10) / 10));
     }
 
+    private static boolean isSimple(List<Point> net) {
+        return Outline.polygon(net).isValid() && Untangling.area(net) > 0;
+    }
+
+    /** The only thing that can tangle a drafted outline is a bowed hem: looks for the part of its sagitta that would not. */
     private static Violation netTangled(PieceDraft draft) {
-        return draft.kind() == PieceKind.OVERLAY_LINING
-                ? Violation.of(
-                        "/turnOfCloth", "moved up by the turn of cloth, the lining's hem crosses its other edges")
-                : Violation.of(
-                        "/overlay/hemSagitta",
-                        "the edges of the piece " + draft.kind().words() + " cross");
+        String reason = "bowed so far, the hem of the piece " + draft.kind().words() + " crosses its other edges";
+        String pointer = Dimension.HEM_SAGITTA.pointer();
+        if (!isSimple(netLine(BowedHem.flatter(draft, 0)))) {
+            return Violation.of(pointer, reason);
+        }
+        double works = 0;
+        double fails = 1;
+        for (int i = 0; i < 20; i++) {
+            double middle = (works + fails) / 2;
+            if (isSimple(netLine(BowedHem.flatter(draft, middle)))) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        double sagitta = BowedHem.sagitta(draft);
+        double limit = Math.floor(Math.abs(sagitta) * works * 10) / 10;
+        return sagitta < 0
+                ? Violation.lengthBelow(pointer, reason, sagitta, 0.0 - limit)
+                : Violation.lengthAbove(pointer, reason, sagitta, limit);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.draft.BaseSleeve;
+import org.capwright.draft.ElbowDart;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.geometry.Curve;
@@ -23,42 +24,50 @@ final class SleevePieces {
     static PieceDraft underSleeve(
             String size, SleeveDraft draft, UnderSleeve under, Allowances allowances, CutInstruction cut) {
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
-        double wrist = 0.0 - under.wristLevel();
         OverlayPieces.Edges edges = new OverlayPieces.Edges(allowances);
-        if (fold) {
-            edges.add(
-                    "wrist",
-                    EdgeKind.HEM,
-                    Curve.line(new Point(0, wrist), under.backSide().end()));
-            edges.add("side seam", EdgeKind.SIDE_SEAM, under.backSide().reversed());
-        } else {
-            edges.add(
-                    "wrist",
-                    EdgeKind.HEM,
-                    Curve.line(
-                            under.frontSide().end().mirrored(), under.backSide().end()));
-            edges.add("back side seam", EdgeKind.SIDE_SEAM, under.backSide().reversed());
-        }
+        Point wristCentre = under.centreLine().end();
+        Point backWrist = under.backSide().end();
+        edges.add(
+                "wrist",
+                EdgeKind.HEM,
+                Curve.line(fold ? wristCentre : under.frontSide().end().mirrored(), backWrist));
+        UnderSleeveSeam.addBack(edges, under, fold);
         addCap(edges, draft.base(), fold);
         if (fold) {
-            edges.add("fold", EdgeKind.FOLD, Curve.line(apex(draft.base()), new Point(0, wrist)));
+            edges.add("fold", EdgeKind.FOLD, Curve.line(apex(draft.base()), wristCentre));
         } else {
-            edges.add("front side seam", EdgeKind.SIDE_SEAM, under.frontSide().mirrored());
+            edges.add(
+                    UnderSleeveSeam.FRONT, EdgeKind.SIDE_SEAM, under.frontSide().mirrored());
         }
         List<MarkLine> marks = new ArrayList<>();
-        Point elbow = under.backSide().segments().get(0).end();
-        Point frontElbow = under.frontSide().segments().get(0).end().mirrored();
         marks.add(across(
                 MarkKind.BICEP_LINE,
                 "bicep line",
                 draft.base().front().curve().end().mirrored(),
                 draft.base().back().curve().end(),
                 fold));
-        marks.add(across(MarkKind.ELBOW_LINE, "elbow line", frontElbow, elbow, fold));
-        addMiddle(marks, draft.base(), wrist, fold);
+        addElbow(marks, under, fold);
+        if (under.symmetrical()) {
+            addMiddle(marks, draft.base(), wristCentre.y(), fold);
+        }
+        List<NotchPlace> notches = new ArrayList<>(notches(draft, fold));
+        notches.addAll(UnderSleeveSeam.notches(under, fold));
         double neck = Math.min(
                 Math.min(under.wrist(), under.elbow()), Math.min(draft.base().bicep(), under.length()));
-        return new PieceDraft(PieceKind.UNDER_SLEEVE, size, edges.list(), notches(draft, fold), marks, cut, neck);
+        return new PieceDraft(PieceKind.UNDER_SLEEVE, size, edges.list(), notches, marks, cut, neck);
+    }
+
+    /** The elbow line; with a dart it ends at the point where the legs begin. */
+    private static void addElbow(List<MarkLine> marks, UnderSleeve under, boolean fold) {
+        Point front = under.frontElbow().mirrored();
+        if (under.dart().isEmpty()) {
+            marks.add(across(MarkKind.ELBOW_LINE, "elbow line", front, under.backElbow(), fold));
+            return;
+        }
+        ElbowDart dart = under.dart().get();
+        marks.add(new MarkLine(MarkKind.ELBOW_LINE, "elbow line", Curve.line(front, dart.point())));
+        marks.add(new MarkLine(MarkKind.DART_LEG, "upper dart leg", Curve.line(dart.point(), dart.upperEnd())));
+        marks.add(new MarkLine(MarkKind.DART_LEG, "lower dart leg", Curve.line(dart.point(), dart.lowerEnd())));
     }
 
     /** The plain sleeve down to the bicep line. */

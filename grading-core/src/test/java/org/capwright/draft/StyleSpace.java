@@ -99,11 +99,42 @@ public final class StyleSpace {
             d.put(Dimension.ELBOW, wrist + (bicep - wrist) * between(random, 0.3, 0.7));
         }
         double join = random.nextBoolean() ? OverlayStyle.THIRD_DIVISION : between(random, 0.74, 1);
+        ElbowShaping shaping = ElbowShaping.values()[random.nextInt(3)];
+        drawElbow(d, shaping, random);
         SleeveStyle style = new SleeveStyle(
                 new CapFit.Given(),
                 Optional.of(new OverlayStyle(hem, join)),
-                Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+                Optional.of(new UnderSleeveStyle(shaping)));
         return new Case(seed, style, Dimensions.of(d));
+    }
+
+    /** Level, dart, ease and girth of the hand, each sometimes left out, drawn inside the ranges that the sleeve can take. */
+    private static void drawElbow(Map<Dimension, Double> d, ElbowShaping shaping, Random random) {
+        double bicep = d.get(Dimension.BICEP);
+        double wrist = d.get(Dimension.WRIST);
+        double wristLevel = d.get(Dimension.LENGTH) - d.get(Dimension.CAP_HEIGHT);
+        double level = wristLevel / 2;
+        if (random.nextBoolean()) {
+            level = wristLevel * between(random, 0.35, 0.6);
+            d.put(Dimension.ELBOW_LEVEL, level);
+        }
+        double elbow = d.getOrDefault(Dimension.ELBOW, bicep + (wrist - bicep) * level / wristLevel);
+        double shorter = Math.min(level, wristLevel - level);
+        double backElbow = elbow / 2 - (2 * d.getOrDefault(Dimension.FRONT_WIDTH, bicep / 2) - bicep) / 2;
+        if (shaping == ElbowShaping.ELBOW_DART && random.nextBoolean()) {
+            double widest = Math.min(Math.min(0.2 * elbow, shorter / 3), backElbow / 2);
+            double dart = between(random, 3, widest);
+            d.put(Dimension.ELBOW_DART, dart);
+            if (random.nextBoolean()) {
+                d.put(Dimension.ELBOW_DART_LENGTH, Math.max(10, between(random, 2 * dart + 1e-6, backElbow - 1e-6)));
+            }
+        }
+        if (shaping == ElbowShaping.EASED_SEAM && random.nextBoolean()) {
+            d.put(Dimension.ELBOW_EASE, between(random, 1, Math.min(0.4 * Math.min(60, 0.3 * shorter), 0.2 * elbow)));
+        }
+        if (random.nextBoolean()) {
+            d.put(Dimension.HAND_GIRTH, Math.min(600, wrist + between(random, -50, 60)));
+        }
     }
 
     /** The greatest displacement with which the first chord does not rise above the apex. */

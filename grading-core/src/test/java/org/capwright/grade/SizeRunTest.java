@@ -212,4 +212,51 @@ class SizeRunTest {
         assertTrue(stopped.violations().stream().anyMatch(v -> v.reason().startsWith("size 36")));
         assertTrue(stopped.violations().stream().allMatch(v -> v.minimum().isPresent()));
     }
+
+    /** Width and length of an elbow dart are among the parts that do not grow (Making Fashion blog, "Grading contd", 2008-06-01). */
+    @Test
+    void elbowDartKeepsItsMeasuresAndItsPointsAreGraded() {
+        SizeRun run = shaped(ElbowShaping.ELBOW_DART, BASE.with(Dimension.ELBOW_DART_LENGTH, 75));
+        SpecTable table = SpecTable.of(run);
+        for (int i = 0; i < LABELS.size(); i++) {
+            assertEquals(20, row(table, "elbowDart").values().get(i), 1e-9);
+            assertEquals(75, row(table, "elbowDartLength").values().get(i), 1e-9);
+            assertEquals(
+                    run.sizes().get(i).draft().dimensions().get(Dimension.LENGTH),
+                    row(table, "length").values().get(i),
+                    1e-9);
+        }
+        List<GradePoint> points = GradePoints.of(run, Alignment.FOLD_AND_BICEP_LINE);
+        for (String name : List.of("dart point", "dart fold", "dart lower end", "back elbow", "back wrist")) {
+            GradePoint point = points.stream()
+                    .filter(p -> p.part().equals("underSleeve") && p.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(Point.ORIGIN, point.deltas().get(2));
+            assertTrue(point.deltas().get(3).norm() > 0.1, name);
+        }
+    }
+
+    @Test
+    void easeOfTheBackSeamIsMeasuredAndKept() {
+        Dimensions dimensions = BASE.with(Dimension.ELBOW_EASE, 12).with(Dimension.HAND_GIRTH, 230);
+        SpecTable table = SpecTable.of(shaped(ElbowShaping.EASED_SEAM, dimensions));
+        for (int i = 0; i < LABELS.size(); i++) {
+            assertEquals(12, row(table, "elbowEase").values().get(i), 1e-6);
+            assertEquals(30, row(table, "wristOpening").values().get(i), 1e-9, "half of 230 less 190, and 10 mm more");
+        }
+    }
+
+    private static SizeRun shaped(ElbowShaping shaping, Dimensions dimensions) {
+        return SizeRun.grade(
+                new SleeveStyle(GOWN.fit(), GOWN.overlay(), Optional.of(new UnderSleeveStyle(shaping))),
+                dimensions,
+                LABELS,
+                2,
+                List.of(
+                        GradeRule.uniform(Dimension.BICEP, 12, 6),
+                        GradeRule.uniform(Dimension.LENGTH, 5, 6),
+                        GradeRule.uniform(Dimension.CAP_HEIGHT, 4, 6),
+                        GradeRule.uniform(Dimension.ELBOW, 8, 6)));
+    }
 }

@@ -21,6 +21,10 @@ public record AttachSpan(double armholeFront, double armholeBack, double frontGa
     /**
      * Checks that each half keeps a span.
      *
+     * @param armholeFront armhole over the front, mm
+     * @param armholeBack armhole over the back, mm
+     * @param frontGap left uncovered in front, mm
+     * @param backGap left uncovered behind, mm
      * @throws InvalidMeasuresException naming each gap that leaves nothing to sew to
      */
     public AttachSpan {

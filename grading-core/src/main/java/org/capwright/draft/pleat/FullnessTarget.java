@@ -37,6 +37,9 @@ public sealed interface FullnessTarget {
         /**
          * Checks the number.
          *
+         * @param kind knife, box or inverted
+         * @param count number of pleats
+         * @param depth depth of each fold in mm
          * @throws InvalidMeasuresException if the number of pleats is out of range
          */
         public Pleats {

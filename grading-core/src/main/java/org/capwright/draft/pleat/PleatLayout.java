@@ -19,6 +19,12 @@ public record PleatLayout(HalfPleats front, HalfPleats back, int count, List<Ple
 
     /**
      * Keeps its own copy of the folds.
+     *
+     * @param front the half before the apex
+     * @param back the half behind the apex
+     * @param count pleats over both halves
+     * @param folds all folds in order
+     * @param greatestLayers the most layers on one another
      */
     public PleatLayout {
         folds = List.copyOf(folds);

@@ -18,44 +18,72 @@ final class Correspondence {
 
     private static final double SAME = 1e-9;
 
+    /**
+     * A place on the lines.
+     *
+     * @param section which pair of anchors it lies between
+     * @param fraction of the arc length from the first anchor to the second; 0 is an anchor
+     */
+    record Place(int section, double fraction) {
+
+        boolean isAnchor() {
+            return fraction == 0 || fraction == 1;
+        }
+    }
+
     private final List<Path> paths;
+    private final List<double[]> anchors;
 
     /**
      * Lines that correspond.
      *
      * @param paths one per size
+     * @param anchors per size: arc lengths that correspond, ascending, from 0 to the length; as many in every size
      */
-    Correspondence(List<Path> paths) {
+    Correspondence(List<Path> paths, List<double[]> anchors) {
         this.paths = paths;
+        this.anchors = anchors;
     }
 
     /**
      * Samples the lines from their starts to their ends.
      *
-     * @param anchors per size: arc lengths that correspond, ascending, from 0 to the length; as many in every size
-     * @return per point its place in every size, the anchors among them
+     * @return places, the anchors among them
      */
-    List<List<Point>> sampled(List<double[]> anchors) {
-        List<List<Point>> found = new ArrayList<>();
+    List<Place> sampled() {
+        List<Place> found = new ArrayList<>();
         int sections = anchors.get(0).length - 1;
         for (int section = 0; section < sections; section++) {
-            List<Double> fractions = new ArrayList<>();
-            fractions.add(0.0);
-            split(anchors, section, 0, 1, fractions);
-            for (double fraction : fractions) {
-                found.add(at(anchors, section, fraction));
-            }
+            found.add(new Place(section, 0));
+            split(section, 0, 1, found);
         }
-        found.add(at(anchors, sections - 1, 1));
+        found.add(new Place(sections - 1, 1));
         return found;
     }
 
-    private List<Point> at(List<double[]> anchors, int section, double fraction) {
-        List<Point> places = new ArrayList<>(paths.size());
+    /**
+     * A place in every size.
+     *
+     * @return one point per size
+     */
+    List<Point> at(Place place) {
+        List<Point> points = new ArrayList<>(paths.size());
         for (int size = 0; size < paths.size(); size++) {
-            places.add(paths.get(size).pointAt(distance(anchors.get(size), section, fraction)));
+            points.add(paths.get(size).pointAt(distance(anchors.get(size), place.section, place.fraction)));
         }
-        return places;
+        return points;
+    }
+
+    /**
+     * A place a little further on.
+     *
+     * @param distance mm in the size given
+     * @param size position of that size
+     */
+    Place moved(Place place, double distance, int size) {
+        double[] own = anchors.get(size);
+        double length = own[place.section + 1] - own[place.section];
+        return new Place(place.section, Math.min(1, place.fraction + distance / Math.max(length, distance)));
     }
 
     private static double distance(double[] anchors, int section, double fraction) {
@@ -64,7 +92,7 @@ final class Correspondence {
                 : anchors[section] + (anchors[section + 1] - anchors[section]) * fraction;
     }
 
-    private void split(List<double[]> anchors, int section, double from, double to, List<Double> fractions) {
+    private void split(int section, double from, double to, List<Place> found) {
         for (int size = 0; size < paths.size(); size++) {
             double[] own = anchors.get(size);
             double length = own[section + 1] - own[section];
@@ -72,9 +100,9 @@ final class Correspondence {
                     .farthestFromChord(distance(own, section, from), distance(own, section, to), TOLERANCE);
             double fraction = (worst - own[section]) / length;
             if (fraction > from + SAME && fraction < to - SAME) {
-                split(anchors, section, from, fraction, fractions);
-                fractions.add(fraction);
-                split(anchors, section, fraction, to, fractions);
+                split(section, from, fraction, found);
+                found.add(new Place(section, fraction));
+                split(section, fraction, to, found);
                 return;
             }
         }

@@ -10,12 +10,13 @@ import org.capwright.pattern.Piece;
 /**
  * What is placed on the sheet as one: a piece in the sizes chosen, nested over one another.
  *
+ * @param position its position among the blocks of the file
  * @param layers the sizes, smallest first
  * @param lead position of the layer that carries label and grain: the base size where it is chosen, else the middle one
  * @param outlines their cut lines in the coordinates of the block, x and y in turn
  * @param bounds the box about all of them
  */
-record Block(List<Layer> layers, int lead, List<double[]> outlines, Box bounds) {
+record Block(int position, List<Layer> layers, int lead, List<double[]> outlines, Box bounds) {
 
     /**
      * One size of a block.
@@ -41,12 +42,12 @@ record Block(List<Layer> layers, int lead, List<double[]> outlines, Box bounds) 
                         sizes.size() == 1 ? Point.ORIGIN : set.run().shift(size, alignment),
                         Stroke.ofSize(Math.max(place, 0), i == lead)));
             }
-            blocks.add(of(List.copyOf(layers), lead));
+            blocks.add(of(kind, List.copyOf(layers), lead));
         }
         return blocks;
     }
 
-    private static Block of(List<Layer> layers, int lead) {
+    private static Block of(int position, List<Layer> layers, int lead) {
         List<double[]> outlines = new ArrayList<>(layers.size());
         Box bounds = Box.EMPTY;
         for (Layer layer : layers) {
@@ -60,7 +61,7 @@ record Block(List<Layer> layers, int lead, List<double[]> outlines, Box bounds) 
             }
             outlines.add(outline);
         }
-        return new Block(layers, lead, List.copyOf(outlines), bounds);
+        return new Block(position, layers, lead, List.copyOf(outlines), bounds);
     }
 
     Layer leading() {

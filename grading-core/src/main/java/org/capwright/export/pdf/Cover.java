@@ -2,6 +2,7 @@ package org.capwright.export.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 
@@ -24,7 +25,7 @@ final class Cover {
         this.width = width;
     }
 
-    List<Band> bands(PageMap map) {
+    List<Band> bands(Optional<PageMap> map) {
         List<Band> bands = new ArrayList<>();
         title(bands);
         squares(bands);
@@ -35,8 +36,10 @@ final class Cover {
         bulleted(bands, "Cautions", options.cautions());
         bands.add(heading("Lines and marks").keptWithNext());
         bands.add(Legend.band(blocks, width));
-        bands.add(heading(map.heading()).keptWithNext());
-        bands.add(map.band(width));
+        map.ifPresent(drawn -> {
+            bands.add(heading(drawn.heading()).keptWithNext());
+            bands.add(drawn.band(width));
+        });
         return bands;
     }
 

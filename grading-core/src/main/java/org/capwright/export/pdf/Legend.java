@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.capwright.geometry.Point;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
@@ -13,7 +14,7 @@ import org.capwright.pattern.Piece;
 /** Says what each kind of line and mark means; only those that are on the pattern. */
 final class Legend {
 
-    private static final double ROW = 5.4;
+    private static final double ROW = 6.2;
     private static final double SAMPLE = 17;
 
     private record Entry(String words, Band.Drawing sample) {}
@@ -82,9 +83,9 @@ final class Legend {
                 new Entry("grain line, along the selvedge", (canvas, left, top) -> {
                     canvas.stroke(PieceDrawing.GRAIN).line(left, top, left + SAMPLE, top);
                     canvas.ink(Ink.BLACK);
-                    org.capwright.geometry.Point right = new org.capwright.geometry.Point(1, 0);
-                    canvas.arrowHead(new org.capwright.geometry.Point(left + SAMPLE, top), right, 3);
-                    canvas.arrowHead(new org.capwright.geometry.Point(left, top), right.times(-1), 3);
+                    Point right = new Point(1, 0);
+                    canvas.arrowHead(new Point(left + SAMPLE, top), right, 3);
+                    canvas.arrowHead(new Point(left, top), right.times(-1), 3);
                 });
             case FOLD_LINE ->
                 new Entry(fold ? "fold: lay on the fold of the cloth" : "fold line", line(PieceDrawing.FOLD));
@@ -128,10 +129,7 @@ final class Legend {
                         }
                         case CLIP -> {
                             canvas.line(x, y, x, y - 3);
-                            canvas.arrowHead(
-                                    new org.capwright.geometry.Point(x, y - 4.4),
-                                    new org.capwright.geometry.Point(0, -1),
-                                    2);
+                            canvas.arrowHead(new Point(x, y - 4.4), new Point(0, -1), 2);
                         }
                     }
                 });

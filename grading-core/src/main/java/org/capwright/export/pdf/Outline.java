@@ -68,4 +68,20 @@ final class Outline {
         part.add(at(to));
         return part;
     }
+
+    /** The least distance of a point from the part between two distances. */
+    double distanceTo(Point p, double from, double to) {
+        double least = Double.POSITIVE_INFINITY;
+        int i = before(wrapped(from));
+        for (double walked = 0; walked < to - from; i = (i + 1) % points.size()) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            Point line = b.minus(a);
+            double square = line.dot(line);
+            double share = square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(line) / square));
+            least = Math.min(least, p.distanceTo(a.towards(b, share)));
+            walked += Math.max(distances[i + 1] - distances[i], 1e-9);
+        }
+        return least;
+    }
 }

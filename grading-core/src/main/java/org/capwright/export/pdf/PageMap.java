@@ -1,6 +1,7 @@
 package org.capwright.export.pdf;
 
 import java.util.List;
+import org.capwright.geometry.Point;
 
 /** The whole sheet drawn small: pages with their labels, and the pieces on them. */
 final class PageMap {
@@ -68,13 +69,14 @@ final class PageMap {
                             .box(page.left(), page.top() - height, width, height)
                             .fillAndDraw();
                     if (!tiling.single()) {
+                        double size = Math.min(3.4 / scale, height * 0.3);
                         canvas.ink(Ink.SHEET)
                                 .text(
                                         Typeface.BOLD,
-                                        Math.min(5 / scale, height * 0.4),
-                                        Canvas.Place.CENTRE,
-                                        page.left() + width / 2,
-                                        page.top() - height / 2 - Math.min(5 / scale, height * 0.4) * 0.36,
+                                        size,
+                                        Canvas.Place.LEFT,
+                                        page.left() + size * 0.4,
+                                        page.top() - size * 1.15,
                                         Tiling.label(row, column));
                     }
                 } else {
@@ -95,18 +97,17 @@ final class PageMap {
             coarse(canvas, block.outlines().get(i), 0.4 / scale);
             canvas.draw();
         }
-        Box bounds = block.bounds();
-        List<String> words =
-                Wrapped.lines(block.words(), Typeface.BOLD, 2.3 / scale, Math.max(bounds.width() * 0.6, 8 / scale));
+        double size = 2.3 / scale;
+        Point at =
+                block.leading().piece().label().topLeft().plus(block.leading().shift());
+        double room = block.leading().piece().label().width();
+        for (String word : block.words().split(" ")) {
+            room = Math.max(room, Typeface.BOLD.width(word, size) * 1.001);
+        }
+        List<String> words = Wrapped.lines(block.words(), Typeface.BOLD, size, room);
         canvas.ink(Ink.TEXT);
         for (int i = 0; i < words.size(); i++) {
-            canvas.text(
-                    Typeface.BOLD,
-                    2.3 / scale,
-                    Canvas.Place.CENTRE,
-                    (bounds.left() + bounds.right()) / 2,
-                    bounds.bottom() + bounds.height() * 0.62 - i * 2.8 / scale,
-                    words.get(i));
+            canvas.text(Typeface.BOLD, size, Canvas.Place.LEFT, at.x(), at.y() - size * (0.75 + 1.2 * i), words.get(i));
         }
         canvas.restore();
     }

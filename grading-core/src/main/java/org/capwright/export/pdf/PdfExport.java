@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.GregorianCalendar;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.CRC32;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -51,13 +52,30 @@ public final class PdfExport {
      * @throws InvalidMeasuresException if the paper is too narrow for the pieces (pointer {@code /paper/width}) or a size is not in the run
      */
     public static void write(PatternSet set, PdfOptions options, OutputStream out) throws IOException {
-        PdfExport export = new PdfExport(set, options);
         Paper paper = options.paper();
         if (paper instanceof Paper.Sheets sheets) {
-            export.onSheets(sheets, Tiling.fewest(export.blocks, sheets), out);
+            write(set, options, sheets, blocks -> Tiling.fewest(blocks, sheets), out);
         } else if (paper instanceof Paper.Roll roll) {
-            export.onRoll(roll, out);
+            new PdfExport(set, options).onRoll(roll, out);
         }
+    }
+
+    /** Prints on pages already laid out. */
+    static void write(PatternSet set, PdfOptions options, Paper.Sheets paper, Layout layout, OutputStream out)
+            throws IOException {
+        PdfExport export = new PdfExport(set, options);
+        export.onSheets(paper, layout.of(export.blocks), out);
+    }
+
+    /** Lays blocks out on pages. */
+    interface Layout {
+        /**
+         * Lays out.
+         *
+         * @param blocks what is printed
+         * @return the pages
+         */
+        Tiling of(List<Block> blocks);
     }
 
     private static List<Integer> chosen(PatternSet set, List<String> labels) {
@@ -84,7 +102,7 @@ public final class PdfExport {
         CoverFlow flow = CoverFlow.within(paper.width() - 2 * Paper.MARGIN, paper.height() - 2 * Paper.MARGIN);
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
         List<Page> pages = new ArrayList<>();
-        for (Canvas content : flow.pages(cover.bands(new PageMap(tiling, false)), lettering)) {
+        for (Canvas content : flow.pages(cover.bands(Optional.of(new PageMap(tiling, false))), lettering)) {
             pages.add(new Page(paper.width(), paper.height(), content));
         }
         pages.addAll(tilePages(tiling, List.of(), flow));
@@ -93,14 +111,26 @@ public final class PdfExport {
 
     private void onRoll(Paper.Roll roll, OutputStream out) throws IOException {
         CoverFlow flow = CoverFlow.within(Paper.A4.width() - 2 * Paper.MARGIN, Paper.A4.height() - 2 * Paper.MARGIN);
-        Tiling bare = Tiling.roll(blocks, roll, 0, flow.width());
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
-        int panels = flow.count(cover.bands(new PageMap(bare, true)));
-        int beside = (int) Math.floor((bare.printedWidth() + Sheet.GAP) / (flow.width() + Sheet.GAP));
-        double head = Math.ceil((double) panels / beside) * (flow.height() + Sheet.GAP);
-        Tiling tiling = Tiling.roll(blocks, roll, head, flow.width());
-        List<Canvas> drawn = flow.pages(cover.bands(new PageMap(tiling, true)), lettering);
+        // The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several
+        // pages.
+        Tiling tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.empty())));
+        if (!tiling.single()) {
+            tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.of(new PageMap(tiling, true)))));
+        }
+        Optional<PageMap> map = tiling.single() ? Optional.empty() : Optional.of(new PageMap(tiling, true));
+        List<Canvas> drawn = flow.pages(cover.bands(map), lettering);
         save(tilePages(tiling, drawn, flow), drawn, out);
+    }
+
+    private Tiling belowPanels(Paper.Roll roll, CoverFlow flow, int panels) {
+        double head = Math.ceil((double) panels / beside(roll.width() - 2 * Paper.MARGIN, flow))
+                * (flow.height() + Sheet.GAP);
+        return Tiling.roll(blocks, roll, head, flow.width());
+    }
+
+    private static int beside(double width, CoverFlow flow) {
+        return Math.max(1, (int) Math.floor((width + Sheet.GAP) / (flow.width() + Sheet.GAP)));
     }
 
     /** A page of the file; the origin of its content is the upper left corner between the margins. */
@@ -131,7 +161,7 @@ public final class PdfExport {
                 .box(0, -printed.height(), printed.width(), printed.height())
                 .clip();
         canvas.move(-printed.left(), -printed.top());
-        int beside = (int) Math.floor((tiling.printedWidth() + Sheet.GAP) / (flow.width() + Sheet.GAP));
+        int beside = beside(tiling.printedWidth(), flow);
         for (int i = 0; i < panels.size(); i++) {
             double x = i % beside * (flow.width() + Sheet.GAP);
             double y = -(i / beside) * (flow.height() + Sheet.GAP);
@@ -143,7 +173,7 @@ public final class PdfExport {
             if (placed.bounds().grown(Sheet.RIM).meets(printed)) {
                 canvas.save()
                         .move(placed.at().x(), placed.at().y())
-                        .form("P" + blocks.indexOf(placed.block()))
+                        .form("P" + placed.block().position())
                         .restore();
             }
         }

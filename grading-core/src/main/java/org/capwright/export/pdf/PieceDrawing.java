@@ -1,11 +1,11 @@
 package org.capwright.export.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.pattern.EdgeKind;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
@@ -28,24 +28,31 @@ final class PieceDrawing {
     static final Stroke NOTCH = Stroke.solid(Ink.BLACK, 0.4);
 
     /** Of the sizes in a nest that do not carry the label, pleats are marked this far from the edge only, mm. */
-    private static final double TICK = 12;
+    private static final double TICK = 8;
 
     private static final double SIZE_LABEL = 3.2;
     private static final double NOTCH_LENGTH = 6;
 
     private final Canvas canvas;
     private final Block block;
+    private final List<Outline> outlines;
 
     private PieceDrawing(Canvas canvas, Block block) {
         this.canvas = canvas;
         this.block = block;
+        outlines = block.layers().stream()
+                .map(layer -> new Outline(layer.piece().cutLine()))
+                .toList();
     }
 
     static void draw(Canvas canvas, Block block) {
         PieceDrawing drawing = new PieceDrawing(canvas, block);
         for (int i = 0; i < block.layers().size(); i++) {
-            drawing.layer(i);
+            if (i != block.lead()) {
+                drawing.layer(i);
+            }
         }
+        drawing.layer(block.lead()); // last, so that it lies on top
         drawing.label();
     }
 
@@ -85,32 +92,56 @@ final class PieceDrawing {
 
     private void cutLine(Block.Layer layer, int position) {
         Piece piece = layer.piece();
+        Outline outline = outlines.get(position);
         canvas.stroke(layer.stroke());
-        Outline outline = new Outline(piece.cutLine());
-        List<double[]> gaps = new ArrayList<>();
+        List<double[]> labels = new ArrayList<>();
         if (block.nested()) {
             double width = Typeface.BOLD.width(piece.size(), SIZE_LABEL);
-            for (double at : labelPlaces(piece, outline, position, width)) {
-                gaps.add(new double[] {at - width / 2 - 0.8, at + width / 2 + 0.8});
+            for (double at : SizeLabels.places(block, outlines, position, width + 1.6)) {
+                labels.add(new double[] {at - width / 2 - 0.8, at + width / 2 + 0.8});
             }
         }
+        List<double[]> folds = FoldEdge.stretches(piece, outline);
+        List<double[]> gaps = new ArrayList<>(labels);
+        gaps.addAll(folds);
+        gaps.sort(Comparator.comparingDouble(gap -> gap[0]));
         if (gaps.isEmpty()) {
             canvas.polyline(piece.cutLine()).close().draw();
-            return;
         }
         for (int i = 0; i < gaps.size(); i++) {
             double from = gaps.get(i)[1];
             double to = i + 1 < gaps.size() ? gaps.get(i + 1)[0] : gaps.get(0)[0] + outline.length();
-            canvas.polyline(outline.part(from, to)).draw();
+            if (to > from + 1e-6) {
+                canvas.polyline(outline.part(from, to)).draw();
+            }
         }
         canvas.ink(layer.stroke().ink());
-        for (double[] gap : gaps) {
+        for (double[] gap : labels) {
             Point along = outline.at(gap[1]).minus(outline.at(gap[0])).unit();
-            Point upright = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() < 0 ? along.times(-1) : along;
+            Point upright = upright(along);
             Point middle =
                     outline.at((gap[0] + gap[1]) / 2).minus(upright.left().times(SIZE_LABEL * Typeface.CAPITAL / 2));
             written(Typeface.BOLD, SIZE_LABEL, middle, upright, piece.size());
         }
+        boolean lead = position == block.lead();
+        canvas.stroke(lead ? FOLD : coloured(FOLD, layer.stroke().ink()));
+        for (double[] fold : folds) {
+            Point a = outline.at(fold[0]);
+            Point b = outline.at(fold[1]);
+            if (lead) {
+                canvas.polyline(List.of(a, b)).draw();
+            } else {
+                FoldEdge.beyond(block, a.plus(layer.shift()), b.plus(layer.shift()))
+                        .forEach(part -> canvas.from(part.start().minus(layer.shift()))
+                                .to(part.end().minus(layer.shift()))
+                                .draw());
+            }
+        }
+    }
+
+    /** A direction turned so that words along it can be read from below or from the right. */
+    private static Point upright(Point along) {
+        return along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() < 0 ? along.times(-1) : along;
     }
 
     /** Text along a direction, centred on a point of its base line. */
@@ -119,41 +150,6 @@ final class PieceDrawing {
                 .transform(along.x(), along.y(), -along.y(), along.x(), middle.x(), middle.y())
                 .text(face, size, Canvas.Place.CENTRE, 0, 0, text)
                 .restore();
-    }
-
-    /** One place on every long stretch between corners; the sizes take turns along it, so that their labels lie clear of one another. */
-    private List<Double> labelPlaces(Piece piece, Outline outline, int position, double width) {
-        List<Double> places = new ArrayList<>();
-        List<Integer> corners = piece.cutCorners();
-        int sizes = block.layers().size();
-        for (int i = 0; i < corners.size(); i++) {
-            double from = outline.distance(corners.get(i));
-            double to = i + 1 < corners.size()
-                    ? outline.distance(corners.get(i + 1))
-                    : outline.distance(corners.get(0)) + outline.length();
-            double share = (to - from) / (sizes + 1);
-            if (share > width + 3 && !onFold(piece, outline.at((from + to) / 2))) {
-                places.add(from + share * (position + 1));
-            }
-        }
-        if (corners.isEmpty()) {
-            places.add(outline.length() / (sizes + 1) * (position + 1));
-        }
-        places.sort(Double::compare);
-        return places;
-    }
-
-    private static boolean onFold(Piece piece, Point p) {
-        for (PieceEdge edge : piece.edges()) {
-            if (edge.kind() == EdgeKind.FOLD) {
-                Point start = edge.curve().start();
-                Point along = edge.curve().end().minus(start).unit();
-                if (Math.abs(along.cross(p.minus(start))) < 0.5) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private void mark(MarkLine mark, Piece piece, boolean lead, Ink ink) {
@@ -177,7 +173,7 @@ final class PieceDrawing {
             case BICEP_LINE, ELBOW_LINE -> {
                 stroke(lead ? LEVEL : coloured(LEVEL, ink), line);
                 if (lead) {
-                    along(line, mark.name(), 0.25);
+                    along(line, mark.name(), 0.72);
                 }
             }
             case PLEAT_FOLD, PLEAT_PLACEMENT -> {
@@ -212,7 +208,7 @@ final class PieceDrawing {
     /** Small words just above a line, at a share of its length. */
     private void along(Curve line, String words, double share) {
         Point along = line.end().minus(line.start()).unit();
-        Point upright = along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() < 0 ? along.times(-1) : along;
+        Point upright = upright(along);
         canvas.ink(Ink.TEXT);
         written(
                 Typeface.REGULAR,
@@ -222,10 +218,10 @@ final class PieceDrawing {
                 words);
     }
 
-    /** The fold edge, and a bracket whose arrows point at it. */
+    /** A bracket whose arrows point at the fold edge; a fold line inside the piece is only drawn. */
     private void fold(Piece piece, Curve line) {
-        stroke(FOLD, line);
         if (!piece.onFold()) {
+            stroke(FOLD, line);
             return;
         }
         Point start = line.start();
@@ -251,7 +247,7 @@ final class PieceDrawing {
         along(Curve.line(aIn, bIn), "place on the fold of the cloth", 0.5);
     }
 
-    /** Arrows from each pleat fold to the line on which it is placed, at the inner end of the shorter one. */
+    /** Arrows from each pleat fold to the line on which it is placed, well inside. */
     private void pleatArrows(Piece piece, boolean lead) {
         if (!lead) {
             return;
@@ -265,7 +261,7 @@ final class PieceDrawing {
         for (int i = 0; i < folds.size(); i++) {
             Curve fold = folds.get(i);
             Curve placement = placements.get(i);
-            double depth = Math.min(Math.min(fold.length(), placement.length()), TICK) * 0.8;
+            double depth = Math.min(fold.length(), placement.length()) * 0.4;
             Point from = fold.pointAtLength(depth);
             Point to = placement.pointAtLength(depth);
             if (from.distanceTo(to) > 3) {
@@ -323,7 +319,8 @@ final class PieceDrawing {
         Block.Layer layer = block.leading();
         PieceLabel label = layer.piece().label();
         List<String> lines = block.nested() ? NestLabel.lines(block) : label.lines();
-        double size = label.lineHeight() * 0.6 / Typeface.CAPITAL;
+        double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;
+        double size = natural;
         for (int i = 0; i < lines.size(); i++) {
             Typeface face = i == 0 ? Typeface.BOLD : Typeface.REGULAR;
             size = Math.min(size, face.sizeWithin(lines.get(i), size, label.width()));
@@ -336,7 +333,7 @@ final class PieceDrawing {
                     size,
                     Canvas.Place.LEFT,
                     at.x(),
-                    at.y() - label.lineHeight() * (i + 0.8),
+                    at.y() - label.lineHeight() * size / natural * (i + 0.8),
                     lines.get(i));
         }
     }

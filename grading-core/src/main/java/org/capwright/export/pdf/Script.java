@@ -2,14 +2,14 @@ package org.capwright.export.pdf;
 
 import java.text.Bidi;
 import java.text.Normalizer;
-import java.util.stream.IntStream;
 
 /**
  * A line of text made ready to be shown: composed, in the order in which the eye meets the characters, and every character that the font has not replaced.
  *
  * @param text the text as given
  * @param shown code points from left to right
- * @param altered whether what is shown differs from the text, so that the file must say what is meant
+ * @param altered whether signs were replaced, so that the file must say what is meant; not for scripts that run from right to left: readers put what is shown
+ *     back into the order of reading by themselves, and would turn round what the file says as well
  */
 record Script(String text, int[] shown, boolean altered) {
 
@@ -22,17 +22,13 @@ record Script(String text, int[] shown, boolean altered) {
                 : Normalizer.normalize(given, Normalizer.Form.NFC);
         boolean plain = text.chars().allMatch(c -> c < HEBREW);
         int[] ordered = plain ? text.codePoints().toArray() : visualOrder(text);
-        boolean altered = !plain
-                && !text.codePoints()
-                        .boxed()
-                        .toList()
-                        .equals(IntStream.of(ordered).boxed().toList());
+        boolean altered = false;
         for (int i = 0; i < ordered.length; i++) {
             if (Character.isISOControl(ordered[i])) {
                 ordered[i] = ' ';
             } else if (!face.has(ordered[i])) {
                 ordered[i] = Typeface.REPLACEMENT;
-                altered = true;
+                altered = plain || !Bidi.requiresBidi(text.toCharArray(), 0, text.length());
             }
         }
         return new Script(given, ordered, altered);

@@ -80,17 +80,17 @@ final class SheetFurniture {
         canvas.ink(Ink.SHEET)
                 .text(
                         Typeface.BOLD,
-                        9,
+                        8,
                         Canvas.Place.LEFT,
-                        Paper.OVERLAP + 4,
-                        -Paper.OVERLAP - 9,
+                        Paper.OVERLAP + 3,
+                        -Paper.OVERLAP - 8,
                         Tiling.label(row, column))
                 .text(
                         Typeface.REGULAR,
-                        Typeface.REGULAR.sizeWithin(words, 2.6, width * 0.45),
+                        Typeface.REGULAR.sizeWithin(words, 2.6, width / 2 - Paper.OVERLAP - 3 - 2 * CROSS),
                         Canvas.Place.LEFT,
-                        Paper.OVERLAP + 4,
-                        -Paper.OVERLAP - 13.5,
+                        Paper.OVERLAP + 3,
+                        -Paper.OVERLAP / 2 - 0.9,
                         words);
     }
 }

@@ -10,31 +10,49 @@ import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 
-/** The pieces of the base size drawn small, opened out where they are cut on the fold, seams only. */
+/** The pieces of the base size drawn small, opened out where they are cut on the fold, seams only; main cloth, lining and interfacing of a part lie in a stack. */
 final class SleevePicture {
 
-    private static final double BETWEEN = 3;
-    private static final double WORDS = 8;
+    private static final double BETWEEN = 4;
+    private static final double STEP_RIGHT = 3.2;
+    private static final double STEP_UP = 0.9;
+    private static final double LINE = 3;
 
-    private final List<Piece> pieces;
-    private final List<Box> boxes = new ArrayList<>();
+    private final List<Stack> stacks = new ArrayList<>();
     private final double scale;
     private final double height;
     private final String size;
 
+    /** Pieces of one part, the first on top, and the box about each of them. */
+    private record Stack(String part, List<Piece> pieces, Box box) {
+        double width(double scale) {
+            return box.width() * scale + STEP_RIGHT * (pieces.size() - 1);
+        }
+    }
+
     SleevePicture(PatternSet set, double width, double height) {
-        pieces = set.sizes().get(set.run().base());
         size = set.run().baseSize().label();
         this.height = height;
-        double together = 0;
-        double highest = 0;
-        for (Piece piece : pieces) {
-            Box box = box(piece);
-            boxes.add(box);
-            together += box.width();
-            highest = Math.max(highest, box.height());
+        for (Piece piece : set.sizes().get(set.run().base())) {
+            String part = piece.kind().id().split("-")[0];
+            Stack last = stacks.isEmpty() ? null : stacks.get(stacks.size() - 1);
+            if (last != null && last.part.equals(part)) {
+                last.pieces.add(piece);
+                stacks.set(stacks.size() - 1, new Stack(part, last.pieces, last.box.including(box(piece))));
+            } else {
+                stacks.add(new Stack(part, new ArrayList<>(List.of(piece)), box(piece)));
+            }
         }
-        scale = Math.min((width - BETWEEN * (pieces.size() - 1)) / together, (height - WORDS) / highest);
+        double together = 0;
+        double room = width - BETWEEN * (stacks.size() - 1);
+        double greatest = Double.POSITIVE_INFINITY;
+        for (Stack stack : stacks) {
+            together += stack.box.width();
+            room -= STEP_RIGHT * (stack.pieces.size() - 1);
+            double free = height - LINE * stack.pieces.size() - STEP_UP * (stack.pieces.size() - 1) - 2;
+            greatest = Math.min(greatest, free / stack.box.height());
+        }
+        scale = Math.min(room / together, greatest);
     }
 
     private static Box box(Piece piece) {
@@ -52,28 +70,38 @@ final class SleevePicture {
 
     void draw(Canvas canvas, double left, double top) {
         double x = left;
-        for (int i = 0; i < pieces.size(); i++) {
-            Piece piece = pieces.get(i);
-            Box box = boxes.get(i);
-            canvas.save()
-                    .transform(scale, 0, 0, scale, x - box.left() * scale, top - box.top() * scale)
-                    .ink(ink(piece.kind().material()))
-                    .stroke(Stroke.solid(Ink.TEXT, 0.2 / scale));
-            outline(canvas, piece);
-            canvas.restore();
-            double room = box.width() * scale + BETWEEN - 0.6;
-            List<String> words = Wrapped.lines(piece.kind().words(), Typeface.REGULAR, 2.3, room);
+        for (Stack stack : stacks) {
+            Box box = stack.box;
+            int count = stack.pieces.size();
+            double y = top - STEP_UP * (count - 1);
+            for (int i = count - 1; i >= 0; i--) {
+                Piece piece = stack.pieces.get(i);
+                canvas.save()
+                        .transform(
+                                scale,
+                                0,
+                                0,
+                                scale,
+                                x + STEP_RIGHT * i - box.left() * scale,
+                                y + STEP_UP * i - box.top() * scale)
+                        .ink(ink(piece.kind().material()))
+                        .stroke(Stroke.solid(Ink.TEXT, 0.2 / scale));
+                outline(canvas, piece);
+                canvas.restore();
+            }
+            double room = stack.width(scale) + BETWEEN - 1;
             canvas.ink(Ink.TEXT);
-            for (int k = 0; k < words.size(); k++) {
+            for (int i = 0; i < count; i++) {
+                String words = stack.pieces.get(i).kind().words();
                 canvas.text(
                         Typeface.REGULAR,
-                        Typeface.REGULAR.sizeWithin(words.get(k), 2.3, room),
+                        Typeface.REGULAR.sizeWithin(words, 2.5, room),
                         Canvas.Place.CENTRE,
                         x + box.width() * scale / 2,
-                        top - box.height() * scale - 3.2 - 2.8 * k,
-                        words.get(k));
+                        y - box.height() * scale - 3.6 - LINE * i,
+                        words);
             }
-            x += box.width() * scale + BETWEEN;
+            x += stack.width(scale) + BETWEEN;
         }
         canvas.ink(Ink.QUIET)
                 .text(

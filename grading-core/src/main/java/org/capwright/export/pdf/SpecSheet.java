@@ -10,10 +10,10 @@ import org.capwright.pattern.PatternSet;
 /** The spec table as bands: each point of measure with its values, and the jumps between the columns they lie between. */
 final class SpecSheet {
 
-    private static final double NAME = 38;
+    private static final double LEAST_NAME = 38;
     private static final double TOLERANCE = 14;
     private static final double LEAST_COLUMN = 12;
-    private static final double WIDEST_COLUMN = 20;
+    private static final double WIDEST_COLUMN = 26;
     private static final double FIGURE = 2.9;
     private static final double JUMP = 2.2;
 
@@ -22,26 +22,29 @@ final class SpecSheet {
     private final int first;
     private final int last;
     private final double column;
+    private final double name;
 
-    private SpecSheet(SpecTable table, Unit unit, int first, int last, double column) {
+    private SpecSheet(SpecTable table, Unit unit, int first, int last, double column, double name) {
         this.table = table;
         this.unit = unit;
         this.first = first;
         this.last = last;
         this.column = column;
+        this.name = name;
     }
 
     static List<Band> bands(PatternSet set, double width, Band heading) {
         SpecTable table = SpecTable.of(set.run());
-        double room = width - NAME - TOLERANCE;
+        double room = width - LEAST_NAME - TOLERANCE;
         int sizes = table.sizes().size();
         int groups = (int) Math.ceil(sizes / Math.floor(room / LEAST_COLUMN));
         int inGroup = (sizes + groups - 1) / groups;
         double column = Math.min(WIDEST_COLUMN, room / inGroup);
+        double name = width - TOLERANCE - column * inGroup;
         List<Band> bands = new ArrayList<>();
         bands.add(heading.keptWithNext());
         for (int first = 0; first < sizes; first += inGroup) {
-            new SpecSheet(table, set.title().unit(), first, Math.min(sizes, first + inGroup), column).add(bands);
+            new SpecSheet(table, set.title().unit(), first, Math.min(sizes, first + inGroup), column, name).add(bands);
         }
         return bands;
     }
@@ -57,11 +60,11 @@ final class SpecSheet {
     }
 
     private double middle(double left, int size) {
-        return left + NAME + (size - first + 0.5) * column;
+        return left + name + (size - first + 0.5) * column;
     }
 
     private double right(double left) {
-        return left + NAME + (last - first) * column + TOLERANCE;
+        return left + name + (last - first) * column + TOLERANCE;
     }
 
     private void header(Canvas canvas, double left, double top) {
@@ -95,7 +98,7 @@ final class SpecSheet {
         canvas.ink(Ink.TEXT)
                 .text(
                         Typeface.REGULAR,
-                        Typeface.REGULAR.sizeWithin(row.name(), FIGURE, NAME - 2),
+                        Typeface.REGULAR.sizeWithin(row.name(), FIGURE, name - 2),
                         Canvas.Place.LEFT,
                         left,
                         top - 3.4,

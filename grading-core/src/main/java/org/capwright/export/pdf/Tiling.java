@@ -1,6 +1,5 @@
 package org.capwright.export.pdf;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Point;
 import org.capwright.measure.InvalidMeasuresException;
@@ -211,17 +210,5 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             page = Math.ceil((Math.ceil(sheet.height()) - Paper.OVERLAP) / pages) + Paper.OVERLAP + 2 * Paper.MARGIN;
         }
         return of(new Sheet(sheet.placed(), usable, Math.max(sheet.height(), head)), roll.width(), page);
-    }
-
-    List<int[]> pages() {
-        List<int[]> pages = new ArrayList<>();
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                if (needs(row, column)) {
-                    pages.add(new int[] {row, column});
-                }
-            }
-        }
-        return pages;
     }
 }

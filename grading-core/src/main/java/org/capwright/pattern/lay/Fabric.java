@@ -3,6 +3,7 @@ package org.capwright.pattern.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Violation;
@@ -34,6 +35,9 @@ public record Fabric(
         double gap,
         double step) {
 
+    /** The widest cloth that is laid, mm. */
+    static final double WIDEST = 10_000;
+
     /** How the cloth lies on the table. */
     public enum Laying {
         /** In one layer, right side up. */
@@ -58,7 +62,7 @@ public record Fabric(
     public Fabric {
         List<Violation> found = new ArrayList<>();
         String at = "/fabric/" + id(material);
-        length(found, at + "/width", "the width of a cloth", width, 100, 10_000);
+        length(found, at + "/width", "the width of a cloth", width, 100, WIDEST);
         share(found, at + "/shrinkageLengthwise", shrinkageLengthwise, 0.5);
         share(found, at + "/shrinkageCrosswise", shrinkageCrosswise, 0.5);
         share(found, at + "/waste", waste, 1);
@@ -151,9 +155,9 @@ public record Fabric(
                     pointer,
                     "a share of the cloth must lie in its range",
                     Quantity.RATIO,
-                    java.util.OptionalDouble.of(value),
-                    java.util.OptionalDouble.of(0),
-                    java.util.OptionalDouble.of(greatest)));
+                    OptionalDouble.of(value),
+                    OptionalDouble.of(0),
+                    OptionalDouble.of(greatest)));
         }
     }
 }

@@ -32,8 +32,10 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     /** Any fixed number serves: the seed of the exchanges that the search tries. */
     static final long SEED = 3646;
 
-    /** How many heights the search may look up for one section; about 0.1 s. */
-    private static final long BUDGET = 60_000;
+    /** How many no-fit regions the search may look up: this many per pair of placings, up to the most for one section. */
+    private static final long BUDGET_PER_PAIR = 5_000;
+
+    private static final long MOST_BUDGET = 600_000;
 
     private static final double TOLERANCE = 0.5;
 
@@ -132,22 +134,27 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             Nesting nesting, List<Nesting.Item> section, Shape[] shapes, Fabric fabric, long seed) {
         double area = 0;
         double longest = 0;
+        double onFold = 0;
         Nesting.Item[] free = new Nesting.Item[section.size()];
         Nesting.Item[] oneWay = new Nesting.Item[section.size()];
         for (int i = 0; i < free.length; i++) {
             Nesting.Item item = section.get(i);
             area += shapes[item.shape()].area;
             longest = Math.max(longest, shapes[item.shape()].length());
+            onFold += item.onFold() ? shapes[item.shape()].foldLength() : 0;
             free[i] = item;
             int[] upright =
                     Arrays.stream(item.flips()).filter(flip -> (flip & 1) == 0).toArray();
-            oneWay[i] = new Nesting.Item(item.shape(), upright, item.onFold());
+            oneWay[i] = i > 0 && section.get(i - 1) == item
+                    ? oneWay[i - 1]
+                    : new Nesting.Item(item.shape(), upright, item.onFold());
         }
-        double bound = Math.max(longest, area / fabric.usableWidth());
+        long budget = Math.min(MOST_BUDGET, BUDGET_PER_PAIR * free.length * free.length);
+        double bound = Math.max(Math.max(longest, onFold), area / fabric.usableWidth());
         // A lay with the nap is a lay without as well: so leaving the nap out of account never costs length.
-        Nesting.Solution best = nesting.solve(oneWay, bound, seed, BUDGET);
+        Nesting.Solution best = nesting.solve(oneWay, bound, seed, budget);
         if (fabric.nap() == Fabric.Nap.WITHOUT) {
-            Nesting.Solution turned = nesting.solve(free, bound, seed, BUDGET);
+            Nesting.Solution turned = nesting.solve(free, bound, seed, budget);
             if (turned.length < best.length) {
                 best = turned;
             }

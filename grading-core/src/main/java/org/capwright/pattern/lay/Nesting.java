@@ -1,17 +1,25 @@
 package org.capwright.pattern.lay;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Places shapes on a strip of given width so that little length is used. Every shape in turn goes to the place where it reaches least far along the cloth
- * (bottom-left filling) among all places that the no-fit regions of those already placed leave free, holes between outlines included. Orders by area,
- * length, width and box are tried under three measures of "far"; then seeded exchanges in the best order are kept when they do not lengthen the lay. The
- * work is bounded by a count of looked-up heights, never by a clock, so that the same input gives the same lay.
+ * (bottom-left filling) among the places that the no-fit regions of those already placed leave free, holes between outlines included. Orders by area,
+ * length, width and box are tried under three measures of "far"; then the order, and the flips, are altered at random from a fixed seed. Tried are, across
+ * the cloth, the edges, the turns of every no-fit region and a coarse comb refined by halving; along the cloth the place is exact. What would fit only
+ * exactly into a bay of one and the same outline is not found.
+ *
+ * <p>The work is bounded by a count of looked-up regions, never by a clock, so that the same input gives the same lay.
  */
 final class Nesting {
 
-    /** What is placed: a shape in the flips that are allowed. */
+    /** What is placed: a shape in the flips that are allowed. Like items share one instance, as its array is compared by identity. */
     record Item(int shape, int[] flips, boolean onFold) {}
 
     /** A solution: per item its flip and translation. */
@@ -42,8 +50,36 @@ final class Nesting {
         CENTRE
     }
 
+    /** Which flips a first filling may use. */
+    private enum Turning {
+        /** Whichever reaches least far. */
+        FREE,
+        /** Like pieces are turned in turn, the first as drawn: top to tail. */
+        DRAWN_FIRST,
+        /** Like pieces are turned in turn, the first turned. */
+        TURNED_FIRST;
+
+        /** Per item the flip it must take, or -1. */
+        int[] of(Item[] items, int[] order) {
+            int[] force = new int[items.length];
+            Arrays.fill(force, -1);
+            if (this != FREE) {
+                Map<Item, Integer> seen = new HashMap<>();
+                for (int item : order) {
+                    int[] flips = items[item].flips;
+                    int nth = seen.merge(items[item], 1, Integer::sum);
+                    force[item] = flips[(this == DRAWN_FIRST ? nth + 1 : nth) % 2 * (flips.length - 1)];
+                }
+            }
+            return force;
+        }
+    }
+
     private static final double LEVEL = 1e-7;
     private static final int FINE_STEPS = 12;
+    private static final int COMB = 12;
+    private static final int TRIES = 80;
+    private static final double DETOUR = 0.01;
 
     private final Shape[] shapes;
     private final NoFitTable table;
@@ -75,7 +111,7 @@ final class Nesting {
      * @param items what to place
      * @param bound no lay can be shorter; the search stops when it is reached
      * @param seed of the exchanges
-     * @param budget how many heights may be looked up
+     * @param budget how many no-fit regions may be looked up
      */
     Solution solve(Item[] items, double bound, long seed, long budget) {
         int n = items.length;
@@ -85,43 +121,52 @@ final class Nesting {
         int[] bestOrder = new int[n];
         Reach bestReach = Reach.RIGHT_END;
         int[] forced = new int[n];
-        Arrays.fill(forced, -1);
-        for (int[] order : orders(items)) {
-            for (Reach reach : Reach.values()) {
-                if (best.length < Double.POSITIVE_INFINITY && work > budget) {
-                    break;
-                }
-                fill(items, order, reach, forced, trial, best.length);
-                if (trial.length < best.length - LEVEL) {
-                    best.copyFrom(trial);
-                    System.arraycopy(order, 0, bestOrder, 0, n);
-                    bestReach = reach;
-                }
-                if (best.length <= bound + LEVEL) {
-                    return best;
+        int[][] orders = orders(items);
+        for (Turning turning : Turning.values()) {
+            for (int[] order : orders) {
+                int[] force = turning.of(items, order);
+                for (Reach reach : Reach.values()) {
+                    if (best.length < Double.POSITIVE_INFINITY && work > budget / 2) {
+                        break;
+                    }
+                    fill(items, order, reach, force, trial, best.length);
+                    if (trial.length < best.length - LEVEL) {
+                        best.copyFrom(trial);
+                        System.arraycopy(order, 0, bestOrder, 0, n);
+                        System.arraycopy(force, 0, forced, 0, n);
+                        bestReach = reach;
+                    }
+                    if (best.length <= bound + LEVEL) {
+                        return best;
+                    }
                 }
             }
         }
+        // Record-to-record travel (Dueck, 1993): walk on from any lay that is little longer than the best one, and less
+        // and less so.
         SplittableRandom random = new SplittableRandom(seed);
+        int[] current = bestOrder.clone();
+        Reach currentReach = bestReach;
         int[] order = new int[n];
         int[] force = new int[n];
-        int tries = 40 * n * n + 40;
+        int tries = TRIES * n * n;
+        long start = work;
         for (int t = 0; t < tries && work < budget && best.length > bound + LEVEL; t++) {
-            System.arraycopy(bestOrder, 0, order, 0, n);
+            System.arraycopy(current, 0, order, 0, n);
             System.arraycopy(forced, 0, force, 0, n);
-            Reach reach = bestReach;
-            int changes = 1 + random.nextInt(3);
+            Reach reach = currentReach;
+            int changes = 1 + random.nextInt(2);
             for (int c = 0; c < changes; c++) {
                 int i = random.nextInt(n);
                 int j = random.nextInt(n);
-                switch (random.nextInt(5)) {
-                    case 0, 1 -> {
+                switch (random.nextInt(8)) {
+                    case 0, 1, 2 -> {
                         int held = order[i];
                         order[i] = order[j];
                         order[j] = held;
                     }
-                    case 2 -> move(order, i, j);
-                    case 3 -> {
+                    case 3, 4 -> move(order, i, j);
+                    case 5, 6 -> {
                         int[] flips = items[i].flips;
                         int pick = random.nextInt(flips.length + 1);
                         force[i] = pick == flips.length ? -1 : flips[pick];
@@ -129,14 +174,16 @@ final class Nesting {
                     default -> reach = Reach.values()[random.nextInt(3)];
                 }
             }
-            fill(items, order, reach, force, trial, best.length + LEVEL);
-            if (trial.length <= best.length + LEVEL) {
+            double left = 1 - Math.max((double) (work - start) / Math.max(1, budget - start), (double) t / tries);
+            double allowed = best.length * (1 + DETOUR * left) + LEVEL;
+            fill(items, order, reach, force, trial, allowed);
+            if (trial.length <= allowed) {
                 if (trial.length < best.length) {
                     best.copyFrom(trial);
                 }
-                System.arraycopy(order, 0, bestOrder, 0, n);
+                System.arraycopy(order, 0, current, 0, n);
                 System.arraycopy(force, 0, forced, 0, n);
-                bestReach = reach;
+                currentReach = reach;
             }
         }
         return best;
@@ -163,20 +210,19 @@ final class Nesting {
             keys[3][i] = shape.length() * shape.width();
             keys[4][i] = shape.length() + shape.width();
         }
-        int[][] orders = new int[keys.length][];
-        for (int k = 0; k < keys.length; k++) {
-            double[] key = keys[k];
-            Integer[] order = new Integer[n];
-            for (int i = 0; i < n; i++) {
-                order[i] = i;
-            }
-            Arrays.sort(order, (a, b) -> Double.compare(key[b], key[a])); // stable: equal ones keep their order
-            orders[k] = new int[n];
-            for (int i = 0; i < n; i++) {
-                orders[k][i] = order[i];
+        List<int[]> orders = new ArrayList<>();
+        for (double[] key : keys) {
+            // Stable: equal ones keep their order.
+            int[] order = IntStream.range(0, n)
+                    .boxed()
+                    .sorted((a, b) -> Double.compare(key[b], key[a]))
+                    .mapToInt(i -> i)
+                    .toArray();
+            if (orders.stream().noneMatch(known -> Arrays.equals(known, order))) {
+                orders.add(order);
             }
         }
-        return orders;
+        return orders.toArray(new int[0][]);
     }
 
     /** Fills the strip in a given order; gives up, with infinite length, as soon as the lay is longer than {@code limit}. */
@@ -187,6 +233,7 @@ final class Nesting {
             int item = order[k];
             Shape shape = shapes[items[item].shape];
             double bestScore = Double.POSITIVE_INFINITY;
+            double bestTop = Double.POSITIVE_INFINITY;
             double bestX = 0;
             double bestY = 0;
             int bestFlip = -1;
@@ -206,7 +253,7 @@ final class Nesting {
                 double flipY = 0;
                 int flipAt = -1;
                 for (int h = 0; h < count; h++) {
-                    double most = Math.min(bestScore - offset, flipX) - LEVEL;
+                    double most = Math.min(bestScore - offset + 2 * LEVEL, flipX) - LEVEL;
                     double x = leastX(items, order, k, items[item].shape, flip, heights[h], most, into);
                     if (x < most) {
                         flipX = x;
@@ -248,8 +295,11 @@ final class Nesting {
                         }
                     }
                 }
-                if (flipX + offset < bestScore - LEVEL) {
+                // Equally far: the place that leaves the wider strip free above.
+                double top = flipY + shape.highOf(flip);
+                if (flipX + offset < bestScore - LEVEL || (flipX + offset < bestScore + LEVEL && top < bestTop)) {
                     bestScore = flipX + offset;
+                    bestTop = top;
                     bestX = flipX;
                     bestY = flipY;
                     bestFlip = flip;
@@ -275,16 +325,23 @@ final class Nesting {
         }
         heights[1] = highest;
         int count = 2;
+        if (placed > 0) {
+            // Between the turns of single regions, edges of two regions may cross: a coarse comb finds about where.
+            for (int i = 1; i < COMB; i++) {
+                heights[count++] = lowest + (highest - lowest) * i / COMB;
+            }
+        }
         for (int p = 0; p < placed; p++) {
             int other = order[p];
             NoFit region = table.region(items[other].shape, into.flip[other], shape, flip);
             boolean down = table.flipsY();
-            int n = region.heights();
+            double[] turns = table.flipsX() ? region.turnsLeft() : region.turnsRight();
+            int n = turns.length;
             if (count + n > heights.length) {
                 heights = Arrays.copyOf(heights, 2 * (count + n));
             }
             for (int i = 0; i < n; i++) {
-                double y = region.height(i);
+                double y = turns[i];
                 double height = into.y[other] + (down ? -y : y);
                 if (height > lowest && height < highest) {
                     heights[count++] = height;
@@ -319,6 +376,7 @@ final class Nesting {
                 stretch = new double[most];
             }
             int m = region.forbidden(table.flipsY() ? -dy : dy, stretch);
+            work += m == 0 ? 0 : 1;
             if (n + m > blocked.length) {
                 blocked = Arrays.copyOf(blocked, 2 * (n + m));
             }

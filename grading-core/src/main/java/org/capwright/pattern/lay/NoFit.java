@@ -32,6 +32,10 @@ final class NoFit {
     private int[] pairs = new int[128];
     private int slabs;
 
+    private double[] turnsRight = new double[0];
+    private double[] turnsLeft = new double[0];
+    private int mostNumbers;
+
     private NoFit() {}
 
     /** The no-fit region of a fixed polygon and a moving one, both counter-clockwise rings x0, y0, x1, y1, ... */
@@ -43,6 +47,13 @@ final class NoFit {
         }
         region.convolve(fixed, turned);
         region.cutIntoSlabs();
+        region.turnsRight = region.turns(1);
+        region.turnsLeft = region.turns(-1);
+        int most = 0;
+        for (int i = 0; i < region.slabs; i++) {
+            most = Math.max(most, region.first[i + 1] - region.first[i]);
+        }
+        region.mostNumbers = 2 * most + 4;
         return region;
     }
 
@@ -287,22 +298,52 @@ final class NoFit {
         first[slabs] = count;
     }
 
-    /** How many heights there are at which the region changes. */
-    int heights() {
-        return slabs;
+    /** The heights at which the right ends (side 1) or the left ends (side -1) of stretches are least far out, or a stretch begins, ends or divides. */
+    private double[] turns(int side) {
+        double[] heights = new double[slabs];
+        int count = 0;
+        for (int s = 0; s < slabs; s++) {
+            if (s == 0 || s == slabs - 1 || turns(s, side)) {
+                heights[count++] = bottom[s];
+            }
+        }
+        return Arrays.copyOf(heights, count);
     }
 
-    /** A height at which the region changes, lowest first. */
-    double height(int position) {
-        return bottom[position];
+    private boolean turns(int slab, int side) {
+        int below = first[slab - 1];
+        int above = first[slab];
+        int numbers = first[slab + 1] - above;
+        if (above - below != numbers) {
+            return true;
+        }
+        double y = bottom[slab];
+        for (int i = 0; i < numbers; i++) {
+            int lower = pairs[below + i];
+            int upper = pairs[above + i];
+            if (Math.abs(at(lower, y) - at(upper, y)) > 1e-6) {
+                return true;
+            }
+            boolean rightEnd = (i & 1) == 1;
+            if (rightEnd == (side > 0)) {
+                double before = side * (highX[lower] - lowX[lower]);
+                double after = side * (highX[upper] - lowX[upper]);
+                if ((before < 0 && after >= 0) || (before <= 0 && after > 0)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
-    double lowest() {
-        return bottom[0];
+    /** The heights worth trying from the right of the region: ascending. */
+    double[] turnsRight() {
+        return turnsRight;
     }
 
-    double highest() {
-        return bottom[slabs - 1];
+    /** The heights worth trying from the left of the region: ascending. */
+    double[] turnsLeft() {
+        return turnsLeft;
     }
 
     /**
@@ -355,10 +396,6 @@ final class NoFit {
 
     /** The most numbers that {@link #forbidden} can write. */
     int mostNumbers() {
-        int most = 0;
-        for (int s = 0; s < slabs; s++) {
-            most = Math.max(most, first[s + 1] - first[s]);
-        }
-        return 2 * most + 4;
+        return mostNumbers;
     }
 }

@@ -15,6 +15,12 @@ final class OuterOutline {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
+    /**
+     * JTS joins the sides at corners of less than 0.05 rad by a short cut, which comes nearer by the factor cos 0.05 (seen in version 1.20; a property test
+     * keeps watch): so much more is asked for.
+     */
+    private static final double BEVEL = 1.0013;
+
     private OuterOutline() {}
 
     /** A polygon around a ring and everything within a distance of it, with few corners. Ring counter-clockwise, as x0, y0, x1, y1, ... */
@@ -25,7 +31,8 @@ final class OuterOutline {
         }
         // Mitred corners contain the round ones.
         BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 4);
-        Geometry grown = BufferOp.bufferOp(polygon(few), distance, mitred);
+        mitred.setSimplifyFactor(0);
+        Geometry grown = BufferOp.bufferOp(polygon(few), distance * BEVEL, mitred);
         Polygon outer = grown instanceof Polygon only ? only : (Polygon) grown.getGeometryN(0);
         return simplified(ring(outer), tolerance / 4, mostCorners);
     }

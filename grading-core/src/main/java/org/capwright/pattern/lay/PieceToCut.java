@@ -1,5 +1,6 @@
 package org.capwright.pattern.lay;
 
+import java.util.OptionalDouble;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Violation;
@@ -40,15 +41,19 @@ public record PieceToCut(Piece piece, int pairs) {
         return piece.cut().count() * pairs;
     }
 
+    static String pointer(String size) {
+        return "/order/" + size.replace("~", "~0").replace("/", "~1"); // RFC 6901, section 3
+    }
+
     static void checkPairs(String size, int pairs, int least) {
         if (pairs < least || pairs > MOST_PAIRS) {
             throw new InvalidMeasuresException(new Violation(
-                    "/order/" + size.replace("~", "~0").replace("/", "~1"),
+                    pointer(size),
                     "the number of pairs ordered is out of range",
                     Quantity.COUNT,
-                    java.util.OptionalDouble.of(pairs),
-                    java.util.OptionalDouble.of(least),
-                    java.util.OptionalDouble.of(MOST_PAIRS)));
+                    OptionalDouble.of(pairs),
+                    OptionalDouble.of(least),
+                    OptionalDouble.of(MOST_PAIRS)));
         }
     }
 }

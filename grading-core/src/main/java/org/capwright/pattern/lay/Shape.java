@@ -97,6 +97,20 @@ final class Shape {
         return (flip & 2) == 0 ? high : -low;
     }
 
+    /** How much of the fold a half takes up. */
+    double foldLength() {
+        double fold = liesAboveFold() ? low : high;
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < ring.length; i += 2) {
+            if (Math.abs(ring[i + 1] - fold) < ON_FOLD) {
+                from = Math.min(from, ring[i]);
+                to = Math.max(to, ring[i]);
+            }
+        }
+        return Math.max(0, to - from);
+    }
+
     /** Whether the half, as the grain puts it, lies above its fold edge (across the cloth). */
     boolean liesAboveFold() {
         double fold = grain.cross(foldOf(piece).curve().start());

@@ -1,0 +1,108 @@
+package org.capwright.contract;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/** The packaged service, started once for all tests as a user starts it: the jar, by the java command, on a free port. */
+final class RunningService {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(120);
+
+    private static final RunningService ONLY = start();
+
+    private final String address;
+
+    private RunningService(String address) {
+        this.address = address;
+    }
+
+    /** The address of the service, for example {@code http://localhost:41234}. */
+    static String address() {
+        return ONLY.address;
+    }
+
+    /** The root folder of the project. */
+    static Path root() {
+        return Path.of("").toAbsolutePath().getParent();
+    }
+
+    private static RunningService start() {
+        try {
+            Path log = Files.createTempFile("capwright", ".log");
+            int port = freePort();
+            ProcessBuilder command = new ProcessBuilder(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar().toString());
+            command.environment().put("PORT", Integer.toString(port));
+            Process process = command.redirectErrorStream(true)
+                    .redirectOutput(log.toFile())
+                    .start();
+            Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
+            String address = "http://localhost:" + port;
+            await(process, address, log);
+            return new RunningService(address);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Path jar() throws IOException {
+        Path target = root().resolve("grading-service/target");
+        try (var files = Files.list(target)) {
+            List<Path> jars = files.filter(f -> f.getFileName().toString().matches("grading-service-.*-exec\\.jar"))
+                    .toList();
+            if (jars.size() != 1) {
+                throw new IllegalStateException("expected one packaged service in " + target + ", found " + jars);
+            }
+            return jars.get(0);
+        }
+    }
+
+    private static int freePort() throws IOException {
+        try (ServerSocket socket = new ServerSocket(0)) {
+            return socket.getLocalPort();
+        }
+    }
+
+    private static void await(Process process, String address, Path log) throws IOException {
+        HttpClient client = HttpClient.newHttpClient();
+        HttpRequest health =
+                HttpRequest.newBuilder(URI.create(address + "/actuator/health")).build();
+        Instant end = Instant.now().plus(PATIENCE);
+        while (Instant.now().isBefore(end)) {
+            if (!process.isAlive()) {
+                throw new IllegalStateException("the service stopped:\n" + Files.readString(log));
+            }
+            try {
+                if (client.send(health, HttpResponse.BodyHandlers.ofString()).statusCode() == 200) {
+                    return;
+                }
+                Thread.sleep(200);
+            } catch (IOException e) {
+                pause();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException(e);
+            }
+        }
+        process.destroyForcibly();
+        throw new IllegalStateException("the service does not answer:\n" + Files.readString(log));
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(200);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.geometry.Curve;
+import org.capwright.measure.Dimension;
+
+/** Walks the seams of a set: which edges are sewn together, and how long they are. */
+public final class Seams {
+
+    private Seams() {}
+
+    /**
+     * Every pair of seam lines that are sewn together, in every size.
+     *
+     * @param set the pieces
+     * @return the pairs, size by size; those that do not {@linkplain SeamPair#matches match} are findings
+     */
+    public static List<SeamPair> walk(PatternSet set) {
+        List<SeamPair> pairs = new ArrayList<>();
+        for (int i = 0; i < set.sizes().size(); i++) {
+            SleeveDraft draft = set.run().sizes().get(i).draft();
+            List<Piece> pieces = set.sizes().get(i);
+            Optional<Piece> main = find(pieces, PieceKind.OVERLAY_MAIN);
+            Optional<Piece> lining = find(pieces, PieceKind.OVERLAY_LINING);
+            if (main.isPresent() && lining.isPresent()) {
+                addOverlay(pairs, draft.overlay().orElseThrow(), main.get(), lining.get());
+            }
+            find(pieces, PieceKind.UNDER_SLEEVE).ifPresent(sleeve -> {
+                addUnderarm(pairs, sleeve);
+                addCap(pairs, draft, sleeve);
+            });
+            find(pieces, PieceKind.BASE_SLEEVE).ifPresent(sleeve -> addCap(pairs, draft, sleeve));
+        }
+        return List.copyOf(pairs);
+    }
+
+    private static Optional<Piece> find(List<Piece> pieces, PieceKind kind) {
+        return pieces.stream().filter(piece -> piece.kind() == kind).findFirst();
+    }
+
+    private static void addOverlay(List<SeamPair> pairs, Overlay overlay, Piece main, Piece lining) {
+        double top = length(main, OverlayPieces.TOP_EDGE);
+        pairs.add(pair(
+                lining,
+                "lining to overlay, top edge",
+                OverlayPieces.TOP_EDGE,
+                length(lining, OverlayPieces.TOP_EDGE),
+                main,
+                top,
+                0));
+        for (PieceEdge edge : main.edges()) {
+            if (edge.kind() == EdgeKind.HEM) {
+                String name = edge.name();
+                pairs.add(pair(
+                        lining,
+                        "lining to overlay, " + name,
+                        name,
+                        length(lining, name),
+                        main,
+                        length(main, name),
+                        sides(main, name)
+                                * turned(edge.curve(), lining.edge(name).curve())));
+            }
+        }
+        pairs.add(new SeamPair(
+                main.size(),
+                "overlay to armhole",
+                main.kind().id() + "/" + OverlayPieces.TOP_EDGE + ", pleated",
+                top - takenUp(main, overlay),
+                "armhole/between the ends of the overlay",
+                overlay.attachSpan(),
+                0));
+    }
+
+    /** What the pleats take out of the top edge: until the style has pleats, all that must be taken up is left to the one who sews. */
+    private static double takenUp(Piece main, Overlay overlay) {
+        return overlay.takeUp();
+    }
+
+    /**
+     * What a small displacement D of a line takes from its length, to first order: the integral of D' · T over the line (first variation of arc length; M. P. do Carmo, Differential
+     * Geometry of Curves and Surfaces, section 5.4, from memory). The turn of cloth is a displacement, so this is the ease that it makes.
+     */
+    private static double turned(Curve main, Curve lining) {
+        int steps = 200;
+        double sum = 0;
+        for (int i = 0; i < main.segments().size(); i++) {
+            for (int k = 0; k < steps; k++) {
+                double t = (k + 0.5) / steps;
+                sum += lining.segments()
+                                .get(i)
+                                .derivativeAt(t)
+                                .minus(main.segments().get(i).derivativeAt(t))
+                                .dot(main.segments().get(i).tangentAt(t))
+                        / steps;
+            }
+        }
+        return sum;
+    }
+
+    private static void addUnderarm(List<SeamPair> pairs, Piece sleeve) {
+        String back = sleeve.onFold() ? "side seam" : "back side seam";
+        String front = sleeve.onFold() ? "side seam" : "front side seam";
+        double backLength = sleeve.edge(back).curve().length();
+        double frontLength = sleeve.edge(front).curve().length();
+        pairs.add(pair(sleeve, "underarm seam", back, backLength, sleeve, front, frontLength, 0));
+    }
+
+    private static void addCap(List<SeamPair> pairs, SleeveDraft draft, Piece sleeve) {
+        OptionalDouble armhole = draft.dimensions().find(Dimension.ARMHOLE);
+        if (armhole.isPresent()) {
+            pairs.add(new SeamPair(
+                    sleeve.size(),
+                    "cap to armhole",
+                    sleeve.kind().id() + "/" + SleevePieces.CAP,
+                    length(sleeve, SleevePieces.CAP),
+                    "armhole/whole",
+                    armhole.getAsDouble(),
+                    draft.capEase().orElse(0)));
+        }
+    }
+
+    private static SeamPair pair(
+            Piece first, String name, String edge, double firstLength, Piece second, double secondLength, double ease) {
+        return pair(first, name, edge, firstLength, second, edge, secondLength, ease);
+    }
+
+    private static SeamPair pair(
+            Piece first,
+            String name,
+            String edge,
+            double firstLength,
+            Piece second,
+            String other,
+            double secondLength,
+            double ease) {
+        return new SeamPair(
+                first.size(),
+                name,
+                first.kind().id() + "/" + edge,
+                firstLength,
+                second.kind().id() + "/" + other,
+                secondLength,
+                ease);
+    }
+
+    /** Length of an edge on the unfolded piece. */
+    private static double length(Piece piece, String edge) {
+        return sides(piece, edge) * piece.edge(edge).curve().length();
+    }
+
+    /** An edge of a half that ends on the fold, or has a twin beyond it, counts twice. */
+    private static int sides(Piece piece, String edge) {
+        return piece.onFold() && piece.edge(edge).kind() != EdgeKind.FOLD ? 2 : 1;
+    }
+}

@@ -1,0 +1,74 @@
+package org.capwright.pattern;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.capwright.measure.Unit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/** Labels over the style space: inside the piece, off the marks, legible. */
+class LabelPlacementTest {
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "A",
+                "Choir gown with shoulder overlay, winter, second fitting, for the large hall in the north",
+                "聖歌隊のガウン、肩の重ね布つき、冬用",
+                "Χορωδία — φόρεμα με επένδυση",
+                "جبة الكورال مع طبقة الكتف",
+                "Robe de chœur e\u0301te\u0301",
+                "Unbreakablywordywithoutanyspaceinitatallfromonesideofthepaperquiteovertotheother"
+            })
+    void labelsStayInsideAndOffTheMarks(String style) {
+        PatternSet.Title title = new PatternSet.Title(style, "12", Unit.INCH);
+        int[] legible = {0};
+        int[] all = {0};
+        RandomStyles.seeds().limit(120).forEach(seed -> {
+            List<Piece> pieces;
+            try {
+                pieces = PatternDrafter.draft(title, RandomStyles.run(seed), PatternOptions.usual())
+                        .sizes()
+                        .get(0);
+            } catch (org.capwright.measure.InvalidMeasuresException e) {
+                return;
+            }
+            for (Piece piece : pieces) {
+                PieceLabel label = piece.label();
+                String which = "seed " + seed + " " + piece.kind() + " " + label;
+                assertFalse(label.lines().isEmpty(), which);
+                double height = label.lineHeight() * label.lines().size();
+                Geometry block = Check.PLANE.toGeometry(new Envelope(
+                        label.topLeft().x(),
+                        label.topLeft().x() + label.width(),
+                        label.topLeft().y() - height,
+                        label.topLeft().y()));
+                assertTrue(Check.polygon(piece.netLine()).contains(block), which);
+                for (MarkLine mark : piece.marks()) {
+                    assertFalse(Check.line(mark.line().flattened(0.01)).intersects(block), which + mark.name());
+                }
+                for (String line : label.lines()) {
+                    assertTrue(TextWidth.of(line) * label.lineHeight() <= label.width() + 1e-9, which + line);
+                }
+                all[0]++;
+                legible[0] += label.lineHeight() >= LabelPlacement.LEAST ? 1 : 0;
+            }
+        });
+        assertTrue(legible[0] >= 0.99 * all[0], legible[0] + " of " + all[0] + " labels are legible");
+    }
+
+    @Test
+    void wordsAreBrokenAtSpacesAndLongOnesInside() {
+        assertEquals(List.of("one two", "three"), TextWidth.broken(List.of("one two three"), 0.62 * 7.5));
+        assertEquals(List.of("abcdefg", "hij"), TextWidth.broken(List.of("abcdefghij"), 0.62 * 7.5));
+        assertEquals("abc…", TextWidth.shortened("abcdefghij", 0.62 * 4.5));
+        assertEquals(3, TextWidth.of("聖歌隊"), 1e-12);
+        assertEquals(0.62, TextWidth.of("e\u0301"), 1e-12);
+    }
+}

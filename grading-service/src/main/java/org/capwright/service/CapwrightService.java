@@ -1,0 +1,37 @@
+package org.capwright.service;
+
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.web.server.context.WebServerInitializedEvent;
+import org.springframework.context.ApplicationListener;
+import org.springframework.context.annotation.Bean;
+
+/** Starts the service. */
+@SpringBootApplication
+public class CapwrightService {
+
+    private static final Logger LOG = LoggerFactory.getLogger(CapwrightService.class);
+
+    /**
+     * Starts the service.
+     *
+     * @param arguments settings in the manner of Spring Boot, for example {@code --server.port=8081}
+     */
+    public static void main(String[] arguments) {
+        SpringApplication.run(CapwrightService.class, arguments);
+    }
+
+    /**
+     * Says where the service can be reached, once it can.
+     *
+     * @return a listener for the start of the web server
+     */
+    @Bean
+    ApplicationListener<WebServerInitializedEvent> address() {
+        return event -> LOG.info(
+                "Listening on http://localhost:{} (description: /swagger-ui.html, /v3/api-docs)",
+                event.getWebServer().getPort());
+    }
+}

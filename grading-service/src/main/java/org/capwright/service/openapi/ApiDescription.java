@@ -1,0 +1,187 @@
+package org.capwright.service.openapi;
+
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.headers.Header;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.capwright.service.problem.FieldViolation;
+import org.capwright.service.problem.Problem;
+import org.capwright.service.problem.ProblemKind;
+import org.capwright.service.shape.Shape;
+import org.capwright.service.sizerun.Rendering;
+import org.capwright.service.sizerun.SizeRunShape;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Completes the API description: request schemas, every media type, every error. */
+@Component
+final class ApiDescription implements OpenApiCustomizer {
+
+    private static final String PROBLEM_JSON = "application/problem+json";
+    private static final Shape REQUEST = SizeRunShape.REQUEST;
+
+    private final List<Rendering> renderings;
+    private final JsonMapper mapper;
+
+    ApiDescription(List<Rendering> renderings, JsonMapper mapper) {
+        this.renderings = renderings;
+        this.mapper = mapper;
+    }
+
+    @Override
+    public void customise(OpenAPI api) {
+        api.setInfo(
+                new Info()
+                        .title("Capwright")
+                        .version("1")
+                        .license(new License().name("Apache-2.0"))
+                        .description(
+                                "Drafts structured sleeves (an under-sleeve and a raised, pleated overlay), grades them over a size"
+                                        + " run, and writes nests, blocks and spec tables. Lengths are in the unit that the request names;"
+                                        + " errors are problem documents (RFC 9457) that name every wrong field and what would work."));
+        api.setServers(null);
+        if (api.getComponents() == null) {
+            api.setComponents(new Components());
+        }
+        Map<String, Schema<?>> schemas = new TreeMap<>();
+        ShapeSchemas.of(REQUEST).forEach(schemas::put);
+        List<Class<?>> answers = List.of(
+                SizeRunShape.ANSWER, org.capwright.service.tables.AnswerTypes.LISTING,
+                org.capwright.service.tables.AnswerTypes.TABLE, Problem.class);
+        for (Class<?> answer : answers) {
+            AnswerSchemas.add(answer, schemas);
+            AnswerSchemas.require(answer, schemas);
+        }
+        anyValue(schemas);
+        api.getComponents().setSchemas(new TreeMap<>());
+        schemas.forEach(api.getComponents()::addSchemas);
+        api.getPaths().forEach((path, item) -> describe(path, item));
+    }
+
+    /** The value given may be of any type: a schema without one. */
+    private static void anyValue(Map<String, Schema<?>> schemas) {
+        Schema<?> violation = schemas.get(AnswerSchemas.name(FieldViolation.class));
+        if (violation != null) {
+            Schema<Object> any = new Schema<>();
+            any.setDescription(
+                    "The value given, or that follows from what was given: a number, a text or true or false.");
+            any.setExample(0.5);
+            violation.getProperties().put("value", any);
+        }
+    }
+
+    private void describe(String path, PathItem item) {
+        if (path.equals("/v1/size-runs")) {
+            sizeRuns(item.getPost());
+        } else if (path.equals("/v1/size-tables/{id}")) {
+            errors(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
+        } else if (path.equals("/v1/size-tables")) {
+            errors(item.getGet(), ProblemKind.NOT_ACCEPTABLE);
+        }
+    }
+
+    private void sizeRuns(Operation operation) {
+        operation.setDescription(
+                "The Accept header picks the form of the answer; JSON without one. The same request gives the same"
+                        + " bytes. Bodies are read up to 256 kB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(REQUEST.name()));
+        json.addExamples(
+                "centimetres",
+                new Example()
+                        .summary("Under-sleeve and pleated overlay, six sizes")
+                        .value(example("example-cm.json")));
+        json.addExamples(
+                "inches",
+                new Example()
+                        .summary("Overlay alone, lengths in inches and fractions")
+                        .value(example("example-in.json")));
+        operation.setRequestBody(
+                new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        Content content = new Content();
+        for (Rendering rendering : renderings) {
+            String type = rendering.mediaType().toString();
+            boolean binary =
+                    rendering.extension().equals("pdf") || rendering.extension().equals("zip");
+            Schema<?> schema = type.equals("application/json")
+                    ? ShapeSchemas.reference(AnswerSchemas.name(SizeRunShape.ANSWER))
+                    : new StringSchema().format(binary ? "binary" : null).description(rendering.meaning());
+            content.addMediaType(type, new MediaType().schema(schema));
+        }
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200",
+                        new ApiResponse()
+                                .description("The graded run, in the form that Accept asks for.")
+                                .content(content)
+                                .addHeaderObject(
+                                        "Content-Disposition",
+                                        new Header()
+                                                .description("A file name made of style and revision.")
+                                                .schema(new StringSchema()))));
+        errors(
+                operation,
+                ProblemKind.MALFORMED_BODY,
+                ProblemKind.NOT_ACCEPTABLE,
+                ProblemKind.BODY_TOO_LARGE,
+                ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                ProblemKind.INVALID_REQUEST);
+    }
+
+    private static void errors(Operation operation, ProblemKind... kinds) {
+        for (ProblemKind kind : kinds) {
+            operation.getResponses().addApiResponse(Integer.toString(kind.status()), error(kind));
+        }
+        operation.getResponses().addApiResponse("500", error(ProblemKind.INTERNAL_ERROR));
+    }
+
+    private static ApiResponse error(ProblemKind kind) {
+        String meaning = switch (kind) {
+            case MALFORMED_BODY -> "The body is no JSON document; line and column say where.";
+            case BAD_REQUEST -> "A parameter is wrong.";
+            case NOT_FOUND -> "There is nothing of this name.";
+            case METHOD_NOT_ALLOWED -> "The address does not answer to this method.";
+            case NOT_ACCEPTABLE -> "None of the media types asked for can be made.";
+            case BODY_TOO_LARGE -> "The body is larger than 256 kB.";
+            case UNSUPPORTED_MEDIA_TYPE -> "The body is not sent as application/json in UTF-8.";
+            case INVALID_REQUEST ->
+                "Fields are wrong, or no sleeve can be drafted from them; violations names every one with what would"
+                        + " work.";
+            case INTERNAL_ERROR -> "The service is at fault.";
+        };
+        return new ApiResponse()
+                .description(meaning)
+                .content(new Content()
+                        .addMediaType(
+                                PROBLEM_JSON,
+                                new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(Problem.class)))));
+    }
+
+    private Object example(String name) {
+        try (InputStream in = ApiDescription.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("no example " + name);
+            }
+            return mapper.readValue(new String(in.readAllBytes(), StandardCharsets.UTF_8), Map.class);
+        } catch (IOException e) {
+            throw new IllegalStateException("unreadable example " + name, e);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The HTTP service: its start and its settings. */
+package org.capwright.service;

@@ -1,0 +1,109 @@
+package org.capwright.service.shape;
+
+import java.util.List;
+
+/** What the value of a field may be. Lengths are in millimetres here and in the caller's unit in the request. */
+public sealed interface Kind {
+
+    /**
+     * Text without control characters.
+     *
+     * @param longest greatest number of characters
+     */
+    record Text(int longest) implements Kind {}
+
+    /**
+     * One of some words.
+     *
+     * @param words the words
+     */
+    record Choice(List<String> words) implements Kind {
+
+        /**
+         * One of some words.
+         *
+         * @param words the words
+         * @return the kind
+         */
+        public static Choice of(String... words) {
+            return new Choice(List.of(words));
+        }
+    }
+
+    /**
+     * A length: a number, or text such as {@code "3 1/2"}.
+     *
+     * @param least millimetres
+     * @param greatest millimetres
+     */
+    record Length(double least, double greatest) implements Kind {}
+
+    /**
+     * A plain number.
+     *
+     * @param least smallest that is taken
+     * @param greatest largest that is taken
+     */
+    record Ratio(double least, double greatest) implements Kind {}
+
+    /**
+     * A whole number.
+     *
+     * @param least smallest that is taken
+     * @param greatest largest that is taken
+     */
+    record Whole(int least, int greatest) implements Kind {}
+
+    /**
+     * A length, or a percentage such as {@code "4%"}.
+     *
+     * @param length bounds of a length
+     * @param share bounds of a percentage, as fractions
+     */
+    record Ease(Length length, Ratio share) implements Kind {}
+
+    /**
+     * A grid on which figures are rounded, with its own unit, such as {@code "1/8 in"}.
+     *
+     * @param least millimetres
+     * @param greatest millimetres
+     */
+    record Step(double least, double greatest) implements Kind {}
+
+    /**
+     * The name of a size: a text, or a whole number that is read as its digits.
+     *
+     * @param longest greatest number of characters
+     */
+    record Label(int longest) implements Kind {}
+
+    /**
+     * The names of the sizes, smallest first.
+     *
+     * @param most greatest number of sizes
+     * @param longest greatest number of characters of a name
+     */
+    record Labels(int most, int longest) implements Kind {}
+
+    /**
+     * The growth of a dimension: one length, or a list of one per interval between neighbouring sizes.
+     *
+     * @param greatest greatest growth or shrinkage per size, mm
+     */
+    record Growth(double greatest) implements Kind {}
+
+    /**
+     * An object.
+     *
+     * @param shape its fields
+     */
+    record Nested(Shape shape) implements Kind {}
+
+    /**
+     * One length that holds for every field of an object, or the object.
+     *
+     * @param length the bounds of the single length
+     * @param shape the fields of the object, lengths all
+     */
+    record LengthOrNested(Length length, Shape shape) implements Kind {}
+}

@@ -1,0 +1,45 @@
+package org.capwright.service.sizerun;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import org.capwright.export.pdf.PdfExport;
+import org.capwright.export.pdf.PdfOptions;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+
+/** The pieces on paper at true scale. */
+@Component
+@Order(5)
+final class PdfRendering implements Rendering {
+
+    private static final int USUAL_BYTES = 256 * 1024;
+
+    @Override
+    public MediaType mediaType() {
+        return MediaType.APPLICATION_PDF;
+    }
+
+    @Override
+    public String extension() {
+        return "pdf";
+    }
+
+    @Override
+    public String meaning() {
+        return "The pieces at true scale on sheets to be glued together, or on a roll, as paper asks, with a cover.";
+    }
+
+    @Override
+    public byte[] render(SizeRunResult result) throws IOException {
+        SizeRunOrder order = result.order();
+        PdfOptions options = PdfOptions.on(order.paper())
+                .withSizes(order.printed())
+                .withAlignment(order.alignment())
+                .withSewing(List.of(), Cautions.WORDS);
+        ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
+        PdfExport.write(result.patterns(), options, out);
+        return out.toByteArray();
+    }
+}

@@ -1,0 +1,64 @@
+package org.capwright.service.sizerun;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.pleat.PleatDirection;
+import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
+import org.capwright.service.shape.RequestObject;
+
+/** Reads the pleats. A depth, be it greatest or not, stands among the dimensions as well, so that it can be graded. */
+final class PleatReader {
+
+    private static final List<String> SIZINGS = List.of("count", "depth", "greatestDepth");
+    private static final Map<String, PleatKind> KINDS =
+            Map.of("knife", PleatKind.KNIFE, "box", PleatKind.BOX, "inverted", PleatKind.INVERTED);
+    private static final Map<String, PleatDirection> DIRECTIONS = Map.of(
+            "front", PleatDirection.TOWARD_FRONT,
+            "back", PleatDirection.TOWARD_BACK,
+            "apex", PleatDirection.TOWARD_APEX,
+            "away", PleatDirection.AWAY_FROM_APEX);
+
+    private PleatReader() {}
+
+    static Optional<PleatPlan> read(RequestObject pleats, Optional<Double> depth) {
+        Optional<PleatSizing> sizing = sizing(pleats, depth);
+        Optional<String> word = pleats.choice("kind");
+        PleatKind kind = word.map(KINDS::get).orElse(PleatKind.KNIFE);
+        Optional<String> direction = pleats.choice("direction");
+        if (kind != PleatKind.KNIFE && pleats.has("direction")) {
+            pleats.refuse("direction", "has no use for " + word.orElse("") + " pleats; leave it out");
+        }
+        Optional<RequestObject> zones = pleats.object("flatZone");
+        OptionalDouble both = zones.isPresent() ? OptionalDouble.empty() : pleats.length("flatZone");
+        double front = both.orElse(zones.map(z -> z.length("front").orElse(0)).orElse(0.0));
+        double back = both.orElse(zones.map(z -> z.length("back").orElse(0)).orElse(0.0));
+        return sizing.map(given -> new PleatPlan(
+                kind, direction.map(DIRECTIONS::get).orElse(PleatDirection.AWAY_FROM_APEX), given, front, back));
+    }
+
+    private static Optional<PleatSizing> sizing(RequestObject pleats, Optional<Double> depth) {
+        List<String> given = new ArrayList<>(SIZINGS);
+        given.removeIf(field -> !pleats.has(field));
+        if (given.isEmpty()) {
+            pleats.refuse("count", "is missing; give exactly one of " + String.join(", ", SIZINGS));
+        }
+        for (String surplus : given.subList(Math.min(1, given.size()), given.size())) {
+            pleats.refuse(
+                    surplus, "contradicts " + given.get(0) + "; give exactly one of " + String.join(", ", SIZINGS));
+        }
+        Optional<PleatSizing> byCount = pleats.whole("count").map(PleatSizing.ByCount::new);
+        if (given.size() != 1) {
+            return Optional.empty();
+        }
+        return switch (given.get(0)) {
+            case "count" -> byCount;
+            case "depth" -> depth.map(PleatSizing.ByDepth::new);
+            default -> depth.map(PleatSizing.ByGreatestDepth::new);
+        };
+    }
+}

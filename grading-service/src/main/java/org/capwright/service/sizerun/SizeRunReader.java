@@ -1,0 +1,218 @@
+package org.capwright.service.sizerun;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.export.pdf.Paper;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.GradeRule;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.Rounding;
+import org.capwright.measure.Unit;
+import org.capwright.pattern.Allowances;
+import org.capwright.pattern.CornerKind;
+import org.capwright.pattern.PatternOptions;
+import org.capwright.service.problem.FoundViolations;
+import org.capwright.service.shape.Kind;
+import org.capwright.service.shape.NearestWord;
+import org.capwright.service.shape.RequestObject;
+import org.capwright.service.shape.SizeLabels;
+import org.capwright.tables.SizeTable;
+import org.capwright.tables.SizeTables;
+import tools.jackson.databind.JsonNode;
+
+/** Reads the body of {@code POST /v1/size-runs} and names everything that is wrong with it at once. */
+public final class SizeRunReader {
+
+    private static final String DEFAULT_NAME = "Sleeve";
+    private static final String DEFAULT_REVISION = "1";
+
+    private static final Map<String, Alignment> ALIGNMENTS =
+            Map.of("underarm", Alignment.UNDERARM, "apex", Alignment.APEX, "fold", Alignment.FOLD_AND_BICEP_LINE);
+    private static final Map<String, CornerKind> CORNERS =
+            Map.of("mitred", CornerKind.MITRED, "bevelled", CornerKind.BEVELLED, "squared", CornerKind.SQUARED);
+
+    private final RequestObject body;
+    private final Unit unit;
+    private final FoundViolations found;
+
+    private SizeRunReader(JsonNode tree) {
+        Optional<Unit> named = unit(tree);
+        unit = named.orElse(Unit.MILLIMETRE);
+        found = new FoundViolations(unit);
+        body = new RequestObject(tree, SizeRunShape.REQUEST, "", unit, found);
+        body.choice("units");
+        if (named.isEmpty()) {
+            // No length can be judged without its unit.
+            found.refuse();
+        }
+    }
+
+    /**
+     * Reads a request.
+     *
+     * @param tree the body
+     * @return what is asked for
+     * @throws org.capwright.service.problem.ProblemException with everything that is wrong
+     */
+    static SizeRunOrder read(JsonNode tree) {
+        return new SizeRunReader(tree).read();
+    }
+
+    private static Optional<Unit> unit(JsonNode tree) {
+        String symbol = tree.path("units").asStringOpt().orElse("");
+        for (Unit unit : Unit.values()) {
+            if (unit.symbol().equals(symbol)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private SizeRunOrder read() {
+        Optional<List<String>> sizes = sizes();
+        Optional<Integer> base = base(sizes);
+        StyleReader styleReader = new StyleReader(body, found);
+        SleeveStyle style = styleReader.style();
+        Dimensions dimensions = styleReader.dimensions();
+        List<GradeRule> rules = rules(styleReader, sizes.map(List::size).orElse(0) - 1);
+        Paper paper = paper();
+        OptionalDouble step = body.step("rounding");
+        SizeRunOrder order = new SizeRunOrder(
+                body.text("name").orElse(DEFAULT_NAME),
+                body.text("revision").orElse(DEFAULT_REVISION),
+                unit,
+                sizes.orElse(List.of()),
+                base.orElse(0),
+                style,
+                dimensions,
+                rules,
+                sizeTable(),
+                new PatternOptions(
+                        allowances(),
+                        body.choice("corners").map(CORNERS::get).orElse(CornerKind.MITRED),
+                        body.length("turnOfCloth").orElse(PatternOptions.usual().turnOfCloth()),
+                        body.length("interfacingOverlap")
+                                .orElse(PatternOptions.usual().interfacingOverlap())),
+                body.choice("align").map(ALIGNMENTS::get).orElse(Alignment.FOLD_AND_BICEP_LINE),
+                body.choice("layout").filter("blocks"::equals).isPresent()
+                        ? SizeRunOrder.Layout.BLOCKS
+                        : SizeRunOrder.Layout.NEST,
+                paper,
+                printed(sizes),
+                step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty());
+        found.refuse();
+        return order;
+    }
+
+    private Optional<List<String>> sizes() {
+        Kind.Labels kind = (Kind.Labels) SizeRunShape.REQUEST.field("sizes").kind();
+        return body.raw("sizes").flatMap(list -> SizeLabels.read(list, body.at("sizes"), kind, found));
+    }
+
+    private Optional<Integer> base(Optional<List<String>> sizes) {
+        Optional<String> label = body.raw("baseSize")
+                .flatMap(value -> SizeLabels.one(value, body.at("baseSize"), SizeRunShape.LONGEST_LABEL, found));
+        if (sizes.isEmpty() || label.isEmpty()) {
+            return Optional.empty();
+        }
+        int place = sizes.get().indexOf(label.get());
+        if (place < 0) {
+            body.refuse("baseSize", "must be one of the sizes " + String.join(", ", sizes.get()));
+            return Optional.empty();
+        }
+        return Optional.of(place);
+    }
+
+    private List<GradeRule> rules(StyleReader style, int intervals) {
+        List<GradeRule> rules = new ArrayList<>();
+        Optional<RequestObject> grade = body.object("grade");
+        if (grade.isEmpty()) {
+            return rules;
+        }
+        for (Dimension dimension : Dimension.values()) {
+            String name = dimension.gradeName();
+            if (!grade.get().has(name)) {
+                continue;
+            }
+            Optional<List<Double>> increments = grade.get().growth(name, intervals);
+            Optional<String> reason = style.reasonNotToGrow(dimension);
+            reason.ifPresent(why -> grade.get().refuse(name, why));
+            if (increments.isPresent() && reason.isEmpty()) {
+                rules.add(new GradeRule(dimension, increments.get()));
+            }
+        }
+        return rules;
+    }
+
+    private Optional<SizeTable> sizeTable() {
+        Optional<String> id = body.text("sizeTable");
+        Optional<SizeTable> table = id.flatMap(SizeTables::find);
+        if (id.isPresent() && table.isEmpty()) {
+            List<String> ids = SizeTables.all().stream().map(SizeTable::id).toList();
+            body.refuse(
+                    "sizeTable",
+                    "is not the id of a size table; "
+                            + NearestWord.to(id.get(), ids)
+                                    .map(near -> "did you mean " + near + "?")
+                                    .orElse("there are " + String.join(", ", ids)));
+        }
+        return table;
+    }
+
+    private Paper paper() {
+        Optional<RequestObject> paper = body.object("paper");
+        String format =
+                paper.map(object -> object.choice("format").orElse("a4")).orElse("a4");
+        OptionalDouble width = paper.isPresent() ? paper.get().length("width") : OptionalDouble.empty();
+        boolean roll = format.equals("roll");
+        if (paper.isPresent() && roll != paper.get().has("width")) {
+            paper.get()
+                    .refuse(
+                            "width",
+                            roll ? "is missing; a roll needs its width" : "has no use with sheets; leave it out");
+        }
+        return switch (format) {
+            case "a3" -> Paper.A3;
+            case "letter" -> Paper.LETTER;
+            case "roll" -> new Paper.Roll(width.orElse(Paper.GREATEST));
+            default -> Paper.A4;
+        };
+    }
+
+    private List<String> printed(Optional<List<String>> sizes) {
+        Kind.Labels kind = (Kind.Labels) SizeRunShape.PAPER.field("sizes").kind();
+        Optional<RequestObject> paper = body.object("paper");
+        List<String> printed = paper.flatMap(object ->
+                        object.raw("sizes").flatMap(list -> SizeLabels.read(list, object.at("sizes"), kind, found)))
+                .orElse(List.of());
+        for (int i = 0; i < printed.size() && sizes.isPresent(); i++) {
+            if (!sizes.get().contains(printed.get(i))) {
+                found.add(
+                        "/paper/sizes/" + i,
+                        "must be one of the sizes " + String.join(", ", sizes.get()),
+                        printed.get(i));
+            }
+        }
+        return printed;
+    }
+
+    private Allowances allowances() {
+        Allowances usual = PatternOptions.usual().allowances();
+        Optional<RequestObject> byEdge = body.object("seamAllowance");
+        if (byEdge.isEmpty()) {
+            OptionalDouble all = body.length("seamAllowance");
+            return all.isPresent() ? Allowances.all(all.getAsDouble()) : usual;
+        }
+        RequestObject edges = byEdge.get();
+        return new Allowances(
+                edges.length("armhole").orElse(usual.armhole()),
+                edges.length("attachedEdge").orElse(usual.attachedEdge()),
+                edges.length("sideSeam").orElse(usual.sideSeam()),
+                edges.length("hem").orElse(usual.hem()));
+    }
+}

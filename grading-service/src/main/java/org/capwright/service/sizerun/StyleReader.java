@@ -1,0 +1,170 @@
+package org.capwright.service.sizerun;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.CapFit;
+import org.capwright.draft.ElbowShaping;
+import org.capwright.draft.HemShape;
+import org.capwright.draft.OverlayStyle;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.draft.UnderSleeveStyle;
+import org.capwright.draft.pleat.FullnessTarget;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.service.problem.FoundViolations;
+import org.capwright.service.shape.RequestObject;
+
+/** Reads sleeve, overlay and under-sleeve: dimensions, and what is the same in every size. */
+final class StyleReader {
+
+    private static final Map<String, HemShape> HEMS =
+            Map.of("vee", HemShape.VEE, "bowed", HemShape.BOWED, "level", HemShape.LEVEL);
+
+    private final RequestObject body;
+    private final FoundViolations found;
+    private final Map<Dimension, Double> values = new EnumMap<>(Dimension.class);
+    private final SleeveStyle style;
+
+    StyleReader(RequestObject body, FoundViolations found) {
+        this.body = body;
+        this.found = found;
+        Optional<RequestObject> sleeve = body.object("sleeve");
+        Optional<RequestObject> overlay = body.object("overlay");
+        Optional<RequestObject> underSleeve = body.object("underSleeve");
+        CapFit fit = sleeve.map(this::sleeve).orElse(new CapFit.Given());
+        Optional<OverlayStyle> overlayStyle = overlay.map(this::overlay);
+        Optional<UnderSleeveStyle> underStyle = underSleeve.map(this::underSleeve);
+        this.style = new SleeveStyle(fit, overlayStyle, underStyle);
+    }
+
+    SleeveStyle style() {
+        return style;
+    }
+
+    Dimensions dimensions() {
+        return Dimensions.of(values);
+    }
+
+    /** Why a dimension cannot grow, or nothing if it can. */
+    Optional<String> reasonNotToGrow(Dimension dimension) {
+        if (values.containsKey(dimension) || found.names(dimension.pointer())) {
+            return Optional.empty();
+        }
+        boolean risen = dimension == Dimension.RISE
+                && style.overlay().flatMap(OverlayStyle::target).isPresent();
+        if (risen) {
+            return Optional.of("follows from the fullness in every size, so it has no growth of its own");
+        }
+        boolean follows = dimension == Dimension.CAP_HEIGHT && !(style.fit() instanceof CapFit.Given)
+                || dimension == Dimension.BICEP && style.fit() instanceof CapFit.BicepFor
+                || dimension == Dimension.FRONT_WIDTH && style.fit() instanceof CapFit.HalvesFor;
+        return Optional.of(
+                follows
+                        ? "follows from the cap ease in every size, so it has no growth of its own"
+                        : "the style has no such dimension, so it cannot grow; give " + dimension.pointer()
+                                + " or leave this out");
+    }
+
+    private void put(RequestObject from, String field, Dimension dimension) {
+        from.length(field).ifPresent(value -> values.put(dimension, value));
+    }
+
+    private void put(RequestObject from, Dimension dimension) {
+        put(from, dimension.pointer().substring(dimension.pointer().lastIndexOf('/') + 1), dimension);
+    }
+
+    private CapFit sleeve(RequestObject sleeve) {
+        put(sleeve, Dimension.BICEP);
+        put(sleeve, Dimension.LENGTH);
+        put(sleeve, Dimension.CAP_HEIGHT);
+        put(sleeve, Dimension.CAP_OUTWARD);
+        put(sleeve, Dimension.CAP_INWARD);
+        put(sleeve, Dimension.ARMHOLE);
+        if (body.has("underSleeve") && !sleeve.has("length")) {
+            sleeve.refuse("length", "is missing; the under-sleeve needs a length");
+        }
+        if (!body.has("underSleeve") && sleeve.has("length")) {
+            sleeve.refuse("length", "has no use without an under-sleeve; add underSleeve or leave it out");
+        }
+        Optional<RequestObject> front = sleeve.object("front");
+        Optional<RequestObject> back = sleeve.object("back");
+        front.ifPresent(half -> {
+            put(half, Dimension.FRONT_WIDTH);
+            put(half, Dimension.FRONT_CAP_OUTWARD);
+            put(half, Dimension.FRONT_CAP_INWARD);
+            put(half, Dimension.FRONT_ARMHOLE);
+        });
+        back.ifPresent(half -> {
+            put(half, Dimension.BACK_CAP_OUTWARD);
+            put(half, Dimension.BACK_CAP_INWARD);
+        });
+        refuseUnused(sleeve, front, back, "capOutward");
+        refuseUnused(sleeve, front, back, "capInward");
+        new ArmholeReader(sleeve, front, back, values, found).read();
+        if (body.has("overlay") && !values.containsKey(Dimension.ARMHOLE) && !sleeve.has("armhole")) {
+            sleeve.refuse("armhole", "is missing; the overlay is sewn to a part of the armhole");
+        }
+        return new CapFitReader(sleeve, front, back, values).read();
+    }
+
+    private static void refuseUnused(
+            RequestObject sleeve, Optional<RequestObject> front, Optional<RequestObject> back, String field) {
+        if (sleeve.has(field)
+                && front.map(half -> half.has(field)).orElse(false)
+                && back.map(half -> half.has(field)).orElse(false)) {
+            sleeve.refuse(field, "has no use, as front and back each have their own; leave it out");
+        }
+    }
+
+    private OverlayStyle overlay(RequestObject overlay) {
+        put(overlay, Dimension.RISE);
+        put(overlay, Dimension.OVERLAY_LENGTH);
+        put(overlay, Dimension.SIDE_DEPTH);
+        put(overlay, Dimension.HEM_SAGITTA);
+        put(overlay, Dimension.EXTRA_WIDTH);
+        put(overlay, Dimension.FRONT_GAP);
+        put(overlay, Dimension.BACK_GAP);
+        Optional<String> word = overlay.choice("hem");
+        HemShape hem = word.map(HEMS::get).orElse(HemShape.VEE);
+        boolean known = word.isPresent() || !overlay.has("hem");
+        if (known && hem == HemShape.BOWED && !overlay.has("hemSagitta")) {
+            overlay.refuse("hemSagitta", "is missing; a bowed hem needs it");
+        }
+        if (known && hem != HemShape.BOWED && overlay.has("hemSagitta")) {
+            overlay.refuse("hemSagitta", "has no use unless the hem is bowed");
+        }
+        double join = overlay.ratio("join").orElse(OverlayStyle.THIRD_DIVISION);
+        Optional<FullnessTarget> target = fullness(overlay);
+        Optional<PleatPlan> pleats = overlay.object("pleats").flatMap(this::pleats);
+        return new OverlayStyle(hem, join, pleats, target);
+    }
+
+    private static Optional<FullnessTarget> fullness(RequestObject overlay) {
+        OptionalDouble ratio = overlay.ratio("fullness");
+        if (overlay.has("rise") == overlay.has("fullness")) {
+            overlay.refuse(
+                    "rise",
+                    overlay.has("rise")
+                            ? "contradicts fullness; give exactly one of them"
+                            : "is missing; give it, or the fullness that it follows from");
+        }
+        return ratio.isPresent() ? Optional.of(new FullnessTarget.Ratio(ratio.getAsDouble())) : Optional.empty();
+    }
+
+    private Optional<PleatPlan> pleats(RequestObject pleats) {
+        put(pleats, "depth", Dimension.PLEAT_DEPTH);
+        put(pleats, "greatestDepth", Dimension.PLEAT_DEPTH);
+        return PleatReader.read(pleats, Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH)));
+    }
+
+    private UnderSleeveStyle underSleeve(RequestObject underSleeve) {
+        put(underSleeve, Dimension.ELBOW);
+        put(underSleeve, Dimension.WRIST);
+        put(underSleeve, Dimension.ELBOW_LEVEL);
+        underSleeve.choice("shaping");
+        return new UnderSleeveStyle(ElbowShaping.TAPERED);
+    }
+}

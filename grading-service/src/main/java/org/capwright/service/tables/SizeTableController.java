@@ -1,0 +1,87 @@
+package org.capwright.service.tables;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.measure.Unit;
+import org.capwright.service.problem.FieldViolation;
+import org.capwright.service.problem.Problem;
+import org.capwright.service.problem.ProblemException;
+import org.capwright.service.problem.ProblemKind;
+import org.capwright.service.shape.NearestWord;
+import org.capwright.tables.SizeTable;
+import org.capwright.tables.SizeTables;
+import org.springframework.http.CacheControl;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Shows the published size tables. */
+@RestController
+@Tag(name = "Size tables")
+final class SizeTableController {
+
+    private static final CacheControl CACHE =
+            CacheControl.maxAge(Duration.ofHours(1)).cachePublic();
+
+    /** Lists the tables. */
+    @Operation(operationId = "listSizeTables", summary = "List the published size tables with their sources")
+    @GetMapping(path = "/v1/size-tables", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<SizeTableAnswer.Listing> list() {
+        return ResponseEntity.ok()
+                .cacheControl(CACHE)
+                .body(new SizeTableAnswer.Listing(
+                        SizeTables.all().stream().map(TableWriter::info).toList()));
+    }
+
+    /** Shows one table. */
+    @Operation(
+            operationId = "getSizeTable",
+            summary = "Show a size table: values, increments, and where each comes from")
+    @GetMapping(path = "/v1/size-tables/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<SizeTableAnswer> get(
+            @Parameter(description = "Id of the table.", example = "women-en-13402-3-bust") @PathVariable("id")
+                    String id,
+            @Parameter(
+                            description = "Unit of the answer.",
+                            example = "cm",
+                            schema =
+                                    @Schema(
+                                            allowableValues = {"mm", "cm", "in"},
+                                            defaultValue = "mm"))
+                    @RequestParam(name = "units", defaultValue = "mm")
+                    String units) {
+        SizeTable table = SizeTables.find(id).orElseThrow(() -> new ProblemException(unknown(id)));
+        return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit(units)).table(table));
+    }
+
+    private static Problem unknown(String id) {
+        List<String> ids = SizeTables.all().stream().map(SizeTable::id).toList();
+        return Problem.of(
+                ProblemKind.NOT_FOUND,
+                "There is no size table of this id; "
+                        + NearestWord.to(id, ids)
+                                .map(near -> "did you mean " + near + "?")
+                                .orElse("GET /v1/size-tables lists them."));
+    }
+
+    private static Unit unit(String units) {
+        for (Unit unit : Unit.values()) {
+            if (unit.symbol().equals(units)) {
+                return unit;
+            }
+        }
+        String shown = units.length() > 20 ? units.substring(0, 20) + "…" : units;
+        throw new ProblemException(Problem.of(
+                ProblemKind.BAD_REQUEST,
+                "The parameter units must be mm, cm or in.",
+                List.of(FieldViolation.of("units", "must be one of mm, cm, in", Optional.of(shown)))));
+    }
+}
