@@ -1,6 +1,7 @@
 package org.capwright.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,8 @@ public record Thresholds(Map<Threshold, Double> own) {
     public Thresholds {
         List<Violation> found = new ArrayList<>();
         EnumMap<Threshold, Double> copy = new EnumMap<>(Threshold.class);
-        own.forEach((threshold, limit) -> {
+        copy.putAll(own);
+        copy.forEach((threshold, limit) -> {
             if (!(limit >= threshold.least() && limit <= threshold.greatest())) {
                 found.add(new Violation(
                         "/thresholds/" + threshold.key(),
@@ -35,12 +37,11 @@ public record Thresholds(Map<Threshold, Double> own) {
                         OptionalDouble.of(threshold.least()),
                         OptionalDouble.of(threshold.greatest())));
             }
-            copy.put(threshold, limit);
         });
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
-        own = java.util.Collections.unmodifiableMap(copy);
+        own = Collections.unmodifiableMap(copy);
     }
 
     /**
