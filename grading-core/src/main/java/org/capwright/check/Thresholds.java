@@ -1,6 +1,7 @@
 package org.capwright.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,12 +21,14 @@ public record Thresholds(Map<Threshold, Double> own) {
     /**
      * Checks the limits.
      *
+     * @param own limits set by the label; may be empty
      * @throws InvalidMeasuresException naming every limit that is out of its range
      */
     public Thresholds {
         List<Violation> found = new ArrayList<>();
         EnumMap<Threshold, Double> copy = new EnumMap<>(Threshold.class);
-        own.forEach((threshold, limit) -> {
+        copy.putAll(own);
+        copy.forEach((threshold, limit) -> {
             if (!(limit >= threshold.least() && limit <= threshold.greatest())) {
                 found.add(new Violation(
                         "/thresholds/" + threshold.key(),
@@ -35,12 +38,11 @@ public record Thresholds(Map<Threshold, Double> own) {
                         OptionalDouble.of(threshold.least()),
                         OptionalDouble.of(threshold.greatest())));
             }
-            copy.put(threshold, limit);
         });
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
-        own = java.util.Collections.unmodifiableMap(copy);
+        own = Collections.unmodifiableMap(copy);
     }
 
     /**

@@ -52,7 +52,7 @@ final class Cover {
 
     private void title(List<Band> bands) {
         PatternSet.Title title = set.title();
-        String sizes = NestLabel.sizes(blocks.get(0).layers().stream()
+        String sizes = SizeNames.sizes(blocks.get(0).layers().stream()
                 .map(layer -> layer.piece().size())
                 .toList());
         String line = "Revision " + title.revision() + "   ·   "

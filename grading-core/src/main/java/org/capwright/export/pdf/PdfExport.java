@@ -138,7 +138,7 @@ public final class PdfExport {
 
     private List<Page> tilePages(Tiling tiling, List<Canvas> panels, CoverFlow flow) {
         String words = set.title().style() + ", revision " + set.title().revision() + ", "
-                + (blocks.get(0).nested() ? "sizes " : "size ") + NestLabel.sizes(blocks.get(0));
+                + (blocks.get(0).nested() ? "sizes " : "size ") + SizeNames.sizes(blocks.get(0));
         List<Page> pages = new ArrayList<>();
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {

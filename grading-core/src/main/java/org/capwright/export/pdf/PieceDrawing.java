@@ -8,6 +8,7 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
+import org.capwright.pattern.NestWords;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
@@ -318,23 +319,41 @@ final class PieceDrawing {
     private void label() {
         Block.Layer layer = block.leading();
         PieceLabel label = layer.piece().label();
-        List<String> lines = block.nested() ? NestLabel.lines(block) : label.lines();
+        List<String> lines = block.nested()
+                ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), block.lead())
+                : label.lines();
+        int named = linesOfName(lines, block.words());
         double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;
         double size = natural;
         for (int i = 0; i < lines.size(); i++) {
-            Typeface face = i == 0 ? Typeface.BOLD : Typeface.REGULAR;
-            size = Math.min(size, face.sizeWithin(lines.get(i), size, label.width()));
+            size = Math.min(size, face(i, named).sizeWithin(lines.get(i), size, label.width()));
         }
         Point at = label.topLeft().plus(layer.shift());
         canvas.ink(Ink.BLACK);
         for (int i = 0; i < lines.size(); i++) {
             canvas.text(
-                    i == 0 ? Typeface.BOLD : Typeface.REGULAR,
+                    face(i, named),
                     size,
                     Canvas.Place.LEFT,
                     at.x(),
                     at.y() - label.lineHeight() * size / natural * (i + 0.8),
                     lines.get(i));
         }
+    }
+
+    private static Typeface face(int line, int named) {
+        return line < named ? Typeface.BOLD : Typeface.REGULAR;
+    }
+
+    /** How many of the lines the name of the piece takes, which may have been broken at its spaces. */
+    private static int linesOfName(List<String> lines, String name) {
+        String joined = "";
+        for (int i = 0; i < lines.size(); i++) {
+            joined = (joined + " " + lines.get(i)).strip();
+            if (!name.startsWith(joined)) {
+                return Math.max(i, 1);
+            }
+        }
+        return lines.size();
     }
 }
