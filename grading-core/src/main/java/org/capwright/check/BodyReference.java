@@ -24,6 +24,10 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     /**
      * Checks the table.
      *
+     * @param table a body table whose sizes are ordered by a body dimension
+     * @param survey the survey that gives a second opinion, if any
+     * @param sizes size of the table by label of the grade; a label that is not here is looked up under its own name
+     * @param confidence of the survey's intervals, between 0 and 1
      * @throws IllegalArgumentException if the table is not of bodies, has no key, or the confidence is no probability
      */
     public BodyReference {

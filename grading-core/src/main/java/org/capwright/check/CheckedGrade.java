@@ -30,6 +30,9 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     /**
      * Copies the sizes.
      *
+     * @param sizes smallest first, one or more
+     * @param base position of the base size
+     * @param body the bodies it is held against; without them no check against bodies is made
      * @throws IllegalArgumentException if there is no size, or no base size at that position
      */
     public CheckedGrade {

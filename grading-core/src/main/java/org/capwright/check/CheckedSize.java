@@ -20,6 +20,9 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
     /**
      * Copies the collections.
      *
+     * @param label name of the size
+     * @param values millimetres or counts by measure, all finite
+     * @param lines lines of the nest, each kind at most once; empty when only a spec table is known
      * @throws IllegalArgumentException if a value is not finite
      */
     public CheckedSize {

@@ -34,7 +34,20 @@ public record Finding(
     /** What is said of the source of a threshold that no publication gives. */
     public static final String PRACTICE = "common practice, no source";
 
-    /** Copies the list of sizes. */
+    /**
+     * Copies the list of sizes.
+     *
+     * @param code which check, in kebab-case; the page of the check in the documentation has this name
+     * @param severity how grave it is
+     * @param sizes one size, or two: a jump from the first to the second
+     * @param measure code of the point of measure, such as {@code bicep}
+     * @param quantity what kind of number {@code value} and {@code expected} are
+     * @param value what was found; absent where a figure is missing
+     * @param expected what would pass
+     * @param message what is the matter, in plain words
+     * @param source where the threshold comes from: a publication, or {@code common practice, no source}
+     * @param remedy what to change
+     */
     public Finding {
         sizes = List.copyOf(sizes);
     }

@@ -21,7 +21,12 @@ public record NestLine(Kind kind, List<Point> points) {
         OVERLAY_HEM
     }
 
-    /** Copies the points. */
+    /**
+     * Copies the points.
+     *
+     * @param kind which line
+     * @param points in mm, origin at fold line x bicep line, y up, front half at negative x; from the front end over the middle to the back end; two or more
+     */
     public NestLine {
         points = List.copyOf(points);
     }

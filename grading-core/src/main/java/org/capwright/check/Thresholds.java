@@ -21,6 +21,7 @@ public record Thresholds(Map<Threshold, Double> own) {
     /**
      * Checks the limits.
      *
+     * @param own limits set by the label; may be empty
      * @throws InvalidMeasuresException naming every limit that is out of its range
      */
     public Thresholds {

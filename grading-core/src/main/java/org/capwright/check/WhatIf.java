@@ -44,7 +44,13 @@ public final class WhatIf {
      */
     public record Proposal(List<Change> changes, SizeRun run, List<Finding> remaining) {
 
-        /** Copies the lists. */
+        /**
+         * Copies the lists.
+         *
+         * @param changes rules that change; empty when there was no stop, or nothing helps
+         * @param run the run drafted with the new rules
+         * @param remaining stops that are left, because no change of these rules clears them
+         */
         public Proposal {
             changes = List.copyOf(changes);
             remaining = List.copyOf(remaining);

@@ -16,6 +16,9 @@ public record GradeRule(Dimension dimension, List<Double> increments) {
 
     /**
      * Keeps the increments on the grid on which sums are exact.
+     *
+     * @param dimension what grows
+     * @param increments millimetres, one per interval between neighbouring sizes, smallest size first; negative where the dimension shrinks
      */
     public GradeRule {
         List<Double> snapped = new ArrayList<>(increments.size());

@@ -10,6 +10,7 @@ public record Rounding(double step) {
     /**
      * Checks the step.
      *
+     * @param step distance between neighbouring readable values, mm, above 0
      * @throws IllegalArgumentException if the step is not above 0
      */
     public Rounding {

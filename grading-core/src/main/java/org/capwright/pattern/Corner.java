@@ -51,6 +51,14 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         return before.cross(startAfter().minus(endBefore())) / sine();
     }
 
+    boolean runsOnBefore() {
+        return runOnBefore() >= 0;
+    }
+
+    boolean runsOnAfter() {
+        return runOnAfter() >= 0;
+    }
+
     double reach() {
         return MITRE_LIMIT * Math.max(allowanceBefore, allowanceAfter);
     }

@@ -24,14 +24,16 @@ record CutLine(List<Point> points, List<Integer> corners) {
         final List<Cubic> seam;
         final double allowance;
         final boolean fold;
+        final PieceEdge edge;
         final List<Point> parallel;
         int first;
         int last;
 
-        Run(List<Cubic> seam, double allowance, boolean fold) {
+        Run(PieceEdge edge, List<Cubic> seam) {
+            this.edge = edge;
             this.seam = seam;
-            this.allowance = allowance;
-            this.fold = fold;
+            this.allowance = edge.allowance();
+            this.fold = edge.kind() == EdgeKind.FOLD;
             this.parallel = fold ? List.of() : EdgeOffset.of(seam, allowance);
             this.last = parallel.size() - 1;
         }
@@ -100,12 +102,11 @@ record CutLine(List<Point> points, List<Integer> corners) {
     private static List<Run> runs(List<PieceEdge> edges) {
         List<Run> runs = new ArrayList<>(edges.size());
         for (PieceEdge edge : edges) {
-            boolean fold = edge.kind() == EdgeKind.FOLD;
             List<Cubic> segments = edge.curve().segments();
             int start = 0;
             for (int i = 1; i <= segments.size(); i++) {
                 if (i == segments.size() || bent(segments.get(i - 1), segments.get(i))) {
-                    runs.add(new Run(segments.subList(start, i), edge.allowance(), fold));
+                    runs.add(new Run(edge, segments.subList(start, i)));
                     start = i;
                 }
             }
@@ -145,14 +146,22 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 after.allowance);
         return switch (corner.turn()) {
             case SMOOTH -> List.of();
-            case POINTS -> corner.points(kind);
+            case POINTS ->
+                // Within an edge only pleats make corners: the layers are mirrored there, and so the lines run on until
+                // they meet.
+                corner.points(before.edge == after.edge ? CornerKind.MITRED : kind);
             case CROSSING -> crossing(before, after, corner);
         };
     }
 
+    /** A line that must be cut back is not prolonged: its prolongation may meet the other line at a place that the corner does not reach. */
     private static List<Point> crossing(Run before, Run after, Corner corner) {
-        Point runOn = corner.endBefore().plus(corner.before().times(corner.reach()));
-        Point startEarlier = corner.startAfter().minus(corner.after().times(corner.reach()));
+        Point runOn = corner.runsOnBefore()
+                ? corner.endBefore().plus(corner.before().times(corner.reach()))
+                : corner.endBefore();
+        Point startEarlier = corner.runsOnAfter()
+                ? corner.startAfter().minus(corner.after().times(corner.reach()))
+                : corner.startAfter();
         for (int i = before.last; i >= before.first; i--) {
             Point from = before.parallel.get(i);
             Point to = i == before.last ? runOn : before.parallel.get(i + 1);

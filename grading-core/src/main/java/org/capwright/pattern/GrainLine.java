@@ -14,10 +14,16 @@ final class GrainLine {
     /** Share of the way across the piece that is left free at each end. */
     private static final double INSET = 0.1;
 
+    /** Distance from a pleat line, mm. */
+    private static final double CLEAR = 3;
+
+    /** Share of its length that a grain line keeps, whatever it crosses. */
+    private static final double LEAST = 0.3;
+
     private GrainLine() {}
 
     /** A grain line inside a net line, on the front half of a whole piece. */
-    static MarkLine in(List<Point> net, PieceDraft draft) {
+    static MarkLine in(List<Point> net, PieceDraft draft, List<MarkLine> marks) {
         double widest = draft.onFold()
                 ? net.stream().mapToDouble(Point::x).max().orElse(0)
                 : net.stream().mapToDouble(Point::x).min().orElse(0);
@@ -37,8 +43,25 @@ final class GrainLine {
             }
         }
         double inset = INSET * (top - bottom);
-        return new MarkLine(
-                MarkKind.GRAIN, "grain line", Curve.line(new Point(x, bottom + inset), new Point(x, top - inset)));
+        double end = belowPleats(x, bottom + inset, top - inset, marks);
+        return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, bottom + inset), new Point(x, end)));
+    }
+
+    /** Ends the grain line under the lowest pleat line that it would cross, if enough of it remains to lay the piece by. */
+    private static double belowPleats(double x, double from, double to, List<MarkLine> marks) {
+        double end = to;
+        for (MarkLine mark : marks) {
+            Point start = mark.line().start();
+            Point stop = mark.line().end();
+            boolean pleat = mark.kind() == MarkKind.PLEAT_FOLD || mark.kind() == MarkKind.PLEAT_PLACEMENT;
+            if (pleat && Math.min(start.x(), stop.x()) - CLEAR < x && Math.max(start.x(), stop.x()) + CLEAR > x) {
+                double lowest = Math.min(start.y(), stop.y()) - CLEAR;
+                if (lowest - from > LEAST * (to - from)) {
+                    end = Math.min(end, lowest);
+                }
+            }
+        }
+        return end;
     }
 
     private static double heightAt(double x, Point from, Point to) {

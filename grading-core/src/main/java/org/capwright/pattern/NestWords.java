@@ -48,8 +48,6 @@ public final class NestWords {
 
     private static String sizes(List<Piece> nest) {
         List<String> labels = nest.stream().map(Piece::size).toList();
-        return labels.size() > LISTED
-                ? labels.get(0) + "–" + labels.get(labels.size() - 1)
-                : String.join(", ", labels);
+        return labels.size() > LISTED ? labels.get(0) + "–" + labels.get(labels.size() - 1) : String.join(", ", labels);
     }
 }

@@ -37,28 +37,22 @@ final class OverlayPieces {
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
         OverlayHalf front = raised(overlay.front(), turnOfCloth);
         OverlayHalf back = fold ? front : raised(overlay.back(), turnOfCloth);
+        PleatedEdge top = PleatedEdge.of(overlay, fold);
         Edges edges = new Edges(allowances);
         if (fold) {
             edges.add("hem", EdgeKind.HEM, back.hem().reversed());
             back.side().ifPresent(side -> edges.add("side", EdgeKind.HEM, side.reversed()));
-            edges.add(TOP_EDGE, EdgeKind.ATTACHED_EDGE, back.topEdge().reversed());
-            edges.add("fold", EdgeKind.FOLD, Curve.line(back.apex(), back.hemPoint()));
+            edges.add(TOP_EDGE, EdgeKind.ATTACHED_EDGE, top.edge());
+            edges.add("fold", EdgeKind.FOLD, Curve.line(top.edge().end(), back.hemPoint()));
         } else {
             edges.add("front hem", EdgeKind.HEM, front.hem().mirrored());
             edges.add("back hem", EdgeKind.HEM, back.hem().reversed());
             back.side().ifPresent(side -> edges.add("back side", EdgeKind.HEM, side.reversed()));
-            edges.add(
-                    TOP_EDGE,
-                    EdgeKind.ATTACHED_EDGE,
-                    front.topEdge()
-                            .mirrored()
-                            .reversed()
-                            .joinedTo(back.topEdge())
-                            .reversed());
+            edges.add(TOP_EDGE, EdgeKind.ATTACHED_EDGE, top.edge());
             front.side().ifPresent(side -> edges.add("front side", EdgeKind.HEM, side.mirrored()));
         }
         List<NotchPlace> notches = new ArrayList<>();
-        notches.add(new NotchPlace(NotchKind.APEX, TOP_EDGE, back.topEdge().length()));
+        notches.add(new NotchPlace(NotchKind.APEX, TOP_EDGE, top.apex()));
         if (pointed(back) || pointed(front)) {
             notches.add(new NotchPlace(NotchKind.CLIP, fold ? "hem" : "back hem", 0));
         }
@@ -67,9 +61,11 @@ final class OverlayPieces {
         marks.add(new MarkLine(MarkKind.BICEP_LINE, "bicep line", Curve.line(left, back.underarm())));
         if (fold) {
             marks.add(new MarkLine(MarkKind.FOLD_LINE, "fold line", Curve.line(back.hemPoint(), back.apex())));
-        } else if (overlay.front() == overlay.back()) {
+        } else if (overlay.front() == overlay.back()
+                && overlay.pleats().map(PleatedEdge::symmetrical).orElse(true)) {
             marks.add(new MarkLine(MarkKind.CENTRE_LINE, "centre line", Curve.line(back.hemPoint(), back.apex())));
         }
+        marks.addAll(top.lines());
         double width = front.underarm().x() + back.underarm().x();
         double depth = back.apex().y() - back.hemPoint().y();
         return new PieceDraft(kind, size, edges.list(), notches, marks, cut, Math.min(width, depth));

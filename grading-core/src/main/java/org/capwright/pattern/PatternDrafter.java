@@ -19,7 +19,7 @@ public final class PatternDrafter {
 
     /**
      * Drafts all pieces in all sizes: overlay main, lining and interfacing where the style has an overlay, the under-sleeve where it has one, and the plain sleeve down to the
-     * bicep line where it has neither. A piece whose halves are equal in every size is drawn as its half at x ≥ 0, closed by a fold edge; others are drawn whole.
+     * bicep line where it has neither. A piece whose halves are equal in every size, pleats included, is drawn as its half at x ≥ 0, closed by a fold edge; others are drawn whole.
      *
      * @param title what stands on every file
      * @param run the graded run
@@ -33,7 +33,10 @@ public final class PatternDrafter {
             throw new InvalidMeasuresException(found);
         }
         CutInstruction overlayCut = cut(run.sizes().stream()
-                .allMatch(s -> s.draft().overlay().map(Overlay::symmetrical).orElse(true)));
+                .allMatch(s -> s.draft()
+                        .overlay()
+                        .map(PatternDrafter::overlaySymmetrical)
+                        .orElse(true)));
         CutInstruction sleeveCut = cut(run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
         List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
         for (GradedSize size : run.sizes()) {
@@ -55,6 +58,11 @@ public final class PatternDrafter {
 
     private static CutInstruction cut(boolean symmetrical) {
         return new CutInstruction(2, symmetrical ? CutInstruction.Laying.ON_FOLD : CutInstruction.Laying.MIRRORED_PAIR);
+    }
+
+    private static boolean overlaySymmetrical(Overlay overlay) {
+        return overlay.symmetrical()
+                && overlay.pleats().map(PleatedEdge::symmetrical).orElse(true);
     }
 
     /** A sleeve can be folded if its halves are equal, it is not turned at the elbow, and the ends of the overlay marked on the cap are equal too. */

@@ -23,8 +23,8 @@ final class PieceFinish {
         for (NotchPlace place : draft.notches()) {
             notches.add(notch(draft, place, cutLine));
         }
-        List<MarkLine> marks = new ArrayList<>(draft.marks());
-        marks.add(GrainLine.in(net, draft));
+        List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
+        marks.add(GrainLine.in(net, draft, marks));
         PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
         return new Piece(
                 draft.kind(),
@@ -122,12 +122,15 @@ final class PieceFinish {
         return Outline.polygon(net).isValid() && Untangling.area(net) > 0;
     }
 
-    /** The only thing that can tangle a drafted outline is a bowed hem: looks for the part of its sagitta that would not. */
+    /** Only a bowed hem or deep pleats can tangle a drafted outline: looks for the part of the sagitta that would not. */
     private static Violation netTangled(PieceDraft draft) {
         String reason = "bowed so far, the hem of the piece " + draft.kind().words() + " crosses its other edges";
         String pointer = Dimension.HEM_SAGITTA.pointer();
         if (!isSimple(netLine(BowedHem.flatter(draft, 0)))) {
-            return Violation.of(pointer, reason);
+            return Violation.of(
+                    "/overlay/pleats",
+                    "the under-layers of the pleats cross one another on the piece "
+                            + draft.kind().words() + ": take more and shallower pleats, or lay them the other way");
         }
         double works = 0;
         double fails = 1;

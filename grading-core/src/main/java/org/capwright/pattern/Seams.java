@@ -67,19 +67,33 @@ public final class Seams {
                                 * turned(edge.curve(), lining.edge(name).curve())));
             }
         }
+        boolean pleated = overlay.pleats().isPresent();
         pairs.add(new SeamPair(
                 main.size(),
                 "overlay to armhole",
-                main.kind().id() + "/" + OverlayPieces.TOP_EDGE + ", pleated",
-                top - takenUp(main, overlay),
+                main.kind().id() + "/" + OverlayPieces.TOP_EDGE + (pleated ? ", pleats closed" : ", gathered"),
+                closed(main),
                 "armhole/between the ends of the overlay",
                 overlay.attachSpan(),
-                0));
+                pleated ? 0 : overlay.takeUp()));
     }
 
-    /** What the pleats take out of the top edge: until the style has pleats, all that must be taken up is left to the one who sews. */
-    private static double takenUp(Piece main, Overlay overlay) {
-        return overlay.takeUp();
+    /** The edge as it is sewn: of every pleat the part between placement line and fold line goes under. Walked on the piece, not taken from the plan. */
+    private static double closed(Piece main) {
+        Curve edge = main.edge(OverlayPieces.TOP_EDGE).curve();
+        double under = 0;
+        for (MarkLine mark : main.marks()) {
+            if (mark.kind() == MarkKind.PLEAT_FOLD) {
+                String placement = mark.name().replace(PleatedEdge.FOLD_LINE, PleatedEdge.PLACEMENT_LINE);
+                for (MarkLine other : main.marks()) {
+                    if (other.name().equals(placement)) {
+                        under += Math.abs(edge.closestLength(mark.line().start())
+                                - edge.closestLength(other.line().start()));
+                    }
+                }
+            }
+        }
+        return sides(main, OverlayPieces.TOP_EDGE) * (edge.length() - under);
     }
 
     /**

@@ -54,7 +54,10 @@ class LayersTest {
     @Test
     void packagesAreFreeOfCycles() {
         slices().matching("org.capwright.(*)..").should().beFreeOfCycles().check(CORE);
-        slices().matching("org.capwright.export.(*)..").should().beFreeOfCycles().check(CORE);
+        slices().matching("org.capwright.export.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CORE);
     }
 
     @Test

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** Outlines as geometries of JTS, made without the code under test. */
 final class Check {
@@ -37,5 +38,19 @@ final class Check {
         return piece.onFold()
                 ? half.union(AffineTransformation.scaleInstance(-1, 1).transform(half))
                 : half;
+    }
+
+    /** The greatest distance of a vertex of either line from the other line. */
+    static double farthest(Geometry one, Geometry other) {
+        return Math.max(farthestVertex(one, other), farthestVertex(other, one));
+    }
+
+    private static double farthestVertex(Geometry from, Geometry to) {
+        IndexedFacetDistance distance = new IndexedFacetDistance(to);
+        double farthest = 0;
+        for (Coordinate vertex : from.getCoordinates()) {
+            farthest = Math.max(farthest, distance.distance(PLANE.createPoint(vertex)));
+        }
+        return farthest;
     }
 }

@@ -2,9 +2,14 @@ package org.capwright.pattern;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.LongStream;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
+import org.capwright.draft.pleat.PleatDirection;
+import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
@@ -17,7 +22,7 @@ final class RandomStyles {
     static final PatternSet.Title TITLE = new PatternSet.Title("Choir gown, shoulder overlay", "3", Unit.CENTIMETRE);
 
     /** How many styles a property is tried on. */
-    static final int MANY = 500;
+    static final int MANY = 300;
 
     private RandomStyles() {}
 
@@ -32,7 +37,32 @@ final class RandomStyles {
         if (seed % 2 == 0) {
             dimensions = dimensions.with(Dimension.BACK_GAP, dimensions.get(Dimension.FRONT_GAP));
         }
-        SleeveStyle whole = drawn.style();
+        try {
+            return run(seed, dimensions, pleated(seed, drawn.style()));
+        } catch (InvalidMeasuresException e) {
+            return run(seed, dimensions, drawn.style()); // an edge too short for its span on one side
+        }
+    }
+
+    /** Two of three overlays are pleated, in every kind and direction. */
+    private static SleeveStyle pleated(long seed, SleeveStyle style) {
+        Random random = new Random(seed);
+        PleatPlan plan = new PleatPlan(
+                PleatKind.values()[random.nextInt(3)],
+                PleatDirection.values()[random.nextInt(4)],
+                new PleatSizing.ByCount(1 + random.nextInt(14)),
+                random.nextInt(20),
+                0);
+        if (seed % 2 == 0) {
+            plan = new PleatPlan(plan.kind(), plan.direction(), plan.sizing(), 8, 8);
+        }
+        return random.nextInt(3) == 0
+                ? style
+                : new SleeveStyle(
+                        style.fit(), Optional.of(style.overlay().orElseThrow().pleated(plan)), style.underSleeve());
+    }
+
+    private static SizeRun run(long seed, Dimensions dimensions, SleeveStyle whole) {
         SleeveStyle style = switch ((int) (seed % 7)) {
             case 4 -> new SleeveStyle(whole.fit(), Optional.empty(), whole.underSleeve());
             case 5 -> new SleeveStyle(whole.fit(), whole.overlay(), Optional.empty());

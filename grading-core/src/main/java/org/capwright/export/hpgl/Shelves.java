@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Places boxes on a roll without overlap: side by side across the roll in shelves, the next shelf farther along. A box is turned by a quarter if that makes its
- * shelf shorter, or if it does not fit otherwise.
+ * Places boxes on a roll without overlap: side by side across the roll in shelves, the next shelf farther along. A box is turned by a quarter if boxes
+ * of its size then take less length each, or if it does not fit otherwise.
  */
 final class Shelves {
 
@@ -51,7 +51,7 @@ final class Shelves {
      * @return a place per box, in the order of the boxes
      */
     static List<Place> place(List<Box> boxes, double rollWidth, double gap) {
-        List<Turn> turns = boxes.stream().map(box -> turn(box, rollWidth)).toList();
+        List<Turn> turns = boxes.stream().map(box -> turn(box, rollWidth, gap)).toList();
         List<Integer> longestFirst = IntStream.range(0, boxes.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> -boxes.get(i).along(turns.get(i))))
@@ -75,9 +75,16 @@ final class Shelves {
         return places;
     }
 
-    private static Turn turn(Box box, double rollWidth) {
-        boolean fits = box.height <= rollWidth;
-        boolean fitsTurned = box.width <= rollWidth;
-        return fits && (!fitsTurned || box.width <= box.height) ? Turn.NONE : Turn.QUARTER;
+    /** The position in which boxes of this size, side by side, take the least length each. */
+    private static Turn turn(Box box, double rollWidth, double gap) {
+        return share(box, Turn.NONE, rollWidth, gap) <= share(box, Turn.QUARTER, rollWidth, gap)
+                ? Turn.NONE
+                : Turn.QUARTER;
+    }
+
+    private static double share(Box box, Turn turn, double rollWidth, double gap) {
+        return box.across(turn) > rollWidth
+                ? Double.POSITIVE_INFINITY
+                : (box.along(turn) + gap) / Math.floor((rollWidth + gap) / (box.across(turn) + gap));
     }
 }

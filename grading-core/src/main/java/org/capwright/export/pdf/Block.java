@@ -12,7 +12,7 @@ import org.capwright.pattern.Piece;
  *
  * @param position its position among the blocks of the file
  * @param layers the sizes, smallest first
- * @param lead position of the layer that carries label and grain: the base size where it is chosen, else the middle one
+ * @param lead position of the layer that is drawn with all its marks: the base size where it is chosen, else the middle one
  * @param outlines their cut lines in the coordinates of the block, x and y in turn
  * @param bounds the box about all of them
  */

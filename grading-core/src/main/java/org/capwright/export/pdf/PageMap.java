@@ -98,9 +98,13 @@ final class PageMap {
             canvas.draw();
         }
         double size = 2.3 / scale;
-        Point at =
-                block.leading().piece().label().topLeft().plus(block.leading().shift());
-        double room = block.leading().piece().label().width();
+        Point at = block.layers()
+                .get(0)
+                .piece()
+                .label()
+                .topLeft()
+                .plus(block.layers().get(0).shift());
+        double room = block.layers().get(0).piece().label().width();
         for (String word : block.words().split(" ")) {
             room = Math.max(room, Typeface.BOLD.width(word, size) * 1.001);
         }

@@ -41,6 +41,9 @@ public sealed interface Paper {
         /**
          * Checks the sides.
          *
+         * @param name what the sheet is called
+         * @param width shorter side, mm, {@link #LEAST} to {@link #GREATEST}
+         * @param height longer side, mm, {@link #LEAST} to {@link #GREATEST}
          * @throws InvalidMeasuresException if a page would be too small for its margins and the test squares, or larger than a PDF page can be
          */
         public Sheets {

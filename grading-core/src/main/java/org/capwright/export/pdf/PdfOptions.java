@@ -23,7 +23,16 @@ public record PdfOptions(
         List<String> cautions,
         Optional<Instant> created) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param paper what it is printed on
+     * @param sizes labels of the sizes to print, nested over one another where there are several; empty means every size of the run
+     * @param alignment the point on which the sizes of a nest lie over one another
+     * @param sewingOrder the steps of sewing, in order, without numbers; may be empty
+     * @param cautions what to beware of; may be empty
+     * @param created the date that the file states; empty for none, so that the same pattern always gives the same bytes
+     */
     public PdfOptions {
         sizes = List.copyOf(sizes);
         sewingOrder = List.copyOf(sewingOrder);

@@ -157,7 +157,7 @@ final class PieceDrawing {
         Curve line = mark.line();
         switch (mark.kind()) {
             case GRAIN -> {
-                if (lead) {
+                if (piece == block.layers().get(0).piece()) {
                     grain(mark);
                 }
             }
@@ -316,8 +316,9 @@ final class PieceDrawing {
         canvas.line(cut.x(), cut.y(), end.x(), end.y());
     }
 
+    /** Label and grain line lie where the smallest size has them: there they are clear of its lines, and inside all the others. */
     private void label() {
-        Block.Layer layer = block.leading();
+        Block.Layer layer = block.layers().get(0);
         PieceLabel label = layer.piece().label();
         List<String> lines = block.nested()
                 ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), block.lead())

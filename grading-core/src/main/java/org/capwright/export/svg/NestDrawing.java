@@ -148,7 +148,18 @@ final class NestDrawing {
                     edge.kind() == EdgeKind.FOLD
                             ? "\" stroke=\"#111111\" stroke-width=\"0.4\" stroke-dasharray=\"10 2 2 2\"/>\n"
                             : "\" stroke=\"#444444\" stroke-width=\"0.3\" stroke-dasharray=\"2.5 1.5\"/>\n");
+            if (edge.kind() == EdgeKind.FOLD) {
+                foldWords(out, edge.curve());
+            }
         }
+    }
+
+    /** Written along the fold, inside the piece, read from the right. */
+    private static void foldWords(SvgText out, Curve fold) {
+        Point middle = fold.start().towards(fold.end(), 0.5);
+        out.raw("<text class=\"fold\" text-anchor=\"middle\" font-size=\"4\" fill=\"#111111\" transform=\"translate(")
+                .pair(middle.x() + 6, -middle.y())
+                .raw(") rotate(-90)\">fold of the cloth</text>\n");
     }
 
     private static void mark(SvgText out, MarkLine mark) {

@@ -95,7 +95,13 @@ public sealed interface BodySource {
      */
     record OfSurvey(Survey survey, BodyDimension key, Map<String, Double> bySize) implements BodySource {
 
-        /** Copies the map. */
+        /**
+         * Copies the map.
+         *
+         * @param survey the survey
+         * @param key the dimension that orders the sizes
+         * @param bySize value of the key by size, mm, within the surveyed range
+         */
         public OfSurvey {
             bySize = Map.copyOf(bySize);
         }

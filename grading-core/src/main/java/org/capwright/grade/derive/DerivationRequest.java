@@ -37,6 +37,14 @@ public record DerivationRequest(
     /**
      * Copies the sizes.
      *
+     * @param bodies where the bodies come from
+     * @param sizes names of the sizes, smallest first, 1 or more, all different
+     * @param base position of the base size among them
+     * @param dimensions dimensions of the base size
+     * @param ease how the ease goes with the size, at bicep, elbow, wrist and armhole
+     * @param length how the length goes with the size
+     * @param capEase what of the base size's cap ease is kept
+     * @param grid the grid on which the growth from the base size is read
      * @throws IllegalArgumentException if there is no size, or no base size at that position
      */
     public DerivationRequest {

@@ -41,7 +41,12 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
         return map;
     }
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param rules one rule for each dimension that the base size has and that can be derived
+     * @param derivations how each came about, in the same order
+     */
     public DerivedRules {
         rules = List.copyOf(rules);
         derivations = List.copyOf(derivations);

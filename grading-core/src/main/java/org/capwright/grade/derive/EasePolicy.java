@@ -29,6 +29,7 @@ public sealed interface EasePolicy {
         /**
          * Checks the growth.
          *
+         * @param perSize mm more ease from each size to the next; negative for less, -30 to 30
          * @throws IllegalArgumentException if it is not within -30 to 30 mm
          */
         public Growing {

@@ -19,6 +19,7 @@ public sealed interface LengthPolicy {
         /**
          * Checks the growth.
          *
+         * @param perSize mm from each size to the next, -50 to 50
          * @throws IllegalArgumentException if it is not within -50 to 50 mm
          */
         public Stated {

@@ -57,6 +57,16 @@ public record Fabric(
     /**
      * Checks the figures.
      *
+     * @param material what is cut from it
+     * @param width as bought, mm, 100 to 10 000
+     * @param laying open or folded
+     * @param nap with or without
+     * @param shrinkageLengthwise 0 to 0.5
+     * @param shrinkageCrosswise 0 to 0.5
+     * @param waste 0 to 1
+     * @param selvedge mm, 0 or more; at most 0.45 of the width after shrinking
+     * @param gap mm, 0 to 100
+     * @param step mm, 1 to 10 000
      * @throws InvalidMeasuresException if any is out of its range; all such figures are named
      */
     public Fabric {

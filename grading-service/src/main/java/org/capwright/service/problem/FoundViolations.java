@@ -89,7 +89,9 @@ public final class FoundViolations {
         if (minimum.isPresent() || maximum.isPresent()) {
             reason.append(value.isPresent() ? "; " : ": ");
         }
-        if (minimum.isPresent() && maximum.isPresent()) {
+        if (minimum.isPresent() && minimum.equals(maximum)) {
+            reason.append("only ").append(plain(minimum.get())).append(symbol);
+        } else if (minimum.isPresent() && maximum.isPresent()) {
             reason.append(plain(minimum.get()))
                     .append(" to ")
                     .append(plain(maximum.get()))

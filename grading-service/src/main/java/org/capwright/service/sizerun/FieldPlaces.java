@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.draft.CapFit;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.measure.Violation;
@@ -30,6 +31,8 @@ final class FieldPlaces {
             case "/overlay/pleats/flatZoneFront" -> "/overlay/pleats/flatZone";
             case "/overlay/pleats/flatZoneBack" -> "/overlay/pleats/flatZone";
             case "/overlay/pleats/depth" -> depth(order);
+            case "/sleeve/capEase" ->
+                order.style().fit() instanceof CapFit.HalvesFor ? "/sleeve/front/capEase" : engine;
             default -> engine;
         };
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param check which check found it
  * @param severity how grave it is
- * @param sizes the size, or the pair of neighbouring sizes, that it is about; empty for the whole run
+ * @param sizes the size, or the first and the last of the sizes, that it is about; empty for the whole run
  * @param dimension what it is about
  * @param value what was found
  * @param least least value that passes
@@ -32,7 +32,8 @@ record FindingAnswer(
         String severity,
 
         @Schema(
-                description = "The size, or the pair of neighbouring sizes, that it is about; empty for the whole run.",
+                description =
+                        "The size, or the first and the last of the sizes, that it is about; empty for the whole run.",
                 example = "[\"38\",\"40\"]")
         List<String> sizes,
 

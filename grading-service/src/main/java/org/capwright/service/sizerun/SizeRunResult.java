@@ -22,7 +22,9 @@ public record SizeRunResult(SizeRunOrder order, PatternSet patterns) {
      */
     static SizeRunResult of(SizeRunOrder order) {
         PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
-        return new SizeRunResult(order, PatternDrafter.draft(title, order.graded(), order.options()));
+        SizeRun run = order.graded();
+        CapBounds.check(run);
+        return new SizeRunResult(order, PatternDrafter.draft(title, run, order.options()));
     }
 
     /**

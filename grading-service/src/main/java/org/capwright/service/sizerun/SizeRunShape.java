@@ -20,7 +20,14 @@ public final class SizeRunShape {
     static final int LONGEST_LABEL = 20;
     private static final double GREATEST_JUMP = 200;
 
-    private static final Kind EASE = new Kind.Ease(new Kind.Length(-300, 300), new Kind.Ratio(-0.3, 0.5));
+    /** A cap line shorter than this cannot be stretched into its armhole, a share of the armhole. Common practice, no source. */
+    static final double LEAST_EASE = -0.3;
+
+    /** A cap line longer than this is more than a gathered cap, a share of the armhole. Common practice, no source. */
+    static final double GREATEST_EASE = 0.5;
+
+    private static final Kind EASE =
+            new Kind.Ease(new Kind.Length(-300, 300), new Kind.Ratio(LEAST_EASE, GREATEST_EASE));
     private static final Kind.Length ALLOWANCE = new Kind.Length(0, Allowances.WIDEST);
     private static final String INSTEAD =
             " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted to it.";

@@ -14,6 +14,7 @@ import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.service.problem.FieldViolation;
 import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.problem.ProblemException;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -132,6 +133,29 @@ class BrokenRequestsTest {
         if (node.isContainer()) {
             into.add(node);
             node.values().forEach(child -> gather(child, into));
+        }
+    }
+
+    @Test
+    void aCapThatNoArmholeTakesIsRefused() {
+        for (String patch : List.of(
+                "{\"sleeve\":{\"capHeight\":26},\"overlay\":{\"length\":50}}",
+                "{\"sleeve\":{\"capHeight\":4,\"capOutward\":null,\"capInward\":null,\"armhole\":70},\"overlay\":null,\"grade\":null}")) {
+            List<FieldViolation> violations = new ArrayList<>();
+            refused(Requests.patched(patch), violations);
+            assertEquals("/sleeve/capHeight", violations.get(0).field(), violations::toString);
+            FieldViolation violation = violations.get(0);
+            double works = patch.contains("26")
+                    ? violation.maximum().orElseThrow()
+                    : violation.minimum().orElseThrow();
+            List<FieldViolation> again = new ArrayList<>();
+            refused(
+                    set(
+                            Requests.merged(Requests.patched(patch), Requests.MAPPER.readTree("{\"grade\":null}")),
+                            "/sleeve/capHeight",
+                            works),
+                    again);
+            assertTrue(again.isEmpty(), again::toString);
         }
     }
 

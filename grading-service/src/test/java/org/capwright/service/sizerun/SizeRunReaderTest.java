@@ -72,7 +72,7 @@ class SizeRunReaderTest {
             {"sleeve":{"capEase":1,"front":{"capEase":1},"back":{"capEase":1},"capHeight":null},"grade":null} | /sleeve/capEase | contradicts
             {"sleeve":{"front":{"capEase":1},"back":{"capEase":1}},"grade":null} | /sleeve/capHeight | leave it out
             {"sleeve":{"front":{"capOutward":1},"back":{"capOutward":2}}} | /sleeve/capOutward | front and back each have their own
-            {"sleeve":{"front":{"armhole":22},"back":{"armhole":22}}} | /sleeve/back/armhole | 23 to 23 cm would work
+            {"sleeve":{"front":{"armhole":22},"back":{"armhole":22}}} | /sleeve/back/armhole | only 23 cm would work
             {"sleeve":{"back":{"armhole":43}}}             | /sleeve/back/armhole      | 41 cm or less would work
             {"sleeve":{"front":{"armhole":43}}}            | /sleeve/front/armhole     | 41 cm or less would work
             {"baseSize":"39"}                              | /baseSize                 | one of the sizes 36, 38, 40, 42, 44

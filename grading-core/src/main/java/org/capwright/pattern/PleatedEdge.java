@@ -1,0 +1,170 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.pleat.FoldLines;
+import org.capwright.draft.pleat.PleatFold;
+import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.PleatLine;
+import org.capwright.draft.pleat.TruedEdge;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/**
+ * The top edge of an overlay as it is cut, counter-clockwise, with the lines of its pleats.
+ *
+ * @param edge from the back underarm point over the apex to the front one; on a half to the apex
+ * @param lines fold and placement lines, each starting on the edge
+ * @param apex arc length along {@code edge} to the place that meets the shoulder point, mm
+ */
+record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
+
+    /** How far a pleat line is drawn into the piece where there is room, mm. Common practice, no source. */
+    static final double DRAWN = 40;
+
+    /** Marks nearer to the fold than this lie on it, mm. */
+    private static final double ON_FOLD = 1e-6;
+
+    /** A crossing this near is the start of the line itself, which lies on a chord of the flattened edge or within its tolerance beside it, mm. */
+    private static final double AT_START = 5 * Piece.FLATTENING;
+
+    private static final int TURNS = 17;
+    private static final double TURN_DEGREES = 10;
+
+    static final String FOLD_LINE = " fold line";
+    static final String PLACEMENT_LINE = " placement line";
+
+    /** The edge of a whole piece, or of the half behind the fold. */
+    static PleatedEdge of(Overlay overlay, boolean half) {
+        Optional<PleatLayout> pleats =
+                overlay.pleats().filter(layout -> !layout.folds().isEmpty());
+        if (pleats.isEmpty()) {
+            Curve back = overlay.back().topEdge();
+            return new PleatedEdge(half ? back.reversed() : overlay.topEdge().reversed(), List.of(), back.length());
+        }
+        PleatLayout layout = pleats.get();
+        Curve flat = overlay.topEdge();
+        TruedEdge trued = TruedEdge.of(flat, layout, DRAWN);
+        List<MarkLine> lines = new ArrayList<>(2 * trued.lines().size());
+        int first = half ? trued.lines().size() / 2 : 0;
+        for (int i = first; i < trued.lines().size(); i++) {
+            FoldLines fold = trued.lines().get(i);
+            String name = "pleat " + (i - first + 1);
+            lines.add(mark(MarkKind.PLEAT_FOLD, name + FOLD_LINE, fold.fold(), half));
+            lines.add(mark(MarkKind.PLEAT_PLACEMENT, name + PLACEMENT_LINE, fold.placement(), half));
+        }
+        Curve cut = trued.curve();
+        double whole = cut.length();
+        if (half) {
+            Curve behind = startingOnFold(cut.part(whole / 2, whole));
+            return new PleatedEdge(behind.reversed(), List.copyOf(lines), behind.length());
+        }
+        double apex = cut.closestLength(flat.pointAtLength(atShoulder(layout)));
+        return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);
+    }
+
+    /** A line that starts on the fold of a half runs down the fold: it serves both halves. */
+    private static MarkLine mark(MarkKind kind, String name, PleatLine line, boolean half) {
+        if (half && Math.abs(line.from().x()) < ON_FOLD) {
+            Point from = new Point(0, line.from().y());
+            return new MarkLine(kind, name, Curve.line(from, from.plus(new Point(0, -DRAWN))));
+        }
+        return new MarkLine(kind, name, Curve.line(line.from(), line.to()));
+    }
+
+    /** Puts the start exactly on the fold, and leaves out what rounding may have left of a segment before it. */
+    private static Curve startingOnFold(Curve curve) {
+        List<Cubic> segments = new ArrayList<>(curve.segments());
+        while (segments.get(0).start().distanceTo(segments.get(0).end()) < ON_FOLD) {
+            segments.remove(0);
+        }
+        Cubic first = segments.get(0);
+        segments.set(0, new Cubic(new Point(0, first.start().y()), first.control1(), first.control2(), first.end()));
+        return Curve.of(segments);
+    }
+
+    /** The place of the flat edge that the closed pleats bring to the shoulder point; of a fold that meets it there, the fold line. */
+    private static double atShoulder(PleatLayout layout) {
+        double shoulder = layout.front().span();
+        double from = 0;
+        double closed = 0;
+        for (PleatFold fold : layout.folds()) {
+            double visible = fold.firstMark() - from;
+            if (closed + visible > shoulder + ON_FOLD) {
+                break;
+            }
+            if (Math.abs(closed + visible - shoulder) <= ON_FOLD) {
+                return fold.foldMark();
+            }
+            closed += visible;
+            from = fold.lastMark();
+        }
+        return from + shoulder - closed;
+    }
+
+    /** Whether the folds of the front half mirror those of the back half. */
+    static boolean symmetrical(PleatLayout layout) {
+        List<PleatFold> folds = layout.folds();
+        for (int i = 0; i < folds.size(); i++) {
+            PleatFold other = folds.get(folds.size() - 1 - i);
+            if (Math.abs(folds.get(i).foldMark() + other.foldMark() - layout.edge()) > ON_FOLD
+                    || Math.abs(folds.get(i).placementMark() + other.placementMark() - layout.edge()) > ON_FOLD) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge. Beside very deep pleats the cut edge may lean over a line where it
+     * starts; the line is then turned until it runs into the piece.
+     */
+    static List<MarkLine> shortened(List<MarkLine> marks, List<Point> net) {
+        return marks.stream()
+                .map(mark -> mark.kind() == MarkKind.PLEAT_FOLD || mark.kind() == MarkKind.PLEAT_PLACEMENT
+                        ? new MarkLine(mark.kind(), mark.name(), shortened(mark.line(), net))
+                        : mark)
+                .toList();
+    }
+
+    private static Curve shortened(Curve line, List<Point> net) {
+        Point from = line.start();
+        Point way = line.end().minus(from);
+        if (from.x() == 0 && way.x() == 0) {
+            return line; // down the fold, or the centre line of a whole piece
+        }
+        for (int turn = 0; turn <= 2 * TURNS; turn++) {
+            double angle = Math.toRadians(TURN_DEGREES) * ((turn + 1) / 2) * (turn % 2 == 0 ? 1 : -1);
+            Point turned = way.times(Math.cos(angle)).plus(way.left().times(Math.sin(angle)));
+            Optional<Double> reach = reach(from, turned, net);
+            if (reach.isPresent()) {
+                return Curve.line(from, from.plus(turned.times(0.8 * Math.min(1.25, reach.get()))));
+            }
+        }
+        return line;
+    }
+
+    /** How far a ray from a point of the net line runs inside, in lengths of its vector; nothing if it starts outward. Inward rays cross the rest of the line an odd number of times. */
+    private static Optional<Double> reach(Point from, Point way, List<Point> net) {
+        double nearest = Double.POSITIVE_INFINITY;
+        int crossings = 0;
+        Point last = net.get(net.size() - 1);
+        for (Point point : net) {
+            double sideOfLast = way.cross(last.minus(from));
+            double sideOfPoint = way.cross(point.minus(from));
+            if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
+                Point at = last.towards(point, sideOfLast / (sideOfLast - sideOfPoint));
+                double along = at.minus(from).dot(way) / way.dot(way);
+                if (along * way.norm() > AT_START) {
+                    crossings++;
+                    nearest = Math.min(nearest, along);
+                }
+            }
+            last = point;
+        }
+        return crossings % 2 == 1 ? Optional.of(nearest) : Optional.empty();
+    }
+}

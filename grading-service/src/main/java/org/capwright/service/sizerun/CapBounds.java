@@ -1,0 +1,66 @@
+package org.capwright.service.sizerun;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.capwright.draft.CapEase;
+import org.capwright.draft.CapFit;
+import org.capwright.draft.CapFitting;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+
+/** Refuses a cap that no armhole of the length given takes, where bicep and cap height are both given. An ease that is asked for has the same bounds. */
+final class CapBounds {
+
+    private CapBounds() {}
+
+    static void check(SizeRun run) {
+        if (!(run.style().fit() instanceof CapFit.Given)) {
+            return;
+        }
+        List<Violation> found = new ArrayList<>();
+        for (int i = 0; i < run.sizes().size(); i++) {
+            GradedSize size = run.sizes().get(i);
+            SleeveDraft draft = size.draft();
+            OptionalDouble ease = draft.capEase();
+            if (ease.isEmpty()) {
+                continue;
+            }
+            double share = ease.getAsDouble() / draft.dimensions().get(Dimension.ARMHOLE);
+            if (share < SizeRunShape.LEAST_EASE || share > SizeRunShape.GREATEST_EASE) {
+                Violation violation = violation(draft.dimensions(), share > 0);
+                found.add(i == run.base() ? violation : violation.inSize(size.label()));
+            }
+        }
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+    }
+
+    private static Violation violation(Dimensions dimensions, boolean tooLong) {
+        return new Violation(
+                Dimension.CAP_HEIGHT.pointer(),
+                tooLong
+                        ? "with this bicep the cap line is far longer than the armhole, more than a gathered cap can be"
+                        : "with this bicep the cap line is far shorter than the armhole, so it cannot be set in",
+                org.capwright.measure.Quantity.LENGTH,
+                OptionalDouble.of(dimensions.get(Dimension.CAP_HEIGHT)),
+                height(dimensions, SizeRunShape.LEAST_EASE),
+                height(dimensions, SizeRunShape.GREATEST_EASE));
+    }
+
+    /** The cap height at a bound of the ease, if there is one. */
+    private static OptionalDouble height(Dimensions dimensions, double share) {
+        try {
+            return CapFitting.fitted(dimensions, new CapFit.CapHeightFor(new CapEase.Share(share)))
+                    .find(Dimension.CAP_HEIGHT);
+        } catch (InvalidMeasuresException e) {
+            return OptionalDouble.empty();
+        }
+    }
+}
