@@ -141,6 +141,7 @@ export class Drawing {
     if (event.target !== this.sheet) return;
     let known = true;
     if (event.key === "0") this.fit();
+    else if (event.key === "Escape") this.page.lightCode("");
     else if (event.key === "n" || event.key === "N") this.#step(1);
     else if (event.key === "p" || event.key === "P") this.#step(-1);
     else known = this.window.key(event);

@@ -17,6 +17,8 @@ function together(findings) {
   return [...groups.values()].sort((a, b) => ORDER.indexOf(a[0].severity) - ORDER.indexOf(b[0].severity));
 }
 
+const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");
+
 const sizesOf = (finding) =>
   finding.sizes.length === 0
     ? say("wholeRun")
@@ -58,18 +60,19 @@ export class Findings {
   #item(group, i) {
     const [first] = group;
     const sizes = [...new Set(group.flatMap((finding) => finding.sizes))];
+    const every = group.length === this.page.answer.sizes.length && group.every((finding) => finding.sizes.length === 1);
     return h(
       "li",
       { class: "finding " + first.severity },
       h(
         "button",
-        { type: "button", class: "finding-button", id: "finding-" + i, onclick: () => this.page.lightFinding(first.dimension, sizes) },
+        { type: "button", class: "finding-button", id: "finding-" + i, onclick: () => this.page.lightFinding(first.dimension, every ? [] : sizes) },
         h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
-        h("span", { class: "finding-sizes" }, group.map(sizesOf).join(", ")),
-        h("span", { class: "finding-message", lang: "en" }, first.message),
+        h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
+        h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
       ),
-      first.remedy ? h("p", { class: "remedy", lang: "en" }, first.remedy) : null,
-      h("p", { class: "source" }, say("source"), ": ", h("span", { lang: "en" }, first.source)),
+      first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
+      h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
     );
   }
 }

@@ -24,7 +24,7 @@ export class Form {
   constructor(page) {
     this.page = page;
     this.groups = h("div", { class: "groups" });
-    this.note = h("div", { class: "note", "aria-hidden": "true" });
+    this.note = h("div", { class: "note", "aria-hidden": "true" }, say("noteHint"));
     this.element = h("section", { class: "measures", id: "measures", "aria-label": say("measures") }, this.groups, this.note);
     this.opened = new Set(this.page.narrow() ? ["arm"] : GROUPS.map((group) => group.id).filter((id) => id !== "style"));
   }
@@ -40,6 +40,7 @@ export class Form {
       if (focused) document.getElementById(focused)?.focus();
     }
     for (const control of this.#controls) control.refresh(style);
+    if (this.told) this.#tell(this.told);
   }
 
   #build(groups) {
@@ -75,6 +76,7 @@ export class Form {
   }
 
   #tell(field) {
+    this.told = field;
     const style = this.page.store.style;
     const { label, text: words } = note(field, style);
     const keys =

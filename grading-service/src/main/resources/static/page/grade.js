@@ -72,7 +72,7 @@ export class Grade {
         : h(
             "table",
             { class: "figures jumps" },
-            h("caption", null, say("grade.caption", { unit: say("unit." + style.units) })),
+            h("caption", null, h("span", null, say("grade.caption", { unit: say("unit." + style.units) }))),
             h(
               "thead",
               null,

@@ -46,7 +46,7 @@ function frame(field, label, control, more = {}) {
   return h(
     "div",
     { class: "field " + (more.class ?? ""), "data-path": field.path },
-    h("label", { for: idOf(field.path) }, label),
+    h("div", { class: "head" }, h("label", { for: idOf(field.path) }, label), more.unit),
     control,
     h("span", { id: idOf(field.path) + "-about", class: "unseen" }, words(field.path)[1]),
     h("p", { class: "error", id: errorId(field.path) }),
@@ -146,7 +146,8 @@ export function numeric(field, page) {
   const element = frame(
     field,
     label,
-    h("div", { class: "number" }, button("−", -1, "less"), input, unit, button("+", 1, "more")),
+    h("div", { class: "number" }, button("−", -1, "less"), input, button("+", 1, "more")),
+    { unit },
   );
   return { element, refresh, input };
 }
@@ -201,7 +202,7 @@ export function ease(field, page) {
     lay(input, value === undefined ? "" : typeof value === "number" ? show(value, style.units) : value);
     unit.textContent = percent(value) ? "" : style.units;
   }
-  return { element: frame(field, label, h("div", { class: "number plain" }, input, unit)), refresh, input };
+  return { element: frame(field, label, h("div", { class: "number plain" }, input), { unit }), refresh, input };
 }
 
 export function text(field, page) {

@@ -22,6 +22,9 @@ import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
 const WIDE = matchMedia("(min-width: 62rem)");
 const TABS = ["measures", "spec", "jumps", "findings", "files"];
 
+/** How long (ms) a mistake may last before it is spoken of. */
+const PATIENCE = 350;
+
 const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures" });
 
 class Page {
@@ -58,6 +61,7 @@ class Page {
     this.grade = new Grade(this);
     this.findings = new Findings(this);
     this.files = new Files(this);
+    this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
       h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, say(tab)),
@@ -69,7 +73,7 @@ class Page {
         "main",
         null,
         this.form.element,
-        h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.problems.element, this.drawing.element),
+        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
         h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.files.element),
       ),
@@ -143,6 +147,7 @@ class Page {
   }
 
   #drawn(svg, since) {
+    clearTimeout(this.later);
     this.problems.found(null);
     this.drawing.element.classList.remove("stale");
     this.drawing.put(svg);
@@ -165,9 +170,11 @@ class Page {
     this.status.textContent = say("drawing.ready");
   }
 
+  /** Said only once typing pauses: a number half typed is no mistake. */
   #refused(problem) {
     this.drawing.element.classList.add("stale");
-    this.problems.found(problem);
+    clearTimeout(this.later);
+    this.later = setTimeout(() => this.problems.found(problem), PATIENCE);
   }
 
   complain(path, text) {
@@ -187,9 +194,11 @@ class Page {
     this.litSizes = [];
     this.#light([]);
     this.spec.refresh();
+    for (const row of document.querySelectorAll(".jump-row.lit")) row.classList.remove("lit");
   }
 
   lightFinding(code, sizes) {
+    if (this.litCode === code && this.litSizes?.join() === sizes.join()) return this.lightCode("");
     this.litCode = code;
     this.litSizes = sizes;
     this.#light(sizes);
@@ -207,6 +216,8 @@ class Page {
   }
 
   #showTab() {
+    const [first, second] = WIDE.matches ? [this.form.element, this.view] : [this.view, this.form.element];
+    if (first.nextElementSibling !== second) first.parentNode.insertBefore(first, second);
     const tab = WIDE.matches && this.store.view.tab === "measures" ? "spec" : this.store.view.tab;
     document.getElementById("page").dataset.tab = tab;
     for (const button of this.tabs) {

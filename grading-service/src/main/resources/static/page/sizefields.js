@@ -10,7 +10,7 @@ const frame = (field, control, wide) =>
   h(
     "div",
     { class: "field " + (wide ? "wide" : ""), "data-path": field.path },
-    h("label", { for: idOf(field.path) }, words(field.path)[0]),
+    h("div", { class: "head" }, h("label", { for: idOf(field.path) }, words(field.path)[0])),
     control,
     h("span", { id: idOf(field.path) + "-about", class: "unseen" }, words(field.path)[1]),
     h("p", { class: "error", id: idOf(field.path) + "-error" }),

@@ -51,7 +51,7 @@ export class Spec {
       h(
         "table",
         { class: "figures" },
-        h("caption", null, caption),
+        h("caption", null, h("span", null, caption)),
         h(
           "thead",
           null,

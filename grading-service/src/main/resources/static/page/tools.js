@@ -36,12 +36,11 @@ export class Tools {
       { class: "tools" },
       h("div", { class: "tool" }, h("label", { for: "piece" }, say("drawing.piece")), this.piece),
       this.sizes,
-      h("div", { class: "tool" }, h("label", { for: "align" }, say("drawing.align")), this.align),
       h(
         "details",
         { class: "layers" },
         h("summary", null, say("drawing.layers")),
-        h("div", { class: "layer-list" }, this.boxes.map((box, i) => h("div", { class: "switch" }, box, h("label", { for: box.id }, say("drawing." + LAYERS[i]))))),
+        h("div", { class: "layer-list" }, h("div", { class: "tool" }, h("label", { for: "align" }, say("drawing.align")), this.align), this.boxes.map((box, i) => h("div", { class: "switch" }, box, h("label", { for: box.id }, say("drawing." + LAYERS[i]))))),
       ),
       h(
         "div",
