@@ -69,19 +69,21 @@ record SizeRunAnswer(
     @Schema(name = "Workroom", description = "What the workroom needs beside the pieces.")
     record WorkroomAnswer(
             @ArraySchema(arraySchema = @Schema(description = "What is cut, for one pair of sleeves in each size."))
-            List<CutAnswer> cuttingList,
+            List<CutRowAnswer> cuttingList,
 
             @ArraySchema(
                     arraySchema =
-                            @Schema(description = "Seam lines that are sewn together, both walked along the drafted lines."))
+                            @Schema(
+                                    description =
+                                            "Seam lines that are sewn together, both walked along the drafted lines."))
             List<SeamAnswer> seams,
 
             @Schema(description = "The steps of sewing, in order, with the lengths of the base size.")
             List<String> sewingOrder) {}
 
     /** One row of the cutting list. */
-    @Schema(name = "Cut", description = "One row of the cutting list.")
-    record CutAnswer(
+    @Schema(name = "CutRow", description = "One row of the cutting list.")
+    record CutRowAnswer(
             @Schema(description = "Name of the size.", example = "40")
             String size,
 

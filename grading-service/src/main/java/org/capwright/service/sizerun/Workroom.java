@@ -13,8 +13,8 @@ final class Workroom {
     private Workroom() {}
 
     static SizeRunAnswer.WorkroomAnswer of(SizeRunResult result, Shown shown) {
-        List<SizeRunAnswer.CutAnswer> cuts = CuttingList.of(result.patterns()).rows().stream()
-                .map(row -> new SizeRunAnswer.CutAnswer(
+        List<SizeRunAnswer.CutRowAnswer> cuts = CuttingList.of(result.patterns()).rows().stream()
+                .map(row -> new SizeRunAnswer.CutRowAnswer(
                         row.size(),
                         row.piece().id(),
                         row.count(),

@@ -73,9 +73,7 @@ final class ZipRendering implements Rendering {
                 DxfExport.nest(result.patterns(), result.order().alignment()),
                 "All sizes of each piece over one another, DXF R12.");
         archive.add(
-                name + "-blocks.dxf",
-                DxfExport.blocks(result.patterns()),
-                "One block per piece and size, DXF R12.");
+                name + "-blocks.dxf", DxfExport.blocks(result.patterns()), "One block per piece and size, DXF R12.");
         PointGrading grading;
         try {
             grading = PointGrading.of(result.patterns());
