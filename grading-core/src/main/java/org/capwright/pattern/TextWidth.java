@@ -1,6 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** How wide words will be at most in any ordinary type, in line heights. */
@@ -8,6 +9,9 @@ final class TextWidth {
 
     /** Width of a letter of an alphabet, on the safe side. */
     private static final double LETTER = 0.62;
+
+    /** Words are not parted until they are wider than this. */
+    private static final double LONGEST_WORD = 12;
 
     /** Width of an ideograph, a syllable block or a picture. */
     private static final double WIDE = 1.0;
@@ -40,7 +44,12 @@ final class TextWidth {
 
     /** Breaks lines at spaces, or inside a word that is too long, so that none is wider than asked. */
     static List<String> broken(List<String> lines, double width) {
-        double most = Math.max(width, 4);
+        double longest = lines.stream()
+                .flatMap(line -> Arrays.stream(line.split(" ", -1)))
+                .mapToDouble(TextWidth::of)
+                .max()
+                .orElse(0);
+        double most = Math.max(width, Math.min(longest, LONGEST_WORD));
         List<String> broken = new ArrayList<>();
         for (String line : lines) {
             StringBuilder current = new StringBuilder();
