@@ -3,7 +3,12 @@ package org.capwright.pattern;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
+import org.capwright.draft.pleat.PleatDirection;
+import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Unit;
@@ -18,13 +23,20 @@ class SameAgainTest {
     private static final PatternOptions OPTIONS =
             new PatternOptions(new Allowances(10, 10, 10, 10), CornerKind.MITRED, 2, 0);
 
+    /** Deep pleats, whose trued edges make cut lines cross themselves. */
+    private static SleeveStyle pleated(SleeveStyle style) {
+        PleatPlan plan =
+                new PleatPlan(PleatKind.KNIFE, PleatDirection.AWAY_FROM_APEX, new PleatSizing.ByCount(8), 0, 0);
+        return new SleeveStyle(style.fit(), style.overlay().map(o -> o.pleated(plan)), style.underSleeve());
+    }
+
     @Test
     void draftingAgainGivesTheSamePieces() {
         int drawn = 0;
         for (long seed = 1; seed <= 60; seed++) {
             StyleSpace.Case style = StyleSpace.of(seed);
-            SizeRun run = SizeRun.grade(style.style(), style.dimensions(), List.of("40"), 0, List.of());
             try {
+                SizeRun run = SizeRun.grade(pleated(style.style()), style.dimensions(), List.of("40"), 0, List.of());
                 PatternSet first =
                         PatternDrafter.draft(new PatternSet.Title("Gown", "1", Unit.CENTIMETRE), run, OPTIONS);
                 for (int again = 0; again < 5; again++) {
@@ -34,9 +46,9 @@ class SameAgainTest {
                 }
                 drawn++;
             } catch (InvalidMeasuresException e) {
-                continue; // an allowance that this sleeve cannot take
+                continue; // an allowance, or pleats, that this sleeve cannot take
             }
         }
-        org.junit.jupiter.api.Assertions.assertTrue(drawn > 30, "only " + drawn + " could be drawn");
+        org.junit.jupiter.api.Assertions.assertTrue(drawn > 15, "only " + drawn + " could be drawn");
     }
 }
