@@ -58,15 +58,15 @@ public record Fabric(
      * Checks the figures.
      *
      * @param material what is cut from it
-     * @param width from selvedge edge to selvedge edge as bought, mm, 100 to 10 000
-     * @param laying open, or folded lengthwise
-     * @param nap whether all pieces must point the same way
-     * @param shrinkageLengthwise share of the length as bought that is lost before cutting, 0 to 0.5
-     * @param shrinkageCrosswise share of the width as bought that is lost before cutting, 0 to 0.5
-     * @param waste share added to the length for flaws, ends and squaring up, 0 to 1
-     * @param selvedge width of each selvedge, which is not cut into, mm, 0 or more
-     * @param gap least distance between neighbouring cut lines, mm, 0 to 100
-     * @param step the shop sells whole multiples of this length, mm, 1 to 10 000: for example 50, or 114.3 for an eighth of a yard
+     * @param width as bought, mm, 100 to 10 000
+     * @param laying open or folded
+     * @param nap with or without
+     * @param shrinkageLengthwise 0 to 0.5
+     * @param shrinkageCrosswise 0 to 0.5
+     * @param waste 0 to 1
+     * @param selvedge mm, 0 or more; at most 0.45 of the width after shrinking
+     * @param gap mm, 0 to 100
+     * @param step mm, 1 to 10 000
      * @throws InvalidMeasuresException if any is out of its range; all such figures are named
      */
     public Fabric {

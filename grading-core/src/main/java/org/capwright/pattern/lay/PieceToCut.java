@@ -20,8 +20,8 @@ public record PieceToCut(Piece piece, int pairs) {
     /**
      * Checks the number of pairs.
      *
-     * @param piece the piece; its cut instruction says how many a pair needs
-     * @param pairs pairs of sleeves, 1 to 1000
+     * @param piece the piece
+     * @param pairs 1 to 1000
      * @throws InvalidMeasuresException if it is out of range
      */
     public PieceToCut {

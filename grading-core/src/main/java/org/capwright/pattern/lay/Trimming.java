@@ -21,8 +21,8 @@ public record Trimming(double waste, double step) {
     /**
      * Checks the figures.
      *
-     * @param waste share added for joins and turned-in ends, 0 to 1
-     * @param step the shop sells whole multiples of this length, mm, 1 to 10 000
+     * @param waste 0 to 1
+     * @param step mm, 1 to 10 000
      * @throws InvalidMeasuresException if any is out of its range; all such figures are named
      */
     public Trimming {

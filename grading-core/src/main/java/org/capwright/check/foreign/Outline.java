@@ -1,0 +1,13 @@
+package org.capwright.check.foreign;
+
+import java.util.List;
+import org.capwright.geometry.Point;
+
+/** A closed line of a drawing that may be a piece. */
+record Outline(String layer, LineRole role, Instance instance, int line, List<Point> points, Box box, double area) {
+
+    static Outline of(String layer, Instance instance, int line, List<Point> points) {
+        return new Outline(
+                layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
+    }
+}

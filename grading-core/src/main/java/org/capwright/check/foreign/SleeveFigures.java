@@ -1,0 +1,138 @@
+package org.capwright.check.foreign;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.check.Measure;
+import org.capwright.check.NestLine;
+import org.capwright.geometry.Point;
+
+/** Measures the shape of a sleeve, or of the overlay over one. */
+final class SleeveFigures {
+
+    /** A hem whose middle lies farther to the side than this is that of a sleeve turned at the elbow, mm. */
+    private static final double ASIDE = 1;
+
+    private SleeveFigures() {}
+
+    static Map<Measure, Double> sleeve(SleeveShape shape, List<Line> marks, List<String> how) {
+        Map<Measure, Double> values = new EnumMap<>(Measure.class);
+        double bicep = shape.bicep();
+        double front = 0.0 - shape.cap().get(0).x();
+        values.put(Measure.BICEP, bicep);
+        values.put(Measure.CAP_HEIGHT, shape.capHeight());
+        values.put(Measure.FRONT_CAP_LINE, shape.frontCapLine());
+        values.put(Measure.BACK_CAP_LINE, shape.backCapLine());
+        values.put(Measure.CAP_LINE, shape.frontCapLine() + shape.backCapLine());
+        values.put(Measure.FRONT_WIDTH, front);
+        values.put(Measure.BACK_WIDTH, bicep - front);
+        how.add("bicep line from corner to corner below the cap");
+        how.add(
+                shape.half() == SleeveShape.Half.NONE
+                        ? "drawn whole; its left half, as drawn, is taken for the front"
+                        : "drawn as its " + (shape.half() == SleeveShape.Half.LEFT ? "left" : "right")
+                                + " half: a straight edge runs down from its highest point, the fold");
+        Optional<List<Point>> hem = shape.hem();
+        if (hem.isEmpty()) {
+            how.add("it ends at the bicep line, so it has no length and no wrist");
+            return values;
+        }
+        values.put(
+                Measure.WRIST,
+                hem.get().get(0).distanceTo(hem.get().get(hem.get().size() - 1)));
+        values.put(Measure.LENGTH, length(shape, hem.get(), marks, front - bicep / 2, how));
+        return values;
+    }
+
+    static Map<Measure, Double> overlay(SleeveShape shape, List<String> how) {
+        Map<Measure, Double> values = new EnumMap<>(Measure.class);
+        values.put(Measure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
+        Optional<Double> hem = shape.hem().flatMap(line -> crossing(line));
+        hem.ifPresent(y -> values.put(Measure.OVERLAY_LENGTH, shape.capHeight() - y));
+        how.add("measured as an overlay");
+        return values;
+    }
+
+    static List<NestLine> overlayLines(SleeveShape shape) {
+        List<NestLine> lines = new ArrayList<>();
+        lines.add(new NestLine(NestLine.Kind.OVERLAY_EDGE, shape.cap()));
+        shape.hem().ifPresent(hem -> lines.add(new NestLine(NestLine.Kind.OVERLAY_HEM, hem)));
+        return lines;
+    }
+
+    /** Height at which a line crosses x = 0, the lowest place of several. */
+    private static Optional<Double> crossing(List<Point> line) {
+        Optional<Double> lowest = Optional.empty();
+        for (int i = 1; i < line.size(); i++) {
+            Point a = line.get(i - 1);
+            Point b = line.get(i);
+            if (Math.min(a.x(), b.x()) <= 0 && Math.max(a.x(), b.x()) >= 0) {
+                double y = a.x() == b.x()
+                        ? Math.min(a.y(), b.y())
+                        : a.towards(b, (0.0 - a.x()) / (b.x() - a.x())).y();
+                lowest = Optional.of(lowest.isPresent() ? Math.min(lowest.get(), y) : y);
+            }
+        }
+        return lowest;
+    }
+
+    /**
+     * Length down the centre line. The centre divides the hem as it divides the bicep line. Where it does not lie below the apex, the sleeve is turned at the elbow: its lower part
+     * is swung about the front end F of the elbow line by an angle a, with its centre line square to the turned elbow line, so (M - F) · (cos a, -sin a) = |F to centre|.
+     */
+    private static double length(SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
+        Point apex = shape.cap().get(shape.apex());
+        Point front = hem.get(0);
+        Point back = hem.get(hem.size() - 1);
+        Point middle = front.plus(back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
+        Optional<Double> below = crossing(hem);
+        if (Math.abs(middle.x()) <= ASIDE && below.isPresent()) {
+            how.add("length from the apex straight down to the hem");
+            return apex.y() - below.get();
+        }
+        Optional<Point> elbow = elbow(shape, marks, Math.max(front.y(), back.y()));
+        if (elbow.isPresent()) {
+            Point hinge = elbow.get();
+            double half = 0.0 - hinge.x();
+            Point to = middle.minus(hinge);
+            double reach = to.norm();
+            double heading = 0.0 - Math.atan2(to.y(), to.x());
+            double angle = heading - Math.acos(Math.max(-1, Math.min(1, half / reach)));
+            Point centre = hinge.plus(new Point(Math.cos(angle), 0.0 - Math.sin(angle)).times(half));
+            Point joint = new Point(0, hinge.y());
+            how.add("turned at the elbow: length down to the elbow line and on along the turned centre line");
+            return apex.distanceTo(joint) + joint.distanceTo(centre) + centre.distanceTo(middle);
+        }
+        if (below.isPresent() && Math.abs(middle.x()) <= 0.1 * shape.bicep()) {
+            how.add("length from the apex straight down to the hem, which does not lie evenly below it");
+            return apex.y() - below.get();
+        }
+        how.add("the hem lies to one side: length straight from the apex to the middle of the hem");
+        return apex.distanceTo(middle);
+    }
+
+    /** The front end of the elbow line: a level line between bicep line and hem that begins on the front seam. */
+    private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem) {
+        for (Line mark : marks) {
+            Point a = shape.placing().at(mark.start().x(), mark.start().y());
+            Point b = shape.placing().at(mark.end().x(), mark.end().y());
+            Point left = a.x() < b.x() ? a : b;
+            Point right = a.x() < b.x() ? b : a;
+            boolean level = Math.abs(a.y() - b.y()) <= 0.01 * (right.x() - left.x()) && right.x() - left.x() > 20;
+            if (level && left.x() < 0 && left.y() < -20 && left.y() > hem + 20 && distance(left, shape.lower()) <= 1) {
+                return Optional.of(left);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double distance(Point point, List<Point> line) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < line.size(); i++) {
+            least = Math.min(least, Flattening.distance(point, line.get(i - 1), line.get(i)));
+        }
+        return least;
+    }
+}

@@ -1,0 +1,263 @@
+// Files to take away, and the style itself: saved, opened, kept, linked.
+
+import { h } from "./dom.js";
+import * as kept from "./kept.js";
+import { convert, parse, show } from "./units.js";
+import { fileName, once, received, Refused, sizeRun } from "./service.js";
+import { opened } from "./style.js";
+import { count, find, say } from "./words.js";
+
+const KINDS = [
+  "application/pdf",
+  "image/svg+xml",
+  "image/vnd.dxf",
+  "application/vnd.hp-hpgl",
+  "text/csv",
+  "application/json",
+  "application/zip",
+];
+
+/** Those that the first version of the service can make, until its description says more. */
+const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"));
+
+/** Puts a file into the browser's downloads. */
+function hand(blob, name) {
+  const address = URL.createObjectURL(blob);
+  const link = h("a", { href: address, download: name });
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Pages of a PDF as its page tree states them, where that is not compressed; else 0. */
+async function pages(blob) {
+  const text = await blob.slice(0, 4_000_000).text();
+  return (text.match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []).length;
+}
+
+export class Files {
+  #flights = new Map();
+
+  constructor(page) {
+    this.page = page;
+    const option = (words) => Object.entries(words).map(([value, text]) => h("option", { value }, text));
+    this.paper = h("select", { id: "paper", onchange: () => this.#showRoll() }, option(find("file.papers")));
+    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump" });
+    this.rollTool = h("div", { class: "tool" }, h("label", { for: "roll" }, say("file.rollWidth")), this.roll, (this.rollUnit = h("span", { class: "unit" })));
+    this.printed = h(
+      "select",
+      { id: "printed" },
+      ["every", "visible", "base"].map((word) => h("option", { value: word }, say("file." + word))),
+    );
+    this.layout = h("select", { id: "layout" }, option(find("file.layouts")));
+    this.list = h("ul", { class: "file-list" });
+    this.says = h("p", { class: "says", role: "status" });
+    this.keptList = h("ul", { class: "kept-list" });
+    this.opener = h("input", { type: "file", accept: ".json,application/json", class: "unseen", id: "open-style", "aria-label": say("file.open"), onchange: () => this.open(this.opener.files[0]) });
+    const button = (key, click, kind) => h("button", { type: "button", class: kind ?? "", id: key.replace(".", "-"), onclick: click }, say(key));
+    this.element = h(
+      "section",
+      { class: "panel", id: "panel-files", "aria-label": say("files") },
+      h("p", { class: "quiet-words" }, say("file.lead")),
+      this.list,
+      h("h3", null, say("file.style")),
+      h("p", { class: "quiet-words" }, say("file.styleLead")),
+      h(
+        "div",
+        { class: "buttons" },
+        button("file.save", () => this.#save()),
+        button("file.open", () => this.opener.click()),
+        this.opener,
+        button("file.keep", () => this.#keep()),
+        button("file.link", () => this.#link()),
+        button("file.print", () => window.print()),
+        button("file.fresh", () => this.page.fresh()),
+      ),
+      this.says,
+      this.keptList,
+    );
+    this.#showRoll();
+    this.#showKinds(ALWAYS);
+    this.#showKept();
+    this.element.addEventListener("dragover", (event) => event.preventDefault());
+    this.element.addEventListener("drop", (event) => {
+      event.preventDefault();
+      if (event.dataTransfer.files[0]) this.open(event.dataTransfer.files[0]);
+    });
+  }
+
+  /** Called when the files come into view: the description of the service tells what else it can make. */
+  shown() {
+    once("v3/api-docs")
+      .then((description) => {
+        const content = description.paths?.["/v1/size-runs"]?.post?.responses?.["200"]?.content ?? {};
+        const offered = new Set(Object.keys(content).map((type) => type.split(";")[0]));
+        if (offered.size > 1) this.#showKinds(offered);
+      })
+      .catch(() => undefined);
+  }
+
+  refresh() {
+    this.rollUnit.textContent = this.page.store.style.units;
+    if (this.roll.value === "") this.roll.value = show(Math.round(convert(900, "mm", this.page.store.style.units)), this.page.store.style.units);
+  }
+
+  #showRoll() {
+    this.rollTool.hidden = this.paper.value !== "roll";
+  }
+
+  #showKinds(offered) {
+    const kinds = KINDS.filter((kind) => offered.has(kind));
+    if (this.shownKinds === kinds.join()) return;
+    this.shownKinds = kinds.join();
+    this.list.replaceChildren(...kinds.map((kind) => this.#kind(kind)));
+  }
+
+  #kind(kind) {
+    const [name, meaning] = find("file.kinds")[kind];
+    const bar = h("progress", { "aria-label": name, hidden: true });
+    const state = h("span", { class: "file-state", role: "status" });
+    const cancel = h("button", { type: "button", hidden: true, onclick: () => this.#flights.get(kind)?.abort() }, say("file.cancel"));
+    const take = h(
+      "button",
+      { type: "button", class: kind === "application/pdf" ? "main" : "", "data-kind": kind, onclick: () => this.#take(kind, { bar, state, cancel, take }) },
+      say("file.take"),
+      h("span", { class: "unseen" }, " " + name),
+    );
+    const options =
+      kind === "application/pdf"
+        ? h(
+            "div",
+            { class: "file-options" },
+            h("div", { class: "tool" }, h("label", { for: "paper" }, say("file.paper")), this.paper),
+            this.rollTool,
+            h("div", { class: "tool" }, h("label", { for: "printed" }, say("file.printed")), this.printed),
+          )
+        : kind === "image/vnd.dxf"
+          ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))
+          : null;
+    return h(
+      "li",
+      { class: "file" },
+      h("div", { class: "file-name" }, h("strong", null, name), h("span", null, meaning), options),
+      h("div", { class: "file-take" }, take, cancel, bar, state),
+    );
+  }
+
+  /** The request for a kind of file: the style, and what was chosen beside its button. */
+  #request(kind) {
+    const { style, view } = this.page.store;
+    const body = structuredClone(style);
+    if (kind === "application/pdf") {
+      body.paper = { format: this.paper.value };
+      if (this.paper.value === "roll") {
+        const width = parse(this.roll.value);
+        body.paper.width = Number.isNaN(width) ? this.roll.value : width;
+      }
+      if (this.printed.value === "base") body.paper.sizes = [style.baseSize];
+      if (this.printed.value === "visible") {
+        const seen = style.sizes.filter((size) => !view.hidden.includes(size));
+        if (seen.length > 0) body.paper.sizes = seen;
+      }
+    }
+    if (kind === "image/vnd.dxf") body.layout = this.layout.value;
+    return body;
+  }
+
+  async #take(kind, { bar, state, cancel, take }) {
+    const flight = new AbortController();
+    this.#flights.set(kind, flight);
+    const busy = (on) => {
+      bar.hidden = !on;
+      cancel.hidden = !on;
+      take.hidden = on;
+    };
+    busy(true);
+    state.textContent = say("file.making");
+    try {
+      const response = await sizeRun(this.#request(kind), kind, flight.signal);
+      const blob = await received(response, (bytes) => (state.textContent = say("file.coming", { kb: Math.round(bytes / 1000) })));
+      const name = fileName(response, "sleeve." + kind.split("/").pop());
+      hand(blob, name);
+      const sheets = kind === "application/pdf" ? await pages(blob) : 0;
+      state.textContent = say("file.done", { name, kb: Math.max(1, Math.round(blob.size / 1000)) }) + (sheets > 0 ? ", " + count("file.pages", sheets) : "");
+    } catch (error) {
+      const why =
+        error instanceof Refused
+          ? (error.problem.violations?.map((each) => each.field + " " + each.reason).join("; ") || error.message)
+          : say("unreachable");
+      state.textContent = flight.signal.aborted ? say("file.cancelled") : say("file.failed", { why });
+    } finally {
+      busy(false);
+      this.#flights.delete(kind);
+    }
+  }
+
+  #fileName() {
+    const name = (this.page.store.style.name ?? "sleeve").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "");
+    return (name || "sleeve") + ".json";
+  }
+
+  #save() {
+    hand(new Blob([JSON.stringify(this.page.store.style, null, 2) + "\n"], { type: "application/json" }), this.#fileName());
+  }
+
+  async open(file) {
+    if (!file) return;
+    try {
+      const body = JSON.parse(await file.text());
+      if (typeof body !== "object" || body === null || typeof body.sleeve !== "object" || !Array.isArray(body.sizes)) throw new TypeError();
+      this.page.replace(opened(body));
+      this.says.textContent = say("file.opened", { name: file.name });
+    } catch {
+      this.says.textContent = say("file.unreadable", { name: file.name });
+    }
+    this.opener.value = "";
+  }
+
+  #keep() {
+    const name = this.page.store.style.name ?? say("pieces.base-sleeve");
+    kept.keepStyle(name, this.page.store.style);
+    this.says.textContent = say("file.keptNow", { name });
+    this.#showKept();
+  }
+
+  async #link() {
+    await this.page.writeAddress();
+    try {
+      await navigator.clipboard.writeText(location.href);
+      this.says.textContent = say("file.linked");
+    } catch {
+      this.says.textContent = say("file.linkFailed");
+    }
+  }
+
+  #showKept() {
+    const styles = Object.entries(kept.styles());
+    this.keptList.hidden = styles.length === 0;
+    this.keptList.setAttribute("aria-label", say("file.kept"));
+    this.keptList.replaceChildren(
+      ...styles.map(([name, style]) =>
+        h(
+          "li",
+          null,
+          h("button", { type: "button", class: "link", "aria-label": say("file.openKept", { name }), onclick: () => this.page.replace(opened(style)) }, name),
+          h(
+            "button",
+            {
+              type: "button",
+              class: "quiet square",
+              "aria-label": say("file.drop", { name }),
+              onclick: () => {
+                kept.dropStyle(name);
+                this.#showKept();
+              },
+            },
+            "×",
+          ),
+        ),
+      ),
+    );
+  }
+}

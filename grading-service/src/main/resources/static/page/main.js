@@ -1,0 +1,281 @@
+// The page: puts its parts together and keeps them in step.
+
+import { decode, encode } from "./address.js";
+import { h, quietly } from "./dom.js";
+import { Drawing } from "./drawing.js";
+import { Files } from "./files.js";
+import { Findings } from "./findings.js";
+import { Form } from "./form.js";
+import { Grade } from "./grade.js";
+import { keepLanguage, keepState, lastState } from "./kept.js";
+import { guides } from "./places.js";
+import { Problems } from "./problems.js";
+import { Run } from "./run.js";
+import { once } from "./service.js";
+import { Spec } from "./spec.js";
+import { Store } from "./store.js";
+import { inUnits, opened } from "./style.js";
+import { Tools } from "./tools.js";
+import { UNITS } from "./units.js";
+import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
+
+const WIDE = matchMedia("(min-width: 62rem)");
+const TABS = ["measures", "spec", "jumps", "findings", "files"];
+
+/** How long (ms) a mistake may last before it is spoken of. */
+const PATIENCE = 350;
+
+const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures" });
+
+class Page {
+  answer = null;
+  litCode = "";
+  #written = "";
+
+  constructor(state) {
+    this.store = new Store(state.style, { ...freshView(), ...state.view });
+    this.run = new Run({
+      drawing: (svg, since) => this.#drawn(svg, since),
+      answer: (answer) => this.#answered(answer),
+      problem: (problem) => this.#refused(problem),
+      busy: (on) => document.getElementById("page").classList.toggle("busy", on),
+    });
+    this.store.listen((what) => this.#changed(what));
+    this.writeSoon = quietly(400, () => this.writeAddress());
+    addEventListener("hashchange", () => this.#addressed());
+    addEventListener("keydown", (event) => this.#key(event));
+    WIDE.addEventListener("change", () => this.#showTab());
+    this.build();
+  }
+
+  narrow = () => !WIDE.matches;
+
+  /** Builds everything; again when the language changes. */
+  build() {
+    document.title = `Capwright: ${say("title")}`;
+    this.problems = new Problems(this);
+    this.form = new Form(this);
+    this.drawing = new Drawing(this);
+    this.tools = new Tools(this, this.drawing);
+    this.spec = new Spec(this);
+    this.grade = new Grade(this);
+    this.findings = new Findings(this);
+    this.files = new Files(this);
+    this.drawing.element.append(this.problems.element);
+    this.status = h("p", { class: "unseen", role: "status" });
+    this.tabs = TABS.map((tab) =>
+      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, say(tab)),
+    );
+    document.getElementById("page").replaceChildren(
+      h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), document.getElementById("sheet").focus()) }, say("skip")),
+      this.#header(),
+      h(
+        "main",
+        null,
+        this.form.element,
+        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
+        h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
+        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.files.element),
+      ),
+      this.status,
+    );
+    this.#refresh();
+    this.#showTab();
+    this.run.ask(this.store.style);
+  }
+
+  #header() {
+    this.undoButton = h("button", { type: "button", class: "quiet", onclick: () => this.store.undo() }, say("undo"));
+    this.redoButton = h("button", { type: "button", class: "quiet", onclick: () => this.store.redo() }, say("redo"));
+    this.title = h("p", { class: "style-name" });
+    this.unitBoxes = UNITS.map((unit) =>
+      h("input", { type: "radio", name: "units", id: "units-" + unit, value: unit, onchange: () => this.store.change("", (style) => inUnits(style, unit)) }),
+    );
+    const language = h(
+      "select",
+      {
+        id: "language",
+        "aria-label": say("language"),
+        onchange: () => {
+          use(language.value);
+          keepLanguage(language.value);
+          this.build();
+          document.getElementById("language").focus();
+        },
+      },
+      Object.entries(LANGUAGES).map(([code, words]) => h("option", { value: code, lang: code, selected: code === current() }, words.name)),
+    );
+    return h(
+      "header",
+      { class: "top" },
+      h("h1", null, "Capwright", h("span", { class: "unseen" }, ": " + say("title"))),
+      this.title,
+      h("div", { class: "history" }, this.undoButton, this.redoButton),
+      h(
+        "fieldset",
+        { class: "alternatives units" },
+        h("legend", { class: "unseen" }, say("units")),
+        h("div", { class: "pills" }, this.unitBoxes.map((box) => [box, h("label", { for: box.id, "aria-label": say("unit." + box.value) }, box.value)])),
+      ),
+      language,
+    );
+  }
+
+  #changed(what) {
+    this.writeSoon();
+    if (what === "view") {
+      this.drawing.look();
+      this.tools.refresh();
+      this.#showTab();
+      return;
+    }
+    this.run.ask(this.store.style);
+    this.#refresh();
+  }
+
+  #refresh() {
+    const { style } = this.store;
+    this.form.refresh();
+    this.tools.refresh();
+    this.grade.refresh();
+    this.files.refresh();
+    this.title.textContent = style.name ?? "";
+    for (const box of this.unitBoxes) box.checked = box.value === style.units;
+    this.undoButton.disabled = !this.store.canUndo;
+    this.redoButton.disabled = !this.store.canRedo;
+    this.problems.show();
+  }
+
+  #drawn(svg, since) {
+    clearTimeout(this.later);
+    this.problems.found(null);
+    this.drawing.element.classList.remove("stale");
+    this.drawing.put(svg);
+    this.tools.refresh();
+    requestAnimationFrame(() => performance.measure("change-on-screen", { start: since, end: performance.now() }));
+  }
+
+  #answered(answer) {
+    this.answer = answer;
+    this.form.refresh();
+    this.spec.refresh();
+    this.findings.refresh();
+    this.drawing.handles.place();
+    this.#light(this.litSizes ?? []);
+    const tab = this.tabs[TABS.indexOf("findings")];
+    tab.replaceChildren(
+      say("findings"),
+      this.findings.number > 0 ? h("span", { class: "number-badge " + this.findings.gravest }, String(this.findings.number)) : "",
+    );
+    this.status.textContent = say("drawing.ready");
+  }
+
+  /** Said only once typing pauses: a number half typed is no mistake. */
+  #refused(problem) {
+    this.drawing.element.classList.add("stale");
+    clearTimeout(this.later);
+    this.later = setTimeout(() => this.problems.found(problem), PATIENCE);
+  }
+
+  complain(path, text) {
+    this.problems.complain(path, text);
+  }
+
+  /** Goes to the field that stands for a place of the style. */
+  goTo(path) {
+    if (path.startsWith("/grade")) this.store.look((view) => (view.tab = "jumps"));
+    else if (this.narrow()) this.store.look((view) => (view.tab = "measures"));
+    if (!this.form.goTo(path)) document.getElementById("f" + path.replaceAll("/", "-"))?.focus();
+  }
+
+  /** Lights up a point of measure by its code; an empty one puts the light out. */
+  lightCode(code) {
+    this.litCode = code;
+    this.litSizes = [];
+    this.#light([]);
+    this.spec.refresh();
+    for (const row of document.querySelectorAll(".jump-row.lit")) row.classList.remove("lit");
+  }
+
+  lightFinding(code, sizes) {
+    if (this.litCode === code && this.litSizes?.join() === sizes.join()) return this.lightCode("");
+    this.litCode = code;
+    this.litSizes = sizes;
+    this.#light(sizes);
+    this.spec.refresh();
+    for (const row of document.querySelectorAll(".jump-row")) row.classList.toggle("lit", row.dataset.grade === code);
+  }
+
+  #light(sizes) {
+    const found = this.litCode ? guides(this.litCode, this.answer) : [];
+    const { view } = this.store;
+    if (found.length > 0 && view.piece !== "all" && view.piece !== found[0].piece) {
+      this.store.look((each) => (each.piece = found[0].piece));
+    }
+    this.drawing.light(found.length > 0 || sizes.length > 0 ? { guides: found, sizes } : null);
+  }
+
+  #showTab() {
+    const [first, second] = WIDE.matches ? [this.form.element, this.view] : [this.view, this.form.element];
+    if (first.nextElementSibling !== second) first.parentNode.insertBefore(first, second);
+    const tab = WIDE.matches && this.store.view.tab === "measures" ? "spec" : this.store.view.tab;
+    document.getElementById("page").dataset.tab = tab;
+    for (const button of this.tabs) {
+      if (button.dataset.tab === tab) button.setAttribute("aria-current", "true");
+      else button.removeAttribute("aria-current");
+    }
+    if (tab === "files") this.files.shown();
+  }
+
+  #key(event) {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    if (key !== "z" && key !== "y") return;
+    event.preventDefault();
+    if (document.activeElement instanceof HTMLInputElement) document.activeElement.removeAttribute("data-own");
+    if (key === "y" || event.shiftKey) this.store.redo();
+    else this.store.undo();
+  }
+
+  /** Puts another style in the place of this one; it can be undone. */
+  replace(style) {
+    this.store.change("", (each) => {
+      for (const name of Object.keys(each)) delete each[name];
+      Object.assign(each, style);
+    });
+    this.store.look((view) => {
+      view.hidden = view.hidden.filter((size) => style.sizes.includes(size));
+    });
+    this.drawing.window.fitted = true;
+  }
+
+  async fresh() {
+    this.replace(opened(await once("examples/choir-gown.json")));
+  }
+
+  /** The state into the address and into what the browser keeps. */
+  async writeAddress() {
+    const state = { style: this.store.style, view: this.store.view };
+    const hash = await encode(state);
+    this.#written = "#" + hash;
+    history.replaceState(null, "", this.#written);
+    keepState(state);
+  }
+
+  async #addressed() {
+    if (location.hash === this.#written) return;
+    const state = await decode(location.hash);
+    if (!state) return;
+    this.replace(opened(state.style));
+    this.store.look((view) => Object.assign(view, state.view));
+  }
+}
+
+async function start() {
+  chooseLanguage();
+  const state = (await decode(location.hash)) ?? lastState();
+  const style = state?.style ?? (await once("examples/choir-gown.json"));
+  globalThis.capwright = new Page({ style: opened(style), view: state?.view ?? {} });
+}
+
+start();

@@ -1,0 +1,67 @@
+// Calls of the service.
+
+/** What the service refused, with its problem document (RFC 9457). */
+export class Refused extends Error {
+  constructor(problem) {
+    super(problem.detail ?? problem.title);
+    this.problem = problem;
+  }
+}
+
+async function checked(response) {
+  if (response.ok) return response;
+  const type = response.headers.get("Content-Type") ?? "";
+  throw new Refused(
+    type.includes("json")
+      ? await response.json()
+      : { title: `${response.status} ${response.statusText}`, status: response.status, violations: [] },
+  );
+}
+
+/** Asks for a size run in a media type. */
+export const sizeRun = async (style, accept, signal) =>
+  checked(
+    await fetch("v1/size-runs", {
+      method: "POST",
+      headers: { "Content-Type": "application/json", Accept: accept },
+      body: JSON.stringify(style),
+      signal,
+    }),
+  );
+
+const known = new Map();
+
+/** Something that does not change while the page is open; asked for once. */
+export function once(path) {
+  if (!known.has(path)) {
+    const answer = fetch(path, { headers: { Accept: "application/json" } })
+      .then(checked)
+      .then((response) => response.json());
+    answer.catch(() => known.delete(path));
+    known.set(path, answer);
+  }
+  return known.get(path);
+}
+
+/** Reads an answer piece by piece and tells how many bytes have come. */
+export async function received(response, tell) {
+  const reader = response.body.getReader();
+  const parts = [];
+  let bytes = 0;
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) break;
+    parts.push(value);
+    bytes += value.length;
+    tell(bytes);
+  }
+  return new Blob(parts, { type: response.headers.get("Content-Type") ?? "" });
+}
+
+/** The file name that an answer asks for. */
+export function fileName(response, otherwise) {
+  const header = response.headers.get("Content-Disposition") ?? "";
+  const long = /filename\*=UTF-8''([^;]+)/i.exec(header);
+  const short = /filename="?([^";]+)"?/i.exec(header);
+  return long ? decodeURIComponent(long[1]) : (short?.[1] ?? otherwise);
+}
