@@ -47,7 +47,8 @@ public final class JumpChart {
         }
     }
 
-    private record Jump(String from, String to, OptionalDouble garment, OptionalDouble body, Optional<ConfidenceInterval> survey) {}
+    private record Jump(
+            String from, String to, OptionalDouble garment, OptionalDouble body, Optional<ConfidenceInterval> survey) {}
 
     private record Panel(Measure measure, String title, List<Jump> jumps, double lowest, double highest) {}
 
@@ -67,16 +68,32 @@ public final class JumpChart {
         List<Panel> panels = panels();
         double width = Math.max(LEAST_WIDTH, 2 * MARGIN + AXIS + STEP * grade.intervals());
         double height = HEAD + PANEL * Math.max(1, panels.size()) + MARGIN;
-        out.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").number(width).raw("mm\" height=\"").number(height);
-        out.raw("mm\" viewBox=\"0 0 ").pair(width, height).raw("\" role=\"img\" font-family=\"sans-serif\" font-size=\"3.2\">\n");
-        out.raw("<title>").words("Jumps of " + title).raw("</title>\n<desc>").words(description(panels)).raw("</desc>\n");
-        out.raw("<defs><pattern id=\"body\" width=\"1.6\" height=\"1.6\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">")
-                .raw("<rect width=\"1.6\" height=\"1.6\" fill=\"#fff\"/><path d=\"M0 0V1.6\" stroke=\"#000\" stroke-width=\"0.4\"/></pattern></defs>\n");
+        out.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
+                .number(width)
+                .raw("mm\" height=\"")
+                .number(height);
+        out.raw("mm\" viewBox=\"0 0 ")
+                .pair(width, height)
+                .raw("\" role=\"img\" font-family=\"sans-serif\" font-size=\"3.2\">\n");
+        out.raw("<title>")
+                .words("Jumps of " + title)
+                .raw("</title>\n<desc>")
+                .words(description(panels))
+                .raw("</desc>\n");
+        out.raw(
+                        "<defs><pattern id=\"body\" width=\"1.6\" height=\"1.6\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">")
+                .raw(
+                        "<rect width=\"1.6\" height=\"1.6\" fill=\"#fff\"/><path d=\"M0 0V1.6\" stroke=\"#000\" stroke-width=\"0.4\"/></pattern></defs>\n");
         out.raw("<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");
         text(MARGIN, 10, "start", 4.5, "Jumps of " + title + ", " + unit.symbol());
         legend();
         if (panels.isEmpty()) {
-            text(MARGIN, HEAD + 10, "start", 3.2, "There is no jump to draw: the grade has one size, or no measure that a body has.");
+            text(
+                    MARGIN,
+                    HEAD + 10,
+                    "start",
+                    3.2,
+                    "There is no jump to draw: the grade has one size, or no measure that a body has.");
         }
         for (int i = 0; i < panels.size(); i++) {
             panel(panels.get(i), HEAD + PANEL * i, width);
@@ -100,8 +117,13 @@ public final class JumpChart {
                 any |= jump.garment.isPresent();
                 double low = Math.min(jump.garment.orElse(0), jump.body.orElse(0));
                 double high = Math.max(jump.garment.orElse(0), jump.body.orElse(0));
-                lowest = Math.min(lowest, Math.min(low, jump.survey.map(s -> s.interval().lower()).orElse(0.0)));
-                highest = Math.max(highest, Math.max(high, jump.survey.map(s -> s.interval().upper()).orElse(0.0)));
+                lowest = Math.min(
+                        lowest,
+                        Math.min(low, jump.survey.map(s -> s.interval().lower()).orElse(0.0)));
+                highest = Math.max(
+                        highest,
+                        Math.max(
+                                high, jump.survey.map(s -> s.interval().upper()).orElse(0.0)));
             }
             if (any) {
                 String body = grade.body()
@@ -132,7 +154,11 @@ public final class JumpChart {
         for (Panel panel : panels) {
             words.append(panel.title).append(": ");
             for (Jump jump : panel.jumps) {
-                words.append(jump.from).append(" to ").append(jump.to).append(' ').append(figure(jump.garment));
+                words.append(jump.from)
+                        .append(" to ")
+                        .append(jump.to)
+                        .append(' ')
+                        .append(figure(jump.garment));
                 if (grade.body().isPresent()) {
                     words.append(" (body ").append(figure(jump.body)).append(')');
                 }
@@ -151,12 +177,22 @@ public final class JumpChart {
         text(MARGIN + 7, 17.4, "start", 3.2, "garment");
         if (grade.body().isPresent()) {
             bar(MARGIN + 30, 14, 5, 4, Kind.BODY);
-            text(MARGIN + 37, 17.4, "start", 3.2, "body, " + grade.body().get().table().id());
+            text(
+                    MARGIN + 37,
+                    17.4,
+                    "start",
+                    3.2,
+                    "body, " + grade.body().get().table().id());
             if (grade.body().get().survey().isPresent()) {
                 whisker(MARGIN + 120, 14, 18);
                 text(MARGIN + 123, 17.4, "start", 3.2, "mean body, survey, 95 %");
             }
-            text(MARGIN, 24, "start", 2.4, shortened(grade.body().get().table().info().source()));
+            text(
+                    MARGIN,
+                    24,
+                    "start",
+                    2.4,
+                    shortened(grade.body().get().table().info().source()));
         }
     }
 
@@ -199,18 +235,32 @@ public final class JumpChart {
     }
 
     private void bar(double x, double y, double width, double height, Kind kind) {
-        out.raw("<rect").attribute("x", x).attribute("y", y).attribute("width", width).attribute("height", height);
+        out.raw("<rect")
+                .attribute("x", x)
+                .attribute("y", y)
+                .attribute("width", width)
+                .attribute("height", height);
         out.raw(kind.style);
     }
 
     private void whisker(double x, double top, double bottom) {
         out.raw("<path class=\"survey\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.35\" d=\"M");
-        out.pair(x - 1, top).raw("H").number(x + 1).raw("M").pair(x, top).raw("V").number(bottom);
+        out.pair(x - 1, top)
+                .raw("H")
+                .number(x + 1)
+                .raw("M")
+                .pair(x, top)
+                .raw("V")
+                .number(bottom);
         out.raw("M").pair(x - 1, bottom).raw("H").number(x + 1).raw("\"/>\n");
     }
 
     private void line(double x1, double y1, double x2, double y2, double stroke) {
-        out.raw("<line").attribute("x1", x1).attribute("y1", y1).attribute("x2", x2).attribute("y2", y2);
+        out.raw("<line")
+                .attribute("x1", x1)
+                .attribute("y1", y1)
+                .attribute("x2", x2)
+                .attribute("y2", y2);
         out.attribute("stroke-width", stroke).raw(" stroke=\"#000\"/>\n");
     }
 

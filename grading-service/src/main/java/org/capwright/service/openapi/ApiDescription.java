@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.capwright.service.check.CheckShape;
 import org.capwright.service.measure.MeasureShape;
 import org.capwright.service.problem.FieldViolation;
 import org.capwright.service.problem.Problem;
@@ -65,9 +66,11 @@ final class ApiDescription implements OpenApiCustomizer {
         Map<String, Schema<?>> schemas = new TreeMap<>();
         ShapeSchemas.of(REQUEST).forEach(schemas::put);
         ShapeSchemas.of(MeasureShape.REQUEST).forEach(schemas::put);
+        ShapeSchemas.of(CheckShape.REQUEST).forEach(schemas::put);
         List<Class<?>> answers = List.of(
                 SizeRunShape.ANSWER,
                 MeasureShape.ANSWER,
+                CheckShape.ANSWER,
                 org.capwright.service.tables.AnswerTypes.LISTING,
                 org.capwright.service.tables.AnswerTypes.TABLE,
                 Problem.class);
@@ -98,6 +101,8 @@ final class ApiDescription implements OpenApiCustomizer {
             sizeRuns(item.getPost());
         } else if (path.equals("/v1/made-to-measure")) {
             madeToMeasure(item.getPost());
+        } else if (path.equals("/v1/checks")) {
+            checks(item.getPost());
         } else if (path.equals("/v1/size-tables/{id}")) {
             errors(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
         } else if (path.equals("/v1/size-tables")) {
@@ -155,6 +160,87 @@ final class ApiDescription implements OpenApiCustomizer {
                                                                 + " the estimates with their intervals.")
                                                 .schema(new StringSchema()))));
         bodyErrors(operation);
+    }
+
+    private void checks(Operation operation) {
+        operation.setDescription(
+                "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
+                        + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
+                        + " 4 MB, outlines up to 24 MB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(CheckShape.REQUEST.name()));
+        json.addExamples(
+                "centimetres",
+                new Example()
+                        .summary("A size run with a limit of the label")
+                        .value(Map.of(
+                                "sizeRun",
+                                example("example-cm.json"),
+                                "thresholds",
+                                Map.of("unevenCaution", 0.3),
+                                "sizeTable",
+                                "women-en-13402-3-bust")));
+        operation.setRequestBody(new RequestBody()
+                .required(true)
+                .content(new Content()
+                        .addMediaType("application/json", json)
+                        .addMediaType(
+                                "text/csv",
+                                new MediaType()
+                                        .schema(new StringSchema()
+                                                .description("A spec table; comma, semicolon or tab, sizes across or"
+                                                        + " down.")))
+                        .addMediaType(
+                                "image/vnd.dxf",
+                                new MediaType()
+                                        .schema(new StringSchema()
+                                                .format("binary")
+                                                .description("Outlines of all sizes in one DXF file.")))));
+        operation.setResponses(
+                new ApiResponses()
+                        .addApiResponse(
+                                "200",
+                                new ApiResponse()
+                                        .description("What was found, in the form that Accept asks for.")
+                                        .content(
+                                                new Content()
+                                                        .addMediaType(
+                                                                "application/json",
+                                                                new MediaType()
+                                                                        .schema(ShapeSchemas.reference(
+                                                                                AnswerSchemas.name(CheckShape.ANSWER))))
+                                                        .addMediaType(
+                                                                "text/csv",
+                                                                new MediaType()
+                                                                        .schema(
+                                                                                new StringSchema()
+                                                                                        .description(
+                                                                                                "RFC 4180: a header line, then one line per finding.")))
+                                                        .addMediaType(
+                                                                "image/svg+xml",
+                                                                new MediaType()
+                                                                        .schema(
+                                                                                new StringSchema()
+                                                                                        .description(
+                                                                                                "A chart of the jumps beside those of the body, legible in black and white."))))));
+        bodyErrors(operation);
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "400",
+                        error(ProblemKind.MALFORMED_BODY)
+                                .description("The body cannot be read; line says where. Or a parameter is wrong."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "413",
+                        error(ProblemKind.BODY_TOO_LARGE)
+                                .description("The body is larger than what is read of its type."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "415",
+                        error(ProblemKind.UNSUPPORTED_MEDIA_TYPE)
+                                .description("The body is of another type than these three."));
     }
 
     private ApiResponse drafted(String description, Class<?> answer) {
