@@ -223,7 +223,7 @@ public final class JumpChart {
                     x + 2 * BAR + 3.5,
                     zero - scale * survey.interval().upper(),
                     zero - scale * survey.interval().lower()));
-            text(x + BAR, top + 10 + BARS + 6, "middle", 2.8, jump.from + "\u2013" + jump.to);
+            text(x + BAR, top + 10 + BARS + 7.5, "middle", 2.8, jump.from + "\u2013" + jump.to);
         }
         out.raw("</g>\n");
     }

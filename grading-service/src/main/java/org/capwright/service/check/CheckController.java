@@ -52,12 +52,20 @@ final class CheckController {
             HttpServletRequest request,
             @Parameter(
                             description =
-                                    "For a spec table or outlines: unit of lengths where the file states none, and of the"
-                                            + " answer; mm if left out. Not for JSON.",
+                                    "For a spec table or outlines: unit of the answer; fileUnits, or else mm, if left out."
+                                            + " Not for JSON.",
                             example = "cm",
                             schema = @Schema(allowableValues = {"mm", "cm", "in"}))
                     @RequestParam(name = "units", required = false)
                     Optional<String> units,
+            @Parameter(
+                            description =
+                                    "For a spec table: unit of its lengths, where it states none. For outlines: their unit,"
+                                            + " before what the drawing states. Not for JSON.",
+                            example = "cm",
+                            schema = @Schema(allowableValues = {"mm", "cm", "in"}))
+                    @RequestParam(name = "fileUnits", required = false)
+                    Optional<String> fileUnits,
             @Parameter(
                             description =
                                     "For a spec table or outlines: the base size, where the file does not name it. Not for JSON.",
@@ -74,11 +82,11 @@ final class CheckController {
         Optional<MediaType> file = ForeignBodies.type(request);
         CheckOrder order;
         if (file.isPresent()) {
-            order = ForeignBodies.read(request, file.get(), ForeignBodies.said(units, baseSize, sizeTable));
-        } else if (units.isPresent() || baseSize.isPresent() || sizeTable.isPresent()) {
+            order = ForeignBodies.read(request, file.get(), ForeignBodies.said(units, fileUnits, baseSize, sizeTable));
+        } else if (units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent()) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "The parameters units, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON says it in the"
+                    "The parameters units, fileUnits, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON says it in the"
                             + " body."));
         } else {
             order = CheckReader.read(body(request));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Thresholds;
 import org.capwright.check.foreign.ForeignFile;
@@ -33,7 +34,7 @@ final class ForeignBodies {
     private static final int LONGEST_LABEL = 20;
 
     /** What the parameters say. */
-    record Said(Optional<Unit> unit, Optional<String> baseSize, Optional<SizeTable> table) {}
+    record Said(Optional<Unit> unit, Optional<Unit> fileUnit, Optional<String> baseSize, Optional<SizeTable> table) {}
 
     private ForeignBodies() {}
 
@@ -51,14 +52,11 @@ final class ForeignBodies {
     }
 
     /** All parameters that are wrong are named at once. */
-    static Said said(Optional<String> units, Optional<String> baseSize, Optional<String> sizeTable) {
+    static Said said(
+            Optional<String> units, Optional<String> fileUnits, Optional<String> baseSize, Optional<String> sizeTable) {
         List<FieldViolation> wrong = new ArrayList<>();
-        Optional<Unit> unit = units.flatMap(symbol -> List.of(Unit.values()).stream()
-                .filter(one -> one.symbol().equals(symbol))
-                .findFirst());
-        if (units.isPresent() && unit.isEmpty()) {
-            wrong.add(FieldViolation.of("units", "must be one of mm, cm, in", Optional.of(shown(units.get()))));
-        }
+        Optional<Unit> unit = unit("units", units, wrong);
+        Optional<Unit> fileUnit = unit("fileUnits", fileUnits, wrong);
         if (baseSize.filter(label -> label.isBlank() || label.length() > LONGEST_LABEL)
                 .isPresent()) {
             wrong.add(FieldViolation.of(
@@ -78,7 +76,17 @@ final class ForeignBodies {
                             + wrong.get(0).reason() + ".",
                     wrong));
         }
-        return new Said(unit, baseSize, table);
+        return new Said(unit, fileUnit, baseSize, table);
+    }
+
+    private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
+        Optional<Unit> unit = symbol.flatMap(given -> Stream.of(Unit.values())
+                .filter(one -> one.symbol().equals(given))
+                .findFirst());
+        if (symbol.isPresent() && unit.isEmpty()) {
+            wrong.add(FieldViolation.of(parameter, "must be one of mm, cm, in", Optional.of(shown(symbol.get()))));
+        }
+        return unit;
     }
 
     private static String shown(String text) {
@@ -100,7 +108,7 @@ final class ForeignBodies {
         if (bytes.length > most) {
             throw tooLarge(most);
         }
-        ForeignOptions options = new ForeignOptions(said.unit(), said.baseSize());
+        ForeignOptions options = new ForeignOptions(said.fileUnit(), said.baseSize());
         ForeignGrade read;
         try {
             ForeignFile file = ForeignFile.of("", bytes);
@@ -116,7 +124,7 @@ final class ForeignBodies {
         }
         CheckedGrade grade = new CheckedGrade(
                 read.grade().sizes(), read.grade().base(), said.table().map(Findings::bodies));
-        Unit unit = said.unit().orElse(Unit.MILLIMETRE);
+        Unit unit = said.unit().or(said::fileUnit).orElse(Unit.MILLIMETRE);
         return new CheckOrder(
                 table ? "Spec table" : "Outlines",
                 unit,
