@@ -11,8 +11,17 @@ final class Requests {
 
     /** The example of the README: the gown of the costume workshop. */
     static String choirGown() {
+        return example("choir-gown.json");
+    }
+
+    /** The gown for one singer of the choir. */
+    static String madeToMeasure() {
+        return example("made-to-measure.json");
+    }
+
+    private static String example(String name) {
         try {
-            return Files.readString(RunningService.root().resolve("examples/choir-gown.json"));
+            return Files.readString(RunningService.root().resolve("examples").resolve(name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

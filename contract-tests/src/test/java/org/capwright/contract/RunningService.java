@@ -21,9 +21,20 @@ final class RunningService {
     private static final RunningService ONLY = start();
 
     private final String address;
+    private final Path log;
 
-    private RunningService(String address) {
+    private RunningService(String address, Path log) {
         this.address = address;
+        this.log = log;
+    }
+
+    /** What the service has logged so far. */
+    static String log() {
+        try {
+            return Files.readString(ONLY.log);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The address of the service, for example {@code http://localhost:41234}. */
@@ -49,7 +60,7 @@ final class RunningService {
             Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
             String address = "http://localhost:" + port;
             await(process, address, log);
-            return new RunningService(address);
+            return new RunningService(address, log);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -61,6 +61,21 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     }
 
     /**
+     * The body dimension that a measure is held against: the flexed arm where the table has no relaxed one.
+     *
+     * @param measure a measure of the garment
+     * @return the dimension, or empty for measures that no body has
+     */
+    public Optional<BodyDimension> counterpart(Measure measure) {
+        boolean flexed = table.row(BodyDimension.UPPER_ARM_GIRTH).isEmpty()
+                && table.row(BodyDimension.UPPER_ARM_GIRTH_FLEXED).isPresent();
+        return measure.body()
+                .map(dimension -> flexed && dimension == BodyDimension.UPPER_ARM_GIRTH
+                        ? BodyDimension.UPPER_ARM_GIRTH_FLEXED
+                        : dimension);
+    }
+
+    /**
      * A body figure of a size.
      *
      * @param label label in the grade

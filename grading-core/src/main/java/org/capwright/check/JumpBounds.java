@@ -45,16 +45,8 @@ record JumpBounds(double body, double least, double greatest, double stopLeast, 
             new Limits(
                     Measure.ARMHOLE, Threshold.ARMHOLE_EASE_GROWTH, Threshold.ARMHOLE_SHRINK_STOP, Optional.empty()));
 
-    /** The body dimension a measure is held against: the flexed arm where the table has no relaxed one. */
     static BodyDimension dimension(BodyReference body, Measure measure) {
-        BodyDimension dimension = measure.body().orElseThrow();
-        return dimension == BodyDimension.UPPER_ARM_GIRTH
-                        && body.table().row(dimension).isEmpty()
-                        && body.table()
-                                .row(BodyDimension.UPPER_ARM_GIRTH_FLEXED)
-                                .isPresent()
-                ? BodyDimension.UPPER_ARM_GIRTH_FLEXED
-                : dimension;
+        return body.counterpart(measure).orElseThrow();
     }
 
     static Optional<JumpBounds> of(BodyReference body, Limits limits, String from, String to, Thresholds thresholds) {

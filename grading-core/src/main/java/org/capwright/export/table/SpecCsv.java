@@ -33,19 +33,19 @@ public final class SpecCsv {
         String unit = title.unit().symbol();
         out.append("style,revision,code,point of measure,unit");
         for (String size : table.sizes()) {
-            field(out.append(','), size);
+            CsvText.field(out.append(','), size);
         }
         for (int i = 1; i < table.sizes().size(); i++) {
-            field(
+            CsvText.field(
                     out.append(','),
                     "jump " + table.sizes().get(i - 1) + " to " + table.sizes().get(i));
         }
         out.append(",tolerance,base size,how measured,tolerance source\r\n");
         for (PointOfMeasure row : table.rows()) {
-            field(out, title.style());
-            field(out.append(','), title.revision());
-            field(out.append(','), row.code());
-            field(out.append(','), row.name());
+            CsvText.field(out, title.style());
+            CsvText.field(out.append(','), title.revision());
+            CsvText.field(out.append(','), row.code());
+            CsvText.field(out.append(','), row.name());
             out.append(',').append(unit);
             List<Double> values = shown(row.values(), rounding);
             for (double value : values) {
@@ -55,9 +55,9 @@ public final class SpecCsv {
                 out.append(',').append(figure(title, values.get(i) - values.get(i - 1)));
             }
             out.append(',').append(figure(title, row.tolerance()));
-            field(out.append(','), table.sizes().get(table.base()));
-            field(out.append(','), row.definition());
-            field(out.append(','), row.toleranceSource());
+            CsvText.field(out.append(','), table.sizes().get(table.base()));
+            CsvText.field(out.append(','), row.definition());
+            CsvText.field(out.append(','), row.toleranceSource());
             out.append("\r\n");
         }
         return out.toString();
@@ -74,22 +74,5 @@ public final class SpecCsv {
                 .setScale(DECIMALS, RoundingMode.HALF_UP)
                 .stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
-    }
-
-    /**
-     * A text field. A text that a spreadsheet would take for a formula is led by an apostrophe, so that a style name can run nothing on the reader's machine.
-     */
-    private static void field(StringBuilder out, String raw) {
-        String text = !raw.isEmpty() && "=+-@\t\r".indexOf(raw.charAt(0)) >= 0 ? "'" + raw : raw;
-        boolean quoted = false;
-        for (int i = 0; i < text.length() && !quoted; i++) {
-            char c = text.charAt(i);
-            quoted = c == ',' || c == '"' || c == '\r' || c == '\n';
-        }
-        if (quoted) {
-            out.append('"').append(text.replace("\"", "\"\"")).append('"');
-        } else {
-            out.append(text);
-        }
     }
 }

@@ -21,6 +21,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.capwright.service.check.CheckShape;
+import org.capwright.service.measure.MeasureShape;
 import org.capwright.service.problem.FieldViolation;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemKind;
@@ -63,9 +65,15 @@ final class ApiDescription implements OpenApiCustomizer {
         }
         Map<String, Schema<?>> schemas = new TreeMap<>();
         ShapeSchemas.of(REQUEST).forEach(schemas::put);
+        ShapeSchemas.of(MeasureShape.REQUEST).forEach(schemas::put);
+        ShapeSchemas.of(CheckShape.REQUEST).forEach(schemas::put);
         List<Class<?>> answers = List.of(
-                SizeRunShape.ANSWER, org.capwright.service.tables.AnswerTypes.LISTING,
-                org.capwright.service.tables.AnswerTypes.TABLE, Problem.class);
+                SizeRunShape.ANSWER,
+                MeasureShape.ANSWER,
+                CheckShape.ANSWER,
+                org.capwright.service.tables.AnswerTypes.LISTING,
+                org.capwright.service.tables.AnswerTypes.TABLE,
+                Problem.class);
         for (Class<?> answer : answers) {
             AnswerSchemas.add(answer, schemas);
             AnswerSchemas.require(answer, schemas);
@@ -91,6 +99,10 @@ final class ApiDescription implements OpenApiCustomizer {
     private void describe(String path, PathItem item) {
         if (path.equals("/v1/size-runs")) {
             sizeRuns(item.getPost());
+        } else if (path.equals("/v1/made-to-measure")) {
+            madeToMeasure(item.getPost());
+        } else if (path.equals("/v1/checks")) {
+            checks(item.getPost());
         } else if (path.equals("/v1/size-tables/{id}")) {
             errors(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
         } else if (path.equals("/v1/size-tables")) {
@@ -115,27 +127,144 @@ final class ApiDescription implements OpenApiCustomizer {
                         .value(example("example-in.json")));
         operation.setRequestBody(
                 new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200", drafted("The graded run, in the form that Accept asks for.", SizeRunShape.ANSWER)));
+        bodyErrors(operation);
+    }
+
+    private void madeToMeasure(Operation operation) {
+        operation.setDescription(
+                "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements plus ease, and the"
+                        + " cap is fitted to the armhole. Measurements that hardly anybody has are questioned until they are"
+                        + " named in confirmed, missing ones are estimated and marked, see estimates. Nothing about the wearer"
+                        + " is stored or logged. The Accept header picks the form of the answer; JSON without one."
+                        + " Bodies are read up to 256 kB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(MeasureShape.REQUEST.name()));
+        json.addExamples(
+                "centimetres",
+                new Example()
+                        .summary("A choir gown for one singer; wrist and armscye are estimated")
+                        .value(example("example-made-to-measure.json")));
+        operation.setRequestBody(
+                new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200",
+                        drafted("The sleeve set, in the form that Accept asks for.", MeasureShape.ANSWER)
+                                .addHeaderObject(
+                                        "Capwright-Estimated",
+                                        new Header()
+                                                .description(
+                                                        "Names of the measurements that were estimated, where any were; JSON has"
+                                                                + " the estimates with their intervals.")
+                                                .schema(new StringSchema()))));
+        bodyErrors(operation);
+    }
+
+    private void checks(Operation operation) {
+        operation.setDescription(
+                "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
+                        + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
+                        + " 4 MB, outlines up to 24 MB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(CheckShape.REQUEST.name()));
+        json.addExamples(
+                "centimetres",
+                new Example()
+                        .summary("A size run with a limit of the label")
+                        .value(Map.of(
+                                "sizeRun",
+                                example("example-cm.json"),
+                                "thresholds",
+                                Map.of("unevenCaution", 0.3),
+                                "sizeTable",
+                                "women-en-13402-3-bust")));
+        operation.setRequestBody(new RequestBody()
+                .required(true)
+                .content(new Content()
+                        .addMediaType("application/json", json)
+                        .addMediaType(
+                                "text/csv",
+                                new MediaType()
+                                        .schema(new StringSchema()
+                                                .description("A spec table; comma, semicolon or tab, sizes across or"
+                                                        + " down.")))
+                        .addMediaType(
+                                "image/vnd.dxf",
+                                new MediaType()
+                                        .schema(new StringSchema()
+                                                .format("binary")
+                                                .description("Outlines of all sizes in one DXF file.")))));
+        operation.setResponses(
+                new ApiResponses()
+                        .addApiResponse(
+                                "200",
+                                new ApiResponse()
+                                        .description("What was found, in the form that Accept asks for.")
+                                        .content(
+                                                new Content()
+                                                        .addMediaType(
+                                                                "application/json",
+                                                                new MediaType()
+                                                                        .schema(ShapeSchemas.reference(
+                                                                                AnswerSchemas.name(CheckShape.ANSWER))))
+                                                        .addMediaType(
+                                                                "text/csv",
+                                                                new MediaType()
+                                                                        .schema(
+                                                                                new StringSchema()
+                                                                                        .description(
+                                                                                                "RFC 4180: a header line, then one line per finding.")))
+                                                        .addMediaType(
+                                                                "image/svg+xml",
+                                                                new MediaType()
+                                                                        .schema(
+                                                                                new StringSchema()
+                                                                                        .description(
+                                                                                                "A chart of the jumps beside those of the body, legible in black and white."))))));
+        bodyErrors(operation);
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "400",
+                        error(ProblemKind.MALFORMED_BODY)
+                                .description("The body cannot be read; line says where. Or a parameter is wrong."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "413",
+                        error(ProblemKind.BODY_TOO_LARGE)
+                                .description("The body is larger than what is read of its type."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "415",
+                        error(ProblemKind.UNSUPPORTED_MEDIA_TYPE)
+                                .description("The body is of another type than these three."));
+    }
+
+    private ApiResponse drafted(String description, Class<?> answer) {
         Content content = new Content();
         for (Rendering rendering : renderings) {
             String type = rendering.mediaType().toString();
             boolean binary =
                     rendering.extension().equals("pdf") || rendering.extension().equals("zip");
             Schema<?> schema = type.equals("application/json")
-                    ? ShapeSchemas.reference(AnswerSchemas.name(SizeRunShape.ANSWER))
+                    ? ShapeSchemas.reference(AnswerSchemas.name(answer))
                     : new StringSchema().format(binary ? "binary" : null).description(rendering.meaning());
             content.addMediaType(type, new MediaType().schema(schema));
         }
-        operation.setResponses(new ApiResponses()
-                .addApiResponse(
-                        "200",
-                        new ApiResponse()
-                                .description("The graded run, in the form that Accept asks for.")
-                                .content(content)
-                                .addHeaderObject(
-                                        "Content-Disposition",
-                                        new Header()
-                                                .description("A file name made of style and revision.")
-                                                .schema(new StringSchema()))));
+        return new ApiResponse()
+                .description(description)
+                .content(content)
+                .addHeaderObject(
+                        "Content-Disposition",
+                        new Header()
+                                .description("A file name made of style and revision.")
+                                .schema(new StringSchema()));
+    }
+
+    private static void bodyErrors(Operation operation) {
         errors(
                 operation,
                 ProblemKind.MALFORMED_BODY,

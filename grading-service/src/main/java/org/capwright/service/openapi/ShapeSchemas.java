@@ -119,6 +119,10 @@ final class ShapeSchemas {
                     .minItems(1)
                     .maxItems(labels.most())
                     .uniqueItems(true);
+        } else if (kind instanceof Kind.Words some) {
+            StringSchema word = new StringSchema();
+            word.setEnum(new ArrayList<>(some.words()));
+            return new ArraySchema().items(word).maxItems(some.words().size()).uniqueItems(true);
         } else if (kind instanceof Kind.Growth) {
             return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
         } else if (kind instanceof Kind.Nested nested) {

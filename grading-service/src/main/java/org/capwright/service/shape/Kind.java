@@ -31,6 +31,13 @@ public sealed interface Kind {
     }
 
     /**
+     * A list of some words, each once.
+     *
+     * @param words the words
+     */
+    record Words(List<String> words) implements Kind {}
+
+    /**
      * A length: a number, or text such as {@code "3 1/2"}.
      *
      * @param least millimetres

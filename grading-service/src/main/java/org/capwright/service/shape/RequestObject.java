@@ -160,6 +160,37 @@ public final class RequestObject {
     }
 
     /**
+     * A list of some words.
+     *
+     * @param field a field declared as words
+     * @return the words that are right, in the order given; none if it was left out
+     */
+    public List<String> words(String field) {
+        JsonNode value = values.get(field);
+        List<String> words = kind(field, Kind.Words.class).words();
+        if (value == null) {
+            return List.of();
+        }
+        if (!value.isArray() || value.size() > words.size()) {
+            add(field, value, "must be a list of some of " + String.join(", ", words) + ", each once");
+            return List.of();
+        }
+        List<String> right = new ArrayList<>();
+        for (int i = 0; i < value.size(); i++) {
+            JsonNode word = value.get(i);
+            String where = at(field) + "/" + i;
+            if (!word.isString() || !words.contains(word.stringValue())) {
+                found.add(where, "must be one of " + String.join(", ", words));
+            } else if (right.contains(word.stringValue())) {
+                found.add(where, "is listed twice", word.stringValue());
+            } else {
+                right.add(word.stringValue());
+            }
+        }
+        return right;
+    }
+
+    /**
      * A length.
      *
      * @param field a field declared as a length

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param remedy what to change
  */
 @Schema(name = "Finding", description = "Something worth a look before cutting.")
-record FindingAnswer(
+public record FindingAnswer(
         @Schema(description = "Which check found it.", example = "body-jump")
         String check,
 

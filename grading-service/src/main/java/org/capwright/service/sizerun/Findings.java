@@ -14,14 +14,14 @@ import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
 import org.capwright.draft.Overlay;
 import org.capwright.grade.GradedSize;
-import org.capwright.grade.SizeRun;
 import org.capwright.measure.Quantity;
+import org.capwright.measure.Unit;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.TableKind;
 import org.capwright.tables.survey.Survey;
 
 /** What is worth a look in a run before it is cut: the checks of the engine, and what this request leaves open. */
-final class Findings {
+public final class Findings {
 
     /** Less surplus than this is eased in without a word, mm. */
     private static final double NO_SURPLUS = 0.5;
@@ -32,36 +32,88 @@ final class Findings {
     private Findings() {}
 
     static List<FindingAnswer> of(SizeRunResult result) {
-        List<Finding> findings = new ArrayList<>();
-        SizeRun run = result.run();
-        CheckedGrade drafted = CheckedGrade.of(run);
-        Optional<BodyReference> bodies = result.order().sizeTable().map(Findings::bodies);
-        findings.addAll(GradeChecks.run(new CheckedGrade(drafted.sizes(), drafted.base(), bodies), Thresholds.usual()));
-        bodies.filter(reference -> nothingToCompare(run, reference))
-                .ifPresent(reference -> findings.add(unknownSizes(reference.table())));
-        for (GradedSize size : run.sizes()) {
+        return of(result, grade(result, result.order().sizeTable()), Thresholds.usual());
+    }
+
+    /**
+     * A run as it is checked.
+     *
+     * @param result a drafted run
+     * @param table the bodies it is held against, a table that is {@link #comparable}
+     * @return figures and lines of every size
+     */
+    public static CheckedGrade grade(SizeRunResult result, Optional<SizeTable> table) {
+        CheckedGrade drafted = CheckedGrade.of(result.run());
+        return new CheckedGrade(drafted.sizes(), drafted.base(), table.map(Findings::bodies));
+    }
+
+    /**
+     * What is worth a look in a run that was drafted here.
+     *
+     * @param result a drafted run
+     * @param grade the same as it is checked
+     * @param thresholds limits of the label
+     * @return findings, check by check
+     */
+    public static List<FindingAnswer> of(SizeRunResult result, CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> findings = found(grade, thresholds);
+        for (GradedSize size : result.run().sizes()) {
             size.draft().overlay().ifPresent(overlay -> addOverlay(findings, size.label(), overlay));
         }
-        Shown shown = new Shown(result.order().unit());
+        return shown(findings, result.order().unit());
+    }
+
+    /**
+     * What is worth a look in a grade that was drafted elsewhere.
+     *
+     * @param grade what is known of it
+     * @param thresholds limits of the label
+     * @param unit unit of the answer
+     * @return findings, check by check
+     */
+    public static List<FindingAnswer> of(CheckedGrade grade, Thresholds thresholds, Unit unit) {
+        return shown(found(grade, thresholds), unit);
+    }
+
+    private static List<Finding> found(CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> findings = new ArrayList<>(GradeChecks.run(grade, thresholds));
+        grade.body()
+                .filter(reference -> nothingToCompare(grade, reference))
+                .ifPresent(reference -> findings.add(unknownSizes(reference.table())));
+        return findings;
+    }
+
+    private static List<FindingAnswer> shown(List<Finding> findings, Unit unit) {
+        Shown shown = new Shown(unit);
         return findings.stream().map(finding -> answer(finding, shown)).toList();
     }
 
-    /** Whether a table can tell how bodies grow from size to size. */
-    static boolean comparable(SizeTable table) {
+    /**
+     * Whether a table can tell how bodies grow from size to size.
+     *
+     * @param table any table
+     * @return true if it is of bodies and a body dimension orders its sizes
+     */
+    public static boolean comparable(SizeTable table) {
         return table.info().kind() == TableKind.BODY && table.info().key().isPresent();
     }
 
-    /** The survey that gives the second opinion is one of women; tables of others stand alone. */
-    private static BodyReference bodies(SizeTable table) {
+    /**
+     * The bodies of a table. The survey that gives the second opinion is one of women; tables of others stand alone.
+     *
+     * @param table a table that is {@link #comparable}
+     * @return the reference
+     */
+    public static BodyReference bodies(SizeTable table) {
         Optional<Survey> survey =
                 table.info().figureType().contains("women") ? Optional.of(Survey.ANSUR_1988_WOMEN) : Optional.empty();
         return new BodyReference(table, survey, Map.of(), CONFIDENCE);
     }
 
-    private static boolean nothingToCompare(SizeRun run, BodyReference reference) {
-        for (int i = 1; i < run.sizes().size(); i++) {
-            String from = run.sizes().get(i - 1).label();
-            String to = run.sizes().get(i).label();
+    private static boolean nothingToCompare(CheckedGrade grade, BodyReference reference) {
+        for (int i = 1; i < grade.sizes().size(); i++) {
+            String from = grade.label(i - 1);
+            String to = grade.label(i);
             if (reference.jump(from, to, reference.key()).isPresent()) {
                 return false;
             }

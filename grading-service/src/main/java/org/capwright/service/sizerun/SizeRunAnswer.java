@@ -26,7 +26,7 @@ import java.util.Optional;
         description =
                 "A drafted and graded size run. Every length is in the unit named by unit; y points up, the origin is"
                         + " where fold line and bicep line cross, the front lies at negative x.")
-record SizeRunAnswer(
+public record SizeRunAnswer(
         @Schema(description = "Name of the style.", example = "Choir gown, bell shoulder")
         String name,
 

@@ -59,7 +59,7 @@ public final class SizeRunReader {
      * @return what is asked for
      * @throws org.capwright.service.problem.ProblemException with everything that is wrong
      */
-    static SizeRunOrder read(JsonNode tree) {
+    public static SizeRunOrder read(JsonNode tree) {
         return new SizeRunReader(tree).read();
     }
 

@@ -1,0 +1,263 @@
+package org.capwright.contract;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsInAnyOrder;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
+import io.restassured.path.json.JsonPath;
+import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The call of a made-to-order shop: a choir gown for one singer. */
+class MadeToMeasureIT {
+
+    private static OpenApiValidationFilter described;
+
+    @BeforeAll
+    static void readTheDescription() {
+        described = Described.filter();
+    }
+
+    private static Response post(String body, String accept) {
+        return given().filter(described)
+                .header("Accept", accept)
+                .contentType("application/json")
+                .body(body)
+                .post(RunningService.address() + "/v1/made-to-measure");
+    }
+
+    /** What is wrong on purpose is sent unvalidated, or the validator would refuse it before the service does. */
+    private static Response postUnchecked(String body) {
+        return given().contentType("application/json")
+                .body(body)
+                .post(RunningService.address() + "/v1/made-to-measure");
+    }
+
+    private static String with(String old, String replacement) {
+        String example = Requests.madeToMeasure();
+        assertTrue(example.contains(old), old);
+        return example.replace(old, replacement);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "application/json",
+                "image/svg+xml",
+                "image/vnd.dxf",
+                "text/csv",
+                "application/pdf",
+                "application/zip"
+            })
+    void answersInEveryFormat(String type) {
+        Response response = post(Requests.madeToMeasure(), type);
+        response.then()
+                .statusCode(200)
+                .contentType(startsWith(type))
+                .header("Cache-Control", containsString("no-store"))
+                .header("Capwright-Estimated", "armscyeGirth, wristGirth");
+        assertArrayEquals(
+                response.asByteArray(),
+                post(Requests.madeToMeasure(), type).asByteArray(),
+                "the same input, the same bytes");
+    }
+
+    /** Ease is finished garment less body: common practice, no source. The figures are added by hand. */
+    @Test
+    void sleeveIsMeasurementPlusEase() {
+        JsonPath answer = post(Requests.madeToMeasure(), "application/json").jsonPath();
+        String size = "sizeRun.sizes[0].";
+        assertEquals("order 1207", answer.getString(size + "label"));
+        assertEquals(38.5, answer.getDouble(size + "dimensions.bicep"), 1e-9);
+        assertEquals(60, answer.getDouble(size + "dimensions.length"), 1e-9);
+        assertEquals(29.9, answer.getDouble(size + "dimensions.elbow"), 1e-9);
+        double wrist = answer.getDouble("estimates.find { it.dimension == 'wristGirth' }.value");
+        assertEquals(wrist + 6, answer.getDouble(size + "dimensions.wrist"), 1e-9);
+        double armhole = answer.getDouble(size + "dimensions.armhole");
+        double armscye = answer.getDouble("estimates.find { it.dimension == 'armscyeGirth' }.value");
+        assertEquals(1.14 * armscye, armhole, 1e-6);
+        assertEquals(0.04 * armhole, answer.getDouble(size + "capEase"), 0.001);
+    }
+
+    @Test
+    void marksWhatWasNotMeasured() {
+        JsonPath answer = post(Requests.madeToMeasure(), "application/json").jsonPath();
+        assertEquals(List.of("armscyeGirth", "wristGirth"), answer.getList("estimates.dimension"));
+        for (int i = 0; i < 2; i++) {
+            String estimate = "estimates[" + i + "].";
+            double value = answer.getDouble(estimate + "value");
+            assertTrue(answer.getDouble(estimate + "low") < value - 0.5, "people differ");
+            assertTrue(answer.getDouble(estimate + "high") > value + 0.5, "people differ");
+            assertEquals(0.95, answer.getDouble(estimate + "probability"), 1e-12);
+        }
+        String measured = with("\"elbowGirth\": 26", "\"elbowGirth\": 26, \"wristGirth\": 16, \"armscyeGirth\": 40");
+        JsonPath complete = post(measured, "application/json").jsonPath();
+        assertEquals(List.of(), complete.getList("estimates"));
+    }
+
+    /** EN 13402-3:2004: the bust class of 96 cm is 94 to 98 cm. */
+    @Test
+    void namesTheNearestSizeAndWhatDeparts() {
+        JsonPath answer = post(Requests.madeToMeasure(), "application/json").jsonPath();
+        assertEquals("94-98", answer.getString("nearestSize.size"));
+        assertEquals("bustGirth", answer.getString("nearestSize.by"));
+        List<String> departing = answer.getList("departures.dimension");
+        assertTrue(departing.contains("armLength"), departing.toString());
+        assertFalse(departing.contains("bustGirth"), departing.toString());
+        JsonPath table = given().get(RunningService.address() + "/v1/size-tables/women-en-13402-3-bust?units=cm")
+                .jsonPath();
+        assertTrue(table.getList("sizes").contains("94-98"));
+        double difference = answer.getDouble("departures.find { it.dimension == 'armLength' }.difference");
+        double there = answer.getDouble("departures.find { it.dimension == 'armLength' }.table");
+        assertEquals(59 - there, difference, 1e-9);
+    }
+
+    @Test
+    void questionsAnUnusualMeasurementUntilItIsConfirmed() {
+        String unusual = with("\"bustGirth\": 96", "\"bustGirth\": 84")
+                .replace("\"upperArmGirth\": 31.5", "\"upperArmGirth\": 52")
+                .replace("\"elbowGirth\": 26", "\"elbowGirth\": 23.5");
+        post(unusual, "application/json")
+                .then()
+                .statusCode(422)
+                .body("violations.field", equalTo(List.of("/wearer/upperArmGirth")))
+                .body("violations[0].reason", containsString("measure again"))
+                .body("violations[0].value", equalTo(52.0))
+                .body("violations[0].unit", equalTo("cm"));
+        JsonPath problem = post(unusual, "application/json").jsonPath();
+        // A bust of 84 cm goes with an upper arm of 22 to 32 cm in any published table of women's sizes; common
+        // practice.
+        assertTrue(problem.getDouble("violations[0].minimum") > 20);
+        assertTrue(problem.getDouble("violations[0].maximum") < 35);
+        String confirmed = unusual.replaceFirst("\\{", "{\"confirmed\":[\"upperArmGirth\"],");
+        post(confirmed, "application/json")
+                .then()
+                .statusCode(200)
+                .body("confirmed", equalTo(List.of("upperArmGirth")))
+                .body("sizeRun.sizes[0].dimensions.bicep", equalTo(59.0));
+        String none = unusual.replaceFirst("\\{", "{\"survey\":\"none\",")
+                .replace("\"elbowGirth\": 23.5", "\"elbowGirth\": 23.5, \"wristGirth\": 16, \"armscyeGirth\": 44");
+        post(none, "application/json").then().statusCode(200).body("estimates", equalTo(List.of()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"units\": \"cm\" | \"units\": \"ell\" | /units",
+                "\"bustGirth\": 96 | \"bustGirth\": 960 | /wearer/bustGirth",
+                "\"bustGirth\": 96, | '' | /wearer/bustGirth",
+                "\"stature\" | \"hight\" | /wearer/hight",
+                "\"bicep\": 7, | '' | /ease/bicep",
+                "\"bicep\": 7 | \"bicep\": \"900%\" | /ease/bicep",
+                "\"wrist\": 6, | '' | /ease/wrist",
+                "\"armhole\": \"14%\", | '' | /ease/armhole",
+                "\"capEase\": \"4%\" | \"capEase\": \"90%\" | /ease/capEase",
+                "\"capOutward\": 1.9 | \"capOutward\": 1.9, \"capHeight\": 12 | /ease/capEase",
+                "\"capOutward\": 1.9 | \"capOutward\": 1.9, \"armhole\": 45 | /ease/armhole",
+                "\"underSleeve\": {}, | '' | /ease/elbow",
+                "\"rise\": 14 | \"rise\": \"high\" | /overlay/rise",
+                "\"order 1207\" | \"an order with a name that is far too long\" | /order",
+                "women-en-13402-3-bust | women-en | /sizeTable",
+                "\"sleeve\": { | \"confirmed\": [\"wristGirth\"], \"sleeve\": { | /confirmed",
+                "\"wrist\": 6 | \"wrist\": 100 | /ease/wrist"
+            })
+    void namesTheFieldOfABadValue(String old, String replacement, String field) {
+        postUnchecked(with(old, replacement))
+                .then()
+                .statusCode(422)
+                .contentType(startsWith("application/problem+json"))
+                .body("violations.field", hasItem(field));
+    }
+
+    @Test
+    void namesEverythingThatIsWrongAtOnce() {
+        String body = with("\"upperArmGirth\": 31.5", "\"upperArmGirth\": 52")
+                .replace("\"bicep\": 7", "\"bicep\": \"x\"")
+                .replace("\"vee\"", "\"zigzag\"");
+        postUnchecked(body)
+                .then()
+                .statusCode(422)
+                .body("violations.field", containsInAnyOrder("/wearer/upperArmGirth", "/ease/bicep", "/overlay/hem"));
+    }
+
+    @Test
+    void takesInchesWithFractions() {
+        String body = """
+                {"units":"in","wearer":{"bustGirth":"36 1/2","stature":66,"upperArmGirth":"11 1/2"},
+                 "ease":{"bicep":"2 1/2"},"sleeve":{"capHeight":"5 1/4"}}
+                """;
+        post(body, "application/json")
+                .then()
+                .statusCode(200)
+                .body("sizeRun.sizes[0].label", equalTo("made to measure"))
+                .body("sizeRun.sizes[0].dimensions.bicep", equalTo(14.0));
+    }
+
+    @Test
+    void nothingOfTheWearerIsLogged() {
+        String body =
+                with("\"upperArmGirth\": 31.5", "\"upperArmGirth\": 31.4159").replace("order 1207", "singer 4711");
+        post(body, "application/json").then().statusCode(200);
+        postUnchecked(body.replace("31.4159", "61.4159")).then().statusCode(422);
+        String log = RunningService.log();
+        assertTrue(log.contains("Started"), "the log is read");
+        for (String word : List.of("1.4159", "singer", "4711", "upperArmGirth")) {
+            assertFalse(log.contains(word), word);
+        }
+    }
+
+    @Test
+    void javaExampleWorks(@TempDir Path folder) throws Exception {
+        Path pdf = folder.resolve("sleeve.pdf");
+        String printed = Tool.run(
+                "openjdk-17-jdk",
+                List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        RunningService.root()
+                                .resolve("examples/MadeToMeasure.java")
+                                .toString(),
+                        RunningService.address(),
+                        RunningService.root()
+                                .resolve("examples/made-to-measure.json")
+                                .toString(),
+                        pdf.toString()));
+        assertTrue(printed.contains("Measure before cutting: armscyeGirth, wristGirth."), printed);
+        assertEquals("%PDF-", new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void javaScriptExampleWorks() {
+        String printed = Tool.run(
+                "nodejs",
+                List.of(
+                        "node",
+                        RunningService.root()
+                                .resolve("examples/made-to-measure.mjs")
+                                .toString(),
+                        RunningService.address(),
+                        RunningService.root()
+                                .resolve("examples/made-to-measure.json")
+                                .toString()));
+        assertTrue(printed.contains("order 1207: bicep 38.5 cm"), printed);
+        assertTrue(printed.contains("Nearest size: 94-98 of women-en-13402-3-bust."), printed);
+        assertTrue(printed.contains("Measure before cutting: wristGirth"), printed);
+    }
+}

@@ -1,0 +1,128 @@
+package org.capwright.service.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.check.BodyReference;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Measure;
+import org.capwright.check.Severity;
+import org.capwright.export.table.CsvText;
+import org.capwright.measure.Unit;
+import org.capwright.service.sizerun.FindingAnswer;
+import org.capwright.tables.BodyDimension;
+
+/** Writes what was found. */
+final class CheckReport {
+
+    private static final double GRID = 1e10;
+    private static final int DECIMALS = 6;
+
+    private CheckReport() {}
+
+    static CheckAnswer answer(CheckOrder order) {
+        CheckedGrade grade = order.grade();
+        return new CheckAnswer(
+                order.name(),
+                order.unit().symbol(),
+                grade.sizes().stream().map(size -> size.label()).toList(),
+                grade.baseSize().label(),
+                grade.body().map(body -> body.table().id()),
+                grade.body().map(body -> body.table().info().source()),
+                summary(order.findings()),
+                order.findings(),
+                jumps(grade, order.unit()),
+                order.traces().stream()
+                        .map(trace -> new CheckAnswer.TraceAnswer(
+                                word(trace.kind()), trace.line(), trace.subject(), trace.words()))
+                        .toList());
+    }
+
+    private static CheckAnswer.SummaryAnswer summary(List<FindingAnswer> findings) {
+        int stop = count(findings, Severity.STOP);
+        int caution = count(findings, Severity.CAUTION);
+        int info = count(findings, Severity.INFO);
+        String gravest = stop > 0 ? "stop" : caution > 0 ? "caution" : info > 0 ? "info" : "none";
+        return new CheckAnswer.SummaryAnswer(gravest, stop, caution, info);
+    }
+
+    private static int count(List<FindingAnswer> findings, Severity severity) {
+        return (int) findings.stream()
+                .filter(finding -> finding.severity().equals(word(severity)))
+                .count();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static List<CheckAnswer.JumpAnswer> jumps(CheckedGrade grade, Unit unit) {
+        List<CheckAnswer.JumpAnswer> jumps = new ArrayList<>();
+        for (Measure measure : Measure.values()) {
+            for (int i = 0; measure.body().isPresent() && i < grade.intervals(); i++) {
+                OptionalDouble garment = grade.jump(i, measure);
+                if (garment.isPresent()) {
+                    jumps.add(jump(grade, measure, i, garment.getAsDouble(), unit));
+                }
+            }
+        }
+        return jumps;
+    }
+
+    private static CheckAnswer.JumpAnswer jump(
+            CheckedGrade grade, Measure measure, int interval, double garment, Unit unit) {
+        String from = grade.label(interval);
+        String to = grade.label(interval + 1);
+        Optional<BodyDimension> dimension = grade.body().flatMap(body -> body.counterpart(measure));
+        Optional<Double> body = Optional.empty();
+        if (grade.body().isPresent() && dimension.isPresent()) {
+            BodyReference reference = grade.body().get();
+            OptionalDouble growth = reference.jump(from, to, dimension.get());
+            body = growth.isPresent() ? Optional.of(shown(growth.getAsDouble(), unit)) : Optional.empty();
+        }
+        return new CheckAnswer.JumpAnswer(
+                measure.code(), from, to, shown(garment, unit), dimension.map(BodyDimension::id), body);
+    }
+
+    private static double shown(double millimetres, Unit unit) {
+        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+
+    /** RFC 4180: a header line, then one line per finding. */
+    static String csv(CheckOrder order) {
+        StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
+        out.append(
+                "style,check,severity,from size,to size,measure,value,least,greatest,unit,message,remedy,source\r\n");
+        for (FindingAnswer finding : order.findings()) {
+            List<String> sizes = finding.sizes();
+            CsvText.field(out, order.name());
+            CsvText.field(out.append(','), finding.check());
+            CsvText.field(out.append(','), finding.severity());
+            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(0));
+            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(sizes.size() - 1));
+            CsvText.field(out.append(','), finding.dimension());
+            out.append(',').append(figure(finding.value()));
+            out.append(',').append(figure(finding.least()));
+            out.append(',').append(figure(finding.greatest()));
+            out.append(',').append(finding.unit().orElse(""));
+            CsvText.field(out.append(','), finding.message());
+            CsvText.field(out.append(','), finding.remedy());
+            CsvText.field(out.append(','), finding.source());
+            out.append("\r\n");
+        }
+        return out.toString();
+    }
+
+    private static String figure(Optional<Double> figure) {
+        if (figure.isEmpty()) {
+            return "";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(figure.get())
+                .setScale(DECIMALS, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+}
