@@ -15,6 +15,9 @@ final class SleeveFigures {
     /** A hem whose middle lies farther to the side than this is that of a sleeve turned at the elbow, mm. */
     private static final double ASIDE = 1;
 
+    /** The elbow line of a turned sleeve may drop towards the back by this share of its width. */
+    private static final double SLANT = 0.15;
+
     private SleeveFigures() {}
 
     static Map<Measure, Double> sleeve(SleeveShape shape, List<Line> marks, List<String> how) {
@@ -113,14 +116,14 @@ final class SleeveFigures {
         return apex.distanceTo(middle);
     }
 
-    /** The front end of the elbow line: a level line between bicep line and hem that begins on the front seam. */
+    /** The front end of the elbow line: a nearly level line between bicep line and hem that begins on the front seam. */
     private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem) {
         for (Line mark : marks) {
             Point a = shape.placing().at(mark.start().x(), mark.start().y());
             Point b = shape.placing().at(mark.end().x(), mark.end().y());
             Point left = a.x() < b.x() ? a : b;
             Point right = a.x() < b.x() ? b : a;
-            boolean level = Math.abs(a.y() - b.y()) <= 0.01 * (right.x() - left.x()) && right.x() - left.x() > 20;
+            boolean level = Math.abs(a.y() - b.y()) <= SLANT * (right.x() - left.x()) && right.x() - left.x() > 20;
             if (level && left.x() < 0 && left.y() < -20 && left.y() > hem + 20 && distance(left, shape.lower()) <= 1) {
                 return Optional.of(left);
             }
