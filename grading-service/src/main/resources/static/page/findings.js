@@ -30,7 +30,7 @@ export class Findings {
   constructor(page) {
     this.page = page;
     this.list = h("div", { class: "finding-list" });
-    this.cautions = h("aside", { class: "cautions", "aria-label": say("cautions") });
+    this.cautions = h("div", { class: "cautions" });
     this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.list, this.cautions);
   }
 
@@ -48,11 +48,11 @@ export class Findings {
     if (!answer) return;
     const groups = together(answer.findings);
     this.list.replaceChildren(
-      h("h3", null, groups.length === 0 ? say("findingsNone") : count("findingsCount", groups.length)),
+      h("h2", null, groups.length === 0 ? say("findingsNone") : count("findingsCount", groups.length)),
       h("ol", { class: "findings" }, groups.map((group, i) => this.#item(group, i))),
     );
     this.cautions.replaceChildren(
-      h("h3", null, say("cautions")),
+      h("h2", null, say("cautions")),
       h("ul", { lang: "en" }, answer.cautions.map((caution) => h("li", null, caution))),
     );
   }
