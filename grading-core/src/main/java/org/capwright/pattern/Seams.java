@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.draft.ElbowDart;
 import org.capwright.draft.Overlay;
+import org.capwright.draft.SeamEasing;
 import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.UnderSleeve;
 import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 
@@ -31,7 +34,7 @@ public final class Seams {
                 addOverlay(pairs, draft.overlay().orElseThrow(), main.get(), lining.get());
             }
             find(pieces, PieceKind.UNDER_SLEEVE).ifPresent(sleeve -> {
-                addUnderarm(pairs, sleeve);
+                addUnderarm(pairs, draft.underSleeve().orElseThrow(), sleeve);
                 addCap(pairs, draft, sleeve);
             });
             find(pieces, PieceKind.BASE_SLEEVE).ifPresent(sleeve -> addCap(pairs, draft, sleeve));
@@ -117,12 +120,34 @@ public final class Seams {
         return sum;
     }
 
-    private static void addUnderarm(List<SeamPair> pairs, Piece sleeve) {
-        String back = sleeve.onFold() ? "side seam" : "back side seam";
-        String front = sleeve.onFold() ? "side seam" : "front side seam";
-        double backLength = sleeve.edge(back).curve().length();
+    /** The back seam without the edge between the legs of a dart, which closes; eased where the style says so. */
+    private static void addUnderarm(List<SeamPair> pairs, UnderSleeve under, Piece sleeve) {
+        String front = sleeve.onFold() ? UnderSleeveSeam.SIDE : UnderSleeveSeam.FRONT;
         double frontLength = sleeve.edge(front).curve().length();
-        pairs.add(pair(sleeve, "underarm seam", back, backLength, sleeve, front, frontLength, 0));
+        Optional<ElbowDart> dart = under.dart();
+        if (dart.isEmpty()) {
+            String back = sleeve.onFold() ? UnderSleeveSeam.SIDE : UnderSleeveSeam.BACK;
+            double ease = under.easing().map(SeamEasing::ease).orElse(0.0);
+            double backLength = sleeve.edge(back).curve().length();
+            pairs.add(pair(sleeve, "underarm seam", back, backLength, sleeve, front, frontLength, ease));
+            return;
+        }
+        double backLength = sleeve.edge(UnderSleeveSeam.BACK_BELOW).curve().length()
+                + sleeve.edge(UnderSleeveSeam.BACK_ABOVE).curve().length();
+        pairs.add(pair(
+                sleeve, "underarm seam", "back side seam, dart closed", backLength, sleeve, front, frontLength, 0));
+        List<MarkLine> legs = sleeve.marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.DART_LEG)
+                .toList();
+        pairs.add(pair(
+                sleeve,
+                "elbow dart",
+                legs.get(0).name(),
+                legs.get(0).line().length(),
+                sleeve,
+                legs.get(1).name(),
+                legs.get(1).line().length(),
+                0));
     }
 
     private static void addCap(List<SeamPair> pairs, SleeveDraft draft, Piece sleeve) {

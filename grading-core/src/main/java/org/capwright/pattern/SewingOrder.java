@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.UnderSleeve;
+import org.capwright.draft.WristOpening;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Unit;
@@ -78,9 +80,7 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
     }
 
     private static void addSleeve(List<String> steps, Piece sleeve, SleeveDraft draft, PatternSet set) {
-        if (sleeve.kind() == PieceKind.UNDER_SLEEVE) {
-            steps.add("Sew the underarm seam of the under-sleeve and press it open; turn up and sew the wrist hem.");
-        }
+        draft.underSleeve().ifPresent(under -> addUnderarm(steps, under, set));
         double ease = draft.capEase().orElse(0);
         if (ease > 0.5) {
             steps.add("Run two rows of easing stitches along the cap between the front and the back notch; they hold "
@@ -97,6 +97,22 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
         if (draft.overlay().isPresent()) {
             steps.add("Baste the overlay on the right side of the cap, apex to apex, its ends at the overlay notches.");
         }
+    }
+
+    private static void addUnderarm(List<String> steps, UnderSleeve under, PatternSet set) {
+        under.dart()
+                .ifPresent(dart -> steps.add("Sew the elbow dart of the under-sleeve, leg on leg, "
+                        + length(dart.length(), set) + " long, and press it down."));
+        boolean opening = under.opening()
+                .filter(given -> given.basis() == WristOpening.Basis.GIVEN)
+                .isPresent();
+        steps.add("Sew the underarm seam of the under-sleeve"
+                + under.easing()
+                        .map(easing -> ", easing " + length(easing.ease(), set)
+                                + " of the back edge into the front between the notches at the elbow")
+                        .orElse("")
+                + (opening ? ", down to the notches of the wrist opening; neaten the opening" : "")
+                + ". Press the seam open; turn up and sew the wrist hem.");
     }
 
     private static void addSetting(List<String> steps, boolean sleeve, SleeveDraft draft, PatternSet set) {

@@ -66,7 +66,10 @@ class LabelPlacementTest {
     @Test
     void wordsAreBrokenAtSpacesAndLongOnesInside() {
         assertEquals(List.of("one two", "three"), TextWidth.broken(List.of("one two three"), 0.62 * 7.5));
-        assertEquals(List.of("abcdefg", "hij"), TextWidth.broken(List.of("abcdefghij"), 0.62 * 7.5));
+        assertEquals(List.of("abcdefghij"), TextWidth.broken(List.of("abcdefghij"), 0.62 * 7.5));
+        // 20 letters of 0.62 are wider than a word may be, 12 line heights, which hold 19.
+        assertEquals(
+                List.of("abcdefghijklmnopqrs", "t"), TextWidth.broken(List.of("abcdefghijklmnopqrst"), 0.62 * 7.5));
         assertEquals("abc…", TextWidth.shortened("abcdefghij", 0.62 * 4.5));
         assertEquals(3, TextWidth.of("聖歌隊"), 1e-12);
         assertEquals(0.62, TextWidth.of("e\u0301"), 1e-12);

@@ -84,7 +84,8 @@ final class Chaining {
         }
         places.add(point);
         atNode.add(new ArrayList<>(2));
-        cells.computeIfAbsent(column * 100_000_007L + row, k -> new ArrayList<>(1)).add(places.size() - 1);
+        cells.computeIfAbsent(column * 100_000_007L + row, k -> new ArrayList<>(1))
+                .add(places.size() - 1);
         return places.size() - 1;
     }
 
@@ -126,9 +127,10 @@ final class Chaining {
                 .distinct()
                 .toList();
         boolean path = loose.size() == 2
-                && component.stream().allMatch(line -> atNode.get(startNode[line]).size() <= 2
-                        && atNode.get(endNode[line]).size() <= 2
-                        && startNode[line] != endNode[line]);
+                && component.stream()
+                        .allMatch(line -> atNode.get(startNode[line]).size() <= 2
+                                && atNode.get(endNode[line]).size() <= 2
+                                && startNode[line] != endNode[line]);
         if (path) {
             path(component, loose.get(0));
             return;
@@ -177,7 +179,8 @@ final class Chaining {
         Deque<Integer> next = new ArrayDeque<>(loose);
         while (!next.isEmpty()) {
             int node = next.remove();
-            List<Integer> left = atNode.get(node).stream().filter(line -> !gone[line]).toList();
+            List<Integer> left =
+                    atNode.get(node).stream().filter(line -> !gone[line]).toList();
             if (left.size() == 1 && startNode[left.get(0)] != endNode[left.get(0)]) {
                 int line = left.get(0);
                 gone[line] = true;

@@ -50,7 +50,8 @@ record CsvGrid(List<Row> rows, int columns) {
                             case ';' -> "semicolons";
                             default -> "commas";
                         });
-        return new CsvGrid(rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0));
+        return new CsvGrid(
+                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0));
     }
 
     private static void limitLines(ForeignFile file, String text) throws ForeignInputException {
@@ -84,7 +85,9 @@ record CsvGrid(List<Row> rows, int columns) {
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
             throw new ForeignInputException(
-                    file.name(), (int) line, "a quoted cell that begins here is not ended, or its quotes are not doubled");
+                    file.name(),
+                    (int) line,
+                    "a quoted cell that begins here is not ended, or its quotes are not doubled");
         }
         return rows;
     }

@@ -33,10 +33,11 @@ final class DrawingUnit {
             }
             return size;
         }
-        return stated.orElseThrow(() -> new ForeignInputException(
-                drawing.file().name(),
-                0,
-                "the drawing states no unit, neither by a text UNITS: METRIC or UNITS: ENGLISH nor by $INSUNITS; give mm, cm or in"));
+        return stated.orElseThrow(
+                () -> new ForeignInputException(
+                        drawing.file().name(),
+                        0,
+                        "the drawing states no unit, neither by a text UNITS: METRIC or UNITS: ENGLISH nor by $INSUNITS; give mm, cm or in"));
     }
 
     private static Optional<Double> stated(DxfDrawing drawing, Traces traces) throws ForeignInputException {

@@ -18,7 +18,17 @@ final class DxfExpansion {
     private static final int MOST_WORDS = 50_000;
     private static final double FARTHEST = 1e6;
     private static final Set<String> DRAWN = Set.of(
-            "POLYLINE", "LWPOLYLINE", "LINE", "ARC", "CIRCLE", "ELLIPSE", "SPLINE", "TEXT", "MTEXT", "ATTRIB", "INSERT");
+            "POLYLINE",
+            "LWPOLYLINE",
+            "LINE",
+            "ARC",
+            "CIRCLE",
+            "ELLIPSE",
+            "SPLINE",
+            "TEXT",
+            "MTEXT",
+            "ATTRIB",
+            "INSERT");
     private static final Set<String> SILENT = Set.of("POINT", "ATTDEF", "SEQEND", "VERTEX", "VIEWPORT");
 
     private final DxfDrawing drawing;
@@ -44,8 +54,7 @@ final class DxfExpansion {
                     .toList()) {
                 if (!block.name().startsWith("*")) {
                     Instance instance = new Instance(++expansion.instances, block.name(), 0);
-                    expansion.expand(
-                            block.entities(), scale, instance, "0", new ArrayList<>(List.of(block.name())));
+                    expansion.expand(block.entities(), scale, instance, "0", new ArrayList<>(List.of(block.name())));
                 }
             }
         }
@@ -65,13 +74,13 @@ final class DxfExpansion {
         return leftOut;
     }
 
-    private void expand(
-            List<DxfEntity> list, Placing placing, Instance instance, String insertLayer, List<String> path)
+    private void expand(List<DxfEntity> list, Placing placing, Instance instance, String insertLayer, List<String> path)
             throws ForeignInputException {
         for (int i = 0; i < list.size(); i++) {
             DxfEntity entity = list.get(i);
             if (++entities > MOST_ENTITIES) {
-                throw entity.error("with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
+                throw entity.error(
+                        "with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
             }
             String layer = entity.layer().equals("0") ? insertLayer : entity.layer();
             switch (entity.type()) {
@@ -122,10 +131,11 @@ final class DxfExpansion {
                 .after(Placing.turn(entity.number(50, 0)));
         for (int k = 0; k < columns * rows; k++) {
             if (++entities > MOST_ENTITIES) {
-                throw entity.error("with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
+                throw entity.error(
+                        "with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
             }
-            Placing place = whole.after(Placing.move(
-                            k % columns * entity.number(44, 0), k / columns * entity.number(45, 0)))
+            Placing place = whole.after(
+                            Placing.move(k % columns * entity.number(44, 0), k / columns * entity.number(45, 0)))
                     .after(Placing.stretch(scaleX, scaleY))
                     .after(Placing.move(-block.x(), -block.y()));
             Instance inside = new Instance(++instances, block.name(), instance.number());
@@ -134,8 +144,7 @@ final class DxfExpansion {
         path.remove(path.size() - 1);
     }
 
-    private void text(DxfEntity entity, Placing placing, Instance instance, String layer)
-            throws ForeignInputException {
+    private void text(DxfEntity entity, Placing placing, Instance instance, String layer) throws ForeignInputException {
         String text = entity.text(1);
         if (!text.isBlank() && words.size() < MOST_WORDS) {
             Placing place = entity.type().equals("MTEXT") ? placing : seen(entity, placing);
@@ -150,7 +159,10 @@ final class DxfExpansion {
 
     /** Text without the codes that set its form. */
     private static String plain(String text) {
-        return text.replaceAll("\\\\[A-Za-z][^;\\\\]{0,60};", "").replace("\\P", " ").replaceAll("[{}]", "").strip();
+        return text.replaceAll("\\\\[A-Za-z][^;\\\\]{0,60};", "")
+                .replace("\\P", " ")
+                .replaceAll("[{}]", "")
+                .strip();
     }
 
     private void curve(DxfEntity entity, Placing own, Placing world, Instance instance, String layer)
@@ -321,8 +333,7 @@ final class DxfExpansion {
         double x = from.x + dx / 2 - side * dy;
         double y = from.y + dy / 2 + side * dx;
         double start = Math.atan2(from.y - y, from.x - x);
-        List<Point> arc =
-                arc(placing, x, y, Math.hypot(from.x - x, from.y - y), start, start + 4 * Math.atan(b));
+        List<Point> arc = arc(placing, x, y, Math.hypot(from.x - x, from.y - y), start, start + 4 * Math.atan(b));
         flat.addAll(arc.subList(1, arc.size() - 1));
     }
 

@@ -32,8 +32,8 @@ record Figure(double number, Optional<Unit> unit) {
             Map.entry('\u215d', "5/8"),
             Map.entry('\u215e', "7/8"));
 
-    private static final Pattern FORM = Pattern.compile(
-            "([+-]?)(?:(\\d{1,9}(?:[.,]\\d{1,12})*)|(?:(\\d{1,6})(?: +|-))?(\\d{1,4})/(\\d{1,4}))");
+    private static final Pattern FORM =
+            Pattern.compile("([+-]?)(?:(\\d{1,9}(?:[.,]\\d{1,12})*)|(?:(\\d{1,6})(?: +|-))?(\\d{1,4})/(\\d{1,4}))");
     private static final Pattern ENDING = Pattern.compile("^(.*?\\d) *(mm|cm|in|inch|inches|\"|''|\u201d|\u2033)\\.?$");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
     private static final Pattern GROUPED_BY_POINTS = Pattern.compile("\\d{1,3}(?:\\.\\d{3})+,\\d+");

@@ -72,7 +72,8 @@ final class Flattening {
     static double distance(Point point, Point start, Point end) {
         Point along = end.minus(start);
         double square = along.dot(along);
-        double share = square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(start).dot(along) / square));
+        double share =
+                square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(start).dot(along) / square));
         return start.towards(end, share).distanceTo(point);
     }
 

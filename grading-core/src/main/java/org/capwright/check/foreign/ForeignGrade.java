@@ -11,7 +11,12 @@ import org.capwright.check.CheckedGrade;
  */
 public record ForeignGrade(CheckedGrade grade, List<Trace> traces) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param grade the sizes with what is known of them, smallest first
+     * @param traces what was found, assumed and left out, in the order of the reading
+     */
     public ForeignGrade {
         traces = List.copyOf(traces);
     }

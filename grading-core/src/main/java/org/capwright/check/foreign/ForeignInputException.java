@@ -7,8 +7,13 @@ public final class ForeignInputException extends Exception {
 
     private static final int LONGEST = 40;
 
+    /** Name of the file as given. */
     private final String file;
+
+    /** The line, the first is 1; 0 where no line is to blame. */
     private final int line;
+
+    /** What is wrong and what would work. */
     private final String reason;
 
     /**

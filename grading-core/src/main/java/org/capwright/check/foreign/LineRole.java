@@ -59,8 +59,11 @@ enum LineRole {
     static String rest(String layer) {
         String name = layer;
         for (Pattern words : java.util.List.of(SEW_WORDS, CUT_WORDS, FOLD_WORDS, GRAIN_WORDS, MARK_WORDS)) {
-            name = Pattern.compile(words.pattern(), Pattern.CASE_INSENSITIVE).matcher(name).replaceAll("");
+            name = Pattern.compile(words.pattern(), Pattern.CASE_INSENSITIVE)
+                    .matcher(name)
+                    .replaceAll("");
         }
-        return name.replaceAll("(?i)(?<![a-z])(?:size|line|sleeve)(?![a-z])", "").replaceAll("^[\\s_-]+|[\\s_-]+$", "");
+        return name.replaceAll("(?i)(?<![a-z])(?:size|line|sleeve)(?![a-z])", "")
+                .replaceAll("^[\\s_-]+|[\\s_-]+$", "");
     }
 }

@@ -8,12 +8,6 @@ record Outline(String layer, LineRole role, Instance instance, int line, List<Po
 
     static Outline of(String layer, Instance instance, int line, List<Point> points) {
         return new Outline(
-                layer,
-                LineRole.of(layer),
-                instance,
-                line,
-                points,
-                Box.of(points),
-                Math.abs(SleeveShape.area(points)));
+                layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
     }
 }

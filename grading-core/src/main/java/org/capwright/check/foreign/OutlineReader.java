@@ -48,8 +48,8 @@ public final class OutlineReader {
      */
     public static ForeignGrade read(List<ForeignFile> files, ForeignOptions options) throws ForeignInputException {
         if (files.isEmpty() || files.size() > MOST_FILES) {
-            throw new ForeignInputException("", 0, "between 1 and " + MOST_FILES + " drawings are read together, not "
-                    + files.size());
+            throw new ForeignInputException(
+                    "", 0, "between 1 and " + MOST_FILES + " drawings are read together, not " + files.size());
         }
         long bytes = 0;
         for (ForeignFile file : files) {
@@ -57,10 +57,13 @@ public final class OutlineReader {
             bytes += file.bytes().length;
             if (bytes > MOST_BYTES) {
                 throw new ForeignInputException(
-                        file.name(), 0, "the files together have more than " + MOST_BYTES / 1_000_000 + " million bytes");
+                        file.name(),
+                        0,
+                        "the files together have more than " + MOST_BYTES / 1_000_000 + " million bytes");
             }
         }
-        OutlineReader reader = new OutlineReader(options, new Traces(files.get(0).name()));
+        OutlineReader reader =
+                new OutlineReader(options, new Traces(files.get(0).name()));
         for (ForeignFile file : files) {
             reader.read(file);
         }
@@ -81,7 +84,8 @@ public final class OutlineReader {
         }
         List<SizedPiece> found = Pieces.of(file.name(), expansion, own);
         if (found.isEmpty()) {
-            throw new ForeignInputException(file.name(), 0, "the drawing holds no closed outline of the size of a piece");
+            throw new ForeignInputException(
+                    file.name(), 0, "the drawing holds no closed outline of the size of a piece");
         }
         pieces.addAll(found);
     }
@@ -122,8 +126,7 @@ public final class OutlineReader {
                     line,
                     "no outline of any size is a sleeve" + (reasons.isEmpty() ? "" : ": " + reasons.get(0)));
         }
-        int base = BaseSize.of(
-                file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
+        int base = BaseSize.of(file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
         return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());
     }
 
@@ -166,8 +169,7 @@ public final class OutlineReader {
     }
 
     /** The longest of the pieces of a name that have the shape of a sleeve. */
-    private Optional<Found> longest(
-            String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
+    private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
         List<Found> found = new ArrayList<>();
         for (SizedPiece piece : candidates) {
             if (piece.name() != wanted) {
@@ -185,7 +187,9 @@ public final class OutlineReader {
         for (int i = 1; i < found.size(); i++) {
             traces.of(found.get(i).piece.file())
                     .leftOut(
-                            found.get(i).piece.outline().line(), label, "another sleeve of this size; the longest is taken");
+                            found.get(i).piece.outline().line(),
+                            label,
+                            "another sleeve of this size; the longest is taken");
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
     }

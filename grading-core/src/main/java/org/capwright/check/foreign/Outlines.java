@@ -51,8 +51,8 @@ final class Outlines {
                 traces.assumed(
                         closed.line(),
                         Trace.FILE,
-                        "an outline whose ends do not quite meet, on layer "
-                                + ForeignInputException.shown(place.layer) + ", is taken as closed");
+                        "an outline whose ends do not quite meet, on layer " + ForeignInputException.shown(place.layer)
+                                + ", is taken as closed");
             }
             add(traces.file(), found, outline);
         }
@@ -66,8 +66,7 @@ final class Outlines {
     }
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */
-    private static void byFold(
-            Place place, Chaining.Open chain, List<Line> folds, List<Outline> found, Traces traces)
+    private static void byFold(Place place, Chaining.Open chain, List<Line> folds, List<Outline> found, Traces traces)
             throws ForeignInputException {
         Point start = chain.points().get(0);
         Point end = chain.points().get(chain.points().size() - 1);

@@ -34,7 +34,9 @@ final class Pieces {
         pieces.gatherWords();
         Map<Instance, List<Outline>> byInstance = new LinkedHashMap<>();
         for (Outline outline : meant(Outlines.of(drawing.lines(), traces))) {
-            byInstance.computeIfAbsent(outline.instance(), i -> new ArrayList<>()).add(outline);
+            byInstance
+                    .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
+                    .add(outline);
         }
         byInstance.forEach(pieces::instance);
         pieces.byBlockNames();
@@ -64,7 +66,9 @@ final class Pieces {
     }
 
     private void gatherWords() {
-        drawing.lines().forEach(line -> parents.put(line.instance().number(), line.instance().parent()));
+        drawing.lines()
+                .forEach(line ->
+                        parents.put(line.instance().number(), line.instance().parent()));
         for (Words word : drawing.words()) {
             parents.put(word.instance().number(), word.instance().parent());
             boolean useful = SizeScale.named(word.text()).isPresent()
@@ -85,7 +89,8 @@ final class Pieces {
         List<Words> words = wordsOf.getOrDefault(instance.number(), List.of());
         List<List<Outline>> clusters = clusters(outlines);
         List<Box> boxes = clusters.stream()
-                .map(cluster -> cluster.stream().map(Outline::box).reduce(Box::with).orElseThrow())
+                .map(cluster ->
+                        cluster.stream().map(Outline::box).reduce(Box::with).orElseThrow())
                 .toList();
         List<List<Words>> near = new ArrayList<>();
         clusters.forEach(cluster -> near.add(new ArrayList<>()));
@@ -120,7 +125,9 @@ final class Pieces {
         Set<String> sizes = new HashSet<>();
         for (Words word : words) {
             SizeScale.named(word.text())
-                    .or(() -> !named && SizeScale.isLabel(word.text()) ? Optional.of(word.text().strip()) : Optional.empty())
+                    .or(() -> !named && SizeScale.isLabel(word.text())
+                            ? Optional.of(word.text().strip())
+                            : Optional.empty())
                     .ifPresent(sizes::add);
         }
         return sizes.size() == 1 ? sizes.stream().findFirst() : Optional.empty();
@@ -186,8 +193,7 @@ final class Pieces {
         return clusters;
     }
 
-    private PieceName name(
-            Instance instance, List<Outline> cluster, List<Words> near, Box box, List<String> how) {
+    private PieceName name(Instance instance, List<Outline> cluster, List<Words> near, Box box, List<String> how) {
         for (Words word : near) {
             var naming = NAMING.matcher(word.text());
             if (naming.matches() && PieceName.of(naming.group(1)) != PieceName.UNKNOWN) {
@@ -200,8 +206,7 @@ final class Pieces {
             return PieceName.of(instance.block());
         }
         Optional<Words> closest = near.stream()
-                .filter(word -> !KEYED.matcher(word.text()).matches()
-                        && PieceName.of(word.text()) != PieceName.UNKNOWN)
+                .filter(word -> !KEYED.matcher(word.text()).matches() && PieceName.of(word.text()) != PieceName.UNKNOWN)
                 .min(Comparator.comparingDouble(word -> box.distance(word.at())));
         if (closest.isPresent()) {
             how.add("piece by the text \u201c"
@@ -217,9 +222,9 @@ final class Pieces {
         return PieceName.UNKNOWN;
     }
 
-    private void add(
-            Instance instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
-        LineRole best = group.stream().map(Outline::role).min(Comparator.naturalOrder()).orElseThrow();
+    private void add(Instance instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
+        LineRole best =
+                group.stream().map(Outline::role).min(Comparator.naturalOrder()).orElseThrow();
         List<Outline> lines = group.stream()
                 .filter(outline -> outline.role() == best)
                 .sorted(Comparator.comparingDouble((Outline outline) -> -outline.area()))
@@ -231,13 +236,16 @@ final class Pieces {
         boolean nest = size.isEmpty() && alike.size() > 2;
         for (Outline outline : nest ? alike : List.of(largest)) {
             List<String> told = new ArrayList<>(how);
-            told.add(switch (best) {
-                case SEW -> "sew line on layer " + ForeignInputException.shown(outline.layer());
-                case CUT ->
-                    "cut line on layer " + ForeignInputException.shown(outline.layer())
-                            + "; there is no sew line, so all figures include the seam allowance";
-                default -> "closed line on layer " + ForeignInputException.shown(outline.layer()) + ", taken for the sew line";
-            });
+            told.add(
+                    switch (best) {
+                        case SEW -> "sew line on layer " + ForeignInputException.shown(outline.layer());
+                        case CUT ->
+                            "cut line on layer " + ForeignInputException.shown(outline.layer())
+                                    + "; there is no sew line, so all figures include the seam allowance";
+                        default ->
+                            "closed line on layer " + ForeignInputException.shown(outline.layer())
+                                    + ", taken for the sew line";
+                    });
             size.ifPresent(s -> told.add("size by the text or the name of the layer"));
             pieces.add(new SizedPiece(file, size, name, outline, marks(instance, outline), List.copyOf(told)));
         }
@@ -304,7 +312,8 @@ final class Pieces {
             common = same;
         }
         int end = common;
-        while (end > 0 && Character.isLetterOrDigit(first.charAt(end - 1)) == isInside(first, end)
+        while (end > 0
+                && Character.isLetterOrDigit(first.charAt(end - 1)) == isInside(first, end)
                 && Character.isLetterOrDigit(first.charAt(end - 1))) {
             end--;
         }
@@ -327,7 +336,8 @@ final class Pieces {
         drawing.words().forEach(word -> SizeScale.named(word.text()).ifPresent(stated::add));
         boolean alone = open.size() == pieces.size();
         Map<PieceName, List<Integer>> byName = new HashMap<>();
-        open.forEach(i -> byName.computeIfAbsent(pieces.get(i).name(), n -> new ArrayList<>()).add(i));
+        open.forEach(i -> byName.computeIfAbsent(pieces.get(i).name(), n -> new ArrayList<>())
+                .add(i));
         for (List<Integer> group : byName.values()) {
             if (group.size() == 1 && alone) {
                 int i = group.get(0);
@@ -342,7 +352,8 @@ final class Pieces {
                                                 : "size by the name of the file"));
             } else if (alone) {
                 List<Integer> byArea = new ArrayList<>(group);
-                byArea.sort(Comparator.comparingDouble(i -> pieces.get(i).outline().area()));
+                byArea.sort(
+                        Comparator.comparingDouble(i -> pieces.get(i).outline().area()));
                 for (int k = 0; k < byArea.size(); k++) {
                     pieces.set(
                             byArea.get(k),

@@ -27,40 +27,112 @@ final class PointNames {
     static {
         names(
                 Measure.BICEP,
-                "bicep", "biceps", "bicep width", "biceps width", "bicep circumference", "bicep girth", "bicep line",
-                "upper arm", "upper arm width", "upper arm circumference", "upper arm girth", "upper sleeve width",
-                "sleeve width", "sleeve width at bicep", "sleeve width at underarm", "sleeve bicep", "muscle",
-                "muscle width", "upperarm", "upperarm width", "oberarmweite", "tour de bras");
+                "bicep",
+                "biceps",
+                "bicep width",
+                "biceps width",
+                "bicep circumference",
+                "bicep girth",
+                "bicep line",
+                "upper arm",
+                "upper arm width",
+                "upper arm circumference",
+                "upper arm girth",
+                "upper sleeve width",
+                "sleeve width",
+                "sleeve width at bicep",
+                "sleeve width at underarm",
+                "sleeve bicep",
+                "muscle",
+                "muscle width",
+                "upperarm",
+                "upperarm width",
+                "oberarmweite",
+                "tour de bras");
         names(
                 Measure.LENGTH,
-                "length", "sleeve length", "sleeve length from apex", "sleeve length from shoulder point",
-                "sleeve length from cap", "sleeve length from armhole", "overarm", "overarm length",
-                "sleeve overarm length", "sleeve length from top of cap", "aermellange", "armellange",
+                "length",
+                "sleeve length",
+                "sleeve length from apex",
+                "sleeve length from shoulder point",
+                "sleeve length from cap",
+                "sleeve length from armhole",
+                "overarm",
+                "overarm length",
+                "sleeve overarm length",
+                "sleeve length from top of cap",
+                "aermellange",
+                "armellange",
                 "longueur manche");
         names(
                 Measure.CAP_HEIGHT,
-                "cap height", "sleeve cap height", "sleeve cap", "height of cap", "crown height", "sleeve crown height",
-                "sleeve head height", "sleeve head", "head height", "kugelhohe", "armkugelhohe");
+                "cap height",
+                "sleeve cap height",
+                "sleeve cap",
+                "height of cap",
+                "crown height",
+                "sleeve crown height",
+                "sleeve head height",
+                "sleeve head",
+                "head height",
+                "kugelhohe",
+                "armkugelhohe");
         names(
                 Measure.CAP_LINE,
-                "cap line", "cap seam", "cap seam length", "sleeve cap length", "sleeve cap line", "cap length",
-                "sleeve cap seam", "cap circumference", "sleeve cap circumference", "sleeve head seam",
-                "crown line", "cap curve");
+                "cap line",
+                "cap seam",
+                "cap seam length",
+                "sleeve cap length",
+                "sleeve cap line",
+                "cap length",
+                "sleeve cap seam",
+                "cap circumference",
+                "sleeve cap circumference",
+                "sleeve head seam",
+                "crown line",
+                "cap curve");
         names(
                 Measure.ARMHOLE,
-                "armhole", "armhole seam", "armhole circumference", "armhole curve", "armhole length",
-                "armhole girth", "armscye", "armscye circumference", "scye", "scye circumference", "total armhole",
-                "armlochumfang", "armhole total");
+                "armhole",
+                "armhole seam",
+                "armhole circumference",
+                "armhole curve",
+                "armhole length",
+                "armhole girth",
+                "armscye",
+                "armscye circumference",
+                "scye",
+                "scye circumference",
+                "total armhole",
+                "armlochumfang",
+                "armhole total");
         names(Measure.CAP_EASE, "cap ease", "sleeve ease", "sleeve cap ease", "ease of cap");
         names(
                 Measure.ELBOW,
-                "elbow", "elbow width", "elbow circumference", "elbow girth", "sleeve width at elbow",
-                "forearm at elbow", "ellbogenweite");
+                "elbow",
+                "elbow width",
+                "elbow circumference",
+                "elbow girth",
+                "sleeve width at elbow",
+                "forearm at elbow",
+                "ellbogenweite");
         names(
                 Measure.WRIST,
-                "wrist", "wrist width", "wrist circumference", "wrist girth", "sleeve opening", "sleeve hem",
-                "sleeve hem width", "sleeve bottom", "sleeve bottom width", "sleeve bottom opening", "cuff opening",
-                "bottom opening", "hem width", "sleeve opening width", "saumweite");
+                "wrist",
+                "wrist width",
+                "wrist circumference",
+                "wrist girth",
+                "sleeve opening",
+                "sleeve hem",
+                "sleeve hem width",
+                "sleeve bottom",
+                "sleeve bottom width",
+                "sleeve bottom opening",
+                "cuff opening",
+                "bottom opening",
+                "hem width",
+                "sleeve opening width",
+                "saumweite");
         names(Measure.RISE, "overlay rise", "rise", "cap rise");
         names(Measure.OVERLAY_LENGTH, "overlay length", "length of overlay");
         names(Measure.OVERLAY_EDGE, "overlay top edge flat", "overlay top edge", "overlay edge");

@@ -78,7 +78,9 @@ final class PointsAcross {
             } else if (seen.putIfAbsent(match.get().measure(), heading) != null) {
                 context.traces()
                         .leftOut(
-                                headings.line(), match.get().measure().code(), quoted + ": read in another column already");
+                                headings.line(),
+                                match.get().measure().code(),
+                                quoted + ": read in another column already");
             } else {
                 context.traces()
                         .found(
@@ -86,9 +88,10 @@ final class PointsAcross {
                                 match.get().measure().code(),
                                 quoted + ", " + match.get().how());
                 int at = c;
-                Optional<Unit> under = below.isEmpty() ? Optional.empty() : UnitWords.alone(below.get(0).cell(at));
-                columns.add(new Column(
-                        c, match.get(), UnitWords.within(heading).or(() -> under)));
+                Optional<Unit> under = below.isEmpty()
+                        ? Optional.empty()
+                        : UnitWords.alone(below.get(0).cell(at));
+                columns.add(new Column(c, match.get(), UnitWords.within(heading).or(() -> under)));
             }
         }
         return columns;

@@ -37,8 +37,9 @@ final class PointsDown {
         this.unitColumn = unitColumn(rows, first);
         for (CsvGrid.Row row : rows.subList(first, rows.size())) {
             Optional<Unit> unit = unitColumn < 0 ? Optional.empty() : UnitWords.alone(row.cell(unitColumn));
-            PointNames.match(row.cell(column)).ifPresent(match -> points.add(new Point(
-                    row, match, unit.or(() -> UnitWords.within(row.cell(column))))));
+            PointNames.match(row.cell(column))
+                    .ifPresent(match ->
+                            points.add(new Point(row, match, unit.or(() -> UnitWords.within(row.cell(column))))));
         }
     }
 
@@ -121,7 +122,17 @@ final class PointsDown {
         int several = 0;
         for (int c : figureColumns()) {
             String name = PointNames.normal(UnitWords.without(headings().cell(c)));
-            if (Set.of("value", "values", "measurement", "measure", "finished", "spec", "wert", "length", "mass", "valeur")
+            if (Set.of(
+                            "value",
+                            "values",
+                            "measurement",
+                            "measure",
+                            "finished",
+                            "spec",
+                            "wert",
+                            "length",
+                            "mass",
+                            "valeur")
                     .contains(name)) {
                 return c;
             }
@@ -139,7 +150,8 @@ final class PointsDown {
                 .filter(c -> TableContext.isBaseMarked(headings().cell(c.at)))
                 .findFirst();
         TableContent content = TableContent.of(
-                columns.stream().map(Column::size).toList(), marked.map(Column::size).or(this::statedBase));
+                columns.stream().map(Column::size).toList(),
+                marked.map(Column::size).or(this::statedBase));
         Map<Measure, Integer> lines = new EnumMap<>(Measure.class);
         for (Point point : points) {
             Measure measure = point.match.measure();
@@ -173,7 +185,8 @@ final class PointsDown {
                 }
                 continue;
             }
-            String label = context.fresh(TableContext.label(heading), taken, headings().line());
+            String label =
+                    context.fresh(TableContext.label(heading), taken, headings().line());
             taken.add(label);
             columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
         }
@@ -187,7 +200,9 @@ final class PointsDown {
     /** A row of units between the headings and the first point. */
     private Optional<Unit> unitUnder(int c) {
         List<CsvGrid.Row> rows = context.grid().rows();
-        for (int r = header + 1; r < rows.size() && PointNames.match(rows.get(r).cell(column)).isEmpty(); r++) {
+        for (int r = header + 1;
+                r < rows.size() && PointNames.match(rows.get(r).cell(column)).isEmpty();
+                r++) {
             Optional<Unit> unit = UnitWords.alone(rows.get(r).cell(c));
             if (unit.isPresent()) {
                 return unit;
@@ -227,13 +242,14 @@ final class PointsDown {
             String size = TableContext.label(point.row.cell(sizes));
             if (size.isEmpty() || size.length() > 40) {
                 throw new ForeignInputException(
-                        context.file(), point.row.line(), "a value without a size, or with a name of more than 40 characters");
+                        context.file(),
+                        point.row.line(),
+                        "a value without a size, or with a name of more than 40 characters");
             }
             if (told.add(point.match.measure())) {
                 tell(point);
             }
-            Optional<Double> value =
-                    context.value(point.row, values, size, point.match, List.of(point.unit, unit));
+            Optional<Double> value = context.value(point.row, values, size, point.match, List.of(point.unit, unit));
             Map<Measure, Double> of = content.of(size);
             if (value.isPresent() && of.putIfAbsent(point.match.measure(), value.get()) != null) {
                 throw new ForeignInputException(
@@ -252,7 +268,8 @@ final class PointsDown {
                 .found(
                         point.row.line(),
                         point.match.measure().code(),
-                        "\u201c" + ForeignInputException.shown(point.row.cell(column)) + "\u201d, " + point.match.how());
+                        "\u201c" + ForeignInputException.shown(point.row.cell(column)) + "\u201d, "
+                                + point.match.how());
     }
 
     private void tellUnknown() {

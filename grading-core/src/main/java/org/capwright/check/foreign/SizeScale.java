@@ -38,7 +38,8 @@ final class SizeScale {
         }
         int many = letter.group(1).isEmpty()
                 ? letter.group(2).length()
-                : Integer.parseInt(letter.group(1)) * Math.max(1, letter.group(2).length());
+                : Integer.parseInt(letter.group(1))
+                        * Math.max(1, letter.group(2).length());
         return -1000
                 + switch (letter.group(3)) {
                     case "S" -> -1 - many;

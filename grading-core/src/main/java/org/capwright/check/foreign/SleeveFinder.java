@@ -28,9 +28,8 @@ final class SleeveFinder {
                 Point along = mark.end().minus(mark.start());
                 double up = 90 - Math.toDegrees(Math.atan2(along.y(), along.x()));
                 double asDrawn = Math.abs(Math.IEEEremainder(up, 360)) <= 90 ? up : up + 180;
-                double exact = Math.abs(Math.IEEEremainder(asDrawn, 90)) < 1e-4
-                        ? 90 * Math.rint(asDrawn / 90)
-                        : asDrawn;
+                double exact =
+                        Math.abs(Math.IEEEremainder(asDrawn, 90)) < 1e-4 ? 90 * Math.rint(asDrawn / 90) : asDrawn;
                 List<Double> turns = new ArrayList<>(List.of(exact, exact + 180));
                 if (exact != 0) {
                     turns.addAll(List.of(0.0, 180.0));

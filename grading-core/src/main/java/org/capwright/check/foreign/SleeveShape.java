@@ -191,8 +191,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         cap.addAll(moved(turned.subList(0, left + 1), foot));
         Collections.reverse(cap);
         List<Point> lower = moved(turned.subList(left, right + 1), foot);
-        return new SleeveShape(
-                List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright));
+        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright));
     }
 
     /** A half at the right of its fold: unfolded to the left. */

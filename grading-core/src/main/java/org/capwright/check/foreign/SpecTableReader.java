@@ -78,8 +78,9 @@ public final class SpecTableReader {
     private static ForeignGrade grade(TableContext context, TableContent content) throws ForeignInputException {
         Map<String, Map<Measure, Double>> bySize = new LinkedHashMap<>();
         content.sizes().forEach(size -> bySize.put(size, new EnumMap<>(Measure.class)));
-        content.values().forEach((size, values) -> bySize.computeIfAbsent(size, s -> new EnumMap<>(Measure.class))
-                .putAll(values));
+        content.values()
+                .forEach((size, values) -> bySize.computeIfAbsent(size, s -> new EnumMap<>(Measure.class))
+                        .putAll(values));
         if (bySize.isEmpty() || bySize.values().stream().allMatch(Map::isEmpty)) {
             throw new ForeignInputException(context.file(), 0, "the table holds no figure of any size");
         }
@@ -97,7 +98,8 @@ public final class SpecTableReader {
         }
         int base = base(context, content, sizes.stream().map(CheckedSize::label).toList());
         return new ForeignGrade(
-                new CheckedGrade(sizes, base, Optional.empty()), context.traces().list());
+                new CheckedGrade(sizes, base, Optional.empty()),
+                context.traces().list());
     }
 
     private static int base(TableContext context, TableContent content, List<String> labels)

@@ -51,8 +51,8 @@ record TableContext(
                                             .flatMap(other -> UnitWords.alone(other).stream())
                                             .findFirst()
                                     : Optional.empty());
-                    unit.ifPresent(u -> traces.found(
-                            row.line(), Trace.FILE, "unit " + u.symbol() + ", as the table states"));
+                    unit.ifPresent(
+                            u -> traces.found(row.line(), Trace.FILE, "unit " + u.symbol() + ", as the table states"));
                 }
             }
         }
@@ -95,7 +95,10 @@ record TableContext(
     static String label(String heading) {
         String bare = UnitWords.without(heading).strip();
         String named = SizeScale.named(bare).orElse(bare);
-        return isBaseMarked(heading) ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample)\\b\\)?)\\s*", " ").strip() : named;
+        return isBaseMarked(heading)
+                ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample)\\b\\)?)\\s*", " ")
+                        .strip()
+                : named;
     }
 
     static boolean isBaseMarked(String heading) {
@@ -129,10 +132,12 @@ record TableContext(
                 .or(() -> units.stream().flatMap(Optional::stream).findFirst())
                 .or(() -> unit)
                 .or(options::unit)
-                .orElseThrow(() -> new ForeignInputException(
-                        file,
-                        row.line(),
-                        where + "no unit is stated; give mm, cm or in, or write it into a heading such as \u201cBicep (cm)\u201d"));
+                .orElseThrow(
+                        () -> new ForeignInputException(
+                                file,
+                                row.line(),
+                                where
+                                        + "no unit is stated; give mm, cm or in, or write it into a heading such as \u201cBicep (cm)\u201d"));
         double millimetres = of.toMillimetres(figure.number()) * point.factor();
         if (!(Math.abs(millimetres) <= FARTHEST)) {
             throw new ForeignInputException(
@@ -147,7 +152,8 @@ record TableContext(
     /** A label that no other size of the table has. */
     String fresh(String label, List<String> taken, int line) throws ForeignInputException {
         if (label.isEmpty() || label.length() > 40) {
-            throw new ForeignInputException(file, line, "a size without a name, or with one of more than 40 characters");
+            throw new ForeignInputException(
+                    file, line, "a size without a name, or with one of more than 40 characters");
         }
         if (taken.contains(label)) {
             throw new ForeignInputException(

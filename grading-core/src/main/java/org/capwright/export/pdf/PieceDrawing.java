@@ -321,7 +321,7 @@ final class PieceDrawing {
         Block.Layer layer = block.layers().get(0);
         PieceLabel label = layer.piece().label();
         List<String> lines = block.nested()
-                ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), block.lead())
+                ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), 0)
                 : label.lines();
         int named = linesOfName(lines, block.words());
         double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;

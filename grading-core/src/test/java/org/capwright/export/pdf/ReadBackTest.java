@@ -102,7 +102,7 @@ class ReadBackTest {
                 "Under-sleeve",
                 "grain line",
                 "bicep line",
-                "size 36, 38, 40, 42",
+                "size 36–42",
                 "A1",
                 "B2",
                 "glue A2 here")) {

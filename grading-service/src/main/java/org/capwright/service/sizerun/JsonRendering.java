@@ -21,6 +21,7 @@ import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.Rounding;
 import org.capwright.pattern.Piece;
+import org.capwright.pattern.SewingOrder;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -83,7 +84,8 @@ final class JsonRendering implements Rendering {
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
                 Findings.of(result),
-                Cautions.WORDS);
+                Workroom.of(result, shown),
+                SewingOrder.of(result.patterns()).cautions());
     }
 
     private static String align(Alignment alignment) {

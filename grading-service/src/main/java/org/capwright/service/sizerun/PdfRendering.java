@@ -2,9 +2,9 @@ package org.capwright.service.sizerun;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.List;
 import org.capwright.export.pdf.PdfExport;
 import org.capwright.export.pdf.PdfOptions;
+import org.capwright.pattern.SewingOrder;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -34,10 +34,11 @@ final class PdfRendering implements Rendering {
     @Override
     public byte[] render(SizeRunResult result) throws IOException {
         SizeRunOrder order = result.order();
+        SewingOrder sewing = SewingOrder.of(result.patterns());
         PdfOptions options = PdfOptions.on(order.paper())
                 .withSizes(order.printed())
                 .withAlignment(order.alignment())
-                .withSewing(List.of(), Cautions.WORDS);
+                .withSewing(sewing.steps(), sewing.cautions());
         ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
         PdfExport.write(result.patterns(), options, out);
         return out.toByteArray();

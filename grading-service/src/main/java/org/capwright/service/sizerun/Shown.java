@@ -20,6 +20,12 @@ record Shown(Unit unit) {
         return rounded(unit.fromMillimetres(millimetres), VALUE);
     }
 
+    /** An area in the square of the unit, from mm². */
+    double area(double squareMillimetres) {
+        double one = unit.toMillimetres(1);
+        return rounded(squareMillimetres / (one * one), POINT);
+    }
+
     static double ratio(double value) {
         return rounded(value, VALUE);
     }

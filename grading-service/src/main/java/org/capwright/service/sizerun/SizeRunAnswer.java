@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param specTable points of measure
  * @param gradePoints how named points move from size to size
  * @param findings what is worth a look before cutting
+ * @param workroom cutting list, seams that are sewn together, sewing order
  * @param cautions what to beware of when the garment is made and worn
  */
 @Schema(
@@ -59,8 +60,79 @@ record SizeRunAnswer(
         @ArraySchema(arraySchema = @Schema(description = "What is worth a look before cutting; may be empty."))
         List<FindingAnswer> findings,
 
+        WorkroomAnswer workroom,
+
         @Schema(description = "What to beware of when the garment is made and worn.")
         List<String> cautions) {
+
+    /** What the workroom needs beside the pieces. */
+    @Schema(name = "Workroom", description = "What the workroom needs beside the pieces.")
+    record WorkroomAnswer(
+            @ArraySchema(arraySchema = @Schema(description = "What is cut, for one pair of sleeves in each size."))
+            List<CutRowAnswer> cuttingList,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description =
+                                            "Seam lines that are sewn together, both walked along the drafted lines."))
+            List<SeamAnswer> seams,
+
+            @Schema(description = "The steps of sewing, in order, with the lengths of the base size.")
+            List<String> sewingOrder) {}
+
+    /** One row of the cutting list. */
+    @Schema(name = "CutRow", description = "One row of the cutting list.")
+    record CutRowAnswer(
+            @Schema(description = "Name of the size.", example = "40")
+            String size,
+
+            @Schema(description = "Which piece.", example = "overlay-main")
+            String piece,
+
+            @Schema(description = "How many are cut for one pair of sleeves.", example = "2")
+            int count,
+
+            @Schema(description = "How it is laid on the cloth.", example = "on fold")
+            String laying,
+
+            @Schema(description = "What it is cut from.", example = "main")
+            String material,
+
+            @Schema(
+                    description = "Area of one piece as cut, unfolded, allowances included, in the square of the unit.",
+                    example = "1520.4")
+            double area) {}
+
+    /** Two seam lines that are sewn together. */
+    @Schema(name = "SeamPair", description = "Two seam lines that are sewn together.")
+    record SeamAnswer(
+            @Schema(description = "Name of the size.", example = "40")
+            String size,
+
+            @Schema(description = "What is sewn to what.", example = "cap to armhole")
+            String name,
+
+            @Schema(description = "The line that carries the ease.", example = "under-sleeve: cap")
+            String first,
+
+            @Schema(description = "Its length as it is sewn.", example = "47.4")
+            double firstLength,
+
+            @Schema(description = "The line or the place it is sewn to.", example = "armhole")
+            String second,
+
+            @Schema(description = "Its length.", example = "45")
+            double secondLength,
+
+            @Schema(description = "How much longer the first is meant to be.", example = "2.4")
+            double ease,
+
+            @Schema(description = "What the ease does not account for.", example = "0")
+            double mismatch,
+
+            @Schema(description = "False where the mismatch is above half a millimetre.", example = "true")
+            boolean matches) {}
 
     /** One size. */
     @Schema(name = "GradedSize", description = "One size of the run.")

@@ -1,11 +1,14 @@
 package org.capwright.service.sizerun;
 
 import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HexFormat;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.capwright.export.dxf.DxfExport;
@@ -51,62 +54,79 @@ final class ZipRendering implements Rendering {
     @Override
     public byte[] render(SizeRunResult result) throws IOException {
         String name = FileNames.base(result.order());
-        List<String> contents = new ArrayList<>();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 20);
-        try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+        try (Archive archive = new Archive(bytes)) {
             for (Rendering rendering : renderings.orderedStream().toList()) {
                 if (rendering instanceof ZipRendering || rendering instanceof DxfRendering) {
                     continue;
                 }
-                add(zip, contents, name + "." + rendering.extension(), rendering.render(result), rendering.meaning());
+                archive.add(name + "." + rendering.extension(), rendering.render(result), rendering.meaning());
             }
-            addDrawings(zip, contents, name, result);
-            put(zip, "contents.txt", (String.join("\n", contents) + "\n").getBytes(StandardCharsets.UTF_8));
+            addDrawings(archive, name, result);
         }
         return bytes.toByteArray();
     }
 
-    private static void addDrawings(ZipOutputStream zip, List<String> contents, String name, SizeRunResult result)
-            throws IOException {
-        add(
-                zip,
-                contents,
+    private static void addDrawings(Archive archive, String name, SizeRunResult result) throws IOException {
+        archive.add(
                 name + "-nest.dxf",
                 DxfExport.nest(result.patterns(), result.order().alignment()),
                 "All sizes of each piece over one another, DXF R12.");
-        add(
-                zip,
-                contents,
-                name + "-blocks.dxf",
-                DxfExport.blocks(result.patterns()),
-                "One block per piece and size, DXF R12.");
+        archive.add(
+                name + "-blocks.dxf", DxfExport.blocks(result.patterns()), "One block per piece and size, DXF R12.");
         PointGrading grading;
         try {
             grading = PointGrading.of(result.patterns());
         } catch (InvalidMeasuresException e) {
-            contents.add("There is no grade rule table, as the pieces do not have the same points in every size.");
+            archive.say("There is no grade rule table, as the pieces do not have the same points in every size.");
             return;
         }
-        add(
-                zip,
-                contents,
-                name + "-graded.dxf",
-                grading.drawing(),
-                "The base size with numbered grade points, DXF R12.");
-        add(zip, contents, name + "-graded.rul", grading.rules().bytes(), "The grade rules of the numbered points.");
+        archive.add(name + "-graded.dxf", grading.drawing(), "The base size with numbered grade points, DXF R12.");
+        archive.add(name + "-graded.rul", grading.rules().bytes(), "The grade rules of the numbered points.");
     }
 
-    private static void add(ZipOutputStream zip, List<String> contents, String name, byte[] bytes, String meaning)
-            throws IOException {
-        put(zip, name, bytes);
-        contents.add(name + ": " + meaning);
-    }
+    /** An archive in the making. Closing it adds what it holds in words, and the SHA-256 sum of every file as {@code sha256sum -c} reads it. */
+    private static final class Archive implements Closeable {
+        private final ZipOutputStream zip;
+        private final MessageDigest digest;
+        private final StringBuilder contents = new StringBuilder();
+        private final StringBuilder sums = new StringBuilder();
 
-    private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
-        ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(NO_DATE);
-        zip.putNextEntry(entry);
-        zip.write(bytes);
-        zip.closeEntry();
+        Archive(OutputStream to) {
+            zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
+            try {
+                digest = MessageDigest.getInstance("SHA-256");
+            } catch (NoSuchAlgorithmException e) {
+                throw new IllegalStateException("every Java platform has SHA-256", e);
+            }
+        }
+
+        void add(String name, byte[] bytes, String meaning) throws IOException {
+            put(name, bytes);
+            say(name + ": " + meaning);
+        }
+
+        void say(String line) {
+            contents.append(line).append('\n');
+        }
+
+        private void put(String name, byte[] bytes) throws IOException {
+            ZipEntry entry = new ZipEntry(name);
+            entry.setTimeLocal(NO_DATE);
+            zip.putNextEntry(entry);
+            zip.write(bytes);
+            zip.closeEntry();
+            sums.append(HexFormat.of().formatHex(digest.digest(bytes)))
+                    .append("  ")
+                    .append(name)
+                    .append('\n');
+        }
+
+        @Override
+        public void close() throws IOException {
+            put("contents.txt", contents.toString().getBytes(StandardCharsets.UTF_8));
+            put("SHA256SUMS", sums.toString().getBytes(StandardCharsets.UTF_8));
+            zip.close();
+        }
     }
 }

@@ -1,0 +1,48 @@
+package org.capwright.service.sizerun;
+
+import java.util.List;
+import java.util.Locale;
+import org.capwright.pattern.CuttingList;
+import org.capwright.pattern.SeamPair;
+import org.capwright.pattern.Seams;
+import org.capwright.pattern.SewingOrder;
+
+/** Shows what the workroom needs beside the pieces. */
+final class Workroom {
+
+    private Workroom() {}
+
+    static SizeRunAnswer.WorkroomAnswer of(SizeRunResult result, Shown shown) {
+        List<SizeRunAnswer.CutRowAnswer> cuts = CuttingList.of(result.patterns()).rows().stream()
+                .map(row -> new SizeRunAnswer.CutRowAnswer(
+                        row.size(),
+                        row.piece().id(),
+                        row.count(),
+                        words(row.laying().name()),
+                        words(row.material().name()),
+                        shown.area(row.area())))
+                .toList();
+        List<SizeRunAnswer.SeamAnswer> seams = Seams.walk(result.patterns()).stream()
+                .map(pair -> seam(pair, shown))
+                .toList();
+        return new SizeRunAnswer.WorkroomAnswer(
+                cuts, seams, SewingOrder.of(result.patterns()).steps());
+    }
+
+    private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, Shown shown) {
+        return new SizeRunAnswer.SeamAnswer(
+                pair.size(),
+                pair.name(),
+                pair.first(),
+                shown.length(pair.firstLength()),
+                pair.second(),
+                shown.length(pair.secondLength()),
+                shown.length(pair.ease()),
+                shown.length(pair.mismatch()),
+                pair.matches());
+    }
+
+    private static String words(String constant) {
+        return constant.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
