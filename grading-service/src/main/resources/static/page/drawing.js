@@ -44,7 +44,8 @@ export class Drawing {
     this.#svg = document.importNode(parsed, true);
     this.#svg.removeAttribute("width");
     this.#svg.removeAttribute("height");
-    this.#svg.setAttribute("aria-hidden", "true");
+    this.#svg.setAttribute("role", "none");
+    for (const part of this.#svg.querySelectorAll("g.header, g.test-square, g.size, g.words")) part.setAttribute("aria-hidden", "true");
     this.#svg.querySelector(":scope > title")?.remove();
     this.holder.replaceChildren(this.#svg);
     this.#mark = -1;

@@ -180,9 +180,9 @@ export const GROUPS = [
       fine("/overlay/sideDepth", 0, 1500, {
         when: (style) => overlay(style) && get(style, "/overlay/hem") !== "level",
         optional: true,
-        dimension: "sideDepth",
+        shown: 0,
       }),
-      fine("/overlay/extraWidth", 0, 600, { when: overlay, optional: true, dimension: "extraWidth" }),
+      fine("/overlay/extraWidth", 0, 600, { when: overlay, optional: true, shown: 0 }),
       { type: "ratio", path: "/overlay/join", least: 0.1, greatest: 1, step: 0.05, when: overlay, optional: true, shown: 0.75 },
       fine("/overlay/frontGap", 0, 700, { when: overlay }),
       fine("/overlay/backGap", 0, 700, { when: overlay }),

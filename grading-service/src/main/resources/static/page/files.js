@@ -61,7 +61,7 @@ export class Files {
       { class: "panel", id: "panel-files", "aria-label": say("files") },
       h("p", { class: "quiet-words" }, say("file.lead")),
       this.list,
-      h("h3", null, say("file.style")),
+      h("h2", null, say("file.style")),
       h("p", { class: "quiet-words" }, say("file.styleLead")),
       h(
         "div",

@@ -1,6 +1,8 @@
 // What the checks found. A click lights up the place in the drawing and the row of the table.
 
 import { h } from "./dom.js";
+import { gradeName } from "./problems.js";
+import { number, show } from "./units.js";
 import { count, find, say } from "./words.js";
 
 const ORDER = ["stop", "caution", "info"];
@@ -19,6 +21,18 @@ function together(findings) {
 
 const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");
 
+/** What was found and what would pass, as far as the check says. */
+function figures({ value, least, greatest, unit }) {
+  if (value === undefined || value === null) return "";
+  const write = (each) => (unit ? `${show(each, unit)} ${unit}` : number(each));
+  const values = { value: write(value) };
+  if (typeof least === "number") values.least = write(least);
+  if (typeof greatest === "number") values.greatest = write(greatest);
+  if (values.least && values.greatest) return say("foundRange", values);
+  if (values.least) return say("foundLeast", values);
+  return values.greatest ? say("foundGreatest", values) : say("found", values);
+}
+
 const sizesOf = (finding) =>
   finding.sizes.length === 0
     ? say("wholeRun")
@@ -30,12 +44,13 @@ export class Findings {
   constructor(page) {
     this.page = page;
     this.list = h("div", { class: "finding-list" });
-    this.cautions = h("aside", { class: "cautions", "aria-label": say("cautions") });
+    this.cautions = h("div", { class: "cautions" });
     this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.list, this.cautions);
   }
 
+  /** How many want a look before cutting. */
   get number() {
-    return this.page.answer ? together(this.page.answer.findings).length : 0;
+    return together(this.page.answer?.findings ?? []).filter(([first]) => first.severity !== "info").length;
   }
 
   get gravest() {
@@ -47,14 +62,28 @@ export class Findings {
     const { answer } = this.page;
     if (!answer) return;
     const groups = together(answer.findings);
+    const items = groups.map((group, i) => this.#item(group, i));
+    const grave = items.filter((item, i) => groups[i][0].severity !== "info");
+    const notes = items.filter((item, i) => groups[i][0].severity === "info");
+    const open = this.list.querySelector(".findings-more")?.open ?? false;
     this.list.replaceChildren(
-      h("h3", null, groups.length === 0 ? say("findingsNone") : count("findingsCount", groups.length)),
-      h("ol", { class: "findings" }, groups.map((group, i) => this.#item(group, i))),
+      h("h2", null, grave.length === 0 ? say("findingsNone") : count("toLookAt", grave.length)),
+      h("ol", { class: "findings" }, grave),
+      notes.length === 0
+        ? ""
+        : h("details", { class: "findings-more", open }, h("summary", null, count("notes", notes.length)), h("ol", { class: "findings" }, notes)),
     );
     this.cautions.replaceChildren(
-      h("h3", null, say("cautions")),
+      h("h2", null, say("cautions")),
       h("ul", { lang: "en" }, answer.cautions.map((caution) => h("li", null, caution))),
     );
+  }
+
+  /** What a finding is about, by the name in the spec table or of the field. */
+  #dimension(code) {
+    const row = this.page.answer.specTable.rows.find((each) => each.code === code);
+    if (row) return row.name;
+    return code === "pleats" ? find("groups").pleats : gradeName(code);
   }
 
   #item(group, i) {
@@ -68,9 +97,12 @@ export class Findings {
         "button",
         { type: "button", class: "finding-button", id: "finding-" + i, onclick: () => this.page.lightFinding(first.dimension, every ? [] : sizes) },
         h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
+        h("strong", null, this.#dimension(first.dimension)),
+        " ",
         h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
         h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
       ),
+      first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
       first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
       h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
     );

@@ -24,7 +24,7 @@ export class Grade {
 
   constructor(page) {
     this.page = page;
-    this.body = h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": say("jumps") });
+    this.body = h("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": say("jumps") });
     this.adding = h("div", { class: "adding" });
     this.derive = h("section", { class: "derive", "aria-label": say("grade.derive") });
     this.element = h("section", { class: "panel", id: "panel-jumps", "aria-label": say("jumps") }, this.body, this.adding, this.derive);
@@ -217,7 +217,7 @@ export class Grade {
   #showDerive() {
     const style = this.page.store.style;
     const focused = document.activeElement?.id;
-    const heading = h("h3", null, say("grade.derive"));
+    const heading = h("h2", null, say("grade.derive"));
     if (!this.#table) {
       this.derive.replaceChildren(heading, h("p", { class: "quiet-words" }, say("grade.pickTable")));
       return;

@@ -12,6 +12,7 @@ import { guides } from "./places.js";
 import { Problems } from "./problems.js";
 import { Run } from "./run.js";
 import { once } from "./service.js";
+import { Sewing } from "./sewing.js";
 import { Spec } from "./spec.js";
 import { Store } from "./store.js";
 import { inUnits, opened } from "./style.js";
@@ -20,7 +21,7 @@ import { UNITS } from "./units.js";
 import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
 
 const WIDE = matchMedia("(min-width: 62rem)");
-const TABS = ["measures", "spec", "jumps", "findings", "files"];
+const TABS = ["measures", "spec", "jumps", "findings", "sewing", "files"];
 
 /** How long (ms) a mistake may last before it is spoken of. */
 const PATIENCE = 350;
@@ -60,11 +61,12 @@ class Page {
     this.spec = new Spec(this);
     this.grade = new Grade(this);
     this.findings = new Findings(this);
+    this.sewing = new Sewing(this);
     this.files = new Files(this);
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
-      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, say(tab)),
+      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, tab === "sewing" ? say("sewing.name") : say(tab)),
     );
     document.getElementById("page").replaceChildren(
       h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), document.getElementById("sheet").focus()) }, say("skip")),
@@ -75,7 +77,7 @@ class Page {
         this.form.element,
         (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
-        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.files.element),
+        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.files.element),
       ),
       this.status,
     );
@@ -160,6 +162,7 @@ class Page {
     this.form.refresh();
     this.spec.refresh();
     this.findings.refresh();
+    this.sewing.refresh();
     this.drawing.handles.place();
     this.#light(this.litSizes ?? []);
     const tab = this.tabs[TABS.indexOf("findings")];

@@ -9,7 +9,7 @@ export class Spec {
 
   constructor(page) {
     this.page = page;
-    this.body = h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": say("spec") });
+    this.body = h("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": say("spec") });
     const radio = (id, growth) =>
       h("input", { type: "radio", name: "spec-shown", id, checked: growth === this.#growth, onchange: () => this.#turn(growth) });
     this.element = h(

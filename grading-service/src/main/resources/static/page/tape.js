@@ -3,6 +3,7 @@
 const WIDTH = 24;
 const SMALLEST_GAP = 6;
 const LABEL_GAP = 46;
+const LABEL_ROOM = 26;
 
 /** Lengths of one part in millimetres, smallest first, with how many make the next. */
 const PARTS = {
@@ -69,7 +70,7 @@ export function drawTapes(canvas, view, unit) {
     if (at < WIDTH) continue;
     const major = i % marks === 0;
     pen.fillRect(at, major ? WIDTH - 12 : WIDTH - 5, 1, major ? 12 : 5);
-    if (major) pen.fillText(String(Math.round(i * small * VALUE[unit] * 100) / 100), at + 3, 4);
+    if (major && at + LABEL_ROOM < width) pen.fillText(String(Math.round(i * small * VALUE[unit] * 100) / 100), at + 3, 4);
   }
   for (let i = Math.ceil((view.top - view.zeroY) / small); ; i++) {
     const at = y(view.zeroY + i * small);

@@ -31,17 +31,32 @@ export class Tools {
           }),
       }),
     );
+    this.layers = h(
+      "details",
+      { class: "layers" },
+      h("summary", null, say("drawing.layers")),
+      h(
+        "div",
+        { class: "layer-list" },
+        h("div", { class: "tool" }, h("label", { for: "align" }, say("drawing.align")), this.align),
+        this.boxes.map((box, i) => h("div", { class: "switch" }, box, h("label", { for: box.id }, say("drawing." + LAYERS[i])))),
+      ),
+    );
+    this.layers.addEventListener("keydown", (event) => {
+      if (event.key !== "Escape") return;
+      this.layers.open = false;
+      this.layers.firstChild.focus();
+    });
+    this.layers.addEventListener("focusout", (event) => {
+      if (event.relatedTarget && !this.layers.contains(event.relatedTarget)) this.layers.open = false;
+    });
+    drawing.sheet.addEventListener("pointerdown", () => (this.layers.open = false));
     this.element = h(
       "div",
       { class: "tools" },
       h("div", { class: "tool" }, h("label", { for: "piece" }, say("drawing.piece")), this.piece),
       this.sizes,
-      h(
-        "details",
-        { class: "layers" },
-        h("summary", null, say("drawing.layers")),
-        h("div", { class: "layer-list" }, h("div", { class: "tool" }, h("label", { for: "align" }, say("drawing.align")), this.align), this.boxes.map((box, i) => h("div", { class: "switch" }, box, h("label", { for: box.id }, say("drawing." + LAYERS[i]))))),
-      ),
+      this.layers,
       h(
         "div",
         { class: "zoom" },

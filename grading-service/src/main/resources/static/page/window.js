@@ -33,7 +33,7 @@ export class Window {
     const border = 14;
     const width = this.width - this.room - 2 * border;
     const height = this.height - this.room - 2 * border;
-    this.pixels = Math.min(width / box.width, height / box.height);
+    this.pixels = Math.min(MOST_PIXELS, Math.max(LEAST_PIXELS, Math.min(width / box.width, height / box.height)));
     this.left = box.x - (this.room + border + (width - box.width * this.pixels) / 2) / this.pixels;
     this.top = box.y - (this.room + border + (height - box.height * this.pixels) / 2) / this.pixels;
     this.fitted = true;

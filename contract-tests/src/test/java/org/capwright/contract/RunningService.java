@@ -14,7 +14,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** The packaged service, started once for all tests as a user starts it: the jar, by the java command, on a free port. */
-final class RunningService {
+public final class RunningService {
 
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
@@ -38,12 +38,12 @@ final class RunningService {
     }
 
     /** The address of the service, for example {@code http://localhost:41234}. */
-    static String address() {
+    public static String address() {
         return ONLY.address;
     }
 
     /** The root folder of the project. */
-    static Path root() {
+    public static Path root() {
         return Path.of("").toAbsolutePath().getParent();
     }
 
