@@ -146,14 +146,18 @@ class MadeToMeasureIT {
         // practice.
         assertTrue(problem.getDouble("violations[0].minimum") > 20);
         assertTrue(problem.getDouble("violations[0].maximum") < 35);
-        String confirmed = unusual.replaceFirst("\\{", "{\"confirmed\":[\"upperArmGirth\"],");
+        // So wide a sleeve needs an armhole to match: that of the garment.
+        String confirmed = unusual.replace("\"armhole\": \"14%\", ", "")
+                .replace("\"capOutward\"", "\"armhole\": 68, \"capOutward\"")
+                .replaceFirst("\\{", "{\"confirmed\":[\"upperArmGirth\"],");
         post(confirmed, "application/json")
                 .then()
                 .statusCode(200)
                 .body("confirmed", equalTo(List.of("upperArmGirth")))
                 .body("sizeRun.sizes[0].dimensions.bicep", equalTo(59.0));
-        String none = unusual.replaceFirst("\\{", "{\"survey\":\"none\",")
-                .replace("\"elbowGirth\": 23.5", "\"elbowGirth\": 23.5, \"wristGirth\": 16, \"armscyeGirth\": 44");
+        String none = confirmed
+                .replace("\"confirmed\":[\"upperArmGirth\"]", "\"survey\":\"none\"")
+                .replace("\"elbowGirth\": 23.5", "\"elbowGirth\": 23.5, \"wristGirth\": 16");
         post(none, "application/json").then().statusCode(200).body("estimates", equalTo(List.of()));
     }
 
