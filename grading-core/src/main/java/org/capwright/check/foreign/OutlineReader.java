@@ -105,11 +105,17 @@ public final class OutlineReader {
                         .leftOut(piece.outline().line(), Trace.FILE, "an outline that no size can be found for");
             }
         }
+        boolean named = pieces.stream().anyMatch(piece -> piece.name() == PieceName.SLEEVE);
+        PieceName wanted = named ? PieceName.SLEEVE : PieceName.UNKNOWN;
+        bySize.values()
+                .removeIf(ofSize -> ofSize.stream()
+                        .noneMatch(piece -> piece.name() == wanted || piece.name() == PieceName.OVERLAY));
         if (bySize.isEmpty() || bySize.size() > MOST_SIZES) {
             throw new ForeignInputException(
-                    file, 0, "between 1 and " + MOST_SIZES + " sizes are read, not " + bySize.size());
+                    file,
+                    0,
+                    "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not " + bySize.size());
         }
-        boolean named = pieces.stream().anyMatch(piece -> piece.name() == PieceName.SLEEVE);
         List<CheckedSize> sizes = new ArrayList<>();
         List<String> labels = List.copyOf(bySize.keySet());
         List<String> reasons = new ArrayList<>();
@@ -117,7 +123,7 @@ public final class OutlineReader {
         for (int at : SizeScale.order(labels)) {
             String label = labels.get(at);
             List<SizedPiece> ofSize = bySize.getOrDefault(label, List.of());
-            sizes.add(size(label, ofSize, named ? PieceName.SLEEVE : PieceName.UNKNOWN, reasons));
+            sizes.add(size(label, ofSize, wanted, reasons));
             line = line == 0 ? ofSize.get(0).outline().line() : line;
         }
         if (sizes.stream().allMatch(size -> size.values().isEmpty())) {

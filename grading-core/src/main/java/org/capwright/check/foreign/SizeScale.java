@@ -13,7 +13,7 @@ final class SizeScale {
     private static final Pattern NUMBER = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\d{1,3}(?:\\.\\d)?)");
     private static final Pattern LETTER = Pattern.compile("(\\d?)(X{0,4})([SML])");
     private static final Pattern NAMED = Pattern.compile(
-            "\\s*(?:size|grösse|größe|groesse|gr\\.|taille|talla|taglia|maat)(?![\\p{L}])\\s*[:=]?\\s*(\\S.{0,39})",
+            "\\s*(?:size|grösse|größe|groesse|gr\\.|taille|talla|taglia|maat)(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern BASE = Pattern.compile(
             "\\s*(?:sample|base) +size\\s*[:=]?\\s*(\\S.{0,39})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);

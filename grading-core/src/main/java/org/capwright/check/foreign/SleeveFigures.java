@@ -15,6 +15,9 @@ final class SleeveFigures {
     /** A hem whose middle lies farther to the side than this is that of a sleeve turned at the elbow, mm. */
     private static final double ASIDE = 1;
 
+    /** The elbow line of a turned sleeve may drop towards the back by this share of its width. */
+    private static final double SLANT = 0.15;
+
     private SleeveFigures() {}
 
     static Map<Measure, Double> sleeve(SleeveShape shape, List<Line> marks, List<String> how) {
@@ -39,9 +42,7 @@ final class SleeveFigures {
             how.add("it ends at the bicep line, so it has no length and no wrist");
             return values;
         }
-        values.put(
-                Measure.WRIST,
-                hem.get().get(0).distanceTo(hem.get().get(hem.get().size() - 1)));
+        values.put(Measure.WRIST, hem.get().get(0).distanceTo(hem.get().get(hem.get().size() - 1)));
         values.put(Measure.LENGTH, length(shape, hem.get(), marks, front - bicep / 2, how));
         return values;
     }
@@ -82,11 +83,13 @@ final class SleeveFigures {
      * Length down the centre line. The centre divides the hem as it divides the bicep line. Where it does not lie below the apex, the sleeve is turned at the elbow: its lower part
      * is swung about the front end F of the elbow line by an angle a, with its centre line square to the turned elbow line, so (M - F) · (cos a, -sin a) = |F to centre|.
      */
-    private static double length(SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
+    private static double length(
+            SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
         Point apex = shape.cap().get(shape.apex());
         Point front = hem.get(0);
         Point back = hem.get(hem.size() - 1);
-        Point middle = front.plus(back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
+        Point middle = front.plus(
+                back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
         Optional<Double> below = crossing(hem);
         if (Math.abs(middle.x()) <= ASIDE && below.isPresent()) {
             how.add("length from the apex straight down to the hem");
@@ -113,15 +116,19 @@ final class SleeveFigures {
         return apex.distanceTo(middle);
     }
 
-    /** The front end of the elbow line: a level line between bicep line and hem that begins on the front seam. */
+    /** The front end of the elbow line: a nearly level line between bicep line and hem that begins on the front seam. */
     private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem) {
         for (Line mark : marks) {
             Point a = shape.placing().at(mark.start().x(), mark.start().y());
             Point b = shape.placing().at(mark.end().x(), mark.end().y());
             Point left = a.x() < b.x() ? a : b;
             Point right = a.x() < b.x() ? b : a;
-            boolean level = Math.abs(a.y() - b.y()) <= 0.01 * (right.x() - left.x()) && right.x() - left.x() > 20;
-            if (level && left.x() < 0 && left.y() < -20 && left.y() > hem + 20 && distance(left, shape.lower()) <= 1) {
+            boolean level = Math.abs(a.y() - b.y()) <= SLANT * (right.x() - left.x()) && right.x() - left.x() > 20;
+            if (level
+                    && left.x() < 0
+                    && left.y() < -20
+                    && left.y() > hem + 20
+                    && distance(left, shape.lower()) <= 1) {
                 return Optional.of(left);
             }
         }

@@ -1,0 +1,149 @@
+package org.capwright.check.foreign;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.GradeChecks;
+import org.capwright.check.Measure;
+import org.capwright.check.Severity;
+import org.capwright.check.Thresholds;
+import org.capwright.export.TestPatterns;
+import org.capwright.export.dxf.DxfExport;
+import org.capwright.export.table.SpecCsv;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.SpecTable;
+import org.capwright.pattern.PatternSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Our own files go in as foreign ones. What comes out is held against the drafted lines, which no reader has seen. */
+class OwnFilesTest {
+
+    private static final double CLOSE = 0.05;
+    private static final int STYLES = 500;
+
+    static LongStream seeds() {
+        return LongStream.range(0, STYLES);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void ownFilesComeBack(long seed) throws ForeignInputException {
+        PatternSet set = TestPatterns.random(seed, 3 + (int) (seed % 4));
+        CheckedGrade truth = CheckedGrade.of(set.run());
+        CheckedGrade table = SpecTableReader.read(
+                        file("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
+                        ForeignOptions.none())
+                .grade();
+        same(seed, truth, table, EnumSet.copyOf(CheckedGrade.of(SpecTable.of(set.run())).baseSize().values().keySet()));
+        Set<Measure> drawn = drawn(truth);
+        CheckedGrade blocks = outlines(DxfExport.blocks(set)).grade();
+        same(seed, truth, blocks, drawn);
+        noFalseStop(seed, truth, blocks);
+        noFalseStop(seed, truth, table);
+        Alignment alignment = Alignment.values()[(int) (seed % 3)];
+        same(seed, truth, outlines(DxfExport.nest(set, alignment)).grade(), drawn);
+    }
+
+    /** What the lines of the pieces show. */
+    private static Set<Measure> drawn(CheckedGrade truth) {
+        Set<Measure> drawn = EnumSet.noneOf(Measure.class);
+        boolean overlay = truth.baseSize().value(Measure.OVERLAY_EDGE).isPresent();
+        boolean under = truth.baseSize().value(Measure.LENGTH).isPresent();
+        if (overlay) {
+            drawn.addAll(List.of(Measure.OVERLAY_EDGE, Measure.OVERLAY_LENGTH));
+        }
+        if (under) {
+            drawn.addAll(List.of(Measure.LENGTH, Measure.WRIST));
+        }
+        if (under || !overlay) {
+            drawn.addAll(List.of(
+                    Measure.BICEP,
+                    Measure.CAP_HEIGHT,
+                    Measure.CAP_LINE,
+                    Measure.FRONT_CAP_LINE,
+                    Measure.BACK_CAP_LINE,
+                    Measure.FRONT_WIDTH,
+                    Measure.BACK_WIDTH));
+        }
+        if (under && overlay) {
+            drawn.add(Measure.RISE);
+        }
+        return drawn;
+    }
+
+    /** Stops that the drafted grade itself does not have. */
+    private static void noFalseStop(long seed, CheckedGrade truth, CheckedGrade read) {
+        Set<String> meant = stops(truth);
+        Set<String> found = stops(read);
+        found.removeAll(meant);
+        assertTrue(found.isEmpty(), () -> "seed " + seed + ": " + found);
+    }
+
+    private static Set<String> stops(CheckedGrade grade) {
+        return GradeChecks.run(grade, Thresholds.usual()).stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .map(finding -> finding.code() + " " + finding.sizes() + " " + finding.measure())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static void same(long seed, CheckedGrade truth, CheckedGrade read, Set<Measure> wanted) {
+        assertEquals(
+                truth.sizes().stream().map(s -> s.label()).toList(),
+                read.sizes().stream().map(s -> s.label()).toList(),
+                "seed " + seed);
+        assertEquals(truth.base(), read.base(), "seed " + seed);
+        List<String> wrong = new ArrayList<>();
+        for (int i = 0; i < truth.sizes().size(); i++) {
+            for (Measure measure : wanted) {
+                compare(wrong, truth.label(i) + " " + measure, truth.value(i, measure), read.value(i, measure));
+                if (i < truth.intervals()) {
+                    compare(wrong, "jump " + i + " " + measure, truth.jump(i, measure), read.jump(i, measure));
+                }
+            }
+        }
+        assertTrue(wrong.isEmpty(), () -> "seed " + seed + ": " + wrong);
+    }
+
+    private static void compare(List<String> wrong, String what, OptionalDouble meant, OptionalDouble read) {
+        if (meant.isEmpty() || read.isEmpty() || Math.abs(meant.getAsDouble() - read.getAsDouble()) > CLOSE) {
+            wrong.add(what + " " + meant + " read as " + read);
+        }
+    }
+
+    private static ForeignFile file(String name, String text) {
+        return ForeignFile.of(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static ForeignGrade outlines(byte[] dxf) throws ForeignInputException {
+        return OutlineReader.read(List.of(ForeignFile.of("grade.dxf", dxf)), ForeignOptions.none());
+    }
+
+    @Test
+    void aCleanGownRaisesNoStop() throws ForeignInputException {
+        PatternSet gown = TestPatterns.choirGown();
+        for (byte[] drawing :
+                List.of(DxfExport.blocks(gown), DxfExport.nest(gown, Alignment.FOLD_AND_BICEP_LINE))) {
+            ForeignGrade read = outlines(drawing);
+            assertTrue(
+                    GradeChecks.run(read.grade(), Thresholds.usual()).stream()
+                            .noneMatch(finding -> finding.severity() == Severity.STOP),
+                    () -> read.traces().toString());
+            assertTrue(
+                    read.traces().stream().anyMatch(t -> t.subject().equals("40") && t.words().contains("fold")),
+                    () -> read.traces().toString());
+        }
+    }
+}
