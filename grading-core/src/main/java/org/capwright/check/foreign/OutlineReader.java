@@ -114,7 +114,8 @@ public final class OutlineReader {
             throw new ForeignInputException(
                     file,
                     0,
-                    "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not " + bySize.size());
+                    "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not "
+                            + bySize.size());
         }
         List<CheckedSize> sizes = new ArrayList<>();
         List<String> labels = List.copyOf(bySize.keySet());

@@ -42,7 +42,9 @@ final class SleeveFigures {
             how.add("it ends at the bicep line, so it has no length and no wrist");
             return values;
         }
-        values.put(Measure.WRIST, hem.get().get(0).distanceTo(hem.get().get(hem.get().size() - 1)));
+        values.put(
+                Measure.WRIST,
+                hem.get().get(0).distanceTo(hem.get().get(hem.get().size() - 1)));
         values.put(Measure.LENGTH, length(shape, hem.get(), marks, front - bicep / 2, how));
         return values;
     }
@@ -83,13 +85,11 @@ final class SleeveFigures {
      * Length down the centre line. The centre divides the hem as it divides the bicep line. Where it does not lie below the apex, the sleeve is turned at the elbow: its lower part
      * is swung about the front end F of the elbow line by an angle a, with its centre line square to the turned elbow line, so (M - F) · (cos a, -sin a) = |F to centre|.
      */
-    private static double length(
-            SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
+    private static double length(SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
         Point apex = shape.cap().get(shape.apex());
         Point front = hem.get(0);
         Point back = hem.get(hem.size() - 1);
-        Point middle = front.plus(
-                back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
+        Point middle = front.plus(back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
         Optional<Double> below = crossing(hem);
         if (Math.abs(middle.x()) <= ASIDE && below.isPresent()) {
             how.add("length from the apex straight down to the hem");
@@ -124,11 +124,7 @@ final class SleeveFigures {
             Point left = a.x() < b.x() ? a : b;
             Point right = a.x() < b.x() ? b : a;
             boolean level = Math.abs(a.y() - b.y()) <= SLANT * (right.x() - left.x()) && right.x() - left.x() > 20;
-            if (level
-                    && left.x() < 0
-                    && left.y() < -20
-                    && left.y() > hem + 20
-                    && distance(left, shape.lower()) <= 1) {
+            if (level && left.x() < 0 && left.y() < -20 && left.y() > hem + 20 && distance(left, shape.lower()) <= 1) {
                 return Optional.of(left);
             }
         }

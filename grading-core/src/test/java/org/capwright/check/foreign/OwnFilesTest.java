@@ -47,7 +47,14 @@ class OwnFilesTest {
                         file("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
                         ForeignOptions.none())
                 .grade();
-        same(seed, truth, table, EnumSet.copyOf(CheckedGrade.of(SpecTable.of(set.run())).baseSize().values().keySet()));
+        same(
+                seed,
+                truth,
+                table,
+                EnumSet.copyOf(CheckedGrade.of(SpecTable.of(set.run()))
+                        .baseSize()
+                        .values()
+                        .keySet()));
         Set<Measure> drawn = drawn(truth);
         CheckedGrade blocks = outlines(DxfExport.blocks(set)).grade();
         same(seed, truth, blocks, drawn);
@@ -134,15 +141,15 @@ class OwnFilesTest {
     @Test
     void aCleanGownRaisesNoStop() throws ForeignInputException {
         PatternSet gown = TestPatterns.choirGown();
-        for (byte[] drawing :
-                List.of(DxfExport.blocks(gown), DxfExport.nest(gown, Alignment.FOLD_AND_BICEP_LINE))) {
+        for (byte[] drawing : List.of(DxfExport.blocks(gown), DxfExport.nest(gown, Alignment.FOLD_AND_BICEP_LINE))) {
             ForeignGrade read = outlines(drawing);
             assertTrue(
                     GradeChecks.run(read.grade(), Thresholds.usual()).stream()
                             .noneMatch(finding -> finding.severity() == Severity.STOP),
                     () -> read.traces().toString());
             assertTrue(
-                    read.traces().stream().anyMatch(t -> t.subject().equals("40") && t.words().contains("fold")),
+                    read.traces().stream()
+                            .anyMatch(t -> t.subject().equals("40") && t.words().contains("fold")),
                     () -> read.traces().toString());
         }
     }
