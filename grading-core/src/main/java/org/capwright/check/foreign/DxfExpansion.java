@@ -1,7 +1,6 @@
 package org.capwright.check.foreign;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -37,7 +36,7 @@ final class DxfExpansion {
     private final Set<String> leftOut = new TreeSet<>();
     private int entities;
     private int points;
-    private int instances;
+    private final List<Instance> instances = new ArrayList<>(List.of(Instance.DRAWING));
 
     private DxfExpansion(DxfDrawing drawing) {
         this.drawing = drawing;
@@ -53,8 +52,13 @@ final class DxfExpansion {
                     .sorted(java.util.Comparator.comparingInt(DxfDrawing.Block::line))
                     .toList()) {
                 if (!block.name().startsWith("*")) {
-                    Instance instance = new Instance(++expansion.instances, block.name(), 0);
-                    expansion.expand(block.entities(), scale, instance, "0", new ArrayList<>(List.of(block.name())));
+                    Instance instance = expansion.instance(block.name(), Instance.DRAWING);
+                    expansion.expand(
+                            block.entities(),
+                            scale,
+                            instance,
+                            "0",
+                            new ArrayList<>(List.of(block.name().toUpperCase(Locale.ROOT))));
                 }
             }
         }
@@ -67,6 +71,17 @@ final class DxfExpansion {
 
     List<Words> words() {
         return words;
+    }
+
+    /** The drawing and all insertions in it, at the places of their numbers. */
+    List<Instance> instances() {
+        return instances;
+    }
+
+    private Instance instance(String block, Instance parent) {
+        Instance instance = new Instance(instances.size(), block, parent.number());
+        instances.add(instance);
+        return instance;
     }
 
     /** Types of entities that were not read. */
@@ -138,7 +153,7 @@ final class DxfExpansion {
                             Placing.move(k % columns * entity.number(44, 0), k / columns * entity.number(45, 0)))
                     .after(Placing.stretch(scaleX, scaleY))
                     .after(Placing.move(-block.x(), -block.y()));
-            Instance inside = new Instance(++instances, block.name(), instance.number());
+            Instance inside = instance(block.name(), instance);
             expand(block.entities(), place, inside, layer, path);
         }
         path.remove(path.size() - 1);
@@ -354,12 +369,5 @@ final class DxfExpansion {
             throw entity.error("it lies more than a kilometre away; is the unit right?");
         }
         return point;
-    }
-
-    /** Texts that hold for the whole drawing and its blocks, in any place. */
-    static Set<String> distinct(List<Words> words) {
-        Set<String> texts = new HashSet<>();
-        words.forEach(word -> texts.add(word.text()));
-        return texts;
     }
 }

@@ -10,4 +10,14 @@ record Outline(String layer, LineRole role, Instance instance, int line, List<Po
         return new Outline(
                 layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
     }
+
+    /** The same line with another role. */
+    Outline as(LineRole other) {
+        return new Outline(layer, other, instance, line, points, box, area);
+    }
+
+    /** The same line as that of another insertion. */
+    Outline in(Instance other) {
+        return new Outline(layer, role, other, line, points, box, area);
+    }
 }

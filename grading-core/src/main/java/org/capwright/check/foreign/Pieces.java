@@ -20,7 +20,6 @@ final class Pieces {
 
     private final String file;
     private final DxfExpansion drawing;
-    private final Map<Integer, Integer> parents = new HashMap<>();
     private final Map<Integer, List<Words>> wordsOf = new HashMap<>();
     private final List<SizedPiece> pieces = new ArrayList<>();
 
@@ -33,7 +32,7 @@ final class Pieces {
         Pieces pieces = new Pieces(file, drawing);
         pieces.gatherWords();
         Map<Instance, List<Outline>> byInstance = new LinkedHashMap<>();
-        for (Outline outline : meant(Outlines.of(drawing.lines(), traces))) {
+        for (Outline outline : pieces.lifted(meant(Outlines.of(drawing.lines(), traces)))) {
             byInstance
                     .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
                     .add(outline);
@@ -52,37 +51,48 @@ final class Pieces {
             boolean size = !numbered && NUMBER.matcher(outline.layer()).matches();
             LineRole role = size ? LineRole.UNKNOWN : outline.role();
             if (role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN) {
-                kept.add(new Outline(
-                        outline.layer(),
-                        role,
-                        outline.instance(),
-                        outline.line(),
-                        outline.points(),
-                        outline.box(),
-                        outline.area()));
+                kept.add(outline.as(role));
             }
         }
         return kept;
     }
 
+    /** Texts of each insertion, those of insertions within it among them. */
     private void gatherWords() {
-        drawing.lines()
-                .forEach(line ->
-                        parents.put(line.instance().number(), line.instance().parent()));
         for (Words word : drawing.words()) {
-            parents.put(word.instance().number(), word.instance().parent());
             boolean useful = SizeScale.named(word.text()).isPresent()
                     || SizeScale.isLabel(word.text())
                     || PieceName.of(word.text()) != PieceName.UNKNOWN;
-            int number = word.instance().number();
-            for (int depth = 0; useful && depth < 32; depth++) {
-                wordsOf.computeIfAbsent(number, n -> new ArrayList<>()).add(word);
-                if (number == 0 || parents.getOrDefault(number, 0) == 0) {
-                    break;
-                }
-                number = parents.getOrDefault(number, 0);
+            Instance instance = word.instance();
+            while (useful) {
+                wordsOf.computeIfAbsent(instance.number(), n -> new ArrayList<>())
+                        .add(word);
+                useful = instance.parent() != 0;
+                instance = drawing.instances().get(instance.parent());
             }
         }
+    }
+
+    /** An insertion that holds no other piece stands for the one piece in it, with its name and its texts. */
+    private List<Outline> lifted(List<Outline> outlines) {
+        Map<Integer, Set<Integer>> below = new HashMap<>();
+        for (Outline outline : outlines) {
+            Instance at = outline.instance();
+            while (at.parent() != 0) {
+                at = drawing.instances().get(at.parent());
+                below.computeIfAbsent(at.number(), n -> new HashSet<>())
+                        .add(outline.instance().number());
+            }
+        }
+        List<Outline> lifted = new ArrayList<>(outlines.size());
+        for (Outline outline : outlines) {
+            Instance at = outline.instance();
+            while (at.parent() != 0 && below.getOrDefault(at.parent(), Set.of()).size() == 1) {
+                at = drawing.instances().get(at.parent());
+            }
+            lifted.add(outline.in(at));
+        }
+        return lifted;
     }
 
     private void instance(Instance instance, List<Outline> outlines) {
@@ -151,9 +161,11 @@ final class Pieces {
             if (numbered && NUMBER.matcher(outline.layer()).matches()) {
                 continue;
             }
+            // Layer 0 is there in every drawing; a size only where others are sizes too.
+            boolean plain = outline.layer().equals("0");
             if (named.size() == 1) {
                 sizes.put(outline.layer(), named.iterator().next());
-            } else if (SizeScale.isLabel(rest) || rests.size() > 1 && !rest.isEmpty()) {
+            } else if (!rest.isEmpty() && (rests.size() > 1 || SizeScale.isLabel(rest) && !plain)) {
                 sizes.put(outline.layer(), rest);
             }
         }
@@ -255,7 +267,7 @@ final class Pieces {
         String rest = LineRole.rest(outline.layer());
         List<Line> marks = new ArrayList<>();
         for (Line line : drawing.lines()) {
-            if (line.instance().number() == instance.number()
+            if (isIn(line.instance(), instance)
                     && !line.closed()
                     && line.points().size() == 2
                     && marks.size() < 500
@@ -268,6 +280,14 @@ final class Pieces {
             }
         }
         return marks;
+    }
+
+    private boolean isIn(Instance inner, Instance outer) {
+        Instance at = inner;
+        while (at.number() != outer.number() && at.parent() != 0) {
+            at = drawing.instances().get(at.parent());
+        }
+        return at.number() == outer.number();
     }
 
     /** Pieces in blocks without a size: the end of the block's name, beyond what all names have in common. */

@@ -22,6 +22,9 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
 
     private static final double STRAIGHT = 0.1;
 
+    /** A corner nearer to the apex than this is a snip or a peak, mm. */
+    private static final double AT_APEX = 15;
+
     /** Vertices as high as the highest but for this are as high, mm. */
     private static final double LEVEL = 1e-4;
 
@@ -266,8 +269,10 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         int n = ring.size();
         for (int k = 1; k < n; k++) {
             int at = Math.floorMod(step * k, n);
-            double down = ring.get(0).y() - ring.get(at).y();
-            if (down > 2 && turn(ring, at) > CORNER) {
+            if (turn(ring, at) > CORNER && ring.get(0).distanceTo(ring.get(at)) > AT_APEX) {
+                if (ring.get(0).y() - ring.get(at).y() <= 2) {
+                    throw new NoSleeve("it has no cap: its top is a level edge");
+                }
                 return at;
             }
         }
