@@ -192,11 +192,27 @@ final class PointsDown {
             taken.add(label);
             columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
         }
+        tellUnused();
         if (columns.isEmpty()) {
             throw new ForeignInputException(
                     context.file(), headings().line(), "no column of this heading is a size with figures under it");
         }
         return columns;
+    }
+
+    private void tellUnused() {
+        List<Integer> figures = figureColumns();
+        for (int c = 0; c < headings().cells().size(); c++) {
+            String heading = headings().cell(c);
+            if (c != column && c != unitColumn && !figures.contains(c) && !TableContext.isNoSize(heading)) {
+                context.traces()
+                        .leftOut(
+                                headings().line(),
+                                Trace.FILE,
+                                "column \u201c" + ForeignInputException.shown(heading)
+                                        + "\u201d holds too few figures to be a size");
+            }
+        }
     }
 
     /** A unit beside the words over the points of measure. */
@@ -256,7 +272,8 @@ final class PointsDown {
             if (told.add(point.match.measure())) {
                 tell(point);
             }
-            Optional<Double> value = context.value(point.row, values, size, point.match, List.of(point.unit, unit, ofHeading()));
+            Optional<Double> value =
+                    context.value(point.row, values, size, point.match, List.of(point.unit, unit, ofHeading()));
             Map<Measure, Double> of = content.of(size);
             if (value.isPresent() && of.putIfAbsent(point.match.measure(), value.get()) != null) {
                 throw new ForeignInputException(
