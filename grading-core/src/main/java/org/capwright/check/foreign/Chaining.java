@@ -33,6 +33,7 @@ final class Chaining {
     private final int[] endNode;
     private final List<List<Integer>> atNode = new ArrayList<>();
     private final boolean[] gone;
+    private int[] left = new int[0];
     private final List<Closed> closed = new ArrayList<>();
     private final List<Open> open = new ArrayList<>();
 
@@ -47,6 +48,7 @@ final class Chaining {
     static Chaining of(List<Line> lines) {
         Chaining chaining = new Chaining(lines);
         chaining.nodes();
+        chaining.left = chaining.atNode.stream().mapToInt(List::size).toArray();
         chaining.components();
         return chaining;
     }
@@ -175,16 +177,22 @@ final class Chaining {
         }
     }
 
+    /** Takes away lines with a loose end, again and again. */
     private void prune(List<Integer> loose) {
         Deque<Integer> next = new ArrayDeque<>(loose);
         while (!next.isEmpty()) {
             int node = next.remove();
-            List<Integer> left =
-                    atNode.get(node).stream().filter(line -> !gone[line]).toList();
-            if (left.size() == 1 && startNode[left.get(0)] != endNode[left.get(0)]) {
-                int line = left.get(0);
-                gone[line] = true;
-                next.add(startNode[line] == node ? endNode[line] : startNode[line]);
+            if (left[node] != 1 || atNode.get(node).size() > MOST_AT_NODE) {
+                continue;
+            }
+            for (int line : atNode.get(node)) {
+                if (!gone[line] && startNode[line] != endNode[line]) {
+                    gone[line] = true;
+                    left[startNode[line]]--;
+                    left[endNode[line]]--;
+                    next.add(startNode[line] == node ? endNode[line] : startNode[line]);
+                    break;
+                }
             }
         }
     }

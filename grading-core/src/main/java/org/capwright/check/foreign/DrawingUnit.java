@@ -67,7 +67,8 @@ final class DrawingUnit {
     private static void texts(List<DxfEntity> entities, Set<Double> found) {
         for (DxfEntity entity : entities) {
             if (entity.type().equals("TEXT") || entity.type().equals("MTEXT")) {
-                Matcher matcher = STATED.matcher(entity.text(1));
+                String text = entity.text(1);
+                Matcher matcher = STATED.matcher(text.length() > 40 ? "" : text);
                 if (matcher.matches()) {
                     switch (matcher.group(1).toUpperCase(Locale.ROOT)) {
                         case "METRIC", "MM", "MILLIMETRES", "MILLIMETERS" -> found.add(1.0);

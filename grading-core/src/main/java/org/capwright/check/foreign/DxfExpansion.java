@@ -5,17 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.capwright.geometry.Point;
 
 /** Puts the blocks of a drawing in place and turns its lines into chords in millimetres. What it makes is bounded, whatever the drawing holds. */
 final class DxfExpansion {
 
     private static final int DEEPEST = 16;
-    private static final int MOST_ENTITIES = 300_000;
-    private static final int MOST_POINTS = 1_000_000;
-    private static final int MOST_OF_CURVE = 50_000;
-    private static final int MOST_WORDS = 50_000;
+    private static final int MOST_ENTITIES = 100_000;
+    private static final int MOST_POINTS = 500_000;
+    private static final int MOST_OF_CURVES = 1_000_000;
+    private static final int MOST_WORDS = 20_000;
     private static final double FARTHEST = 1e6;
+    private static final Pattern FORMS = Pattern.compile("\\\\[A-Za-z][^;\\\\]{0,60};");
     private static final Set<String> DRAWN = Set.of(
             "POLYLINE",
             "LWPOLYLINE",
@@ -34,6 +36,7 @@ final class DxfExpansion {
     private final List<Line> lines = new ArrayList<>();
     private final List<Words> words = new ArrayList<>();
     private final Set<String> leftOut = new TreeSet<>();
+    private final Flattening.Budget budget = new Flattening.Budget(MOST_OF_CURVES);
     private int entities;
     private int points;
     private final List<Instance> instances = new ArrayList<>(List.of(Instance.DRAWING));
@@ -174,10 +177,12 @@ final class DxfExpansion {
 
     /** Text without the codes that set its form. */
     private static String plain(String text) {
-        return text.replaceAll("\\\\[A-Za-z][^;\\\\]{0,60};", "")
-                .replace("\\P", " ")
-                .replaceAll("[{}]", "")
-                .strip();
+        String bare = text.indexOf('\\') < 0
+                ? text
+                : FORMS.matcher(text).replaceAll("").replace("\\P", " ");
+        return bare.indexOf('{') < 0
+                ? bare.strip()
+                : bare.replace("{", "").replace("}", "").strip();
     }
 
     private void curve(DxfEntity entity, Placing own, Placing world, Instance instance, String layer)
@@ -190,7 +195,7 @@ final class DxfExpansion {
             }
             case "LWPOLYLINE" -> lightweight(entity, own, instance, layer);
             case "SPLINE" -> {
-                List<Point> flat = SplineEntity.flattened(entity, world, MOST_OF_CURVE);
+                List<Point> flat = SplineEntity.flattened(entity, world, budget);
                 add(entity, layer, instance, (entity.whole(70, 0) & 1) != 0, flat);
             }
             case "ELLIPSE" -> ellipse(entity, world, instance, layer);
@@ -215,9 +220,9 @@ final class DxfExpansion {
         return from + (sweep <= 1e-12 ? sweep + 2 * Math.PI : sweep);
     }
 
-    private static List<Point> arc(Placing placing, double x, double y, double radius, double from, double to) {
+    private List<Point> arc(Placing placing, double x, double y, double radius, double from, double to) {
         return Flattening.of(
-                t -> placing.at(x + radius * Math.cos(t), y + radius * Math.sin(t)), breaks(from, to), MOST_OF_CURVE);
+                t -> placing.at(x + radius * Math.cos(t), y + radius * Math.sin(t)), breaks(from, to), budget);
     }
 
     private static double[] breaks(double from, double to) {
@@ -243,7 +248,7 @@ final class DxfExpansion {
                         x + majorX * Math.cos(t) - ratio * majorY * Math.sin(t),
                         y + majorY * Math.cos(t) + ratio * majorX * Math.sin(t)),
                 breaks(from, to),
-                MOST_OF_CURVE);
+                budget);
         add(entity, layer, instance, to - from > 2 * Math.PI - 1e-9, flat);
     }
 
@@ -325,6 +330,7 @@ final class DxfExpansion {
             flat.add(placing.at(from.x, from.y));
             if (i < last && Math.abs(from.bulge) > 1e-9) {
                 bulge(entity, from, vertices.get((i + 1) % vertices.size()), placing, flat);
+                checkSize(entity, flat.size());
             }
         }
         if (flat.size() >= 2) {
@@ -333,7 +339,7 @@ final class DxfExpansion {
     }
 
     /** The inner points of the arc between two vertices: positive bulges run counter-clockwise. */
-    private static void bulge(DxfEntity entity, Vertex from, Vertex to, Placing placing, List<Point> flat)
+    private void bulge(DxfEntity entity, Vertex from, Vertex to, Placing placing, List<Point> flat)
             throws ForeignInputException {
         double dx = to.x - from.x;
         double dy = to.y - from.y;
@@ -354,14 +360,18 @@ final class DxfExpansion {
 
     private void add(DxfEntity entity, String layer, Instance instance, boolean closed, List<Point> flat)
             throws ForeignInputException {
+        checkSize(entity, flat.size());
         points += flat.size();
-        if (points > MOST_POINTS) {
-            throw entity.error("lines of more than " + MOST_POINTS + " points are not read");
-        }
         for (Point point : flat) {
             checked(entity, point);
         }
         lines.add(new Line(layer, instance, entity.line(), closed, flat));
+    }
+
+    private void checkSize(DxfEntity entity, int more) throws ForeignInputException {
+        if (points + more > MOST_POINTS || budget.isSpent()) {
+            throw entity.error("lines and curves that need more than " + MOST_POINTS + " points are not read");
+        }
     }
 
     private static Point checked(DxfEntity entity, Point point) throws ForeignInputException {

@@ -18,28 +18,44 @@ final class Flattening {
         Point at(double parameter);
     }
 
+    /** How many points of curves may be reckoned in all; a drawing that needs more is not read. */
+    static final class Budget {
+        private int left;
+
+        Budget(int points) {
+            left = points;
+        }
+
+        boolean isSpent() {
+            return left <= 0;
+        }
+    }
+
     private final Curve curve;
-    private final int most;
+    private final Budget budget;
     private final List<Point> points = new ArrayList<>();
     private final List<Double> parameters = new ArrayList<>();
 
-    private Flattening(Curve curve, int most) {
-        this.curve = curve;
-        this.most = most;
+    private Flattening(Curve curve, Budget budget) {
+        this.curve = parameter -> {
+            budget.left--;
+            return curve.at(parameter);
+        };
+        this.budget = budget;
     }
 
     /**
      * Flattens a curve; its highest, lowest, leftmost and rightmost points become vertices.
      *
      * @param breaks parameters, ascending, two or more, between which the curve is smooth and turns by less than half a circle
-     * @param most no more points than this, roughly
+     * @param budget where it is spent, the chords are no longer true
      */
-    static List<Point> of(Curve curve, double[] breaks, int most) {
-        Flattening flattening = new Flattening(curve, most);
-        Point last = curve.at(breaks[0]);
+    static List<Point> of(Curve curve, double[] breaks, Budget budget) {
+        Flattening flattening = new Flattening(curve, budget);
+        Point last = flattening.curve.at(breaks[0]);
         flattening.add(breaks[0], last);
-        for (int i = 1; i < breaks.length; i++) {
-            Point next = curve.at(breaks[i]);
+        for (int i = 1; i < breaks.length && !budget.isSpent(); i++) {
+            Point next = flattening.curve.at(breaks[i]);
             flattening.chord(breaks[i - 1], last, breaks[i], next, 0);
             flattening.add(breaks[i], next);
             last = next;
@@ -53,7 +69,7 @@ final class Flattening {
     }
 
     private void chord(double from, Point start, double to, Point end, int depth) {
-        if (depth == DEEPEST || points.size() >= most) {
+        if (depth == DEEPEST || budget.isSpent()) {
             return;
         }
         double middle = (from + to) / 2;
@@ -80,7 +96,7 @@ final class Flattening {
     private List<Point> withExtremes() {
         List<Point> out = new ArrayList<>(points.size() + 8);
         for (int i = 0; i < points.size(); i++) {
-            if (i > 0 && i + 1 < points.size() && out.size() < most + 8) {
+            if (i > 0 && i + 1 < points.size() && !budget.isSpent()) {
                 List<Double> extremes = new ArrayList<>(2);
                 extreme(i, t -> curve.at(t).y(), extremes);
                 extreme(i, t -> curve.at(t).x(), extremes);
@@ -119,7 +135,7 @@ final class Flattening {
         double right = low + ratio * (high - low);
         double atLeft = sign * coordinate.applyAsDouble(left);
         double atRight = sign * coordinate.applyAsDouble(right);
-        for (int step = 0; step < 45; step++) {
+        for (int step = 0; step < 40; step++) {
             if (atLeft > atRight) {
                 high = right;
                 right = left;

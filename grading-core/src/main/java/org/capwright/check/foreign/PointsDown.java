@@ -110,7 +110,9 @@ final class PointsDown {
                 figures += context.isFigure(cell) ? 1 : 0;
                 others += context.isFigure(cell) || TableContext.isBlank(cell) ? 0 : 1;
             }
-            if (c != column && c != size && c != unitColumn && figures > others) {
+            // Under the name of a size what is no figure is an error, not another kind of column.
+            boolean named = SizeScale.isLabel(TableContext.label(headings().cell(c)));
+            if (c != column && c != size && c != unitColumn && (named || figures > others)) {
                 found.add(c);
             }
         }
@@ -162,7 +164,7 @@ final class PointsDown {
             }
             tell(point);
             for (Column c : columns) {
-                context.value(point.row, c.at, c.size, point.match, List.of(point.unit, c.unit))
+                context.value(point.row, c.at, c.size, point.match, List.of(point.unit, c.unit, ofHeading()))
                         .ifPresent(value -> content.of(c.size).put(measure, value));
             }
         }
@@ -190,11 +192,32 @@ final class PointsDown {
             taken.add(label);
             columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
         }
+        tellUnused();
         if (columns.isEmpty()) {
             throw new ForeignInputException(
                     context.file(), headings().line(), "no column of this heading is a size with figures under it");
         }
         return columns;
+    }
+
+    private void tellUnused() {
+        List<Integer> figures = figureColumns();
+        for (int c = 0; c < headings().cells().size(); c++) {
+            String heading = headings().cell(c);
+            if (c != column && c != unitColumn && !figures.contains(c) && !TableContext.isNoSize(heading)) {
+                context.traces()
+                        .leftOut(
+                                headings().line(),
+                                Trace.FILE,
+                                "column \u201c" + ForeignInputException.shown(heading)
+                                        + "\u201d holds too few figures to be a size");
+            }
+        }
+    }
+
+    /** A unit beside the words over the points of measure. */
+    private Optional<Unit> ofHeading() {
+        return UnitWords.within(headings().cell(column));
     }
 
     /** A row of units between the headings and the first point. */
@@ -249,7 +272,8 @@ final class PointsDown {
             if (told.add(point.match.measure())) {
                 tell(point);
             }
-            Optional<Double> value = context.value(point.row, values, size, point.match, List.of(point.unit, unit));
+            Optional<Double> value =
+                    context.value(point.row, values, size, point.match, List.of(point.unit, unit, ofHeading()));
             Map<Measure, Double> of = content.of(size);
             if (value.isPresent() && of.putIfAbsent(point.match.measure(), value.get()) != null) {
                 throw new ForeignInputException(

@@ -95,18 +95,20 @@ final class SleeveFigures {
             how.add("length from the apex straight down to the hem");
             return apex.y() - below.get();
         }
-        Optional<Point> elbow = elbow(shape, marks, Math.max(front.y(), back.y()));
+        boolean toRight = middle.x() > 0;
+        Optional<Point> elbow = elbow(shape, marks, Math.max(front.y(), back.y()), toRight ? -1 : 1);
         if (elbow.isPresent()) {
             Point hinge = elbow.get();
             double half = 0.0 - hinge.x();
-            Point to = middle.minus(hinge);
+            Point hemCentre = toRight ? middle.mirrored() : middle;
+            Point to = hemCentre.minus(hinge);
             double reach = to.norm();
             double heading = 0.0 - Math.atan2(to.y(), to.x());
             double angle = heading - Math.acos(Math.max(-1, Math.min(1, half / reach)));
             Point centre = hinge.plus(new Point(Math.cos(angle), 0.0 - Math.sin(angle)).times(half));
             Point joint = new Point(0, hinge.y());
             how.add("turned at the elbow: length down to the elbow line and on along the turned centre line");
-            return apex.distanceTo(joint) + joint.distanceTo(centre) + centre.distanceTo(middle);
+            return apex.distanceTo(joint) + joint.distanceTo(centre) + centre.distanceTo(hemCentre);
         }
         if (below.isPresent() && Math.abs(middle.x()) <= 0.1 * shape.bicep()) {
             how.add("length from the apex straight down to the hem, which does not lie evenly below it");
@@ -116,16 +118,26 @@ final class SleeveFigures {
         return apex.distanceTo(middle);
     }
 
-    /** The front end of the elbow line: a nearly level line between bicep line and hem that begins on the front seam. */
-    private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem) {
+    /**
+     * The end of the elbow line on the side that the sleeve is turned to: of a nearly level line between bicep line and hem that begins on that seam.
+     *
+     * @param sign 1 for the left side, -1 for the right one, then mirrored to the left
+     */
+    private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem, double sign) {
         for (Line mark : marks) {
             Point a = shape.placing().at(mark.start().x(), mark.start().y());
             Point b = shape.placing().at(mark.end().x(), mark.end().y());
-            Point left = a.x() < b.x() ? a : b;
-            Point right = a.x() < b.x() ? b : a;
-            boolean level = Math.abs(a.y() - b.y()) <= SLANT * (right.x() - left.x()) && right.x() - left.x() > 20;
-            if (level && left.x() < 0 && left.y() < -20 && left.y() > hem + 20 && distance(left, shape.lower()) <= 1) {
-                return Optional.of(left);
+            boolean first = sign * a.x() < sign * b.x();
+            Point near = first ? a : b;
+            Point far = first ? b : a;
+            double across = Math.abs(far.x() - near.x());
+            boolean level = across > 20 && Math.abs(a.y() - b.y()) <= SLANT * across;
+            if (level
+                    && sign * near.x() < 0
+                    && near.y() < -20
+                    && near.y() > hem + 20
+                    && distance(near, shape.lower()) <= 1) {
+                return Optional.of(new Point(sign * near.x(), near.y()));
             }
         }
         return Optional.empty();

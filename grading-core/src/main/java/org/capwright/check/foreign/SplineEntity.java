@@ -16,6 +16,9 @@ final class SplineEntity {
     private final double[] y;
     private final double[] weights;
     private final Placing placing;
+    private final double[] px;
+    private final double[] py;
+    private final double[] pw;
 
     private SplineEntity(int degree, double[] knots, double[] x, double[] y, double[] weights, Placing placing) {
         this.degree = degree;
@@ -24,11 +27,15 @@ final class SplineEntity {
         this.y = y;
         this.weights = weights;
         this.placing = placing;
+        this.px = new double[degree + 1];
+        this.py = new double[degree + 1];
+        this.pw = new double[degree + 1];
     }
 
-    static List<Point> flattened(DxfEntity entity, Placing placing, int most) throws ForeignInputException {
+    static List<Point> flattened(DxfEntity entity, Placing placing, Flattening.Budget budget)
+            throws ForeignInputException {
         SplineEntity spline = of(entity, placing);
-        return Flattening.of(spline::at, spline.breaks(), most);
+        return Flattening.of(spline::at, spline.breaks(), budget);
     }
 
     private static SplineEntity of(DxfEntity entity, Placing placing) throws ForeignInputException {
@@ -108,9 +115,6 @@ final class SplineEntity {
         while (span > degree && knots[span] == knots[span + 1]) {
             span--;
         }
-        double[] px = new double[degree + 1];
-        double[] py = new double[degree + 1];
-        double[] pw = new double[degree + 1];
         for (int j = 0; j <= degree; j++) {
             double weight = weights[span - degree + j];
             px[j] = x[span - degree + j] * weight;

@@ -74,7 +74,11 @@ record TableContext(
 
     /** Whether a heading cannot be that of a size. */
     static boolean isNoSize(String heading) {
-        String name = PointNames.normal(UnitWords.without(heading));
+        String bare = UnitWords.without(heading);
+        if (SizeScale.named(bare).filter(SizeScale::isLabel).isPresent()) {
+            return false;
+        }
+        String name = PointNames.normal(bare);
         return name.isEmpty() || NO_SIZE.matcher(name).matches() || heading.length() > 40;
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +13,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Measure;
 import org.capwright.check.Severity;
@@ -32,7 +35,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OwnFilesTest {
 
     private static final double CLOSE = 0.05;
-    private static final int STYLES = 500;
+    /** {@code -Dcapwright.foreignStyles=500} tries more. */
+    private static final int STYLES = Integer.getInteger("capwright.foreignStyles", 150);
 
     static LongStream seeds() {
         return LongStream.range(0, STYLES);
@@ -151,6 +155,44 @@ class OwnFilesTest {
                     read.traces().stream()
                             .anyMatch(t -> t.subject().equals("40") && t.words().contains("fold")),
                     () -> read.traces().toString());
+        }
+    }
+
+    @Test
+    void aMirroredInsertIsFoundByTheChecks() throws ForeignInputException {
+        int mirrored = 0;
+        for (long seed = 0; mirrored < 5; seed += 2) {
+            PatternSet set = TestPatterns.random(seed, 5);
+            CheckedGrade truth = CheckedGrade.of(set.run());
+            double[] differences = IntStream.range(0, 5)
+                    .mapToDouble(i -> truth.value(i, Measure.FRONT_WIDTH).orElseThrow()
+                            - truth.value(i, Measure.BACK_WIDTH).orElseThrow())
+                    .toArray();
+            double least = Arrays.stream(differences).min().orElseThrow();
+            double most = Arrays.stream(differences).max().orElseThrow();
+            // Halves whose difference changes its sign within the run show no side.
+            if (least * most <= 0
+                    || Math.abs(least + most) < 20
+                    || Math.abs(most - least) > Math.abs(most + least) / 4) {
+                continue;
+            }
+            mirrored++;
+            String text = new String(DxfExport.blocks(set), StandardCharsets.US_ASCII);
+            String insert = "  0\r\nINSERT\r\n  8\r\n1\r\n  2\r\nUNDER-SLEEVE-40\r\n";
+            assertTrue(text.contains(insert), "seed " + seed);
+            ForeignGrade read =
+                    outlines(text.replace(insert, insert + " 41\r\n-1.0\r\n").getBytes(StandardCharsets.US_ASCII));
+            assertEquals(
+                    truth.value(2, Measure.LENGTH).orElseThrow(),
+                    read.grade().value(2, Measure.LENGTH).orElseThrow(),
+                    CLOSE,
+                    "seed " + seed);
+            List<Finding> found = GradeChecks.run(read.grade(), Thresholds.usual());
+            assertTrue(
+                    found.stream()
+                            .anyMatch(f -> f.code().equals("mirrored-piece")
+                                    && f.sizes().equals(List.of("40"))),
+                    "seed " + seed + ": " + found);
         }
     }
 }
