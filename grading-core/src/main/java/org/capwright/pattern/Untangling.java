@@ -1,7 +1,11 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.capwright.geometry.Point;
@@ -44,16 +48,32 @@ final class Untangling {
         }
         List<Point> points = Outline.points(whole.getExteriorRing().getCoordinates());
         if (area(points) < 0) {
-            java.util.Collections.reverse(points);
+            Collections.reverse(points);
         }
-        Set<Point> known = new java.util.HashSet<>(raw);
-        Set<Point> turns = new java.util.HashSet<>(corners);
+        startAsDrawn(points, raw);
+        Set<Point> known = new HashSet<>(raw);
+        Set<Point> turns = new HashSet<>(corners);
         for (Point point : points) {
             if (!known.contains(point)) {
                 turns.add(point); // where the raw line crossed itself
             }
         }
         return Optional.of(indexed(points, turns));
+    }
+
+    /** Turns the line so that it begins at the first raw point that it kept: the library begins where the addresses of its objects happen to lead it. */
+    private static void startAsDrawn(List<Point> points, List<Point> raw) {
+        Map<Point, Integer> places = new HashMap<>();
+        for (int i = 0; i < points.size(); i++) {
+            places.putIfAbsent(points.get(i), i);
+        }
+        for (Point point : raw) {
+            Integer place = places.get(point);
+            if (place != null) {
+                Collections.rotate(points, -place);
+                return;
+            }
+        }
     }
 
     private static CutLine indexed(List<Point> points, Set<Point> corners) {
