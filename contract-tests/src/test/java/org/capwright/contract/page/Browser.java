@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.contract.RunningService;
@@ -21,8 +22,11 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 
-/** Debian's Chromium with a profile of its own, on the page of the running service. A missing browser fails the tests: test.sh installs it. */
+/** Debian's Chromium with a profile of its own for these tests, on the page of the running service. A missing browser fails the tests: test.sh installs it. */
 final class Browser implements AutoCloseable {
+
+    /** One browser for each kind of screen; tests run one after another. */
+    private static final Map<Screen, Browser> RUNNING = new EnumMap<>(Screen.class);
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -30,7 +34,7 @@ final class Browser implements AutoCloseable {
     private final ChromeDriver driver;
     private final Screen screen;
 
-    private Browser(Screen screen, Map<String, String> media) {
+    private Browser(Screen screen) {
         this.screen = screen;
         try {
             this.profile = Files.createTempDirectory("capwright-browser");
@@ -60,30 +64,38 @@ final class Browser implements AutoCloseable {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", screen.width(), "height", screen.height(), "deviceScaleFactor", 1, "mobile", false));
-        driver.executeCdpCommand(
-                "Emulation.setEmulatedMedia",
-                Map.of(
-                        "features",
-                        media.entrySet().stream()
-                                .map(entry -> Map.of("name", entry.getKey(), "value", entry.getValue()))
-                                .toList()));
+        Runtime.getRuntime().addShutdownHook(new Thread(this::quit));
     }
 
-    /** A fresh browser on the page, with the drawing and the tables there. */
+    /** The page in a browser that has seen nothing of it yet, with the drawing and the tables there. */
     static Browser open(Screen screen) {
         return open(screen, Map.of(), RunningService.address() + "/");
     }
 
-    /** A fresh browser with media features, for example {@code prefers-color-scheme}, at an address. */
+    /** The same with media features, for example {@code prefers-color-scheme}, at an address. */
     static Browser open(Screen screen, Map<String, String> media, String address) {
-        Browser browser = new Browser(screen, media);
-        try {
-            browser.go(address);
-        } catch (RuntimeException | AssertionError e) {
-            browser.close();
-            throw e;
-        }
+        Browser browser = RUNNING.computeIfAbsent(screen, Browser::new);
+        browser.empty();
+        browser.driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "media",
+                        "",
+                        "features",
+                        media.entrySet().stream()
+                                .map(entry -> Map.of("name", entry.getKey(), "value", entry.getValue()))
+                                .toList()));
+        browser.go(address);
         return browser;
+    }
+
+    /** Forgets all that was kept and downloaded: as good as new, and much quicker than starting anew. */
+    private void empty() {
+        driver.get("about:blank");
+        driver.executeCdpCommand(
+                "Storage.clearDataForOrigin", Map.of("origin", RunningService.address(), "storageTypes", "all"));
+        complaints();
+        remove(downloads());
     }
 
     Path downloads() {
@@ -244,10 +256,22 @@ final class Browser implements AutoCloseable {
         }
     }
 
+    /** Ends a test; the browser stays for the next. */
     @Override
     public void close() {
+        driver.get("about:blank");
+    }
+
+    private void quit() {
         driver.quit();
-        try (var files = Files.walk(profile)) {
+        remove(profile);
+    }
+
+    private static void remove(Path folder) {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (var files = Files.walk(folder)) {
             files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
         } catch (IOException | UncheckedIOException e) {
             // The browser may still be removing files of its own; the system's folder for such files is emptied anyway.

@@ -43,7 +43,7 @@ class FilesIT {
             value = {
                 "application/pdf | .pdf | %PDF-",
                 "image/svg+xml | .svg | <?xml",
-                "image/vnd.dxf | .dxf | 999",
+                "image/vnd.dxf | .dxf | 0",
                 "text/csv | .csv | style,",
                 "application/json | .json | {",
                 "application/zip | .zip | PK"
