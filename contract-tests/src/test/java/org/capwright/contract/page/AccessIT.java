@@ -143,6 +143,8 @@ class AccessIT {
             assertFalse(browser.find("#measures").isDisplayed());
             assertTrue(browser.find("#panel-spec table").isDisplayed());
             assertTrue(browser.find("#panel-sewing .order").isDisplayed());
+            assertTrue(browser.find("g.piece[data-piece=overlay-main]").isDisplayed());
+            assertTrue(browser.find("#sheet").getRect().getHeight() > 300, "the drawing has room on paper");
             browser.keep("print");
         }
     }
