@@ -15,5 +15,6 @@ need qpdf qpdf                                               # checks the struct
 need mutool mupdf-tools                                      # checks the operators of PDF
 need chromium chromium                                       # the browser of the page's tests
 need chromedriver chromium-driver
+need node nodejs                                             # runs the JavaScript example
 need_file /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf fonts-dejavu-core
 mvn -B -ntp verify "$@"
