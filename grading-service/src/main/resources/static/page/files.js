@@ -38,6 +38,7 @@ async function pages(blob) {
 
 export class Files {
   #flights = new Map();
+  #rows = new Map();
 
   constructor(page) {
     this.page = page;
@@ -109,9 +110,14 @@ export class Files {
 
   #showKinds(offered) {
     const kinds = KINDS.filter((kind) => offered.has(kind));
-    if (this.shownKinds === kinds.join()) return;
-    this.shownKinds = kinds.join();
-    this.list.replaceChildren(...kinds.map((kind) => this.#kind(kind)));
+    for (const kind of kinds) if (!this.#rows.has(kind)) this.#rows.set(kind, this.#kind(kind));
+    for (const kind of KINDS) {
+      if (!kinds.includes(kind)) this.#rows.get(kind)?.remove();
+      else if (this.#rows.get(kind).parentNode !== this.list) {
+        const next = KINDS.slice(KINDS.indexOf(kind) + 1).map((each) => this.#rows.get(each)).find((row) => row?.parentNode === this.list);
+        this.list.insertBefore(this.#rows.get(kind), next ?? null);
+      }
+    }
   }
 
   #kind(kind) {

@@ -3,7 +3,7 @@
 import { h } from "./dom.js";
 import { gradeName } from "./problems.js";
 import { number, show } from "./units.js";
-import { count, find, say } from "./words.js";
+import { count, find, pointName, say } from "./words.js";
 
 const ORDER = ["stop", "caution", "info"];
 const SIGNS = { stop: "!", caution: "?", info: "i" };
@@ -82,7 +82,7 @@ export class Findings {
   /** What a finding is about, by the name in the spec table or of the field. */
   #dimension(code) {
     const row = this.page.answer.specTable.rows.find((each) => each.code === code);
-    if (row) return row.name;
+    if (row) return pointName(row).name;
     return code === "pleats" ? find("groups").pleats : gradeName(code);
   }
 

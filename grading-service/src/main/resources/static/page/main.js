@@ -235,13 +235,14 @@ class Page {
     const key = event.key.toLowerCase();
     if (key !== "z" && key !== "y") return;
     event.preventDefault();
-    if (document.activeElement instanceof HTMLInputElement) document.activeElement.removeAttribute("data-own");
+    document.activeElement?.removeAttribute("data-own");
     if (key === "y" || event.shiftKey) this.store.redo();
     else this.store.undo();
   }
 
   /** Puts another style in the place of this one; it can be undone. */
   replace(style) {
+    document.activeElement?.removeAttribute("data-own");
     this.store.change("", (each) => {
       for (const name of Object.keys(each)) delete each[name];
       Object.assign(each, style);

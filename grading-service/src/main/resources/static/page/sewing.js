@@ -80,7 +80,7 @@ export class Sewing {
       ...(base.pleats
         ? [
             h("h2", null, say("sewing.pleats", { size: base.label })),
-            h("div", { class: "folded-view" }, folded(base.pleats, unit)),
+            h("div", { class: "folded-view", tabindex: "0", role: "group", "aria-label": say("sewing.pleats", { size: base.label }) }, folded(base.pleats, unit)),
             h(
               "details",
               null,

@@ -2,7 +2,7 @@
 
 import { h } from "./dom.js";
 import { number, show, signed } from "./units.js";
-import { say } from "./words.js";
+import { pointName, say } from "./words.js";
 
 export class Spec {
   #growth = false;
@@ -86,9 +86,10 @@ export class Spec {
             "data-code": row.code,
             "aria-pressed": String(lit),
             title: row.definition,
+            lang: pointName(row).lang,
             onclick: () => this.page.lightCode(lit ? "" : row.code),
           },
-          row.name,
+          pointName(row).name,
         ),
       ),
       cells.map((text, i) => h("td", { class: !this.#growth && table.sizes[i] === table.baseSize ? "base" : "" }, text)),

@@ -1,0 +1,197 @@
+package org.capwright.contract.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.RestAssured;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.capwright.contract.RunningService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.openqa.selenium.Keys;
+
+/** Who can use the page, and what the page is allowed. */
+class AccessIT {
+
+    private static final String[] TABS = {"measures", "spec", "jumps", "findings", "sewing", "files"};
+
+    /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
+    private static final String AXE = "const done = arguments[arguments.length - 1];"
+            + "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
+            + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': '"
+            + " + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+
+    private static String axe() {
+        try (InputStream in = AccessIT.class.getResourceAsStream("/axe.min.js")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"DESKTOP,light", "DESKTOP,dark", "PHONE,light", "PHONE,dark"})
+    void axeFindsNoViolationInAnyView(Screen screen, String scheme) {
+        try (Browser browser =
+                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
+            browser.run(axe());
+            for (String tab : TABS) {
+                browser.show(tab);
+                browser.run("for (const details of document.querySelectorAll('details')) details.open = true;");
+                assertEquals(List.of(), browser.runAsync(AXE), tab);
+                browser.run("document.querySelector('.layers').open = false;");
+                browser.keep(tab + "-" + scheme);
+            }
+            browser.type("f-sleeve-capHeight", "60");
+            browser.await("an error", "return document.querySelector('.problems').textContent !== '';");
+            assertEquals(List.of(), browser.runAsync(AXE), "with an error");
+        }
+    }
+
+    /** The check must be able to fail. */
+    @Test
+    void axeNoticesAnInputWithoutAName() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.run(axe());
+            browser.run("document.querySelector('#panel-spec').append(document.createElement('input'));");
+            assertTrue(browser.runAsync(AXE).toString().contains("label"));
+        }
+    }
+
+    /** WCAG 2.2, success criterion 2.5.8: targets of at least 24 by 24 CSS pixels, those within a line of text excepted. */
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void everythingToPressIsLargeEnough(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            for (String tab : TABS) {
+                browser.show(tab);
+                Object small = browser.run(
+                        "return [...document.querySelectorAll('button, select, summary, input:not([type=radio]):not([type=checkbox])')]"
+                                + ".filter(each => each.checkVisibility() && !each.closest('.unseen') && !each.classList.contains('unseen'))"
+                                + ".filter(each => { const box = each.getBoundingClientRect(); return box.width < 24 || box.height < 24; })"
+                                + ".map(each => each.outerHTML.slice(0, 100));");
+                assertEquals(List.of(), small, tab);
+            }
+        }
+    }
+
+    @Test
+    void isWorkedByKeyboardAlone() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.actions().sendKeys(Keys.TAB).perform();
+            assertEquals("Skip to the drawing", browser.run("return document.activeElement.textContent;"));
+            browser.actions().sendKeys(Keys.ENTER).perform();
+            assertEquals("sheet", browser.run("return document.activeElement.id;"));
+            boolean files = false;
+            for (int i = 0; i < 40 && !files; i++) {
+                browser.actions().sendKeys(Keys.TAB).perform();
+                files = "files".equals(browser.run("return document.activeElement.dataset.tab ?? '';"));
+            }
+            assertTrue(files, "the files come into reach");
+            browser.actions().sendKeys(Keys.ENTER).perform();
+            assertTrue(browser.find("#panel-files").isDisplayed());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void speaksFrench(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            browser.choose("language", "fr");
+            browser.show("measures");
+            assertEquals("fr", browser.find("html").getDomAttribute("lang"));
+            assertEquals("13,5", browser.value("#f-sleeve-capHeight"));
+            browser.type("f-sleeve-capHeight", "13,8");
+            assertEquals("13,8", browser.spec("capHeight", "40"));
+            browser.keep("french");
+            browser.run(axe());
+            assertEquals(List.of(), browser.runAsync(AXE));
+            browser.reload();
+            assertEquals("fr", browser.find("html").getDomAttribute("lang"));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void bothLanguagesHaveTheSameWords(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            assertEquals(
+                    List.of(),
+                    browser.runAsync(
+                            "const done = arguments[arguments.length - 1];"
+                                    + "const keys = (object, at) => Object.entries(object).flatMap(([key, value]) =>"
+                                    + " value && typeof value === 'object' ? keys(value, at + '>' + key) : [at + '>' + key]);"
+                                    + "Promise.all([import('/page/texts/en.js'), import('/page/texts/fr.js')]).then(([en, fr]) => {"
+                                    + " const a = keys(en.default, ''), b = keys(fr.default, '');"
+                                    + " done([...a.filter(key => !b.includes(key)), ...b.filter(key => !a.includes(key))]); });"));
+        }
+    }
+
+    /** On paper there are the drawing and the tables, without anything to press. */
+    @Test
+    void printsDrawingAndTables() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.media("print");
+            assertFalse(browser.find(".tabs").isDisplayed());
+            assertFalse(browser.find("#measures").isDisplayed());
+            assertTrue(browser.find("#panel-spec table").isDisplayed());
+            assertTrue(browser.find("#panel-sewing .order").isDisplayed());
+            assertTrue(browser.find("g.piece[data-piece=overlay-main]").isDisplayed());
+            assertTrue(browser.find("#sheet").getRect().getHeight() > 300, "the drawing has room on paper");
+            browser.keep("print");
+        }
+    }
+
+    @Test
+    void keepsToItsOwnServerAndToItsPolicy() {
+        String policy = RestAssured.get(RunningService.address() + "/").header("Content-Security-Policy");
+        assertTrue(policy.startsWith("default-src 'none'; script-src 'self'; style-src 'self';"), policy);
+        assertFalse(policy.contains("unsafe"), policy);
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            for (String tab : TABS) {
+                browser.show(tab);
+            }
+            browser.input("f-sleeve-bicep").sendKeys(Keys.ARROW_UP);
+            browser.settle();
+            assertEquals(List.of(), browser.complaints());
+            assertEquals(
+                    List.of(),
+                    browser.run("return performance.getEntriesByType('resource').map(entry => entry.name)"
+                            + ".filter(name => !name.startsWith(location.origin) && !name.startsWith('blob:'));"));
+            Object refused = browser.runAsync("const done = arguments[arguments.length - 1];"
+                    + "document.addEventListener('securitypolicyviolation', event => done(event.effectiveDirective));"
+                    + "const element = document.createElement('div'); element.setAttribute('style', 'color: red');"
+                    + "document.body.append(element);");
+            assertEquals("style-src-attr", refused, "the policy is really in force");
+        }
+    }
+
+    /** The page of the API's description works under its own policy. */
+    @Test
+    void theDescriptionOfTheInterfaceIsShown() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.complaints();
+            browser.visit(RunningService.address() + "/swagger-ui/index.html");
+            browser.await("the description", "return !!document.querySelector('.opblock');");
+            assertEquals(List.of(), browser.complaints());
+        }
+    }
+
+    /** What is sent for the first view, compressed. */
+    @Test
+    void firstLoadIsBelow300Kilobytes() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            Number bytes = (Number) browser.run(
+                    "return [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]"
+                            + ".reduce((sum, entry) => sum + entry.encodedBodySize, 0);");
+            assertTrue(bytes.doubleValue() > 1_000 && bytes.doubleValue() < 300_000, bytes + " bytes");
+        }
+    }
+}

@@ -1,0 +1,280 @@
+package org.capwright.contract.page;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.contract.RunningService;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogType;
+
+/** Debian's Chromium with a profile of its own for these tests, on the page of the running service. A missing browser fails the tests: test.sh installs it. */
+final class Browser implements AutoCloseable {
+
+    /** One browser for each kind of screen; tests run one after another. */
+    private static final Map<Screen, Browser> RUNNING = new EnumMap<>(Screen.class);
+
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    private final Path profile;
+    private final ChromeDriver driver;
+    private final Screen screen;
+
+    private Browser(Screen screen) {
+        this.screen = screen;
+        try {
+            this.profile = Files.createTempDirectory("capwright-browser");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary("/usr/bin/chromium");
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--lang=en",
+                "--user-data-dir=" + profile.resolve("profile"));
+        options.setExperimentalOption(
+                "prefs",
+                Map.of("download.default_directory", downloads().toString(), "download.prompt_for_download", false));
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File("/usr/bin/chromedriver"))
+                .build();
+        this.driver = new ChromeDriver(service, options);
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", screen.width(), "height", screen.height(), "deviceScaleFactor", 1, "mobile", false));
+        Runtime.getRuntime().addShutdownHook(new Thread(this::quit));
+    }
+
+    /** The page in a browser that has seen nothing of it yet, with the drawing and the tables there. */
+    static Browser open(Screen screen) {
+        return open(screen, Map.of(), RunningService.address() + "/");
+    }
+
+    /** The same with media features, for example {@code prefers-color-scheme}, at an address. */
+    static Browser open(Screen screen, Map<String, String> media, String address) {
+        Browser browser = RUNNING.computeIfAbsent(screen, Browser::new);
+        browser.empty();
+        browser.driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of(
+                        "media",
+                        "",
+                        "features",
+                        media.entrySet().stream()
+                                .map(entry -> Map.of("name", entry.getKey(), "value", entry.getValue()))
+                                .toList()));
+        browser.go(address);
+        return browser;
+    }
+
+    /** Forgets all that was kept and downloaded: as good as new, and much quicker than starting anew. */
+    private void empty() {
+        driver.get("about:blank");
+        driver.executeCdpCommand(
+                "Storage.clearDataForOrigin", Map.of("origin", RunningService.address(), "storageTypes", "all"));
+        complaints();
+        remove(downloads());
+    }
+
+    Path downloads() {
+        return profile.resolve("downloads");
+    }
+
+    void go(String address) {
+        driver.get(address);
+        settle();
+    }
+
+    /** Goes to an address that is not the page. */
+    void visit(String address) {
+        driver.get(address);
+    }
+
+    /** Takes on another medium, for example {@code print}. */
+    void media(String medium) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
+    }
+
+    void reload() {
+        driver.navigate().refresh();
+        settle();
+    }
+
+    /** Waits until drawing and tables show what was asked for last. */
+    void settle() {
+        await(
+                "the page to settle",
+                "const page = document.getElementById('page');"
+                        + "return !!page && !page.classList.contains('busy') && !!document.querySelector('.cloth svg')"
+                        + " && !!document.querySelector('#panel-spec tbody tr');");
+    }
+
+    /** Waits until a script returns true. */
+    void await(String what, String script, Object... arguments) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (!Boolean.TRUE.equals(run(script, arguments))) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("waited in vain for " + what + "; the browser says " + complaints());
+            }
+            pause();
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(25);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    Object run(String script, Object... arguments) {
+        return ((JavascriptExecutor) driver).executeScript(script, arguments);
+    }
+
+    Object runAsync(String script) {
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
+        return ((JavascriptExecutor) driver).executeAsyncScript(script);
+    }
+
+    WebElement find(String selector) {
+        return driver.findElement(By.cssSelector(selector));
+    }
+
+    List<WebElement> all(String selector) {
+        return driver.findElements(By.cssSelector(selector));
+    }
+
+    String text(String selector) {
+        return find(selector).getText();
+    }
+
+    String value(String selector) {
+        return find(selector).getDomProperty("value");
+    }
+
+    String address() {
+        return driver.getCurrentUrl();
+    }
+
+    Actions actions() {
+        return new Actions(driver);
+    }
+
+    /** Shows a view; on the phone the measures are one of them. */
+    void show(String tab) {
+        if (tab.equals("measures") && screen == Screen.DESKTOP) {
+            return;
+        }
+        click(".tab[data-tab=" + tab + "]");
+    }
+
+    /** Opens the group of measures that holds an input, and goes to it by keyboard focus. */
+    WebElement input(String id) {
+        show("measures");
+        run("document.getElementById(arguments[0]).closest('details').open = true;", id);
+        WebElement input = find("#" + id);
+        run("arguments[0].scrollIntoView({block: 'end'}); arguments[0].focus({preventScroll: true});", input);
+        return input;
+    }
+
+    /** Replaces what stands in an input, key by key, and waits for the answer. */
+    void type(String id, String text) {
+        WebElement input = input(id);
+        input.sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+        settle();
+    }
+
+    void click(String selector) {
+        WebElement element = find(selector);
+        run("arguments[0].scrollIntoView({block: 'center'});", element);
+        element.click();
+    }
+
+    void choose(String selectId, String value) {
+        new org.openqa.selenium.support.ui.Select(find("#" + selectId)).selectByValue(value);
+        settle();
+    }
+
+    /** A figure of the spec table. */
+    String spec(String code, String size) {
+        return (String) run(
+                "const heads = [...document.querySelectorAll('#panel-spec thead th')].map(th => th.textContent);"
+                        + "const row = document.querySelector('#panel-spec [data-code=' + arguments[0] + ']').closest('tr');"
+                        + "return row.children[heads.indexOf(arguments[1])].textContent;",
+                code,
+                size);
+    }
+
+    /** The path of the cut line of a piece in a size. */
+    String cutLine(String piece, String size) {
+        return (String) run(
+                "return document.querySelector('g.piece[data-piece=' + arguments[0] + '] g.size[data-size=\"' + arguments[1] + '\"] > path.cut')"
+                        + ".getAttribute('d');",
+                piece,
+                size);
+    }
+
+    /** What the browser complains about in its console: errors of scripts, refusals by the security policy. */
+    List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(entry -> entry.getLevel() + " " + entry.getMessage())
+                .toList();
+    }
+
+    /** Keeps a picture of what is seen. */
+    void keep(String name) {
+        try {
+            Path folder = RunningService.root().resolve("contract-tests/target/screens");
+            Files.createDirectories(folder);
+            Files.write(folder.resolve(name + "-" + screen + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Ends a test; the browser stays for the next. */
+    @Override
+    public void close() {
+        driver.get("about:blank");
+    }
+
+    private void quit() {
+        driver.quit();
+        remove(profile);
+    }
+
+    private static void remove(Path folder) {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (var files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+        } catch (IOException | UncheckedIOException e) {
+            // The browser may still be removing files of its own; the system's folder for such files is emptied anyway.
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.capwright.contract.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.path.json.JsonPath;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.capwright.contract.RunningService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Files taken away, and styles saved, opened and kept. */
+class FilesIT {
+
+    private static byte[] downloaded(Browser browser, String end) throws IOException {
+        long until = System.nanoTime() + 60_000_000_000L;
+        while (System.nanoTime() < until) {
+            if (Files.isDirectory(browser.downloads())) {
+                try (var files = Files.list(browser.downloads())) {
+                    List<Path> found =
+                            files.filter(file -> file.toString().endsWith(end)).toList();
+                    if (!found.isEmpty()) {
+                        return Files.readAllBytes(found.get(0));
+                    }
+                }
+            }
+            Thread.onSpinWait();
+        }
+        throw new AssertionError("no file " + end + " came");
+    }
+
+    /** First bytes: of PDF ISO 32000-1, of ZIP the local file header of its application note. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "application/pdf | .pdf | %PDF-",
+                "image/svg+xml | .svg | <?xml",
+                "image/vnd.dxf | .dxf | 0",
+                "text/csv | .csv | style,",
+                "application/json | .json | {",
+                "application/zip | .zip | PK"
+            })
+    void takesAwayEveryKindOfFile(String kind, String end, String start) throws IOException {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("files");
+            browser.click("[data-kind='" + kind + "']");
+            String file = new String(downloaded(browser, end), StandardCharsets.ISO_8859_1);
+            assertTrue(file.stripLeading().startsWith(start), file.substring(0, 40));
+            browser.await(
+                    "the state",
+                    "return document.querySelector('[data-kind=\"" + kind
+                            + "\"]').parentNode.querySelector('.file-state').textContent.includes('" + end + "');");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void printsOnThePaperChosen(Screen screen) throws IOException {
+        try (Browser browser = Browser.open(screen)) {
+            browser.show("files");
+            browser.choose("paper", "letter");
+            browser.choose("printed", "base");
+            browser.click("[data-kind='application/pdf']");
+            String pdf = new String(downloaded(browser, ".pdf"), StandardCharsets.ISO_8859_1);
+            assertTrue(pdf.contains("612"), "a letter sheet is 612 points wide");
+            browser.keep("files");
+        }
+    }
+
+    @Test
+    void savesAStyleThatIsTheBodyOfTheRequestAndOpensItAgain(@TempDir Path folder) throws IOException {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.type("f-overlay-rise", "10.5");
+            browser.show("files");
+            browser.click("#file-save");
+            byte[] saved = downloaded(browser, ".json");
+            JsonPath style = JsonPath.from(new String(saved, StandardCharsets.UTF_8));
+            assertEquals(10.5f, style.getFloat("overlay.rise"));
+            io.restassured.RestAssured.given()
+                    .contentType("application/json")
+                    .accept("text/csv")
+                    .body(saved)
+                    .post(RunningService.address() + "/v1/size-runs")
+                    .then()
+                    .statusCode(200);
+            Path file = folder.resolve("mine.json");
+            Files.write(file, saved);
+            browser.type("f-overlay-rise", "13");
+            browser.find("#open-style").sendKeys(file.toString());
+            browser.await("the style", "return document.getElementById('f-overlay-rise').value === '10.5';");
+        }
+    }
+
+    /** The forms that the interface takes besides the page's own: inches as text, one allowance for all, a null. */
+    @Test
+    void opensAStyleWrittenByHand(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("hand.json");
+        Files.writeString(file, """
+                {"units":"in","baseSize":12,"sizes":["10","12","14"],
+                 "sleeve":{"bicep":"14 1/4","capHeight":"5 1/4","armhole":"17 3/4","length":"23 5/8"},
+                 "underSleeve":{"wrist":"8 1/2"},"sizeTable":null,
+                 "grade":{"bicep":"1/2","capHeight":"1/8","armhole":"1/2"},"seamAllowance":"5/8"}
+                """);
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.find("#open-style").sendKeys(file.toString());
+            browser.await("the style", "return document.getElementById('f-sleeve-bicep').value === '14 1/4';");
+            browser.settle();
+            assertEquals("14 1/4", browser.spec("bicep", "12"));
+            assertEquals("5/8", browser.value("#f-seamAllowance-hem"));
+        }
+    }
+
+    @Test
+    void saysThatAFileIsNoStyle(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("list.json");
+        Files.writeString(file, "[1, 2]");
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("files");
+            browser.find("#open-style").sendKeys(file.toString());
+            browser.await(
+                    "words", "return document.querySelector('.says').textContent.includes('list.json is no style');");
+        }
+    }
+
+    @Test
+    void keepsAStyleInTheBrowser() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.type("f-overlay-rise", "9");
+            browser.show("files");
+            browser.click("#file-keep");
+            browser.type("f-overlay-rise", "13");
+            browser.show("files");
+            browser.click(".kept-list .link");
+            browser.await("the style", "return document.getElementById('f-overlay-rise').value === '9';");
+            browser.click(".kept-list .square");
+            assertTrue(browser.all(".kept-list li").isEmpty());
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.capwright.contract.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Files;
+import java.util.List;
+import org.capwright.contract.RunningService;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+
+/** Measures, without judging, how long a change takes until it is on the screen; kept beside the pictures. */
+class SpeedIT {
+
+    @Test
+    void writesDownHowLongAChangeTakes() throws Exception {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            var input = browser.input("f-sleeve-bicep");
+            for (int i = 0; i < 40; i++) {
+                input.sendKeys(i % 2 == 0 ? Keys.ARROW_UP : Keys.ARROW_DOWN);
+                browser.settle();
+            }
+            @SuppressWarnings("unchecked")
+            List<Number> all = (List<Number>) browser.run(
+                    "return performance.getEntriesByName('change-on-screen').slice(1).map(entry => entry.duration);");
+            assertEquals(40, all.size());
+            double median =
+                    all.stream().mapToDouble(Number::doubleValue).sorted().toArray()[20];
+            var folder = RunningService.root().resolve("contract-tests/target/screens");
+            Files.createDirectories(folder);
+            Files.writeString(
+                    folder.resolve("change-on-screen.txt"), "median of 40 changes, ms: " + Math.round(median) + "\n");
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The page as a person uses it, in a real browser. */
+package org.capwright.contract.page;
