@@ -24,10 +24,17 @@ class FilesIT {
         while (System.nanoTime() < until) {
             if (Files.isDirectory(browser.downloads())) {
                 try (var files = Files.list(browser.downloads())) {
-                    List<Path> found =
-                            files.filter(file -> file.toString().endsWith(end)).toList();
-                    if (!found.isEmpty()) {
-                        return Files.readAllBytes(found.get(0));
+                    List<Path> all = files.toList();
+                    // The browser first makes an empty file of the name, and puts the whole one in its place at the
+                    // end.
+                    boolean whole =
+                            all.stream().noneMatch(file -> file.toString().endsWith(".crdownload"));
+                    List<Path> found = all.stream()
+                            .filter(file -> whole && file.toString().endsWith(end))
+                            .toList();
+                    byte[] bytes = found.isEmpty() ? new byte[0] : Files.readAllBytes(found.get(0));
+                    if (bytes.length > 0) {
+                        return bytes;
                     }
                 }
             }
