@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.pleat.AttachSpan;
+import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
@@ -127,6 +128,14 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         return new PleatPlan(plan.kind(), plan.direction(), sizing, plan.flatZoneFront(), plan.flatZoneBack());
     }
 
+    /** A target of pleats takes the depth of this size, which may be graded. */
+    private static FullnessTarget graded(FullnessTarget target, Dimensions dimensions) {
+        OptionalDouble depth = dimensions.find(Dimension.PLEAT_DEPTH);
+        return target instanceof FullnessTarget.Pleats pleats && depth.isPresent()
+                ? new FullnessTarget.Pleats(pleats.kind(), pleats.count(), depth.getAsDouble())
+                : target;
+    }
+
     /**
      * The dimensions with the rise that the target of the style asks for.
      *
@@ -146,7 +155,7 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         double join = Math.max(
                 style.join(), turn / RaisedLine.LATEST_TURN); // a join that is too high is reported by the draft
         double rise = TargetFullness.rise(
-                style.target().get(),
+                graded(style.target().get(), dimensions),
                 attachSpan(dimensions, new ArrayList<>()).length(),
                 r -> RaisedLine.over(under.front(), r, join).length()
                         + RaisedLine.over(under.back(), r, join).length(),

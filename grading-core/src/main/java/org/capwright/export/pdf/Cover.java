@@ -30,6 +30,9 @@ final class Cover {
         title(bands);
         squares(bands);
         cuttingList(bands);
+        options.materials()
+                .ifPresent(needs -> bands.addAll(MaterialSheet.bands(
+                        needs, set.run().baseSize().label(), set.title().unit(), width)));
         bands.addAll(SpecSheet.bands(
                 set, width, heading("Spec table, " + set.title().unit().symbol())));
         numbered(bands, "Sewing order", options.sewingOrder());

@@ -60,6 +60,38 @@ public final class PdfExport {
         }
     }
 
+    /**
+     * How many pages a file has, without writing it.
+     *
+     * @param set the pieces in all sizes
+     * @param options as for writing
+     * @return pages with the cover, 1 or more
+     * @throws InvalidMeasuresException as for writing
+     */
+    public static int pages(PatternSet set, PdfOptions options) {
+        PdfExport export = new PdfExport(set, options);
+        Paper paper = options.paper();
+        if (paper instanceof Paper.Roll roll) {
+            CoverFlow flow = coverOn(Paper.A4);
+            Tiling tiling = export.rollTiling(roll, flow, new Cover(set, options, export.blocks, flow.columnWidth()));
+            // The first row holds the cover, pieces or none.
+            int head = 0;
+            for (int column = 0; column < tiling.columns(); column++) {
+                head += tiling.needs(0, column) ? 0 : 1;
+            }
+            return tiling.count() + head;
+        }
+        Paper.Sheets sheets = (Paper.Sheets) paper;
+        Tiling tiling = Tiling.fewest(export.blocks, sheets);
+        CoverFlow flow = coverOn(sheets);
+        Cover cover = new Cover(set, options, export.blocks, flow.columnWidth());
+        return flow.count(cover.bands(Optional.of(new PageMap(tiling, false)))) + tiling.count();
+    }
+
+    private static CoverFlow coverOn(Paper.Sheets paper) {
+        return CoverFlow.within(paper.width() - 2 * Paper.MARGIN, paper.height() - 2 * Paper.MARGIN);
+    }
+
     /** Prints on pages already laid out. */
     static void write(PatternSet set, PdfOptions options, Paper.Sheets paper, Layout layout, OutputStream out)
             throws IOException {
@@ -99,7 +131,7 @@ public final class PdfExport {
     }
 
     private void onSheets(Paper.Sheets paper, Tiling tiling, OutputStream out) throws IOException {
-        CoverFlow flow = CoverFlow.within(paper.width() - 2 * Paper.MARGIN, paper.height() - 2 * Paper.MARGIN);
+        CoverFlow flow = coverOn(paper);
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
         List<Page> pages = new ArrayList<>();
         for (Canvas content : flow.pages(cover.bands(Optional.of(new PageMap(tiling, false))), lettering)) {
@@ -110,17 +142,20 @@ public final class PdfExport {
     }
 
     private void onRoll(Paper.Roll roll, OutputStream out) throws IOException {
-        CoverFlow flow = CoverFlow.within(Paper.A4.width() - 2 * Paper.MARGIN, Paper.A4.height() - 2 * Paper.MARGIN);
+        CoverFlow flow = coverOn(Paper.A4);
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
-        // The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several
-        // pages.
-        Tiling tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.empty())));
-        if (!tiling.single()) {
-            tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.of(new PageMap(tiling, true)))));
-        }
+        Tiling tiling = rollTiling(roll, flow, cover);
         Optional<PageMap> map = tiling.single() ? Optional.empty() : Optional.of(new PageMap(tiling, true));
         List<Canvas> drawn = flow.pages(cover.bands(map), lettering);
         save(tilePages(tiling, drawn, flow), drawn, out);
+    }
+
+    /** The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several pages. */
+    private Tiling rollTiling(Paper.Roll roll, CoverFlow flow, Cover cover) {
+        Tiling tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.empty())));
+        return tiling.single()
+                ? tiling
+                : belowPanels(roll, flow, flow.count(cover.bands(Optional.of(new PageMap(tiling, true)))));
     }
 
     private Tiling belowPanels(Paper.Roll roll, CoverFlow flow, int panels) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.Alignment;
+import org.capwright.pattern.lay.Materials;
 
 /**
  * How a pattern is printed. Guaranteed to be immutable.
@@ -13,6 +14,7 @@ import org.capwright.grade.Alignment;
  * @param alignment the point on which the sizes of a nest lie over one another
  * @param sewingOrder the steps of sewing, in order, without numbers; may be empty
  * @param cautions what to beware of; may be empty
+ * @param materials what to buy, shown on the cover with the lays of the base size; empty where nobody asked
  * @param created the date that the file states; empty for none, so that the same pattern always gives the same bytes
  */
 public record PdfOptions(
@@ -21,6 +23,7 @@ public record PdfOptions(
         Alignment alignment,
         List<String> sewingOrder,
         List<String> cautions,
+        Optional<Materials> materials,
         Optional<Instant> created) {
 
     /**
@@ -31,6 +34,7 @@ public record PdfOptions(
      * @param alignment the point on which the sizes of a nest lie over one another
      * @param sewingOrder the steps of sewing, in order, without numbers; may be empty
      * @param cautions what to beware of; may be empty
+     * @param materials what to buy, shown on the cover with the lays of the base size; empty where nobody asked
      * @param created the date that the file states; empty for none, so that the same pattern always gives the same bytes
      */
     public PdfOptions {
@@ -46,7 +50,14 @@ public record PdfOptions(
      * @return the options
      */
     public static PdfOptions on(Paper paper) {
-        return new PdfOptions(paper, List.of(), Alignment.FOLD_AND_BICEP_LINE, List.of(), List.of(), Optional.empty());
+        return new PdfOptions(
+                paper,
+                List.of(),
+                Alignment.FOLD_AND_BICEP_LINE,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /**
@@ -56,7 +67,7 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withSizes(List<String> labels) {
-        return new PdfOptions(paper, labels, alignment, sewingOrder, cautions, created);
+        return new PdfOptions(paper, labels, alignment, sewingOrder, cautions, materials, created);
     }
 
     /**
@@ -66,7 +77,7 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withAlignment(Alignment point) {
-        return new PdfOptions(paper, sizes, point, sewingOrder, cautions, created);
+        return new PdfOptions(paper, sizes, point, sewingOrder, cautions, materials, created);
     }
 
     /**
@@ -77,7 +88,17 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withSewing(List<String> steps, List<String> warnings) {
-        return new PdfOptions(paper, sizes, alignment, steps, warnings, created);
+        return new PdfOptions(paper, sizes, alignment, steps, warnings, materials, created);
+    }
+
+    /**
+     * These options with what to buy.
+     *
+     * @param needs cloths and trimmings
+     * @return new options
+     */
+    public PdfOptions withMaterials(Materials needs) {
+        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, Optional.of(needs), created);
     }
 
     /**
@@ -87,6 +108,6 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withDate(Instant instant) {
-        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, Optional.of(instant));
+        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, materials, Optional.of(instant));
     }
 }

@@ -139,7 +139,7 @@ final class SleevePicture {
         canvas.close().fillAndDraw();
     }
 
-    private static Ink ink(Material material) {
+    static Ink ink(Material material) {
         return switch (material) {
             case MAIN -> new Ink(0.87, 0.91, 0.95);
             case LINING -> new Ink(0.96, 0.93, 0.87);

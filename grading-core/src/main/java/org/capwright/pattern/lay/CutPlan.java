@@ -42,7 +42,7 @@ final class CutPlan {
         for (PieceToCut cut : pieces) {
             list.add(Shape.of(cut.piece(), fabric.laying()));
         }
-        checkWidth(list);
+        checkShapes(list, fabric);
         for (int i = 0; i < opened.length; i++) {
             opened[i] = -1;
             if (list.get(i).cover == Placement.Cover.HALF_ON_FOLD
@@ -65,14 +65,30 @@ final class CutPlan {
 
     /** A piece away from the fold is cut round on double cloth: it keeps the gap off the fold. */
     double foldMargin() {
+        return foldMargin(fabric);
+    }
+
+    private static double foldMargin(Fabric fabric) {
         return fabric.laying() == Fabric.Laying.FOLDED ? fabric.gap() : 0;
     }
 
-    private void checkWidth(List<Shape> list) {
+    /** Whether every piece fits on the cloth. */
+    static void checkWidth(List<PieceToCut> pieces, Fabric fabric) {
+        checkShapes(
+                pieces.stream()
+                        .map(cut -> Shape.of(cut.piece(), fabric.laying()))
+                        .toList(),
+                fabric);
+    }
+
+    private static void checkShapes(List<Shape> list, Fabric fabric) {
+        if (list.isEmpty()) {
+            return;
+        }
         double needed = 0;
         Piece widest = list.get(0).piece;
         for (Shape shape : list) {
-            double margin = shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin();
+            double margin = shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin(fabric);
             if (shape.width() + margin > needed) {
                 needed = shape.width() + margin;
                 widest = shape.piece;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Quantity;
+import org.capwright.measure.Unit;
 import org.capwright.measure.Violation;
 import org.capwright.pattern.Material;
 
@@ -134,6 +135,23 @@ public record Fabric(
     public double usableWidth() {
         double shrunk = width * (1 - shrinkageCrosswise);
         return laying == Laying.FOLDED ? shrunk / 2 - selvedge : shrunk - 2 * selvedge;
+    }
+
+    /**
+     * What the cloth is, in words.
+     *
+     * @param unit unit of its width
+     * @return for example {@code Main cloth, 140 cm wide, folded lengthwise, without nap}
+     */
+    public String words(Unit unit) {
+        String cloth = switch (material) {
+            case MAIN -> "Main cloth";
+            case LINING -> "Lining";
+            case INTERFACING -> "Interfacing";
+        };
+        return cloth + ", " + unit.format(width) + " " + unit.symbol() + " wide, "
+                + (laying == Laying.FOLDED ? "folded lengthwise" : "open, single layer")
+                + (nap == Nap.WITH ? ", with nap" : ", without nap");
     }
 
     /** The width as bought that leaves a given usable width, rounded up to a thousandth of a millimetre so that it surely does. */

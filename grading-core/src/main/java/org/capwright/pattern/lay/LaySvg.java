@@ -63,7 +63,7 @@ public final class LaySvg {
                 .append(' ')
                 .append(number(height))
                 .append("\" font-family=\"sans-serif\" fill=\"#111\">\n<title>")
-                .append(escaped(heading()))
+                .append(escaped(lay.fabric().words(unit)))
                 .append("</title>\n<rect x=\"")
                 .append(number(-BORDER))
                 .append("\" y=\"0\" width=\"")
@@ -71,7 +71,7 @@ public final class LaySvg {
                 .append("\" height=\"")
                 .append(number(height))
                 .append("\" fill=\"#fff\"/>\n");
-        text(0, 24, 20, "start", heading());
+        text(0, 24, 20, "start", lay.fabric().words(unit));
         text(0, 46, 15, "start", figures());
         cloth();
         Map<Piece, Integer> counts = new HashMap<>();
@@ -80,18 +80,6 @@ public final class LaySvg {
         }
         ruler();
         return svg.append("</svg>\n").toString();
-    }
-
-    private String heading() {
-        Fabric fabric = lay.fabric();
-        return switch (fabric.material()) {
-                    case MAIN -> "Main cloth";
-                    case LINING -> "Lining";
-                    case INTERFACING -> "Interfacing";
-                }
-                + ", " + length(fabric.width()) + " wide, "
-                + (folded() ? "folded lengthwise" : "open, single layer")
-                + (fabric.nap() == Fabric.Nap.WITH ? ", with nap" : ", without nap");
     }
 
     private String figures() {

@@ -93,6 +93,29 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                 trimming(cutting, fixed, trimming).stream().toList());
     }
 
+    /**
+     * Checks, without laying anything, that every piece fits on its cloths.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with
+     * @param order pairs per size; empty for all sizes
+     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     */
+    public static void check(PatternSet set, List<Fabric> fabrics, Map<String, Integer> order) {
+        for (Fabric fabric : fabrics) {
+            List<PieceToCut> pieces = new ArrayList<>();
+            for (List<Piece> size : set.sizes()) {
+                for (Piece piece : size) {
+                    boolean cut = order.isEmpty() || order.getOrDefault(piece.size(), 0) > 0;
+                    if (cut && piece.kind().material() == fabric.material()) {
+                        pieces.add(PieceToCut.onePair(piece));
+                    }
+                }
+            }
+            CutPlan.checkWidth(pieces, fabric);
+        }
+    }
+
     private static void checkSizes(PatternSet set, Map<String, Integer> order) {
         List<String> labels = set.sizes().stream()
                 .filter(pieces -> !pieces.isEmpty())

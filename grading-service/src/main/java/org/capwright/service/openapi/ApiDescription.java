@@ -69,6 +69,7 @@ final class ApiDescription implements OpenApiCustomizer {
         ShapeSchemas.of(CheckShape.REQUEST).forEach(schemas::put);
         List<Class<?>> answers = List.of(
                 SizeRunShape.ANSWER,
+                SizeRunShape.MATERIALS,
                 MeasureShape.ANSWER,
                 CheckShape.ANSWER,
                 org.capwright.service.tables.AnswerTypes.LISTING,
@@ -99,6 +100,8 @@ final class ApiDescription implements OpenApiCustomizer {
     private void describe(String path, PathItem item) {
         if (path.equals("/v1/size-runs")) {
             sizeRuns(item.getPost());
+        } else if (path.equals("/v1/materials")) {
+            materials(item.getPost());
         } else if (path.equals("/v1/made-to-measure")) {
             madeToMeasure(item.getPost());
         } else if (path.equals("/v1/checks")) {
@@ -130,6 +133,29 @@ final class ApiDescription implements OpenApiCustomizer {
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200", drafted("The graded run, in the form that Accept asks for.", SizeRunShape.ANSWER)));
+        bodyErrors(operation);
+    }
+
+    private void materials(Operation operation) {
+        operation.setDescription(
+                "Takes the body of a size run that has materials, and lays the pieces on the cloths it names."
+                        + " Bodies are read up to 256 kB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(REQUEST.name()));
+        json.addExamples(
+                "centimetres", new Example().summary("Cloth for two singers").value(example("example-materials.json")));
+        operation.setRequestBody(
+                new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200",
+                        new ApiResponse()
+                                .description("What to buy, with a picture of every lay.")
+                                .content(new Content()
+                                        .addMediaType(
+                                                "application/json",
+                                                new MediaType()
+                                                        .schema(ShapeSchemas.reference(
+                                                                AnswerSchemas.name(SizeRunShape.MATERIALS)))))));
         bodyErrors(operation);
     }
 

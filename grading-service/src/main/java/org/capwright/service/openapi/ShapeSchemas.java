@@ -127,6 +127,13 @@ final class ShapeSchemas {
             return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
         } else if (kind instanceof Kind.Nested nested) {
             return object(nested.shape());
+        } else if (kind instanceof Kind.NestedList list) {
+            return new ArraySchema().items(object(list.shape())).minItems(1).maxItems(list.most());
+        } else if (kind instanceof Kind.PerSize perSize) {
+            ObjectSchema schema = new ObjectSchema();
+            schema.setMinProperties(1);
+            schema.setAdditionalProperties(kind(perSize.count()));
+            return schema;
         }
         return eitherOf(reference(LENGTH), object(((Kind.LengthOrNested) kind).shape()));
     }

@@ -107,6 +107,21 @@ public sealed interface Kind {
     record Nested(Shape shape) implements Kind {}
 
     /**
+     * A list of objects of one shape.
+     *
+     * @param shape the fields of each
+     * @param most greatest number of objects
+     */
+    record NestedList(Shape shape, int most) implements Kind {}
+
+    /**
+     * An object whose fields are names of sizes, each with a whole number.
+     *
+     * @param count what each number may be
+     */
+    record PerSize(Whole count) implements Kind {}
+
+    /**
      * One length that holds for every field of an object, or the object.
      *
      * @param length the bounds of the single length

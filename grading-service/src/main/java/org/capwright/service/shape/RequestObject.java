@@ -3,6 +3,7 @@ package org.capwright.service.shape;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -245,13 +246,17 @@ public final class RequestObject {
         if (value == null) {
             return Optional.empty();
         }
+        return whole(value, at(field), kind);
+    }
+
+    private Optional<Integer> whole(JsonNode value, String where, Kind.Whole kind) {
         if (!value.isNumber()
                 || !(Math.abs(value.asDouble()) <= GREATEST_NUMBER)
                 || value.asDouble() != Math.rint(value.asDouble())) {
-            add(field, value, "must be a whole number from " + kind.least() + " to " + kind.greatest());
+            add(where, value, "must be a whole number from " + kind.least() + " to " + kind.greatest(), found);
             return Optional.empty();
         }
-        OptionalDouble number = within(at(field), Quantity.COUNT, value.asDouble(), kind.least(), kind.greatest());
+        OptionalDouble number = within(where, Quantity.COUNT, value.asDouble(), kind.least(), kind.greatest());
         return number.isPresent() ? Optional.of((int) number.getAsDouble()) : Optional.empty();
     }
 
@@ -415,6 +420,63 @@ public final class RequestObject {
     }
 
     /**
+     * The objects of a list.
+     *
+     * @param field a field declared as a list of objects
+     * @return the objects, in the order given; none if the field was left out or is no such list
+     */
+    public List<RequestObject> objects(String field) {
+        JsonNode value = values.get(field);
+        Kind.NestedList kind = kind(field, Kind.NestedList.class);
+        if (value == null) {
+            return List.of();
+        }
+        if (!value.isArray() || value.isEmpty() || value.size() > kind.most()) {
+            add(field, value, "must be a list of 1 to " + kind.most() + " objects");
+            return List.of();
+        }
+        List<RequestObject> objects = new ArrayList<>(value.size());
+        for (int i = 0; i < value.size(); i++) {
+            objects.add(new RequestObject(value.get(i), kind.shape(), at(field) + "/" + i, unit, found));
+        }
+        return objects;
+    }
+
+    /**
+     * A whole number for each of some sizes.
+     *
+     * @param field a field declared as numbers per size
+     * @param sizes names of the sizes there are
+     * @return the numbers that are right, in the order of the sizes; none if the field was left out or is wrong
+     */
+    public Map<String, Integer> perSize(String field, List<String> sizes) {
+        JsonNode value = values.get(field);
+        Kind.Whole kind = kind(field, Kind.PerSize.class).count();
+        Map<String, Integer> right = new LinkedHashMap<>();
+        if (value == null) {
+            return right;
+        }
+        if (!value.isObject() || value.isEmpty()) {
+            add(field, value, "must be an object with a whole number per size, such as {\"40\": 2}");
+            return right;
+        }
+        for (Map.Entry<String, JsonNode> entry : value.properties()) {
+            if (!sizes.contains(entry.getKey())) {
+                found.add(
+                        at(field) + "/" + Texts.escaped(Texts.shortened(entry.getKey())),
+                        "must be one of the sizes " + String.join(", ", sizes));
+            }
+        }
+        for (String size : sizes) {
+            JsonNode number = value.get(size);
+            if (number != null && !number.isNull()) {
+                whole(number, at(field) + "/" + Texts.escaped(size), kind).ifPresent(count -> right.put(size, count));
+            }
+        }
+        return right;
+    }
+
+    /**
      * Adds a violation of a field.
      *
      * @param field a declared field
@@ -440,7 +502,10 @@ public final class RequestObject {
     }
 
     private void add(String field, JsonNode value, String reason) {
-        Texts.shown(value)
-                .ifPresentOrElse(shown -> found.add(at(field), reason, shown), () -> found.add(at(field), reason));
+        add(at(field), value, reason, found);
+    }
+
+    private static void add(String where, JsonNode value, String reason, FoundViolations found) {
+        Texts.shown(value).ifPresentOrElse(shown -> found.add(where, reason, shown), () -> found.add(where, reason));
     }
 }

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,7 @@ import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.pleat.Lie;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.export.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoints;
 import org.capwright.grade.GradedSize;
@@ -85,7 +87,13 @@ final class JsonRendering implements Rendering {
                 points,
                 Findings.of(result),
                 Workroom.of(result, shown),
+                result.materials().map(needs -> Buying.of(needs, shown)),
+                new SizeRunAnswer.PaperAnswer(format(order.paper()), PdfRendering.pages(result)),
                 SewingOrder.of(result.patterns()).cautions());
+    }
+
+    private static String format(Paper paper) {
+        return paper instanceof Paper.Sheets sheets ? sheets.name().toLowerCase(Locale.ROOT) : "roll";
     }
 
     private static String align(Alignment alignment) {

@@ -33,14 +33,23 @@ final class PdfRendering implements Rendering {
 
     @Override
     public byte[] render(SizeRunResult result) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
+        PdfExport.write(result.patterns(), options(result), out);
+        return out.toByteArray();
+    }
+
+    /** How many pages the file would have. */
+    static int pages(SizeRunResult result) {
+        return PdfExport.pages(result.patterns(), options(result));
+    }
+
+    private static PdfOptions options(SizeRunResult result) {
         SizeRunOrder order = result.order();
         SewingOrder sewing = SewingOrder.of(result.patterns());
         PdfOptions options = PdfOptions.on(order.paper())
                 .withSizes(order.printed())
                 .withAlignment(order.alignment())
                 .withSewing(sewing.steps(), sewing.cautions());
-        ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
-        PdfExport.write(result.patterns(), options, out);
-        return out.toByteArray();
+        return result.materials().map(options::withMaterials).orElse(options);
     }
 }

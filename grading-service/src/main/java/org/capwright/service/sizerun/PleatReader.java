@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
@@ -25,8 +26,31 @@ final class PleatReader {
 
     private PleatReader() {}
 
-    static Optional<PleatPlan> read(RequestObject pleats, Optional<Double> depth) {
-        Optional<PleatSizing> sizing = sizing(pleats, depth);
+    /** Whether count and depth are both given, so that an overlay without rise or fullness follows from its pleats. */
+    static boolean full(RequestObject pleats) {
+        return pleats.has("count") && pleats.has("depth");
+    }
+
+    /** What the edge is to be long enough for, where count and depth are both given and right. */
+    static Optional<FullnessTarget> target(RequestObject pleats, Optional<Double> depth) {
+        PleatKind kind = pleats.choice("kind").map(KINDS::get).orElse(PleatKind.KNIFE);
+        return pleats.whole("count")
+                .flatMap(count -> depth.map(given -> new FullnessTarget.Pleats(kind, count, given)));
+    }
+
+    /** Pleats whose number and depth are both settled, as the rise follows from them. */
+    static Optional<PleatPlan> readFull(RequestObject pleats) {
+        if (pleats.has("greatestDepth")) {
+            pleats.refuse("greatestDepth", "contradicts depth; leave it out");
+        }
+        return read(pleats, pleats.whole("count").map(PleatSizing.ByCount::new));
+    }
+
+    static Optional<PleatPlan> readOne(RequestObject pleats, Optional<Double> depth) {
+        return read(pleats, sizing(pleats, depth));
+    }
+
+    private static Optional<PleatPlan> read(RequestObject pleats, Optional<? extends PleatSizing> sizing) {
         Optional<String> word = pleats.choice("kind");
         PleatKind kind = word.map(KINDS::get).orElse(PleatKind.KNIFE);
         Optional<String> direction = pleats.choice("direction");

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param gradePoints how named points move from size to size
  * @param findings what is worth a look before cutting
  * @param workroom cutting list, seams that are sewn together, sewing order
+ * @param materials what to buy, where it was asked for
+ * @param paper what the pieces would be printed on
  * @param cautions what to beware of when the garment is made and worn
  */
 @Schema(
@@ -62,8 +64,25 @@ public record SizeRunAnswer(
 
         WorkroomAnswer workroom,
 
+        @Schema(description = "What to buy, where materials was asked for.")
+        Optional<MaterialAnswer> materials,
+
+        PaperAnswer paper,
+
         @Schema(description = "What to beware of when the garment is made and worn.")
         List<String> cautions) {
+
+    /** What a PDF would be. */
+    @Schema(name = "PaperUse", description = "What the PDF of this request is printed on.")
+    record PaperAnswer(
+            @Schema(
+                    description = "The format.",
+                    allowableValues = {"a4", "a3", "letter", "roll"},
+                    example = "a4")
+            String format,
+
+            @Schema(description = "Pages, the cover among them.", example = "17")
+            int pages) {}
 
     /** What the workroom needs beside the pieces. */
     @Schema(name = "Workroom", description = "What the workroom needs beside the pieces.")

@@ -11,6 +11,7 @@ import org.capwright.measure.Dimensions;
 import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.service.material.MaterialOrder;
 import org.capwright.tables.SizeTable;
 
 /**
@@ -30,6 +31,7 @@ import org.capwright.tables.SizeTable;
  * @param layout how a DXF file is laid out
  * @param paper what a PDF is printed on
  * @param printed sizes that are printed; empty for all
+ * @param materials what to reckon of cloth and trimming, if it was asked for
  * @param rounding grid of the shown values, if one was asked for
  */
 public record SizeRunOrder(
@@ -47,6 +49,7 @@ public record SizeRunOrder(
         Layout layout,
         Paper paper,
         List<String> printed,
+        Optional<MaterialOrder> materials,
         Optional<Rounding> rounding) {
 
     /** How a DXF file is laid out. */

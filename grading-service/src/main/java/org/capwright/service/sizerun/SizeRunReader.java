@@ -16,6 +16,7 @@ import org.capwright.measure.Unit;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.service.material.MaterialReader;
 import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.shape.Kind;
 import org.capwright.service.shape.NearestWord;
@@ -104,6 +105,7 @@ public final class SizeRunReader {
                         : SizeRunOrder.Layout.NEST,
                 paper,
                 printed(sizes),
+                body.object("materials").map(given -> MaterialReader.read(given, sizes.orElse(List.of()), found)),
                 step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty());
         found.refuse();
         return order;

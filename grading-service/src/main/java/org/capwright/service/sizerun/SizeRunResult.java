@@ -1,30 +1,70 @@
 package org.capwright.service.sizerun;
 
+import java.util.Optional;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.lay.Materials;
 
-/**
- * A drafted and graded run with its pieces.
- *
- * @param order what was asked for
- * @param patterns run and pieces
- */
-public record SizeRunResult(SizeRunOrder order, PatternSet patterns) {
+/** A drafted and graded run with its pieces. */
+public final class SizeRunResult {
+
+    private final SizeRunOrder order;
+    private final PatternSet patterns;
+
+    /** Lays are found once, when a form of the answer first shows them: the nest alone is drawn a hundred times as fast. */
+    private Optional<Materials> laid = Optional.empty();
+
+    private SizeRunResult(SizeRunOrder order, PatternSet patterns) {
+        this.order = order;
+        this.patterns = patterns;
+    }
 
     /**
      * Drafts a run. The pieces are drafted whatever the form of the answer, so that a request is right or wrong in all forms alike.
      *
      * @param order what is asked for
      * @return the run with its pieces
-     * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted, with everything that is wrong
+     * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunOrder order) {
         PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
         SizeRun run = order.graded();
         CapBounds.check(run);
-        return new SizeRunResult(order, PatternDrafter.draft(title, run, order.options()));
+        PatternSet patterns = PatternDrafter.draft(title, run, order.options());
+        order.materials().ifPresent(asked -> asked.check(patterns));
+        return new SizeRunResult(order, patterns);
+    }
+
+    /**
+     * What was asked for.
+     *
+     * @return the order
+     */
+    public SizeRunOrder order() {
+        return order;
+    }
+
+    /**
+     * The pieces in every size.
+     *
+     * @return run and pieces
+     */
+    public PatternSet patterns() {
+        return patterns;
+    }
+
+    /**
+     * What to buy.
+     *
+     * @return the needs, where they were asked for
+     */
+    synchronized Optional<Materials> materials() {
+        if (laid.isEmpty()) {
+            laid = order.materials().map(asked -> asked.needs(patterns));
+        }
+        return laid;
     }
 
     /**

@@ -9,6 +9,7 @@ import org.capwright.export.pdf.Paper;
 import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.service.material.MaterialShape;
 import org.capwright.service.shape.Field;
 import org.capwright.service.shape.Kind;
 import org.capwright.service.shape.Shape;
@@ -96,7 +97,8 @@ public final class SizeRunShape {
 
     static final Shape PLEATS = Shape.of(
             "Pleats",
-            "The pleats that take up the top edge. Exactly one of count, depth and greatestDepth is given; the rest follows.",
+            "The pleats that take up the top edge. Exactly one of count, depth and greatestDepth is given and the rest follows; or"
+                    + " count and depth, where the rise follows from them.",
             List.of(
                     Field.optional(
                                     "count",
@@ -105,7 +107,9 @@ public final class SizeRunShape {
                             .example(8),
                     Field.of(
                             Dimension.PLEAT_DEPTH,
-                            "The whole number of pleats is taken whose depth comes nearest; their depth then follows exactly."),
+                            "The whole number of pleats is taken whose depth comes nearest; their depth then follows exactly. With count"
+                                    + " and without rise or fullness, the rise is found that gives just these pleats, the mean"
+                                    + " of front and back."),
                     Field.optional(
                             "greatestDepth",
                             new Kind.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
@@ -130,7 +134,9 @@ public final class SizeRunShape {
             "Overlay",
             "The raised overlay, sewn to a part of the armhole.",
             List.of(
-                    Field.of(Dimension.RISE, "Left out where it follows from fullness.")
+                    Field.of(
+                                    Dimension.RISE,
+                                    "Left out where it follows from fullness, or from pleats of given count and depth.")
                             .example(14),
                     Field.optional(
                             "fullness",
@@ -281,6 +287,10 @@ public final class SizeRunShape {
                                     + " either way."),
                     Field.optional("paper", new Kind.Nested(PAPER), PAPER.meaning()),
                     Field.optional(
+                            "materials",
+                            new Kind.Nested(MaterialShape.REQUEST),
+                            MaterialShape.REQUEST.meaning() + " Nothing is reckoned if left out."),
+                    Field.optional(
                             "rounding",
                             new Kind.Step(0.01, 100),
                             "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\"."
@@ -289,6 +299,9 @@ public final class SizeRunShape {
 
     /** What is answered as JSON. */
     public static final Class<?> ANSWER = SizeRunAnswer.class;
+
+    /** What is answered to a question about materials alone. */
+    public static final Class<?> MATERIALS = MaterialAnswer.class;
 
     private SizeRunShape() {}
 

@@ -11,7 +11,6 @@ import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.draft.pleat.FullnessTarget;
-import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.service.problem.FoundViolations;
@@ -56,7 +55,7 @@ final class StyleReader {
         boolean risen = dimension == Dimension.RISE
                 && style.overlay().flatMap(OverlayStyle::target).isPresent();
         if (risen) {
-            return Optional.of("follows from the fullness in every size, so it has no growth of its own");
+            return Optional.of("follows from the fullness or the pleats in every size, so it has no growth of its own");
         }
         boolean follows = dimension == Dimension.CAP_HEIGHT && !(style.fit() instanceof CapFit.Given)
                 || dimension == Dimension.BICEP && style.fit() instanceof CapFit.BicepFor
@@ -137,9 +136,20 @@ final class StyleReader {
             overlay.refuse("hemSagitta", "has no use unless the hem is bowed");
         }
         double join = overlay.ratio("join").orElse(OverlayStyle.THIRD_DIVISION);
-        Optional<FullnessTarget> target = fullness(overlay);
-        Optional<PleatPlan> pleats = overlay.object("pleats").flatMap(this::pleats);
-        return new OverlayStyle(hem, join, pleats, target);
+        Optional<RequestObject> pleats = overlay.object("pleats");
+        boolean byPleats = !overlay.has("rise")
+                && !overlay.has("fullness")
+                && pleats.map(PleatReader::full).orElse(false);
+        pleats.ifPresent(given -> {
+            put(given, "depth", Dimension.PLEAT_DEPTH);
+            put(given, "greatestDepth", Dimension.PLEAT_DEPTH);
+        });
+        Optional<Double> depth = Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH));
+        return new OverlayStyle(
+                hem,
+                join,
+                pleats.flatMap(given -> byPleats ? PleatReader.readFull(given) : PleatReader.readOne(given, depth)),
+                byPleats ? pleats.flatMap(given -> PleatReader.target(given, depth)) : fullness(overlay));
     }
 
     private static Optional<FullnessTarget> fullness(RequestObject overlay) {
@@ -149,15 +159,9 @@ final class StyleReader {
                     "rise",
                     overlay.has("rise")
                             ? "contradicts fullness; give exactly one of them"
-                            : "is missing; give it, or the fullness that it follows from");
+                            : "is missing; give it, or the fullness or the pleats by count and depth that it follows from");
         }
         return ratio.isPresent() ? Optional.of(new FullnessTarget.Ratio(ratio.getAsDouble())) : Optional.empty();
-    }
-
-    private Optional<PleatPlan> pleats(RequestObject pleats) {
-        put(pleats, "depth", Dimension.PLEAT_DEPTH);
-        put(pleats, "greatestDepth", Dimension.PLEAT_DEPTH);
-        return PleatReader.read(pleats, Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH)));
     }
 
     private UnderSleeveStyle underSleeve(RequestObject underSleeve) {

@@ -8,12 +8,20 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.capwright.export.dxf.DxfExport;
 import org.capwright.export.dxf.PointGrading;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Unit;
+import org.capwright.pattern.lay.LaySvg;
+import org.capwright.pattern.lay.MaterialNeed;
+import org.capwright.pattern.lay.Materials;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
@@ -48,7 +56,7 @@ final class ZipRendering implements Rendering {
     @Override
     public String meaning() {
         return "All of the forms as files: the nest as SVG and DXF, DXF blocks, the base size as DXF with its grade rule table where"
-                + " the points can be matched, PDF, and the spec table.";
+                + " the points can be matched, HP-GL, PDF, the spec table, and the lays where materials were asked for.";
     }
 
     @Override
@@ -63,6 +71,7 @@ final class ZipRendering implements Rendering {
                 archive.add(name + "." + rendering.extension(), rendering.render(result), rendering.meaning());
             }
             addDrawings(archive, name, result);
+            addLays(archive, name, result);
         }
         return bytes.toByteArray();
     }
@@ -83,6 +92,25 @@ final class ZipRendering implements Rendering {
         }
         archive.add(name + "-graded.dxf", grading.drawing(), "The base size with numbered grade points, DXF R12.");
         archive.add(name + "-graded.rul", grading.rules().bytes(), "The grade rules of the numbered points.");
+    }
+
+    private static void addLays(Archive archive, String name, SizeRunResult result) throws IOException {
+        List<MaterialNeed> cloths = result.materials().map(Materials::cloths).orElse(List.of());
+        for (int i = 0; i < cloths.size(); i++) {
+            MaterialNeed need = cloths.get(i);
+            Unit unit = result.order().unit();
+            archive.add(
+                    String.format(Locale.ROOT, "%s-lay-%02d.svg", name, i + 1),
+                    LaySvg.of(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
+                    "Lay for " + pairs(need.pairs()) + ". "
+                            + need.lay().fabric().words(unit) + ".");
+        }
+    }
+
+    private static String pairs(Map<String, Integer> pairs) {
+        List<String> words = new ArrayList<>();
+        pairs.forEach((size, count) -> words.add(count + " of size " + size));
+        return String.join(", ", words);
     }
 
     /** An archive in the making. Closing it adds what it holds in words, and the SHA-256 sum of every file as {@code sha256sum -c} reads it. */
