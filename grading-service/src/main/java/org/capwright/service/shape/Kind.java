@@ -107,6 +107,29 @@ public sealed interface Kind {
     record Nested(Shape shape) implements Kind {}
 
     /**
+     * A text that names something, or the thing itself.
+     *
+     * @param longest greatest number of characters of the text
+     * @param shape the fields of the object
+     */
+    record TextOrNested(int longest, Shape shape) implements Kind {}
+
+    /**
+     * A list of objects.
+     *
+     * @param shape the fields of each
+     * @param most greatest number of objects
+     */
+    record Objects(Shape shape, int most) implements Kind {}
+
+    /**
+     * A list of lengths, with null where one is not known.
+     *
+     * @param most greatest number of entries
+     */
+    record Gapped(int most) implements Kind {}
+
+    /**
      * One length that holds for every field of an object, or the object.
      *
      * @param length the bounds of the single length
