@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.draft.CapFit;
+import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.HemShape;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
@@ -54,6 +56,17 @@ final class Gown {
         values.put(Dimension.FRONT_GAP, 60.0);
         values.put(Dimension.BACK_GAP, 60.0);
         return Dimensions.of(values);
+    }
+
+    /** The same with its long under-sleeve: every piece there is. */
+    static SizeRun whole() {
+        SleeveStyle style =
+                new SleeveStyle(STYLE.fit(), STYLE.overlay(), Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+        Dimensions dimensions = DIMENSIONS
+                .with(Dimension.LENGTH, 600)
+                .with(Dimension.ELBOW, 300)
+                .with(Dimension.WRIST, 220);
+        return SizeRun.grade(style, dimensions, SIZES, BASE, RULES);
     }
 
     static SizeRun run() {

@@ -1,7 +1,12 @@
 package org.capwright.benchmark;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import org.capwright.draft.OverlayStyle;
+import org.capwright.export.pdf.Paper;
+import org.capwright.export.pdf.PdfExport;
+import org.capwright.export.pdf.PdfOptions;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -11,6 +16,7 @@ import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.SewingOrder;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -31,14 +37,14 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class SizeRunBenchmark {
 
-    private PatternSet set = pattern();
+    private PatternSet set = pattern(Gown.run());
     private byte[] svg = new byte[0];
     private byte[] dxf = new byte[0];
 
-    private static PatternSet pattern() {
+    private static PatternSet pattern(SizeRun run) {
         return PatternDrafter.draft(
                 new PatternSet.Title("Choir gown sleeve", "1", Unit.CENTIMETRE),
-                Gown.run(),
+                run,
                 new PatternOptions(new Allowances(10, 10, 15, 20), CornerKind.MITRED, 2, 0));
     }
 
@@ -90,7 +96,17 @@ public class SizeRunBenchmark {
     /** Cut lines, notches, marks and labels of all pieces in ten sizes. */
     @Benchmark
     public PatternSet draftPieces() {
-        return pattern();
+        return pattern(Gown.run());
+    }
+
+    /** What a workroom asks for: every piece in ten sizes, drafted, and printed on sheets of A4 with a cover. Gives the size of the file. */
+    @Benchmark
+    public int fullSet() throws IOException {
+        PatternSet whole = pattern(Gown.whole());
+        SewingOrder sewing = SewingOrder.of(whole);
+        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 18);
+        PdfExport.write(whole, PdfOptions.on(Paper.A4).withSewing(sewing.steps(), sewing.cautions()), out);
+        return out.size();
     }
 
     /** The nest as SVG text. */

@@ -230,6 +230,42 @@ class SizeRunIT {
                 .contentType(startsWith("application/problem+json"));
     }
 
+    /** An allowance of 10 cm would close a wrist of 5 cm upon itself. */
+    @Test
+    void refusesAnAllowanceWiderThanTheNarrowestPart() {
+        String body = Requests.agreedWith("\"elbow\":28,\"wrist\":19", "\"elbow\":6,\"wrist\":5")
+                .replace("\"seamAllowance\":1.0", "\"seamAllowance\":10");
+        given().contentType("application/json")
+                .body(body)
+                .post(RunningService.address() + "/v1/size-runs")
+                .then()
+                .statusCode(422)
+                .body("violations.field", hasItems("/seamAllowance"))
+                .body("violations[0].reason", containsString("Under-sleeve"));
+    }
+
+    /** A hand of 20 cm is usual, common practice, no source: the agreed wrist of 19 cm is too narrow for it in the small sizes. */
+    @Test
+    void warnsOfAWristThatTheHandDoesNotPass() {
+        JsonPath answer = given().contentType("application/json")
+                .body(Requests.AGREED)
+                .post(RunningService.address() + "/v1/size-runs")
+                .jsonPath();
+        String finding = "findings.find { it.check == 'wrist-opening' }";
+        assertEquals("caution", answer.getString(finding + ".severity"));
+        assertEquals(List.of("36", "38", "40", "42", "44"), answer.getList(finding + ".sizes"));
+        assertEquals(19, answer.getDouble(finding + ".value"), 1e-9);
+        JsonPath known = given().contentType("application/json")
+                .body(Requests.agreedWith("\"wrist\":19", "\"wrist\":19,\"handGirth\":21.5"))
+                .post(RunningService.address() + "/v1/size-runs")
+                .jsonPath();
+        assertEquals("info", known.getString(finding + ".severity"));
+        assertEquals(21.5, known.getDouble(finding + ".least"), 1e-9);
+        // No style that is drafted has seams that do not match.
+        assertTrue(answer.getList("findings.check").stream().noneMatch("seam-mismatch"::equals));
+        assertTrue(answer.getList("workroom.seams.matches").stream().allMatch(Boolean.TRUE::equals));
+    }
+
     /** Every broken request gets a problem document that names the field. */
     @ParameterizedTest
     @CsvSource(
@@ -250,6 +286,9 @@ class SizeRunIT {
                 "\"count\":8 | \"count\":-8 | /overlay/pleats/count",
                 "\"rise\":14 | \"rise\":1e400 | /overlay/rise",
                 "\"seamAllowance\":1.0 | \"seamAllowance\":200 | /seamAllowance",
+                "\"armhole\":45 | \"armhole\":90 | /overlay/frontGap",
+                "\"align\":\"underarm\" | \"paper\":{\"format\":\"roll\",\"width\":1.5} | /paper/width",
+                "\"align\":\"underarm\" | \"paper\":{\"format\":\"roll\",\"width\":20} | /paper/width",
                 "\"sizeTable\":null | \"sizeTable\":\"no-such\" | /sizeTable"
             })
     void namesTheFieldOfABadValue(String old, String replacement, String field) {

@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 /** A lay drawn small: the length of the cloth runs to the right, the fold or the lower selvedge lies at the bottom. */
 final class LayPicture {
 
-    private static final double HIGHEST = 52;
+    private static final double HIGHEST = 44;
     private static final double CAPTION = 5;
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 

@@ -80,7 +80,7 @@ final class MaterialSheet {
 
     private Band row(String words, List<String> lengths) {
         List<String> name = Wrapped.lines(words, Typeface.REGULAR, BODY, NAME * width - 3);
-        List<String> figures = Wrapped.lines(String.join("   ", lengths), Typeface.REGULAR, BODY, (1 - NAME) * width);
+        List<String> figures = Wrapped.lines(String.join(" · ", lengths), Typeface.REGULAR, BODY, (1 - NAME) * width);
         int lines = Math.max(name.size(), figures.size());
         return Band.of(LEADING * lines + 1.4, (canvas, left, top) -> {
             canvas.ink(Ink.TEXT);

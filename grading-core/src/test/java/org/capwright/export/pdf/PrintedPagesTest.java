@@ -270,6 +270,7 @@ class PrintedPagesTest {
                 .filter(line -> line.matches("Page\\s+\\d+ size:.*"))
                 .toList();
         assertTrue(pages.size() > 1, split);
+        assertEquals(pages.size(), PdfExport.pages(taller, options));
         for (String page : pages) {
             assertTrue(Double.parseDouble(page.replaceAll(".* x ([0-9.]+) pts.*", "$1")) <= 14400, page);
         }

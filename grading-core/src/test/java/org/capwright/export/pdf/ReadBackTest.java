@@ -20,8 +20,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.capwright.grade.Alignment;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Unit;
 import org.capwright.measure.Violation;
+import org.capwright.pattern.Material;
 import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.lay.Fabric;
+import org.capwright.pattern.lay.MaterialNeed;
+import org.capwright.pattern.lay.Materials;
+import org.capwright.pattern.lay.Trimming;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -89,6 +95,50 @@ class ReadBackTest {
         int row = lines.indexOf("Bicep 33.6 34.8 36 37.2 1");
         assertTrue(row >= 0, String.join("\n", lines));
         assertEquals("+1.2 +1.2 +1.2", lines.get(row + 1));
+    }
+
+    @Test
+    void coverTellsWhatToBuyAndHowTheBaseSizeLies() throws Exception {
+        List<Fabric> cloths = List.of(
+                Fabric.plain(Material.MAIN, 1400, Fabric.Laying.OPEN),
+                Fabric.plain(Material.INTERFACING, 900, Fabric.Laying.OPEN));
+        Materials each = Materials.of(SET, cloths);
+        String cover = text(written(SET, PdfOptions.on(Paper.A4).withMaterials(each)), 1, 2);
+        assertTrue(cover.contains("To buy for one pair of sleeves in each size, cm"), cover);
+        assertTrue(cover.contains("Main cloth, 140 cm wide, open, single layer, without nap"), cover);
+        MaterialNeed base = each.cloths().stream()
+                .filter(need -> need.pairs().containsKey("40") && need.material() == Material.MAIN)
+                .findFirst()
+                .orElseThrow();
+        String lay = Unit.CENTIMETRE.format(base.lay().length());
+        assertTrue(cover.contains("lay " + lay + " cm"), cover);
+        assertTrue(
+                cover.contains("40:\u00a0"
+                        + Unit.CENTIMETRE.format(base.lay().purchase().length())),
+                cover);
+        String ordered = text(
+                written(
+                        SET,
+                        PdfOptions.on(Paper.A4)
+                                .withMaterials(Materials.ofOrder(
+                                        SET, cloths, Trimming.USUAL, java.util.Map.of("36", 2, "42", 1)))),
+                1,
+                2);
+        assertTrue(ordered.contains("To buy for the whole order, cm"), ordered);
+        assertTrue(ordered.contains("2 × 36, 1 × 42:"), ordered);
+    }
+
+    /** Pages are counted before they are made: the count is what PDFBox finds in the file. */
+    @Test
+    void pagesAreCountedWithoutWriting() throws Exception {
+        for (Paper paper : List.of(Paper.A4, Paper.A3, Paper.LETTER, new Paper.Roll(900), new Paper.Roll(1600))) {
+            for (List<String> sizes : List.of(List.<String>of(), List.of("38"))) {
+                PdfOptions options = PdfOptions.on(paper).withSizes(sizes);
+                try (PDDocument document = Loader.loadPDF(written(SET, options))) {
+                    assertEquals(document.getNumberOfPages(), PdfExport.pages(SET, options), paper + " " + sizes);
+                }
+            }
+        }
     }
 
     @Test

@@ -13,9 +13,14 @@ import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
 import org.capwright.draft.Overlay;
+import org.capwright.draft.UnderSleeve;
+import org.capwright.draft.WristOpening;
 import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
+import org.capwright.pattern.SeamPair;
+import org.capwright.pattern.Seams;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.survey.Survey;
 
@@ -59,6 +64,12 @@ public final class Findings {
         List<Finding> findings = new ArrayList<>(found(grade, thresholds));
         for (GradedSize size : result.run().sizes()) {
             size.draft().overlay().ifPresent(overlay -> addOverlay(findings, size.label(), overlay));
+        }
+        wrist(result.run()).ifPresent(findings::add);
+        for (SeamPair seam : Seams.walk(result.patterns())) {
+            if (!seam.matches()) {
+                findings.add(mismatch(seam));
+            }
         }
         return findings;
     }
@@ -153,6 +164,53 @@ public final class Findings {
                     "Under-layers of the outermost pleats reach beyond the end of the seam.",
                     "Give a flat zone wider by as much, or take more pleats."));
         }
+    }
+
+    /** One finding for all sizes whose wrist is too narrow, with the narrowest. */
+    private static Optional<Finding> wrist(SizeRun run) {
+        List<String> sizes = new ArrayList<>();
+        Optional<WristOpening> narrowest = Optional.empty();
+        for (GradedSize size : run.sizes()) {
+            Optional<WristOpening> opening = size.draft().underSleeve().flatMap(UnderSleeve::opening);
+            if (opening.isPresent()) {
+                sizes.add(size.label());
+                double wrist = opening.get().wrist();
+                narrowest = narrowest.filter(other -> other.wrist() <= wrist).or(() -> opening);
+            }
+        }
+        return narrowest.map(opening -> {
+            boolean known = opening.basis() == WristOpening.Basis.GIVEN;
+            return new Finding(
+                    "wrist-opening",
+                    known ? Severity.INFO : Severity.CAUTION,
+                    sizes,
+                    "wrist",
+                    Quantity.LENGTH,
+                    OptionalDouble.of(opening.wrist()),
+                    Expected.atLeast(opening.handGirth()),
+                    known
+                            ? "The hand does not pass the wrist; an opening is marked on the underarm seam."
+                            : "The wrist is narrower than a usual hand, which then does not pass.",
+                    Finding.PRACTICE,
+                    known
+                            ? "Finish the opening with a placket, buttons or a zip."
+                            : "Give underSleeve/handGirth, and an opening is marked; or widen the wrist.");
+        });
+    }
+
+    private static Finding mismatch(SeamPair seam) {
+        return new Finding(
+                "seam-mismatch",
+                Severity.STOP,
+                List.of(seam.size()),
+                seam.name(),
+                Quantity.LENGTH,
+                OptionalDouble.of(seam.mismatch()),
+                Expected.between(-SeamPair.TOLERANCE, SeamPair.TOLERANCE),
+                "Two seam lines that are sewn together differ by more than the stated ease: " + seam.first() + " and "
+                        + seam.second() + ".",
+                Finding.PRACTICE,
+                "Do not cut; report this style, for the draft should not allow it.");
     }
 
     private static Finding length(

@@ -120,7 +120,39 @@ class EveryFieldCountsTest {
         values("/paper/format", "{}", "\"a4\"", "\"letter\"");
         values("/paper/width", "{\"paper\":{\"format\":\"roll\"}}", "90", "120");
         values("/paper/sizes", "{}", "[\"40\"]", "[\"40\",\"42\"]");
+        materials();
         growth();
+    }
+
+    private static void materials() {
+        pair(
+                "/materials/fabrics",
+                "{\"materials\":{\"fabrics\":[{\"material\":\"main\",\"width\":140}]}}",
+                "{\"materials\":{\"fabrics\":[{\"material\":\"main\",\"width\":140},{\"material\":\"lining\",\"width\":140}]}}");
+        fabric("material", "\"main\"", "\"lining\"");
+        fabric("width", "140", "150");
+        fabric("laying", "\"open\"", "\"folded\"");
+        fabric("nap", "\"with\"", "\"without\"");
+        fabric("shrinkageLengthwise", "0", "0.03");
+        fabric("shrinkageCrosswise", "0", "0.03");
+        fabric("waste", "0", "0.05");
+        fabric("selvedge", "1", "2");
+        fabric("gap", "0.5", "1");
+        fabric("step", "5", "7");
+        String cloth = "{\"materials\":{\"fabrics\":[{\"material\":\"interfacing\",\"width\":90}]}}";
+        values("/materials/trimming/waste", cloth, "0.05", "0.2");
+        values("/materials/trimming/step", cloth, "10", "7");
+        values("/materials/order", cloth, "{\"40\":1}", "{\"40\":2}");
+    }
+
+    private static void fabric(String field, String one, String other) {
+        String head = "{\"materials\":{\"fabrics\":[{\"material\":\"interfacing\",\"width\":90,\"" + field + "\":";
+        String start = field.equals("material")
+                ? "{\"materials\":{\"fabrics\":[{\"width\":140,\"material\":"
+                : field.equals("width")
+                        ? "{\"materials\":{\"fabrics\":[{\"material\":\"interfacing\",\"width\":"
+                        : head;
+        pair("/materials/fabrics/*/" + field, start + one + "}]}}", start + other + "}]}}");
     }
 
     private static void growth() {
@@ -163,6 +195,8 @@ class EveryFieldCountsTest {
                 into.add(pointer);
                 if (field.kind() instanceof Kind.LengthOrNested either) {
                     collect(either.shape(), pointer, into);
+                } else if (field.kind() instanceof Kind.Objects list) {
+                    collect(list.shape(), pointer + "/*", into);
                 }
             }
         }
