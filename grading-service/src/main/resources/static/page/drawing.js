@@ -99,21 +99,7 @@ export class Drawing {
   }
 
   #box() {
-    const seen = this.pieces.filter((piece) => !piece.classList.contains("away"));
-    let box = null;
-    for (const piece of seen) {
-      const zero = origin(piece);
-      for (const cut of piece.querySelectorAll(":scope > g.size:not(.away) > path.cut")) {
-        const part = cut.getBBox();
-        const shift = origin(cut.parentNode);
-        const x = part.x + zero.x + shift.x;
-        const y = part.y + zero.y + shift.y;
-        box = box
-          ? { x: Math.min(box.x, x), y: Math.min(box.y, y), right: Math.max(box.right, x + part.width), bottom: Math.max(box.bottom, y + part.height) }
-          : { x, y, right: x + part.width, bottom: y + part.height };
-      }
-    }
-    return box && { x: box.x, y: box.y, width: box.right - box.x, height: box.bottom - box.y };
+    return boxOf(this.pieces.filter((piece) => !piece.classList.contains("away")));
   }
 
   #zero() {
@@ -212,4 +198,22 @@ export class Drawing {
 export function origin(group) {
   const found = /translate\(\s*(-?[\d.e-]+)[\s,]+(-?[\d.e-]+)/.exec(group.getAttribute("transform") ?? "");
   return found ? { x: Number(found[1]), y: Number(found[2]) } : { x: 0, y: 0 };
+}
+
+/** What the cut lines of pieces take up, in the drawing's millimetres; nothing if none is seen. */
+export function boxOf(pieces) {
+  let box = null;
+  for (const piece of pieces) {
+    const zero = origin(piece);
+    for (const cut of piece.querySelectorAll(":scope > g.size:not(.away) > path.cut")) {
+      const part = cut.getBBox();
+      const shift = origin(cut.parentNode);
+      const x = part.x + zero.x + shift.x;
+      const y = part.y + zero.y + shift.y;
+      box = box
+        ? { x: Math.min(box.x, x), y: Math.min(box.y, y), right: Math.max(box.right, x + part.width), bottom: Math.max(box.bottom, y + part.height) }
+        : { x, y, right: x + part.width, bottom: y + part.height };
+    }
+  }
+  return box && { x: box.x, y: box.y, width: box.right - box.x, height: box.bottom - box.y };
 }

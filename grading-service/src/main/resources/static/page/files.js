@@ -3,11 +3,12 @@
 import { h } from "./dom.js";
 import * as kept from "./kept.js";
 import { convert, parse, show } from "./units.js";
-import { fileName, once, received, Refused, sizeRun } from "./service.js";
+import { once, sizeRun } from "./service.js";
 import { opened } from "./style.js";
-import { count, find, say } from "./words.js";
+import { hand, takeRow } from "./take.js";
+import { find, say } from "./words.js";
 
-const KINDS = [
+export const KINDS = [
   "application/pdf",
   "image/svg+xml",
   "image/vnd.dxf",
@@ -20,24 +21,7 @@ const KINDS = [
 /** Those that the first version of the service can make, until its description says more. */
 const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"));
 
-/** Puts a file into the browser's downloads. */
-function hand(blob, name) {
-  const address = URL.createObjectURL(blob);
-  const link = h("a", { href: address, download: name });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
-/** Pages of a PDF as its page tree states them, where that is not compressed; else 0. */
-async function pages(blob) {
-  const text = await blob.slice(0, 4_000_000).text();
-  return (text.match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []).length;
-}
-
 export class Files {
-  #flights = new Map();
   #rows = new Map();
 
   constructor(page) {
@@ -122,15 +106,6 @@ export class Files {
 
   #kind(kind) {
     const [name, meaning] = find("file.kinds")[kind];
-    const bar = h("progress", { "aria-label": name, hidden: true });
-    const state = h("span", { class: "file-state", role: "status" });
-    const cancel = h("button", { type: "button", hidden: true, onclick: () => this.#flights.get(kind)?.abort() }, say("file.cancel"));
-    const take = h(
-      "button",
-      { type: "button", class: kind === "application/pdf" ? "main" : "", "data-kind": kind, onclick: () => this.#take(kind, { bar, state, cancel, take }) },
-      say("file.take"),
-      h("span", { class: "unseen" }, " " + name),
-    );
     const options =
       kind === "application/pdf"
         ? h(
@@ -143,11 +118,9 @@ export class Files {
         : kind === "image/vnd.dxf"
           ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))
           : null;
-    return h(
-      "li",
-      { class: "file" },
-      h("div", { class: "file-name" }, h("strong", null, name), h("span", null, meaning), options),
-      h("div", { class: "file-take" }, take, cancel, bar, state),
+    return takeRow(
+      { kind, name, meaning, options, main: kind === "application/pdf", fallback: "sleeve." + kind.split("/").pop() },
+      (each, signal) => sizeRun(this.#request(each), each, signal),
     );
   }
 
@@ -169,35 +142,6 @@ export class Files {
     }
     if (kind === "image/vnd.dxf") body.layout = this.layout.value;
     return body;
-  }
-
-  async #take(kind, { bar, state, cancel, take }) {
-    const flight = new AbortController();
-    this.#flights.set(kind, flight);
-    const busy = (on) => {
-      bar.hidden = !on;
-      cancel.hidden = !on;
-      take.hidden = on;
-    };
-    busy(true);
-    state.textContent = say("file.making");
-    try {
-      const response = await sizeRun(this.#request(kind), kind, flight.signal);
-      const blob = await received(response, (bytes) => (state.textContent = say("file.coming", { kb: Math.round(bytes / 1000) })));
-      const name = fileName(response, "sleeve." + kind.split("/").pop());
-      hand(blob, name);
-      const sheets = kind === "application/pdf" ? await pages(blob) : 0;
-      state.textContent = say("file.done", { name, kb: Math.max(1, Math.round(blob.size / 1000)) }) + (sheets > 0 ? ", " + count("file.pages", sheets) : "");
-    } catch (error) {
-      const why =
-        error instanceof Refused
-          ? (error.problem.violations?.map((each) => each.field + " " + each.reason).join("; ") || error.message)
-          : say("unreachable");
-      state.textContent = flight.signal.aborted ? say("file.cancelled") : say("file.failed", { why });
-    } finally {
-      busy(false);
-      this.#flights.delete(kind);
-    }
   }
 
   #fileName() {

@@ -9,7 +9,7 @@ const ORDER = ["stop", "caution", "info"];
 const SIGNS = { stop: "!", caution: "?", info: "i" };
 
 /** Findings that say the same of several sizes stand as one. */
-function together(findings) {
+export function together(findings) {
   const groups = new Map();
   for (const finding of findings) {
     const key = [finding.check, finding.severity, finding.dimension, finding.message.replace(/[\d.,/ ]+/g, "#"), finding.source].join("|");
@@ -39,6 +39,26 @@ const sizesOf = (finding) =>
     : finding.sizes.length === 1
       ? say("sizesOf", { a: finding.sizes[0] })
       : say("sizesBetween", { a: finding.sizes[0], b: finding.sizes[finding.sizes.length - 1] });
+
+/** Findings that say the same, as one item of a list; a button where something happens when it is pressed. */
+export function findingItem(group, { name, every, id, press }) {
+  const [first] = group;
+  const inside = [
+    h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
+    h("strong", null, name),
+    " ",
+    h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
+    h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
+  ];
+  return h(
+    "li",
+    { class: "finding " + first.severity },
+    press ? h("button", { type: "button", class: "finding-button", id, onclick: press }, inside) : h("div", { class: "finding-words" }, inside),
+    first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
+    first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
+    h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
+  );
+}
 
 export class Findings {
   constructor(page) {
@@ -90,21 +110,11 @@ export class Findings {
     const [first] = group;
     const sizes = [...new Set(group.flatMap((finding) => finding.sizes))];
     const every = group.length === this.page.answer.sizes.length && group.every((finding) => finding.sizes.length === 1);
-    return h(
-      "li",
-      { class: "finding " + first.severity },
-      h(
-        "button",
-        { type: "button", class: "finding-button", id: "finding-" + i, onclick: () => this.page.lightFinding(first.dimension, every ? [] : sizes) },
-        h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
-        h("strong", null, this.#dimension(first.dimension)),
-        " ",
-        h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
-        h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
-      ),
-      first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
-      first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
-      h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
-    );
+    return findingItem(group, {
+      name: this.#dimension(first.dimension),
+      every,
+      id: "finding-" + i,
+      press: () => this.page.lightFinding(first.dimension, every ? [] : sizes),
+    });
   }
 }

@@ -16,6 +16,7 @@ import { Sewing } from "./sewing.js";
 import { Spec } from "./spec.js";
 import { Store } from "./store.js";
 import { inUnits, opened } from "./style.js";
+import { Tasks } from "./tasks.js";
 import { Tools } from "./tools.js";
 import { UNITS } from "./units.js";
 import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
@@ -26,7 +27,7 @@ const TABS = ["measures", "spec", "jumps", "findings", "sewing", "files"];
 /** How long (ms) a mistake may last before it is spoken of. */
 const PATIENCE = 350;
 
-const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures" });
+const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures", task: "style" });
 
 class Page {
   answer = null;
@@ -63,27 +64,35 @@ class Page {
     this.findings = new Findings(this);
     this.sewing = new Sewing(this);
     this.files = new Files(this);
+    this.tasks = new Tasks(this);
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
       h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, tab === "sewing" ? say("sewing.name") : say(tab)),
     );
     document.getElementById("page").replaceChildren(
-      h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), document.getElementById("sheet").focus()) }, say("skip")),
+      h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), this.#skip()) }, say("skip")),
       this.#header(),
       h(
         "main",
-        null,
+        { id: "bench" },
         this.form.element,
         (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
         h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.files.element),
       ),
+      this.tasks.element,
       this.status,
     );
     this.#refresh();
     this.#showTab();
+    this.tasks.refresh();
     this.run.ask(this.store.style);
+  }
+
+  /** Past the head of the page, to what is worked on. */
+  #skip() {
+    document.getElementById(this.tasks.element.hidden ? "sheet" : "desk").focus();
   }
 
   #header() {
@@ -112,6 +121,7 @@ class Page {
       { class: "top" },
       h("h1", null, "Capwright", h("span", { class: "unseen" }, ": " + say("title"))),
       this.title,
+      this.tasks.nav,
       h("div", { class: "history" }, this.undoButton, this.redoButton),
       h(
         "fieldset",
@@ -129,6 +139,7 @@ class Page {
       this.drawing.look();
       this.tools.refresh();
       this.#showTab();
+      this.tasks.refresh();
       return;
     }
     this.run.ask(this.store.style);
@@ -141,6 +152,7 @@ class Page {
     this.tools.refresh();
     this.grade.refresh();
     this.files.refresh();
+    this.tasks.refresh();
     this.title.textContent = style.name ?? "";
     for (const box of this.unitBoxes) box.checked = box.value === style.units;
     this.undoButton.disabled = !this.store.canUndo;
@@ -163,6 +175,7 @@ class Page {
     this.spec.refresh();
     this.findings.refresh();
     this.sewing.refresh();
+    this.tasks.refresh();
     this.drawing.handles.place();
     this.#light(this.litSizes ?? []);
     const tab = this.tabs[TABS.indexOf("findings")];

@@ -18,16 +18,23 @@ async function checked(response) {
   );
 }
 
-/** Asks for a size run in a media type. */
-export const sizeRun = async (style, accept, signal) =>
+/** Asks an address of the service with a JSON body, for an answer in a media type. */
+export const ask = async (path, body, accept, signal) =>
   checked(
-    await fetch("v1/size-runs", {
+    await fetch(path, {
       method: "POST",
       headers: { "Content-Type": "application/json", Accept: accept },
-      body: JSON.stringify(style),
+      body: JSON.stringify(body),
       signal,
     }),
   );
+
+/** Sends files as they are; the browser names the type of a form, and a file brings its own. */
+export const send = async (path, body, type, accept, signal) =>
+  checked(await fetch(path, { method: "POST", headers: { Accept: accept, ...(type ? { "Content-Type": type } : {}) }, body, signal }));
+
+/** Asks for a size run in a media type. */
+export const sizeRun = (style, accept, signal) => ask("v1/size-runs", style, accept, signal);
 
 const known = new Map();
 

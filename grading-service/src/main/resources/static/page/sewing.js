@@ -1,6 +1,7 @@
 // The sewing room's view: how the pleats lie when they are folded, what is cut, which seams meet, and in which order it is sewn.
 
 import { h, s } from "./dom.js";
+import { figuresTable } from "./figurestable.js";
 import { number, show } from "./units.js";
 import { find, say } from "./words.js";
 
@@ -50,19 +51,6 @@ function folded(pleats, unit) {
   );
 }
 
-const table = (caption, heads, rows) =>
-  h(
-    "div",
-    { class: "scroll", tabindex: "0", role: "group", "aria-label": caption },
-    h(
-      "table",
-      { class: "figures" },
-      h("caption", null, h("span", null, caption)),
-      h("thead", null, h("tr", null, heads.map((head) => h("th", { scope: "col" }, head)))),
-      h("tbody", null, rows.map(([first, ...rest]) => h("tr", null, h("th", { scope: "row" }, first), rest.map((cell) => h("td", null, cell))))),
-    ),
-  );
-
 export class Sewing {
   constructor(page) {
     this.page = page;
@@ -85,7 +73,7 @@ export class Sewing {
               "details",
               null,
               h("summary", null, say("sewing.marks", { unit })),
-              table(
+              figuresTable(
                 say("sewing.marks", { unit }),
                 [say("sewing.pleat"), say("sewing.fold"), say("sewing.placement"), say("sewing.finished"), say("sewing.depth"), say("sewing.lies")],
                 base.pleats.folds.map((fold, i) => [
@@ -101,7 +89,7 @@ export class Sewing {
           ]
         : []),
       h("h2", null, say("sewing.cut")),
-      table(
+      figuresTable(
         say("sewing.cutCaption", { size: base.label, unit }),
         [say("drawing.piece"), say("sewing.count"), say("sewing.laying"), say("sewing.material"), say("sewing.area")],
         workroom.cuttingList
@@ -115,7 +103,7 @@ export class Sewing {
           ]),
       ),
       h("h2", null, say("sewing.seams")),
-      table(
+      figuresTable(
         say("sewing.seamsCaption", { size: base.label, unit }),
         [say("sewing.seam"), say("sewing.first"), say("sewing.second"), say("sewing.ease"), say("sewing.meets")],
         workroom.seams

@@ -19,6 +19,11 @@ final class Requests {
         return example("made-to-measure.json");
     }
 
+    /** A size table of a workshop's own. */
+    static String sizeTable() {
+        return example("size-table.json");
+    }
+
     private static String example(String name) {
         try {
             return Files.readString(RunningService.root().resolve("examples").resolve(name));

@@ -2,6 +2,7 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
@@ -12,7 +13,59 @@ import org.capwright.tables.survey.Survey;
 /** How many of the people surveyed find a size of a grade whose sleeve fits arm girth and arm length both. */
 public final class RunCoverage {
 
+    /** How much longer or shorter than on the body of the base size a sleeve may be and still fit, mm. Common practice, no source. */
+    public static final double LENGTH_SLACK = 20;
+
     private RunCoverage() {}
+
+    /**
+     * Who finds a size.
+     *
+     * @param fit when a size fits
+     * @param girthSlack how much looser or tighter than the base size on its body still fits, mm
+     * @param lengthSlack how much longer or shorter still fits, mm
+     * @param coverage the people counted
+     */
+    public record Covered(FitRange fit, double girthSlack, double lengthSlack, Coverage coverage) {}
+
+    /**
+     * Counts the people of the survey that a grade is held against. A size fits as the base size fits its own body, give or take half the greatest jump of the arm from size to
+     * size (so that sizes that grow as the arm does meet) and {@link #LENGTH_SLACK}.
+     *
+     * @param grade the grade
+     * @return the count; empty where the grade is held against no survey, or bicep or length of sleeve or body are not known
+     */
+    public static Optional<Covered> aboutBase(CheckedGrade grade) {
+        Optional<BodyReference> body = grade.body();
+        Optional<Survey> survey = body.flatMap(BodyReference::survey);
+        long names = grade.sizes().stream().map(CheckedSize::label).distinct().count();
+        if (body.isEmpty() || survey.isEmpty() || names < grade.sizes().size() || !known(grade, body.get())) {
+            return Optional.empty();
+        }
+        BodyDimension girth = JumpBounds.dimension(body.get(), Measure.BICEP);
+        double widest = 0;
+        for (int i = 0; i < grade.intervals(); i++) {
+            widest = Math.max(
+                    widest,
+                    body.get().jump(grade.label(i), grade.label(i + 1), girth).orElse(0));
+        }
+        if (widest <= 0 || !survey.get().dimensions().contains(girth)) {
+            return Optional.empty();
+        }
+        FitRange fit = FitRange.aboutBase(grade, widest / 2, LENGTH_SLACK);
+        return Optional.of(new Covered(fit, widest / 2, LENGTH_SLACK, of(grade, fit, survey.get(), girth)));
+    }
+
+    private static boolean known(CheckedGrade grade, BodyReference body) {
+        for (Measure measure : List.of(Measure.BICEP, Measure.LENGTH)) {
+            if (grade.value(grade.base(), measure).isEmpty()
+                    || body.value(grade.label(grade.base()), JumpBounds.dimension(body, measure))
+                            .isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
 
     /**
      * Counts the people.

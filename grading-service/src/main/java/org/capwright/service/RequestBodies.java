@@ -84,7 +84,14 @@ public final class RequestBodies {
                 "The body is larger than " + MOST_BYTES / 1024 + " kB, the most that is read."));
     }
 
-    JsonNode parse(byte[] bytes) {
+    /**
+     * Reads a JSON document.
+     *
+     * @param bytes the document
+     * @return the document as a tree
+     * @throws ProblemException if it is not UTF-8 or no JSON
+     */
+    public JsonNode parse(byte[] bytes) {
         String text;
         try {
             text = StandardCharsets.UTF_8

@@ -22,6 +22,8 @@ class AccessIT {
 
     private static final String[] TABS = {"measures", "spec", "jumps", "findings", "sewing", "files"};
 
+    private static final String[] TASKS = {"wearer", "check", "compare"};
+
     /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
     private static final String AXE = "const done = arguments[arguments.length - 1];"
             + "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
@@ -55,6 +57,21 @@ class AccessIT {
             // only there.
             browser.run("window.scrollTo(0, 0);");
             assertEquals(List.of(), browser.runAsync(AXE), "with an error");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"DESKTOP,light", "DESKTOP,dark", "PHONE,light", "PHONE,dark"})
+    void axeFindsNoViolationInAnyTask(Screen screen, String scheme) {
+        try (Browser browser =
+                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
+            browser.run(axe());
+            for (String task : TASKS) {
+                browser.task(task);
+                browser.run("for (const details of document.querySelectorAll('#desk details')) details.open = true;");
+                assertEquals(List.of(), browser.runAsync(AXE), task);
+                browser.keep(task + "-" + scheme);
+            }
         }
     }
 

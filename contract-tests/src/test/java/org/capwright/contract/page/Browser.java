@@ -192,6 +192,55 @@ final class Browser implements AutoCloseable {
         click(".tab[data-tab=" + tab + "]");
     }
 
+    /** Goes to one of the tasks beside the style. */
+    void task(String task) {
+        click("[data-task=" + task + "]");
+        await("the task", "return document.getElementById('desk').childElementCount > 0;");
+    }
+
+    /** Replaces what stands in an input that is seen, key by key. */
+    void fill(String id, String text) {
+        WebElement input = find("#" + id);
+        run("arguments[0].scrollIntoView({block: 'center'}); arguments[0].focus({preventScroll: true});", input);
+        input.sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+    }
+
+    /** Presses the tab key until a condition on the focused element holds. */
+    void tabTo(String condition) {
+        for (int i = 0; i < 150; i++) {
+            actions().sendKeys(Keys.TAB).perform();
+            if (Boolean.TRUE.equals(run("return " + condition + ";"))) {
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not reach: " + condition);
+    }
+
+    /** The bytes of the first file downloaded whose name ends so. */
+    byte[] downloaded(String end) throws IOException {
+        long until = System.nanoTime() + PATIENCE.toNanos();
+        while (System.nanoTime() < until) {
+            if (Files.isDirectory(downloads())) {
+                try (var files = Files.list(downloads())) {
+                    List<Path> all = files.toList();
+                    // The browser first makes an empty file of the name, and puts the whole one in its place at the
+                    // end.
+                    boolean whole =
+                            all.stream().noneMatch(file -> file.toString().endsWith(".crdownload"));
+                    List<Path> found = all.stream()
+                            .filter(file -> whole && file.toString().endsWith(end))
+                            .toList();
+                    byte[] bytes = found.isEmpty() ? new byte[0] : Files.readAllBytes(found.get(0));
+                    if (bytes.length > 0) {
+                        return bytes;
+                    }
+                }
+            }
+            pause();
+        }
+        throw new AssertionError("no file " + end + " came");
+    }
+
     /** Opens the group of measures that holds an input, and goes to it by keyboard focus. */
     WebElement input(String id) {
         show("measures");

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,30 +17,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Files taken away, and styles saved, opened and kept. */
 class FilesIT {
-
-    private static byte[] downloaded(Browser browser, String end) throws IOException {
-        long until = System.nanoTime() + 60_000_000_000L;
-        while (System.nanoTime() < until) {
-            if (Files.isDirectory(browser.downloads())) {
-                try (var files = Files.list(browser.downloads())) {
-                    List<Path> all = files.toList();
-                    // The browser first makes an empty file of the name, and puts the whole one in its place at the
-                    // end.
-                    boolean whole =
-                            all.stream().noneMatch(file -> file.toString().endsWith(".crdownload"));
-                    List<Path> found = all.stream()
-                            .filter(file -> whole && file.toString().endsWith(end))
-                            .toList();
-                    byte[] bytes = found.isEmpty() ? new byte[0] : Files.readAllBytes(found.get(0));
-                    if (bytes.length > 0) {
-                        return bytes;
-                    }
-                }
-            }
-            Thread.onSpinWait();
-        }
-        throw new AssertionError("no file " + end + " came");
-    }
 
     /** First bytes: of PDF ISO 32000-1, of ZIP the local file header of its application note. */
     @ParameterizedTest
@@ -59,7 +34,7 @@ class FilesIT {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.show("files");
             browser.click("[data-kind='" + kind + "']");
-            String file = new String(downloaded(browser, end), StandardCharsets.ISO_8859_1);
+            String file = new String(browser.downloaded(end), StandardCharsets.ISO_8859_1);
             assertTrue(file.stripLeading().startsWith(start), file.substring(0, 40));
             browser.await(
                     "the state",
@@ -76,7 +51,7 @@ class FilesIT {
             browser.choose("paper", "letter");
             browser.choose("printed", "base");
             browser.click("[data-kind='application/pdf']");
-            String pdf = new String(downloaded(browser, ".pdf"), StandardCharsets.ISO_8859_1);
+            String pdf = new String(browser.downloaded(".pdf"), StandardCharsets.ISO_8859_1);
             assertTrue(pdf.contains("612"), "a letter sheet is 612 points wide");
             browser.keep("files");
         }
@@ -88,7 +63,7 @@ class FilesIT {
             browser.type("f-overlay-rise", "10.5");
             browser.show("files");
             browser.click("#file-save");
-            byte[] saved = downloaded(browser, ".json");
+            byte[] saved = browser.downloaded(".json");
             JsonPath style = JsonPath.from(new String(saved, StandardCharsets.UTF_8));
             assertEquals(10.5f, style.getFloat("overlay.rise"));
             io.restassured.RestAssured.given()

@@ -110,6 +110,7 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
                 double garment = base.get(dimension);
                 note(
                         dimension,
+                        Optional.of(body),
                         i -> request.ease()
                                         .garment(
                                                 garment,
@@ -145,12 +146,18 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             }
             LengthPolicy policy = request.length();
             if (policy instanceof LengthPolicy.Stated stated) {
-                note(Dimension.LENGTH, i -> stated.perSize() * (i - request.base()), List.of(), "stated growth");
+                note(
+                        Dimension.LENGTH,
+                        Optional.empty(),
+                        i -> stated.perSize() * (i - request.base()),
+                        List.of(),
+                        "stated growth");
             } else if (policy instanceof LengthPolicy.AsTheArm) {
                 List<BodySource.Figure> arms = figures(Dimension.LENGTH, BodyDimension.ARM_LENGTH);
                 if (arms.size() == n) {
                     note(
                             Dimension.LENGTH,
+                            Optional.of(BodyDimension.ARM_LENGTH),
                             i -> arms.get(i).value() - arms.get(request.base()).value(),
                             arms,
                             BodyDimension.ARM_LENGTH.id() + " of "
@@ -191,6 +198,7 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             }
             note(
                     Dimension.CAP_HEIGHT,
+                    Optional.empty(),
                     i -> heights[i] - base.get(Dimension.CAP_HEIGHT),
                     List.of(),
                     "the cap height that keeps the cap ease of the base size");
@@ -211,12 +219,21 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             Derivation other = made.get(to);
             if (base.has(dimension) && other != null) {
                 double share = base.get(dimension) / base.get(to);
-                note(dimension, i -> share * other.rounded().get(i), List.of(), "in proportion to " + to.gradeName());
+                note(
+                        dimension,
+                        Optional.empty(),
+                        i -> share * other.rounded().get(i),
+                        List.of(),
+                        "in proportion to " + to.gradeName());
             }
         }
 
         private void note(
-                Dimension dimension, IntToDoubleFunction growth, List<BodySource.Figure> figures, String source) {
+                Dimension dimension,
+                Optional<BodyDimension> body,
+                IntToDoubleFunction growth,
+                List<BodySource.Figure> figures,
+                String source) {
             List<Double> exact = new ArrayList<>(n);
             List<Double> rounded = new ArrayList<>(n);
             List<String> estimated = new ArrayList<>();
@@ -230,7 +247,7 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             made.put(
                     dimension,
                     new Derivation(
-                            dimension, List.copyOf(exact), List.copyOf(rounded), List.copyOf(estimated), source));
+                            dimension, body, List.copyOf(exact), List.copyOf(rounded), List.copyOf(estimated), source));
         }
     }
 }

@@ -37,6 +37,16 @@ record CheckAnswer(
         @ArraySchema(arraySchema = @Schema(description = "The jumps of the garment beside those of the body."))
         List<JumpAnswer> jumps,
 
+        @Schema(
+                description =
+                        "The smallest change of the grade rules that clears the stops; there for a size run with stops.")
+        Optional<WhatIfAnswer> whatIf,
+
+        @Schema(
+                description =
+                        "Who of a public survey finds a size; there where the bodies have a survey, and bicep and length are known.")
+        Optional<CoverageAnswer> coverage,
+
         @ArraySchema(
                 arraySchema = @Schema(description = "How a file was understood, step by step; empty for a size run."))
         List<TraceAnswer> traces) {
@@ -88,6 +98,11 @@ record CheckAnswer(
                     allowableValues = {"found", "assumed", "left-out"},
                     example = "found")
             String kind,
+
+            @Schema(
+                    description = "What the sender called the file; empty where only one was sent as the body.",
+                    example = "sleeve-40.dxf")
+            String file,
 
             @Schema(description = "Line of the file from 1; 0 where it is about the whole file.", example = "3")
             int line,

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.capwright.export.svg.JumpChart;
+import org.capwright.service.MultipartBody;
 import org.capwright.service.RequestBodies;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
@@ -53,7 +53,7 @@ final class CheckController {
             @Parameter(
                             description =
                                     "For a spec table or outlines: unit of the answer; fileUnits, or else mm, if left out."
-                                            + " Not for JSON.",
+                                            + " Not for JSON and forms.",
                             example = "cm",
                             schema = @Schema(allowableValues = {"mm", "cm", "in"}))
                     @RequestParam(name = "units", required = false)
@@ -61,33 +61,50 @@ final class CheckController {
             @Parameter(
                             description =
                                     "For a spec table: unit of its lengths, where it states none. For outlines: their unit,"
-                                            + " before what the drawing states. Not for JSON.",
+                                            + " before what the drawing states. Not for JSON and forms.",
                             example = "cm",
                             schema = @Schema(allowableValues = {"mm", "cm", "in"}))
                     @RequestParam(name = "fileUnits", required = false)
                     Optional<String> fileUnits,
             @Parameter(
                             description =
-                                    "For a spec table or outlines: the base size, where the file does not name it. Not for JSON.",
+                                    "For a spec table or outlines: the base size, where the file does not name it. Not for JSON and forms.",
                             example = "40")
                     @RequestParam(name = "baseSize", required = false)
                     Optional<String> baseSize,
             @Parameter(
-                            description = "For a spec table or outlines: id of the size table of bodies. Not for JSON.",
+                            description =
+                                    "For a spec table or outlines: id of the size table of bodies. Not for JSON and forms.",
                             example = "women-en-13402-3-bust")
                     @RequestParam(name = "sizeTable", required = false)
-                    Optional<String> sizeTable)
+                    Optional<String> sizeTable,
+            @Parameter(
+                            description =
+                                    "For SVG: the jumps beside those of the body, or the nest with its crossings marked.",
+                            example = "nest",
+                            schema =
+                                    @Schema(
+                                            allowableValues = {"jumps", "nest"},
+                                            defaultValue = "jumps"))
+                    @RequestParam(name = "picture", defaultValue = "jumps")
+                    String picture)
             throws IOException {
-        MediaType answer = Drafting.accepted(request, List.of(MediaType.APPLICATION_JSON, CSV, SVG));
+        Picture drawn = Picture.of(picture);
+        MediaType answer =
+                Drafting.accepted(request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
         Optional<MediaType> file = ForeignBodies.type(request);
+        boolean parameters =
+                units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent();
         CheckOrder order;
         if (file.isPresent()) {
             order = ForeignBodies.read(request, file.get(), ForeignBodies.said(units, fileUnits, baseSize, sizeTable));
-        } else if (units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent()) {
+        } else if (parameters) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "The parameters units, fileUnits, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON says it in the"
-                            + " body."));
+                    "The parameters units, fileUnits, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON and forms say it"
+                            + " in the body."));
+        } else if (MultipartBody.isOne(request)) {
+            order = Uploads.read(request, bodies);
         } else {
             order = CheckReader.read(body(request));
         }
@@ -95,7 +112,7 @@ final class CheckController {
                 .contentType(answer)
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
-                .body(written(order, answer));
+                .body(written(order, answer, drawn));
     }
 
     private JsonNode body(HttpServletRequest request) throws IOException {
@@ -107,9 +124,11 @@ final class CheckController {
         }
     }
 
-    private byte[] written(CheckOrder order, MediaType type) {
+    private byte[] written(CheckOrder order, MediaType type, Picture picture) throws IOException {
         if (type.equals(SVG)) {
-            return JumpChart.write(order.name(), order.grade(), order.unit()).getBytes(StandardCharsets.UTF_8);
+            return picture.drawn(order).getBytes(StandardCharsets.UTF_8);
+        } else if (type.equals(MediaType.APPLICATION_PDF)) {
+            return CheckReport.pdf(order);
         }
         return type.equals(CSV)
                 ? CheckReport.csv(order).getBytes(StandardCharsets.UTF_8)

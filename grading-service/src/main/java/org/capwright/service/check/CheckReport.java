@@ -1,5 +1,7 @@
 package org.capwright.service.check;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,11 +10,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
 import org.capwright.check.Measure;
 import org.capwright.check.Severity;
+import org.capwright.export.pdf.GradeReport;
 import org.capwright.export.table.CsvText;
 import org.capwright.measure.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
+import org.capwright.service.sizerun.Findings;
 import org.capwright.tables.BodyDimension;
 
 /** Writes what was found. */
@@ -33,15 +38,17 @@ final class CheckReport {
                 grade.body().map(body -> body.table().id()),
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
-                order.findings(),
+                Findings.shown(order.findings(), order.unit()),
                 jumps(grade, order.unit()),
+                order.whatIf().map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
+                order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
                 order.traces().stream()
                         .map(trace -> new CheckAnswer.TraceAnswer(
-                                word(trace.kind()), trace.line(), trace.subject(), trace.words()))
+                                word(trace.kind()), trace.file(), trace.line(), trace.subject(), trace.words()))
                         .toList());
     }
 
-    private static CheckAnswer.SummaryAnswer summary(List<FindingAnswer> findings) {
+    private static CheckAnswer.SummaryAnswer summary(List<Finding> findings) {
         int stop = count(findings, Severity.STOP);
         int caution = count(findings, Severity.CAUTION);
         int info = count(findings, Severity.INFO);
@@ -49,9 +56,9 @@ final class CheckReport {
         return new CheckAnswer.SummaryAnswer(gravest, stop, caution, info);
     }
 
-    private static int count(List<FindingAnswer> findings, Severity severity) {
+    private static int count(List<Finding> findings, Severity severity) {
         return (int) findings.stream()
-                .filter(finding -> finding.severity().equals(word(severity)))
+                .filter(finding -> finding.severity() == severity)
                 .count();
     }
 
@@ -91,12 +98,19 @@ final class CheckReport {
         return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
     }
 
+    static byte[] pdf(CheckOrder order) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new GradeReport(order.name(), order.unit(), order.grade(), order.findings(), order.whatIf(), order.coverage())
+                .write(out);
+        return out.toByteArray();
+    }
+
     /** RFC 4180: a header line, then one line per finding. */
     static String csv(CheckOrder order) {
         StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
         out.append(
                 "style,check,severity,from size,to size,measure,value,least,greatest,unit,message,remedy,source\r\n");
-        for (FindingAnswer finding : order.findings()) {
+        for (FindingAnswer finding : Findings.shown(order.findings(), order.unit())) {
             List<String> sizes = finding.sizes();
             CsvText.field(out, order.name());
             CsvText.field(out.append(','), finding.check());

@@ -27,9 +27,42 @@ public final class CheckShape {
                     Field.optional(
                                     "sizeTable",
                                     SizeRunShape.REQUEST.field("sizeTable").kind(),
-                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against. That of the size"
-                                            + " run if left out.")
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
+                                            + " your own. That of the size run if left out.")
                             .example("women-en-13402-3-bust")));
+
+    /** The part {@code request} of a form with files. */
+    public static final Shape UPLOAD = Shape.of(
+            "CheckUpload",
+            "What is said of the files. Each field may be left out; a file that states a unit or a base size is believed.",
+            List.of(
+                    Field.optional("name", new Kind.Text(80), "Name of the style. Spec table or Outlines if left out.")
+                            .example("Choir gown, bell shoulder"),
+                    Field.optional(
+                                    "units",
+                                    Kind.Choice.of("mm", "cm", "in"),
+                                    "Unit of the answer and of the limits. fileUnits, or else mm, if left out.")
+                            .example("cm"),
+                    Field.optional(
+                            "fileUnits",
+                            Kind.Choice.of("mm", "cm", "in"),
+                            "Unit of the lengths of a spec table that states none; of outlines, before what the drawing"
+                                    + " states."),
+                    Field.optional(
+                                    "baseSize",
+                                    SizeRunShape.REQUEST.field("baseSize").kind(),
+                                    "The base size, where the files do not name it.")
+                            .example("40"),
+                    Field.optional(
+                                    "sizeTable",
+                                    SizeRunShape.REQUEST.field("sizeTable").kind(),
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
+                                            + " your own. None if left out.")
+                            .example("women-en-13402-3-bust"),
+                    Field.optional("thresholds", new Kind.Nested(THRESHOLDS), THRESHOLDS.meaning())));
+
+    /** The form with files: its two kinds of part. */
+    public static final List<String> PARTS = List.of(Uploads.FILE, Uploads.REQUEST);
 
     /** What is answered as JSON. */
     public static final Class<?> ANSWER = CheckAnswer.class;

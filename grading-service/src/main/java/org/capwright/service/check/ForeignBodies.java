@@ -4,16 +4,12 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.capwright.check.CheckedGrade;
 import org.capwright.check.Thresholds;
 import org.capwright.check.foreign.ForeignFile;
-import org.capwright.check.foreign.ForeignGrade;
 import org.capwright.check.foreign.ForeignInputException;
-import org.capwright.check.foreign.ForeignOptions;
 import org.capwright.check.foreign.OutlineReader;
 import org.capwright.check.foreign.SpecTableReader;
 import org.capwright.measure.Unit;
@@ -21,7 +17,7 @@ import org.capwright.service.problem.FieldViolation;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
 import org.capwright.service.problem.ProblemKind;
-import org.capwright.service.sizerun.Findings;
+import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
 import org.springframework.http.MediaType;
 
@@ -32,9 +28,6 @@ final class ForeignBodies {
     static final MediaType DXF = new MediaType("image", "vnd.dxf");
 
     private static final int LONGEST_LABEL = 20;
-
-    /** What the parameters say. */
-    record Said(Optional<Unit> unit, Optional<Unit> fileUnit, Optional<String> baseSize, Optional<SizeTable> table) {}
 
     private ForeignBodies() {}
 
@@ -52,7 +45,7 @@ final class ForeignBodies {
     }
 
     /** All parameters that are wrong are named at once. */
-    static Said said(
+    static ForeignReading said(
             Optional<String> units, Optional<String> fileUnits, Optional<String> baseSize, Optional<String> sizeTable) {
         List<FieldViolation> wrong = new ArrayList<>();
         Optional<Unit> unit = unit("units", units, wrong);
@@ -64,10 +57,10 @@ final class ForeignBodies {
                     "must be a text of 1 to " + LONGEST_LABEL + " characters",
                     Optional.of(shown(baseSize.get()))));
         }
-        Optional<SizeTable> table = sizeTable.flatMap(CheckReader::table);
+        Optional<SizeTable> table = sizeTable.flatMap(TableReader::comparable);
         if (sizeTable.isPresent() && table.isEmpty()) {
             wrong.add(FieldViolation.of(
-                    "sizeTable", CheckReader.unknown(sizeTable.get()), Optional.of(shown(sizeTable.get()))));
+                    "sizeTable", TableReader.unknown(sizeTable.get()), Optional.of(shown(sizeTable.get()))));
         }
         if (!wrong.isEmpty()) {
             throw new ProblemException(Problem.of(
@@ -76,7 +69,7 @@ final class ForeignBodies {
                             + wrong.get(0).reason() + ".",
                     wrong));
         }
-        return new Said(unit, fileUnit, baseSize, table);
+        return new ForeignReading(Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual());
     }
 
     private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
@@ -98,39 +91,21 @@ final class ForeignBodies {
         return shown.toString();
     }
 
-    static CheckOrder read(HttpServletRequest request, MediaType type, Said said) throws IOException {
+    static CheckOrder read(HttpServletRequest request, MediaType type, ForeignReading said) throws IOException {
         boolean table = type.equals(CSV);
         int most = table ? SpecTableReader.MOST_BYTES : OutlineReader.MOST_BYTES;
         if (request.getContentLengthLong() > most) {
             throw tooLarge(most);
         }
-        byte[] bytes = request.getInputStream().readNBytes(most + 1);
-        if (bytes.length > most) {
+        ForeignFile file;
+        try {
+            file = table
+                    ? ForeignFile.table("", request.getInputStream())
+                    : ForeignFile.drawing("", request.getInputStream());
+        } catch (ForeignInputException e) {
             throw tooLarge(most);
         }
-        ForeignOptions options = new ForeignOptions(said.fileUnit(), said.baseSize());
-        ForeignGrade read;
-        try {
-            ForeignFile file = ForeignFile.of("", bytes);
-            read = table ? SpecTableReader.read(file, options) : OutlineReader.read(List.of(file), options);
-        } catch (ForeignInputException e) {
-            String reason = e.reason().isEmpty()
-                    ? "The file cannot be read."
-                    : e.reason().substring(0, 1).toUpperCase(Locale.ROOT)
-                            + e.reason().substring(1)
-                            + (e.reason().endsWith(".") ? "" : ".");
-            Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, reason);
-            throw new ProblemException(e.line() > 0 ? problem.at(e.line(), 1) : problem);
-        }
-        CheckedGrade grade = new CheckedGrade(
-                read.grade().sizes(), read.grade().base(), said.table().map(Findings::bodies));
-        Unit unit = said.unit().or(said::fileUnit).orElse(Unit.MILLIMETRE);
-        return new CheckOrder(
-                table ? "Spec table" : "Outlines",
-                unit,
-                grade,
-                Findings.of(grade, Thresholds.usual(), unit),
-                read.traces());
+        return said.checked(List.of(file), table ? ForeignReading.Format.TABLE : ForeignReading.Format.OUTLINES);
     }
 
     private static ProblemException tooLarge(int most) {
@@ -140,12 +115,13 @@ final class ForeignBodies {
                         + " million bytes, the most that is read of such a file."));
     }
 
-    /** A body of another type than these three. */
+    /** A body of another type than these. */
     static ProblemException unsupported() {
         return new ProblemException(
                 Problem.of(
                         ProblemKind.UNSUPPORTED_MEDIA_TYPE,
-                        "The body must be sent as application/json in UTF-8, text/csv or image/vnd.dxf."),
-                Map.of("Accept-Post", "application/json, text/csv, image/vnd.dxf"));
+                        "The body must be sent as application/json in UTF-8, text/csv, image/vnd.dxf or"
+                                + " multipart/form-data."),
+                Map.of("Accept-Post", "application/json, text/csv, image/vnd.dxf, multipart/form-data"));
     }
 }

@@ -68,7 +68,7 @@ public final class MaterialShape {
             List.of(
                     Field.required(
                             "fabrics",
-                            new Kind.NestedList(FABRIC, MOST_CLOTHS),
+                            new Kind.Objects(FABRIC, MOST_CLOTHS),
                             "The cloths; a material that is not among them is not reckoned."),
                     Field.optional("trimming", new Kind.Nested(TRIMMING), TRIMMING.meaning()),
                     Field.optional(

@@ -11,14 +11,12 @@ import java.util.Set;
 import org.capwright.measure.Unit;
 import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.problem.ProblemException;
-import org.capwright.service.shape.NearestWord;
 import org.capwright.service.shape.RequestObject;
 import org.capwright.service.sizerun.SizeRunOrder;
 import org.capwright.service.sizerun.SizeRunReader;
+import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
-import org.capwright.tables.SizeTables;
-import org.capwright.tables.TableKind;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -76,7 +74,7 @@ final class MeasureReader {
         Optional<SurveyOpinion> opinion =
                 asked ? Optional.of(new SurveyOpinion(MeasureShape.SURVEY, given)) : Optional.empty();
         opinion.ifPresent(survey -> found.addAll(survey.questions(confirmed, unit)));
-        Optional<NearestSize> nearest = sizeTable().flatMap(this::nearest);
+        Optional<NearestSize> nearest = TableReader.field(body, found).flatMap(this::nearest);
         ObjectNode tree = run(opinion);
         Optional<SizeRunOrder> run = Optional.empty();
         try {
@@ -112,29 +110,6 @@ final class MeasureReader {
             });
         }
         return confirmed;
-    }
-
-    private Optional<SizeTable> sizeTable() {
-        Optional<String> id = body.text("sizeTable");
-        Optional<SizeTable> table = id.flatMap(SizeTables::find).filter(MeasureReader::comparable);
-        if (id.isPresent() && table.isEmpty()) {
-            List<String> ids = SizeTables.all().stream()
-                    .filter(MeasureReader::comparable)
-                    .map(SizeTable::id)
-                    .toList();
-            body.refuse(
-                    "sizeTable",
-                    "is not the id of a table of bodies whose sizes a body dimension orders; "
-                            + NearestWord.to(id.get(), ids)
-                                    .filter(near -> !near.equals(id.get()))
-                                    .map(near -> "did you mean " + near + "?")
-                                    .orElse("there are " + String.join(", ", ids)));
-        }
-        return table;
-    }
-
-    private static boolean comparable(SizeTable table) {
-        return table.info().kind() == TableKind.BODY && table.info().key().isPresent();
     }
 
     private Optional<NearestSize> nearest(SizeTable table) {

@@ -156,8 +156,8 @@ public final class MeasureShape {
         fields.add(Field.optional(
                         "sizeTable",
                         SizeRunShape.REQUEST.field("sizeTable").kind(),
-                        "Id of a published size table of bodies (GET /v1/size-tables). JSON then names its nearest size and"
-                                + " what departs from it. None if left out.")
+                        "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. JSON then"
+                                + " names its nearest size and what departs from it. None if left out.")
                 .example("women-en-13402-3-bust"));
         fields.add(Field.required("ease", new Kind.Nested(EASE_POLICY), EASE_POLICY.meaning()));
         fields.add(Field.optional("sleeve", new Kind.Nested(SLEEVE), SLEEVE.meaning()));

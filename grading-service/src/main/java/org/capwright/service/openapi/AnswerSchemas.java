@@ -1,5 +1,6 @@
 package org.capwright.service.openapi;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.core.converter.ResolvedSchema;
@@ -26,13 +27,20 @@ final class AnswerSchemas {
                 continue;
             }
             for (RecordComponent component : type.getRecordComponents()) {
+                String name = name(component);
                 if (component.getType() != Optional.class
                         && (schema.getRequired() == null
-                                || !schema.getRequired().contains(component.getName()))) {
-                    schema.addRequiredItem(component.getName());
+                                || !schema.getRequired().contains(name))) {
+                    schema.addRequiredItem(name);
                 }
             }
         }
+    }
+
+    /** A component may be written under another name, where its own would be a word of the language. */
+    private static String name(RecordComponent component) {
+        JsonProperty written = component.getAccessor().getAnnotation(JsonProperty.class);
+        return written == null ? component.getName() : written.value();
     }
 
     static void add(Class<?> answer, Map<String, Schema<?>> schemas) {

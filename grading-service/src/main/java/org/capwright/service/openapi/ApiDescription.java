@@ -8,8 +8,11 @@ import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.ArraySchema;
 import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.Encoding;
 import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.ObjectSchema;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.RequestBody;
@@ -21,14 +24,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.capwright.check.foreign.OutlineReader;
 import org.capwright.service.check.CheckShape;
 import org.capwright.service.measure.MeasureShape;
 import org.capwright.service.problem.FieldViolation;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemKind;
+import org.capwright.service.rules.RulesShape;
 import org.capwright.service.shape.Shape;
 import org.capwright.service.sizerun.Rendering;
 import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.tables.TableShape;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
@@ -67,11 +73,15 @@ final class ApiDescription implements OpenApiCustomizer {
         ShapeSchemas.of(REQUEST).forEach(schemas::put);
         ShapeSchemas.of(MeasureShape.REQUEST).forEach(schemas::put);
         ShapeSchemas.of(CheckShape.REQUEST).forEach(schemas::put);
+        ShapeSchemas.of(CheckShape.UPLOAD).forEach(schemas::put);
+        ShapeSchemas.of(TableShape.TABLE).forEach(schemas::put);
+        ShapeSchemas.of(RulesShape.REQUEST).forEach(schemas::put);
         List<Class<?>> answers = List.of(
                 SizeRunShape.ANSWER,
                 SizeRunShape.MATERIALS,
                 MeasureShape.ANSWER,
                 CheckShape.ANSWER,
+                RulesShape.ANSWER,
                 org.capwright.service.tables.AnswerTypes.LISTING,
                 org.capwright.service.tables.AnswerTypes.TABLE,
                 Problem.class);
@@ -80,6 +90,7 @@ final class ApiDescription implements OpenApiCustomizer {
             AnswerSchemas.require(answer, schemas);
         }
         anyValue(schemas);
+        sameGrade(schemas);
         api.getComponents().setSchemas(new TreeMap<>());
         schemas.forEach(api.getComponents()::addSchemas);
         api.getPaths().forEach((path, item) -> describe(path, item));
@@ -97,6 +108,19 @@ final class ApiDescription implements OpenApiCustomizer {
         }
     }
 
+    /** A grade that is answered is a grade that can be asked for. */
+    private static void sameGrade(Map<String, Schema<?>> schemas) {
+        for (String name : List.of("WhatIf", "GradeRules")) {
+            Schema<?> answer = schemas.get(name);
+            if (answer != null) {
+                Schema<Object> grade = new Schema<>();
+                grade.setAllOf(List.of(ShapeSchemas.reference("Grade")));
+                grade.setDescription("The whole field grade, to be put into the request as it stands.");
+                answer.getProperties().put("grade", grade);
+            }
+        }
+    }
+
     private void describe(String path, PathItem item) {
         if (path.equals("/v1/size-runs")) {
             sizeRuns(item.getPost());
@@ -106,11 +130,64 @@ final class ApiDescription implements OpenApiCustomizer {
             madeToMeasure(item.getPost());
         } else if (path.equals("/v1/checks")) {
             checks(item.getPost());
+        } else if (path.equals("/v1/grade-rules")) {
+            gradeRules(item.getPost());
         } else if (path.equals("/v1/size-tables/{id}")) {
             errors(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
         } else if (path.equals("/v1/size-tables")) {
             errors(item.getGet(), ProblemKind.NOT_ACCEPTABLE);
+            ownTable(item.getPost());
         }
+    }
+
+    private void gradeRules(Operation operation) {
+        operation.setDescription(
+                "For a style without grade rules: bicep, armhole, elbow, wrist and length follow the growth of bodies in a size table"
+                        + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"
+                        + " gaps and the front half grow in proportion. The growth from the base size is rounded as a whole, so"
+                        + " that rounding errors do not add up from size to size. Bodies are read up to 256 kB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(RulesShape.REQUEST.name()));
+        json.addExamples(
+                "centimetres",
+                new Example()
+                        .summary("Constant ease, half a centimetre of length per size, whole millimetres")
+                        .value(Map.of(
+                                "sizeRun",
+                                example("example-cm.json"),
+                                "sizeTable",
+                                "women-en-13402-3-bust",
+                                "ease",
+                                Map.of("policy", "constant"),
+                                "length",
+                                Map.of("policy", "stated", "perSize", 0.5),
+                                "grid",
+                                "1 mm")));
+        operation.setRequestBody(
+                new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        bodyErrors(operation);
+    }
+
+    private void ownTable(Operation operation) {
+        operation.setDescription(
+                "Checks a table of your own (units, plausible ranges, growth that must be monotone, dimensions that must exceed one another)"
+                        + " and answers it as GET does a published one, or names everything that is wrong with it. Nothing is"
+                        + " kept: put the same object into the field sizeTable of a request wherever an id is taken. Bodies are"
+                        + " read up to 256 kB.");
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(TableShape.TABLE.name()));
+        json.addExamples(
+                "centimetres",
+                new Example().summary("Six sizes of a workshop").value(example("example-size-table.json")));
+        operation.setRequestBody(
+                new RequestBody().required(true).content(new Content().addMediaType("application/json", json)));
+        bodyErrors(operation);
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "400",
+                        error(ProblemKind.MALFORMED_BODY)
+                                .description(
+                                        "The body is no JSON document; line and column say where. Or a parameter is"
+                                                + " wrong."));
     }
 
     private void sizeRuns(Operation operation) {
@@ -192,7 +269,8 @@ final class ApiDescription implements OpenApiCustomizer {
         operation.setDescription(
                 "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
                         + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
-                        + " 4 MB, outlines up to 24 MB.");
+                        + " 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a form; the name of a"
+                        + " file then names the size where the drawing does not. Files are read in memory and kept nowhere.");
         MediaType json = new MediaType().schema(ShapeSchemas.reference(CheckShape.REQUEST.name()));
         json.addExamples(
                 "centimetres",
@@ -220,34 +298,14 @@ final class ApiDescription implements OpenApiCustomizer {
                                 new MediaType()
                                         .schema(new StringSchema()
                                                 .format("binary")
-                                                .description("Outlines of all sizes in one DXF file.")))));
-        operation.setResponses(
-                new ApiResponses()
-                        .addApiResponse(
-                                "200",
-                                new ApiResponse()
-                                        .description("What was found, in the form that Accept asks for.")
-                                        .content(
-                                                new Content()
-                                                        .addMediaType(
-                                                                "application/json",
-                                                                new MediaType()
-                                                                        .schema(ShapeSchemas.reference(
-                                                                                AnswerSchemas.name(CheckShape.ANSWER))))
-                                                        .addMediaType(
-                                                                "text/csv",
-                                                                new MediaType()
-                                                                        .schema(
-                                                                                new StringSchema()
-                                                                                        .description(
-                                                                                                "RFC 4180: a header line, then one line per finding.")))
-                                                        .addMediaType(
-                                                                "image/svg+xml",
-                                                                new MediaType()
-                                                                        .schema(
-                                                                                new StringSchema()
-                                                                                        .description(
-                                                                                                "A chart of the jumps beside those of the body, legible in black and white."))))));
+                                                .description("Outlines of all sizes in one DXF file.")))
+                        .addMediaType("multipart/form-data", files())));
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200",
+                        new ApiResponse()
+                                .description("What was found, in the form that Accept asks for.")
+                                .content(found())));
         bodyErrors(operation);
         operation
                 .getResponses()
@@ -266,7 +324,57 @@ final class ApiDescription implements OpenApiCustomizer {
                 .addApiResponse(
                         "415",
                         error(ProblemKind.UNSUPPORTED_MEDIA_TYPE)
-                                .description("The body is of another type than these three."));
+                                .description("The body is of another type than these."));
+    }
+
+    private static Content found() {
+        return new Content()
+                .addMediaType(
+                        "application/json",
+                        new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(CheckShape.ANSWER))))
+                .addMediaType(
+                        "text/csv",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .description("RFC 4180: a header line, then one line per finding.")))
+                .addMediaType(
+                        "image/svg+xml",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .description(
+                                                "The jumps beside those of the body, or the nest with its crossings"
+                                                        + " marked; legible in black and white.")))
+                .addMediaType(
+                        "application/pdf",
+                        new MediaType()
+                                .schema(
+                                        new StringSchema()
+                                                .format("binary")
+                                                .description(
+                                                        "A report on A4: jumps drawn beside those of the body, every finding"
+                                                                + " with its source and remedy, table of jumps, what-if, coverage.")));
+    }
+
+    private static MediaType files() {
+        Schema<?> form = new ObjectSchema();
+        form.addProperty(
+                CheckShape.PARTS.get(0),
+                new ArraySchema()
+                        .items(new StringSchema().format("binary"))
+                        .minItems(1)
+                        .maxItems(OutlineReader.MOST_FILES)
+                        .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
+                                + " repeated for every file."));
+        form.addProperty(CheckShape.PARTS.get(1), ShapeSchemas.reference(CheckShape.UPLOAD.name()));
+        form.addRequiredItem(CheckShape.PARTS.get(0));
+        return new MediaType()
+                .schema(form)
+                .addEncoding(
+                        CheckShape.PARTS.get(1),
+                        new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))
+                .addEncoding(
+                        CheckShape.PARTS.get(0),
+                        new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
     }
 
     private ApiResponse drafted(String description, Class<?> answer) {

@@ -127,15 +127,29 @@ final class ShapeSchemas {
             return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
         } else if (kind instanceof Kind.Nested nested) {
             return object(nested.shape());
-        } else if (kind instanceof Kind.NestedList list) {
-            return new ArraySchema().items(object(list.shape())).minItems(1).maxItems(list.most());
         } else if (kind instanceof Kind.PerSize perSize) {
             ObjectSchema schema = new ObjectSchema();
             schema.setMinProperties(1);
             schema.setAdditionalProperties(kind(perSize.count()));
             return schema;
+        } else if (kind instanceof Kind.TextOrNested either) {
+            Schema<?> text = new StringSchema().minLength(1).maxLength(either.longest());
+            text.setNullable(true);
+            return eitherOf(text, object(either.shape()));
+        } else if (kind instanceof Kind.Objects objects) {
+            return new ArraySchema().items(object(objects.shape())).minItems(1).maxItems(objects.most());
+        } else if (kind instanceof Kind.Gapped gapped) {
+            return new ArraySchema().items(lengthOrNull()).maxItems(gapped.most());
         }
         return eitherOf(reference(LENGTH), object(((Kind.LengthOrNested) kind).shape()));
+    }
+
+    /** Beside a reference nothing counts in OpenAPI 3.0, so that the length is said again. */
+    private static Schema<?> lengthOrNull() {
+        Schema<?> schema = length();
+        // In one of the two, or null would match both.
+        schema.getOneOf().get(0).setNullable(true);
+        return schema;
     }
 
     private static Schema<?> label(int longest) {

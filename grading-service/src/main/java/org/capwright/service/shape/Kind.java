@@ -107,12 +107,27 @@ public sealed interface Kind {
     record Nested(Shape shape) implements Kind {}
 
     /**
-     * A list of objects of one shape.
+     * A text that names something, or the thing itself.
+     *
+     * @param longest greatest number of characters of the text
+     * @param shape the fields of the object
+     */
+    record TextOrNested(int longest, Shape shape) implements Kind {}
+
+    /**
+     * A list of objects.
      *
      * @param shape the fields of each
      * @param most greatest number of objects
      */
-    record NestedList(Shape shape, int most) implements Kind {}
+    record Objects(Shape shape, int most) implements Kind {}
+
+    /**
+     * A list of lengths, with null where one is not known.
+     *
+     * @param most greatest number of entries
+     */
+    record Gapped(int most) implements Kind {}
 
     /**
      * An object whose fields are names of sizes, each with a whole number.

@@ -124,16 +124,17 @@ public final class RequestObject {
     /**
      * A text.
      *
-     * @param field a field declared as text
-     * @return the text without spaces around it; none if it was left out or is wrong
+     * @param field a field declared as text, or as text or nested
+     * @return the text without spaces around it; none if it was left out, is an object or is wrong
      */
     public Optional<String> text(String field) {
         JsonNode value = values.get(field);
-        Kind.Text kind = kind(field, Kind.Text.class);
-        if (value == null) {
+        Kind kind = shape.field(field).kind();
+        if (value == null || kind instanceof Kind.TextOrNested && value.isObject()) {
             return Optional.empty();
         }
-        return Texts.checked(value, at(field), kind.longest(), found);
+        int longest = kind instanceof Kind.TextOrNested either ? either.longest() : ((Kind.Text) kind).longest();
+        return Texts.checked(value, at(field), longest, found);
     }
 
     /**
@@ -422,20 +423,23 @@ public final class RequestObject {
     /**
      * The objects of a list.
      *
-     * @param field a field declared as a list of objects
-     * @return the objects, in the order given; none if the field was left out or is no such list
+     * @param field a field declared as objects
+     * @return the objects; none if it was left out or is no such list
      */
     public List<RequestObject> objects(String field) {
         JsonNode value = values.get(field);
-        Kind.NestedList kind = kind(field, Kind.NestedList.class);
+        Kind.Objects kind = kind(field, Kind.Objects.class);
         if (value == null) {
             return List.of();
         }
         if (!value.isArray() || value.isEmpty() || value.size() > kind.most()) {
-            add(field, value, "must be a list of 1 to " + kind.most() + " objects");
+            add(
+                    field,
+                    value,
+                    "must be a list of 1 to " + kind.most() + " objects with the fields " + names(kind.shape()));
             return List.of();
         }
-        List<RequestObject> objects = new ArrayList<>(value.size());
+        List<RequestObject> objects = new ArrayList<>();
         for (int i = 0; i < value.size(); i++) {
             objects.add(new RequestObject(value.get(i), kind.shape(), at(field) + "/" + i, unit, found));
         }
@@ -474,6 +478,44 @@ public final class RequestObject {
             }
         }
         return right;
+    }
+
+    /**
+     * A list of lengths with gaps.
+     *
+     * @param field a field declared as gapped
+     * @return lengths in the unit of the request, empty where a length is null or wrong; none if it was left out or is no such list
+     */
+    public List<OptionalDouble> gapped(String field) {
+        JsonNode value = values.get(field);
+        Kind.Gapped kind = kind(field, Kind.Gapped.class);
+        if (value == null) {
+            return List.of();
+        }
+        if (!value.isArray() || value.size() > kind.most()) {
+            add(
+                    field,
+                    value,
+                    "must be a list of no more than " + kind.most() + " lengths, null where one is not known");
+            return List.of();
+        }
+        List<OptionalDouble> lengths = new ArrayList<>();
+        for (int i = 0; i < value.size(); i++) {
+            lengths.add(asGiven(value.get(i), at(field) + "/" + i));
+        }
+        return lengths;
+    }
+
+    /** A number is kept as it is, off the noise of a conversion to millimetres and back. */
+    private OptionalDouble asGiven(JsonNode value, String where) {
+        if (value.isNull()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble length = Lengths.read(value, where, unit, found);
+        if (length.isEmpty()) {
+            return length;
+        }
+        return OptionalDouble.of(value.isNumber() ? value.asDouble() : unit.fromMillimetres(length.getAsDouble()));
     }
 
     /**

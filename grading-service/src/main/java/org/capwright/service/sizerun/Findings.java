@@ -22,7 +22,6 @@ import org.capwright.measure.Unit;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
 import org.capwright.tables.SizeTable;
-import org.capwright.tables.TableKind;
 import org.capwright.tables.survey.Survey;
 
 /** What is worth a look in a run before it is cut: the checks of the engine, and what this request leaves open. */
@@ -37,14 +36,15 @@ public final class Findings {
     private Findings() {}
 
     static List<FindingAnswer> of(SizeRunResult result) {
-        return of(result, grade(result, result.order().sizeTable()), Thresholds.usual());
+        CheckedGrade grade = grade(result, result.order().sizeTable());
+        return shown(found(result, grade, Thresholds.usual()), result.order().unit());
     }
 
     /**
      * A run as it is checked.
      *
      * @param result a drafted run
-     * @param table the bodies it is held against, a table that is {@link #comparable}
+     * @param table the bodies it is held against, a table of bodies whose sizes a body dimension orders
      * @return figures and lines of every size
      */
     public static CheckedGrade grade(SizeRunResult result, Optional<SizeTable> table) {
@@ -60,8 +60,8 @@ public final class Findings {
      * @param thresholds limits of the label
      * @return findings, check by check
      */
-    public static List<FindingAnswer> of(SizeRunResult result, CheckedGrade grade, Thresholds thresholds) {
-        List<Finding> findings = found(grade, thresholds);
+    public static List<Finding> found(SizeRunResult result, CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> findings = new ArrayList<>(found(grade, thresholds));
         for (GradedSize size : result.run().sizes()) {
             size.draft().overlay().ifPresent(overlay -> addOverlay(findings, size.label(), overlay));
         }
@@ -71,7 +71,7 @@ public final class Findings {
                 findings.add(mismatch(seam));
             }
         }
-        return shown(findings, result.order().unit());
+        return findings;
     }
 
     /**
@@ -79,14 +79,9 @@ public final class Findings {
      *
      * @param grade what is known of it
      * @param thresholds limits of the label
-     * @param unit unit of the answer
      * @return findings, check by check
      */
-    public static List<FindingAnswer> of(CheckedGrade grade, Thresholds thresholds, Unit unit) {
-        return shown(found(grade, thresholds), unit);
-    }
-
-    private static List<Finding> found(CheckedGrade grade, Thresholds thresholds) {
+    public static List<Finding> found(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> findings = new ArrayList<>(GradeChecks.run(grade, thresholds));
         grade.body()
                 .filter(reference -> nothingToCompare(grade, reference))
@@ -94,25 +89,22 @@ public final class Findings {
         return findings;
     }
 
-    private static List<FindingAnswer> shown(List<Finding> findings, Unit unit) {
+    /**
+     * Findings as they are answered.
+     *
+     * @param findings what was found
+     * @param unit unit of the answer
+     * @return the same, lengths in the unit
+     */
+    public static List<FindingAnswer> shown(List<Finding> findings, Unit unit) {
         Shown shown = new Shown(unit);
         return findings.stream().map(finding -> answer(finding, shown)).toList();
     }
 
     /**
-     * Whether a table can tell how bodies grow from size to size.
-     *
-     * @param table any table
-     * @return true if it is of bodies and a body dimension orders its sizes
-     */
-    public static boolean comparable(SizeTable table) {
-        return table.info().kind() == TableKind.BODY && table.info().key().isPresent();
-    }
-
-    /**
      * The bodies of a table. The survey that gives the second opinion is one of women; tables of others stand alone.
      *
-     * @param table a table that is {@link #comparable}
+     * @param table a table of bodies whose sizes a body dimension orders
      * @return the reference
      */
     public static BodyReference bodies(SizeTable table) {

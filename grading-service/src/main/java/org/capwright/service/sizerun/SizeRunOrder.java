@@ -65,7 +65,7 @@ public record SizeRunOrder(
      *
      * @return the one asked for, else 1 mm, 0.1 cm or 1/8 in
      */
-    Rounding shownRounding() {
+    public Rounding shownRounding() {
         return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
     }
 

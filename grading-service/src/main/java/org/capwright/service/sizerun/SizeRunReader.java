@@ -19,11 +19,9 @@ import org.capwright.pattern.PatternOptions;
 import org.capwright.service.material.MaterialReader;
 import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.NearestWord;
 import org.capwright.service.shape.RequestObject;
 import org.capwright.service.shape.SizeLabels;
-import org.capwright.tables.SizeTable;
-import org.capwright.tables.SizeTables;
+import org.capwright.service.tables.TableReader;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the body of {@code POST /v1/size-runs} and names everything that is wrong with it at once. */
@@ -92,7 +90,7 @@ public final class SizeRunReader {
                 style,
                 dimensions,
                 rules,
-                sizeTable(),
+                TableReader.field(body, found),
                 new PatternOptions(
                         allowances(),
                         body.choice("corners").map(CORNERS::get).orElse(CornerKind.MITRED),
@@ -149,32 +147,6 @@ public final class SizeRunReader {
             }
         }
         return rules;
-    }
-
-    private Optional<SizeTable> sizeTable() {
-        Optional<String> id = body.text("sizeTable");
-        Optional<SizeTable> table = id.flatMap(SizeTables::find);
-        if (id.isPresent() && table.isEmpty()) {
-            body.refuse(
-                    "sizeTable",
-                    "is not the id of a size table; "
-                            + NearestWord.to(id.get(), comparableTables())
-                                    .map(near -> "did you mean " + near + "?")
-                                    .orElse("there are " + String.join(", ", comparableTables())));
-        } else if (table.isPresent() && !Findings.comparable(table.get())) {
-            body.refuse(
-                    "sizeTable",
-                    "is no table of bodies whose sizes a body dimension orders, so a grade cannot be held against it; such are "
-                            + String.join(", ", comparableTables()));
-        }
-        return table;
-    }
-
-    private static List<String> comparableTables() {
-        return SizeTables.all().stream()
-                .filter(Findings::comparable)
-                .map(SizeTable::id)
-                .toList();
     }
 
     private Paper paper() {

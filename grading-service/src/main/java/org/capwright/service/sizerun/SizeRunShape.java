@@ -13,6 +13,7 @@ import org.capwright.service.material.MaterialShape;
 import org.capwright.service.shape.Field;
 import org.capwright.service.shape.Kind;
 import org.capwright.service.shape.Shape;
+import org.capwright.service.tables.TableShape;
 
 /** The body of {@code POST /v1/size-runs}. The reader and the API description both come from here. */
 public final class SizeRunShape {
@@ -253,9 +254,10 @@ public final class SizeRunShape {
                     Field.optional("grade", new Kind.Nested(GRADE), GRADE.meaning()),
                     Field.optional(
                             "sizeTable",
-                            new Kind.Text(64),
-                            "Id of a published size table of bodies (GET /v1/size-tables). The jumps are then compared with the growth of the"
-                                    + " body where the table has the sizes, see findings. None if left out or null."),
+                            TableShape.ID_OR_TABLE,
+                            "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The jumps are then compared"
+                                    + " with the growth of the body where the table has the sizes, see findings. None if left"
+                                    + " out or null."),
                     Field.optional(
                                     "seamAllowance",
                                     new Kind.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),

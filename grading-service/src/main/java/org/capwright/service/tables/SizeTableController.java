@@ -4,11 +4,15 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.measure.Unit;
+import org.capwright.service.RequestBodies;
 import org.capwright.service.problem.FieldViolation;
+import org.capwright.service.problem.FoundViolations;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
 import org.capwright.service.problem.ProblemKind;
@@ -20,16 +24,23 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
-/** Shows the published size tables. */
+/** Shows the published size tables and checks those of callers. */
 @RestController
 @Tag(name = "Size tables")
 final class SizeTableController {
 
     private static final CacheControl CACHE =
             CacheControl.maxAge(Duration.ofHours(1)).cachePublic();
+
+    private final RequestBodies bodies;
+
+    SizeTableController(RequestBodies bodies) {
+        this.bodies = bodies;
+    }
 
     /** Lists the tables. */
     @Operation(operationId = "listSizeTables", summary = "List the published size tables with their sources")
@@ -60,6 +71,32 @@ final class SizeTableController {
                     String units) {
         SizeTable table = SizeTables.find(id).orElseThrow(() -> new ProblemException(unknown(id)));
         return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit(units)).table(table));
+    }
+
+    /** Checks a table of the caller's own. */
+    @Operation(
+            operationId = "checkSizeTable",
+            summary = "Check a size table of your own and show its increments; nothing is kept")
+    @PostMapping(path = "/v1/size-tables", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<SizeTableAnswer> check(
+            HttpServletRequest request,
+            @Parameter(
+                            description = "Unit of the answer.",
+                            example = "cm",
+                            schema =
+                                    @Schema(
+                                            allowableValues = {"mm", "cm", "in"},
+                                            defaultValue = "mm"))
+                    @RequestParam(name = "units", defaultValue = "mm")
+                    String units)
+            throws IOException {
+        Unit unit = unit(units);
+        FoundViolations found = new FoundViolations(unit);
+        Optional<SizeTable> table = TableReader.read(bodies.read(request), "", found);
+        found.refuse();
+        return ResponseEntity.ok()
+                .cacheControl(CacheControl.noStore())
+                .body(new TableWriter(unit).table(table.orElseThrow()));
     }
 
     private static Problem unknown(String id) {

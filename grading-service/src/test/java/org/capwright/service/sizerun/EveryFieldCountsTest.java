@@ -195,7 +195,7 @@ class EveryFieldCountsTest {
                 into.add(pointer);
                 if (field.kind() instanceof Kind.LengthOrNested either) {
                     collect(either.shape(), pointer, into);
-                } else if (field.kind() instanceof Kind.NestedList list) {
+                } else if (field.kind() instanceof Kind.Objects list) {
                     collect(list.shape(), pointer + "/*", into);
                 }
             }

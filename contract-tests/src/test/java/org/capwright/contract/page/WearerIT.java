@@ -1,0 +1,168 @@
+package org.capwright.contract.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.RestAssured;
+import io.restassured.path.json.JsonPath;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.capwright.contract.RunningService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.openqa.selenium.Keys;
+
+/** One wearer: measurements in, a sleeve out, and nothing of them kept. */
+class WearerIT {
+
+    private static Browser open(Screen screen) {
+        Browser browser = Browser.open(screen);
+        browser.task("wearer");
+        return browser;
+    }
+
+    private static void measure(Browser browser, String dimension, String value) {
+        browser.fill("w-" + dimension, value);
+    }
+
+    private static void sleeveIsThere(Browser browser) {
+        browser.await("the sleeve", "return !!document.querySelector('.plan g.piece path.cut');");
+    }
+
+    private static JsonPath asked(String wearer) {
+        return JsonPath.from(RestAssured.given()
+                .contentType("application/json")
+                .body(
+                        "{\"units\":\"cm\",\"sizeTable\":\"women-en-13402-3-bust\",\"wearer\":" + wearer
+                                + ",\"underSleeve\":{},\"sleeve\":{\"capOutward\":1.9,\"capInward\":1.2},"
+                                + "\"ease\":{\"bicep\":7,\"armhole\":\"14%\",\"capEase\":\"4%\",\"length\":1,\"elbow\":\"15%\",\"wrist\":6}}")
+                .post(RunningService.address() + "/v1/made-to-measure")
+                .asString());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void draftsForOneWearerAndSaysWhatWasEstimated(Screen screen) {
+        JsonPath answer = asked("{\"bustGirth\":96,\"stature\":168,\"upperArmGirth\":31.5,\"armLength\":59}");
+        String size = answer.getString("nearestSize.size");
+        double wrist = answer.getDouble("estimates.find { it.dimension == 'wristGirth' }.value");
+        try (Browser browser = open(screen)) {
+            measure(browser, "bustGirth", "96");
+            measure(browser, "stature", "168");
+            measure(browser, "upperArmGirth", "31.5");
+            measure(browser, "armLength", "59");
+            sleeveIsThere(browser);
+            browser.await(
+                    "the nearest size",
+                    "return document.querySelector('.fitted-words').textContent.includes(arguments[0]);",
+                    "Nearest size: " + size);
+            String hint = browser.find("#w-wristGirth").getDomAttribute("placeholder");
+            assertEquals(wrist, Double.parseDouble(hint.replace("≈ ", "")), 0.005);
+            assertTrue(browser.text("[data-measure=wristGirth]").contains("Estimated"), "marked as an estimate");
+            assertEquals(
+                    answer.getList("departures").size(),
+                    browser.all(".fitted-words table")
+                            .get(0)
+                            .findElements(org.openqa.selenium.By.cssSelector("tbody tr"))
+                            .size());
+            browser.run("window.scrollTo(0, 0);");
+            browser.keep("wearer");
+        }
+    }
+
+    /** 36 cm of upper arm beside 96 cm of bust lies outside what the survey would let pass. */
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void questionsWhatIsUnusualUntilItIsConfirmed(Screen screen) {
+        try (Browser browser = open(screen)) {
+            measure(browser, "bustGirth", "96");
+            measure(browser, "stature", "168");
+            measure(browser, "upperArmGirth", "36");
+            browser.await("the question", "return !!document.querySelector('[data-measure=upperArmGirth].doubted');");
+            assertTrue(browser.text("[data-measure=upperArmGirth]").contains("Measure again"));
+            assertTrue(browser.all(".plan g.piece").isEmpty(), "nothing is drawn while something is in doubt");
+            browser.find("#w-upperArmGirth-confirm").sendKeys(Keys.SPACE);
+            sleeveIsThere(browser);
+            assertFalse(browser.find("[data-measure=upperArmGirth]")
+                    .getDomAttribute("class")
+                    .contains("doubted"));
+        }
+    }
+
+    @Test
+    void keepsNothingOfTheWearer() {
+        try (Browser browser = open(Screen.DESKTOP)) {
+            measure(browser, "bustGirth", "97.31");
+            measure(browser, "stature", "168");
+            sleeveIsThere(browser);
+            browser.find("#units-mm").sendKeys(Keys.SPACE);
+            browser.await("millimetres", "return document.getElementById('w-bustGirth').value === '973.1';");
+            browser.await("what is kept", "return Object.values(localStorage).some(text => text.includes('\"mm\"'));");
+            Object kept = browser.runAsync(
+                    "const done = arguments[arguments.length - 1];"
+                            + "import('/page/address.js').then(each => each.decode(location.hash))"
+                            + ".then(state => done(JSON.stringify(state) + JSON.stringify({...localStorage, ...sessionStorage})));");
+            assertTrue(kept.toString().contains("\"task\":\"wearer\""), kept.toString());
+            for (String secret : List.of("973", "97.31", "1680", "bustGirth", "stature\"")) {
+                assertFalse(kept.toString().contains(secret), secret + " is in " + kept);
+            }
+            browser.reload();
+            browser.await("the form", "return !!document.getElementById('w-bustGirth');");
+            assertEquals("", browser.value("#w-bustGirth"));
+        }
+    }
+
+    @Test
+    void takesAwayTheSleeveOfTheWearer() throws Exception {
+        try (Browser browser = open(Screen.DESKTOP)) {
+            measure(browser, "bustGirth", "96");
+            measure(browser, "stature", "168");
+            sleeveIsThere(browser);
+            browser.choose("wearer-paper", "letter");
+            browser.click("#desk [data-kind='application/pdf']");
+            String pdf = new String(browser.downloaded(".pdf"), StandardCharsets.ISO_8859_1);
+            assertTrue(pdf.startsWith("%PDF-") && pdf.contains("612"), "a letter sheet is 612 points wide");
+        }
+    }
+
+    @Test
+    void isFilledInByKeyboardAlone() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.tabTo("document.activeElement.dataset.task === 'wearer'");
+            browser.actions().sendKeys(Keys.ENTER).perform();
+            browser.await("the form", "return !!document.getElementById('w-bustGirth');");
+            browser.tabTo("document.activeElement.id === 'w-bustGirth'");
+            browser.actions().sendKeys("96", Keys.TAB, "168").perform();
+            sleeveIsThere(browser);
+            browser.actions().sendKeys(Keys.ARROW_UP).perform();
+            assertEquals("168.5", browser.value("#w-stature"));
+            browser.tabTo(
+                    "document.activeElement.dataset.kind === 'image/svg+xml' && !!document.activeElement.closest('#desk')");
+        }
+    }
+
+    /** Every measurement that the service takes has a field and a drawing of its own. */
+    @Test
+    void drawsHowEachMeasurementIsTaken() {
+        List<String> taken = JsonPath.from(RestAssured.get(RunningService.address() + "/v3/api-docs")
+                        .asString())
+                .getMap("components.schemas.Wearer.properties")
+                .keySet()
+                .stream()
+                .map(Object::toString)
+                .toList();
+        assertTrue(taken.size() > 10, taken.toString());
+        try (Browser browser = open(Screen.DESKTOP)) {
+            for (String dimension : taken) {
+                assertEquals(1, browser.all("#w-" + dimension).size(), dimension);
+                assertEquals(
+                        1,
+                        browser.all("[data-measure=" + dimension + "] [data-figure=" + dimension + "] .tape")
+                                .size(),
+                        dimension);
+            }
+        }
+    }
+}

@@ -1,0 +1,217 @@
+package org.capwright.service.rules;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.CapFit;
+import org.capwright.grade.GradeRule;
+import org.capwright.grade.derive.BodySource;
+import org.capwright.grade.derive.Derivation;
+import org.capwright.grade.derive.DerivationRequest;
+import org.capwright.grade.derive.DerivedRules;
+import org.capwright.grade.derive.EasePolicy;
+import org.capwright.grade.derive.LengthPolicy;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Rounding;
+import org.capwright.measure.Unit;
+import org.capwright.measure.Violation;
+import org.capwright.service.problem.FoundViolations;
+import org.capwright.service.problem.ProblemException;
+import org.capwright.service.shape.RequestObject;
+import org.capwright.service.sizerun.Findings;
+import org.capwright.service.sizerun.GradeWriter;
+import org.capwright.service.sizerun.NestedRun;
+import org.capwright.service.sizerun.SizeRunOrder;
+import org.capwright.service.tables.TableReader;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.SizeTable;
+import tools.jackson.databind.JsonNode;
+
+/** Reads what rules are asked for, and derives them. */
+final class RulesReader {
+
+    /** Off the noise of binary fractions. */
+    private static final double DECIMALS = 1e10;
+
+    private final FoundViolations found;
+    private final RequestObject body;
+    private final Optional<SizeRunOrder> run;
+    private final Unit unit;
+
+    RulesReader(JsonNode tree) {
+        Optional<Unit> named = NestedRun.unit(tree);
+        unit = named.orElse(Unit.MILLIMETRE);
+        found = new FoundViolations(unit);
+        body = new RequestObject(tree, RulesShape.REQUEST, "", unit, found);
+        run = NestedRun.read(body, found);
+        if (named.isEmpty()) {
+            // No length can be judged without its unit.
+            found.refuse();
+        }
+    }
+
+    /**
+     * The derived rules.
+     *
+     * @return rules and how they came about
+     * @throws ProblemException with everything that is wrong
+     */
+    RulesAnswer answer() {
+        Optional<SizeTable> table = table();
+        EasePolicy ease = ease();
+        Optional<LengthPolicy> length = length();
+        OptionalDouble step = body.step("grid");
+        boolean share = body.choice("capEase").filter("share"::equals).isPresent();
+        boolean filled = body.choice("gaps").filter("refuse"::equals).isEmpty();
+        if (run.filter(order -> order.style().fit() instanceof CapFit.BicepFor).isPresent()) {
+            found.add(
+                    "/sizeRun/sleeve/bicep",
+                    "is missing; where it follows from the cap ease, it has no growth of its own that bodies could give");
+        }
+        found.refuse();
+        SizeRunOrder order = run.orElseThrow();
+        SizeTable bodies = table.orElseThrow();
+        Rounding grid = step.isPresent() ? new Rounding(step.getAsDouble()) : order.shownRounding();
+        DerivedRules rules = derived(new DerivationRequest(
+                source(bodies, filled),
+                order.sizes(),
+                order.base(),
+                order.dimensions(),
+                ease,
+                length.orElse(usual(bodies)),
+                share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
+                grid));
+        return new RulesAnswer(
+                unit.symbol(),
+                order.sizes(),
+                order.sizes().get(order.base()),
+                bodies.id(),
+                bodies.info().source(),
+                shown(grid.step()),
+                GradeWriter.written(complete(order, rules), unit),
+                rules.derivations().stream()
+                        .map(derivation -> answer(derivation, bodies, ease))
+                        .toList());
+    }
+
+    private Optional<SizeTable> table() {
+        Optional<SizeTable> table = TableReader.field(body, found);
+        if (body.has("sizeTable")) {
+            return table;
+        }
+        Optional<SizeTable> ofRun = run.flatMap(SizeRunOrder::sizeTable);
+        if (run.isPresent() && ofRun.isEmpty()) {
+            body.refuse("sizeTable", "is missing; rules follow the growth of bodies in a size table");
+        }
+        return ofRun;
+    }
+
+    private EasePolicy ease() {
+        Optional<RequestObject> given = body.object("ease");
+        String policy = given.flatMap(object -> object.choice("policy")).orElse(RulesShape.CONSTANT);
+        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesShape.GROWING) : OptionalDouble.empty();
+        return switch (policy) {
+            case RulesShape.PERCENT -> new EasePolicy.Percent();
+            case RulesShape.GROWING -> new EasePolicy.Growing(perSize.orElse(0));
+            default -> new EasePolicy.Constant();
+        };
+    }
+
+    private Optional<LengthPolicy> length() {
+        Optional<RequestObject> given = body.object("length");
+        Optional<String> policy = given.flatMap(object -> object.choice("policy"));
+        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesShape.STATED) : OptionalDouble.empty();
+        return policy.map(word -> switch (word) {
+            case RulesShape.AS_THE_ARM -> new LengthPolicy.AsTheArm();
+            case RulesShape.STATED -> new LengthPolicy.Stated(perSize.orElse(0));
+            default -> new LengthPolicy.Held();
+        });
+    }
+
+    /** Given with the policy that needs it, and with no other. */
+    private static OptionalDouble perSize(RequestObject object, String needing) {
+        Optional<String> policy = object.choice("policy");
+        boolean needed = policy.filter(needing::equals).isPresent();
+        if (policy.isPresent() && needed != object.has("perSize")) {
+            object.refuse(
+                    "perSize",
+                    needed ? "is missing; " + needing + " needs it" : "has no use unless policy is " + needing);
+        }
+        return object.length("perSize");
+    }
+
+    private static LengthPolicy usual(SizeTable table) {
+        return table.info().key().filter(BodyDimension.STATURE::equals).isPresent()
+                ? new LengthPolicy.AsTheArm()
+                : new LengthPolicy.Held();
+    }
+
+    private static BodySource source(SizeTable table, boolean filled) {
+        return Findings.bodies(table)
+                .survey()
+                .filter(survey -> filled)
+                .<BodySource>map(survey -> new BodySource.OfTableAndSurvey(table, survey))
+                .orElseGet(() -> new BodySource.OfTable(table));
+    }
+
+    private DerivedRules derived(DerivationRequest request) {
+        try {
+            return DerivedRules.of(request);
+        } catch (InvalidMeasuresException e) {
+            for (Violation violation : e.violations()) {
+                found.add(new Violation(
+                        // A gap is the table's; all else lies in the style.
+                        violation.pointer().startsWith("/grade/") ? "/sizeTable" : "/sizeRun" + violation.pointer(),
+                        violation.reason(),
+                        violation.quantity(),
+                        violation.value(),
+                        violation.minimum(),
+                        violation.maximum()));
+            }
+            found.refuse();
+            throw e;
+        }
+    }
+
+    /** Rules that were given and that nothing is derived for stay as they are. */
+    private static List<GradeRule> complete(SizeRunOrder order, DerivedRules rules) {
+        Map<Dimension, GradeRule> all = new EnumMap<>(Dimension.class);
+        order.rules().forEach(rule -> all.put(rule.dimension(), rule));
+        rules.rules().forEach(rule -> all.put(rule.dimension(), rule));
+        return List.copyOf(all.values());
+    }
+
+    private RulesAnswer.DerivationAnswer answer(Derivation derivation, SizeTable table, EasePolicy ease) {
+        boolean stated =
+                derivation.dimension() == Dimension.LENGTH && derivation.body().isEmpty();
+        String words = derivation
+                .body()
+                .map(dimension -> "as " + dimension.id()
+                        + (derivation.dimension() == Dimension.LENGTH ? "" : ", with " + words(ease)))
+                .orElse(derivation.source());
+        return new RulesAnswer.DerivationAnswer(
+                derivation.dimension().gradeName(),
+                derivation.body().map(BodyDimension::id),
+                words,
+                stated ? "stated in the request" : table.info().source(),
+                derivation.exact().stream().map(this::shown).toList(),
+                derivation.rounded().stream().map(this::shown).toList(),
+                derivation.estimated());
+    }
+
+    private String words(EasePolicy ease) {
+        if (ease instanceof EasePolicy.Growing growing) {
+            return unit.format(growing.perSize()) + " " + unit.symbol() + " more ease per size";
+        }
+        return ease instanceof EasePolicy.Percent
+                ? "the same share of ease in every size"
+                : "the same ease in every size";
+    }
+
+    private double shown(double millimetres) {
+        return Math.rint(unit.fromMillimetres(millimetres) * DECIMALS) / DECIMALS + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+}

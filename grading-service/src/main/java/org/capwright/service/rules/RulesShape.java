@@ -1,0 +1,103 @@
+package org.capwright.service.rules;
+
+import java.util.List;
+import org.capwright.service.shape.Field;
+import org.capwright.service.shape.Kind;
+import org.capwright.service.shape.Shape;
+import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.tables.TableShape;
+
+/** The body of {@code POST /v1/grade-rules}. The style is declared as in a size run. */
+public final class RulesShape {
+
+    static final String CONSTANT = "constant";
+    static final String PERCENT = "percent";
+    static final String GROWING = "growing";
+    static final String HELD = "held";
+    static final String AS_THE_ARM = "asTheArm";
+    static final String STATED = "stated";
+
+    /** Bounds of {@link org.capwright.grade.derive.EasePolicy.Growing}, mm. */
+    private static final double GREATEST_EASE_GROWTH = 30;
+
+    /** Bounds of {@link org.capwright.grade.derive.LengthPolicy.Stated}, mm. */
+    private static final double GREATEST_LENGTH_GROWTH = 50;
+
+    static final Shape EASE = Shape.of(
+            "EaseOverSizes",
+            "How the ease over the body goes with the size, at bicep, armhole, elbow and wrist.",
+            List.of(
+                    Field.required(
+                                    "policy",
+                                    Kind.Choice.of(CONSTANT, PERCENT, GROWING),
+                                    "The same length in every size; the same share of the body in every size; or a length that"
+                                            + " grows from size to size.")
+                            .example(CONSTANT),
+                    Field.optional(
+                                    "perSize",
+                                    new Kind.Length(-GREATEST_EASE_GROWTH, GREATEST_EASE_GROWTH),
+                                    "How much the ease grows from each size to the next; needed with growing, refused without."
+                                            + " Negative for less ease in larger sizes.")
+                            .example(0.2)));
+
+    static final Shape LENGTH = Shape.of(
+            "LengthOverSizes",
+            "How the sleeve length goes with the size.",
+            List.of(
+                    Field.required(
+                                    "policy",
+                                    Kind.Choice.of(HELD, AS_THE_ARM, STATED),
+                                    "The same in every size; as the arm length of the table, with its chance ups and downs; or a"
+                                            + " stated growth.")
+                            .example(STATED),
+                    Field.optional(
+                                    "perSize",
+                                    new Kind.Length(-GREATEST_LENGTH_GROWTH, GREATEST_LENGTH_GROWTH),
+                                    "Growth from each size to the next; needed with stated, refused without.")
+                            .example(0.5)));
+
+    /** The whole body. */
+    public static final Shape REQUEST = Shape.of(
+            "GradeRulesRequest",
+            "A style in its base size, bodies, and how the ease goes with the size.",
+            List.of(
+                    Field.required(
+                            "sizeRun",
+                            new Kind.Nested(SizeRunShape.REQUEST),
+                            "The style in its base size. Rules in its grade for dimensions that are derived are replaced, the"
+                                    + " others stay."),
+                    Field.optional(
+                                    "sizeTable",
+                                    TableShape.ID_OR_TABLE,
+                                    "Id of the size table of bodies (GET /v1/size-tables), or a table of your own. That of the size run if"
+                                            + " left out.")
+                            .example("women-en-13402-3-bust"),
+                    Field.optional("ease", new Kind.Nested(EASE), EASE.meaning() + " Constant if left out."),
+                    Field.optional(
+                            "length",
+                            new Kind.Nested(LENGTH),
+                            LENGTH.meaning()
+                                    + " If left out, as the arm where stature orders the table, else held: arm length follows"
+                                    + " stature and hardly the bust."),
+                    Field.optional(
+                            "capEase",
+                            Kind.Choice.of("length", "share"),
+                            "What of the base size's cap ease is kept in every size: the length, or the share of the armhole. The cap"
+                                    + " height is fitted to it. Length if left out."),
+                    Field.optional(
+                            "gaps",
+                            Kind.Choice.of("survey", "refuse"),
+                            "Where the table has no figure: taken from the public survey of women and marked as estimated, if the table"
+                                    + " is of women; or refused. Survey if left out."),
+                    Field.optional(
+                                    "grid",
+                                    new Kind.Step(0.01, 100),
+                                    "Grid of the growth from the base size, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\". No size is ever off"
+                                            + " by more than half a step. 1 mm, 0.1 cm or 1/8 in, as the units are, if left out.")
+                            .example("1 mm")));
+
+    /** What is answered as JSON. */
+    public static final Class<?> ANSWER = RulesAnswer.class;
+
+    private RulesShape() {}
+}

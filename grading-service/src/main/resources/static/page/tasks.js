@@ -1,0 +1,57 @@
+// What one comes for: the style itself, and the tasks beside it. Each of those is fetched when it is first opened.
+
+import { h } from "./dom.js";
+import { find, say } from "./words.js";
+
+const MODULES = {
+  wearer: () => import("./wearer.js").then((module) => module.Wearer),
+  check: () => import("./check.js").then((module) => module.Check),
+  compare: () => import("./compare.js").then((module) => module.Compare),
+};
+
+const NAMES = ["style", ...Object.keys(MODULES)];
+
+export class Tasks {
+  /** What was typed is kept while the page is open, so that a change of language does not lose it. */
+  static #desks = new Map();
+  #shown = "";
+
+  constructor(page) {
+    this.page = page;
+    this.buttons = NAMES.map((name) =>
+      h("button", { type: "button", class: "task", "data-task": name, onclick: () => page.store.look((view) => (view.task = name)) }, find("tasks")[name]),
+    );
+    this.nav = h("nav", { class: "tasks", "aria-label": say("tasks.name") }, this.buttons);
+    this.element = h("main", { class: "desk", id: "desk", tabindex: "-1", hidden: true });
+  }
+
+  /** The style changed, or what is chosen in the view: brings the open task up to date. */
+  async refresh() {
+    const { view } = this.page.store;
+    const name = NAMES.includes(view.task) ? view.task : "style";
+    document.getElementById("page").dataset.task = name;
+    for (const button of this.buttons) {
+      if (button.dataset.task === name) button.setAttribute("aria-current", "page");
+      else button.removeAttribute("aria-current");
+    }
+    const bench = document.getElementById("bench");
+    bench.hidden = name !== "style";
+    this.element.hidden = name === "style";
+    if (name !== this.#shown) {
+      this.#shown = name;
+      if (name === "style") this.element.replaceChildren();
+      else await this.#open(name);
+      scrollTo(0, 0);
+    } else if (name !== "style") this.desk?.refresh?.();
+  }
+
+  async #open(name) {
+    const Desk = await MODULES[name]();
+    if (this.#shown !== name) return;
+    this.desk = new Desk(this.page, Tasks.#desks.get(name));
+    Tasks.#desks.set(name, this.desk.state);
+    this.element.setAttribute("aria-label", find("tasks")[name]);
+    this.element.replaceChildren(this.desk.element);
+    this.desk.refresh();
+  }
+}
