@@ -28,6 +28,13 @@ public final class Findings {
     /** How sure the survey's intervals are. */
     private static final double CONFIDENCE = 0.95;
 
+    private static final String SIZE_TABLE = "size-table";
+    private static final String UNPLEATED_SURPLUS = "unpleated-surplus";
+    private static final String PLEAT_OVERHANG = "pleat-overhang";
+
+    /** Codes beside those of the engine's checks; docs/checks has a page for each. */
+    static final List<String> CODES = List.of(SIZE_TABLE, UNPLEATED_SURPLUS, PLEAT_OVERHANG);
+
     private Findings() {}
 
     static List<FindingAnswer> of(SizeRunResult result) {
@@ -118,7 +125,7 @@ public final class Findings {
                 ? ""
                 : ", also called " + String.join(", ", table.labels().keySet());
         return new Finding(
-                "size-table",
+                SIZE_TABLE,
                 Severity.INFO,
                 List.of(),
                 "sizeTable",
@@ -134,7 +141,7 @@ public final class Findings {
     private static void addOverlay(List<Finding> findings, String size, Overlay overlay) {
         if (overlay.pleats().isEmpty() && overlay.takeUp() > NO_SURPLUS) {
             findings.add(length(
-                    "unpleated-surplus",
+                    UNPLEATED_SURPLUS,
                     size,
                     "takeUp",
                     overlay.takeUp(),
@@ -146,7 +153,7 @@ public final class Findings {
                 .orElse(0.0);
         if (overhang > NO_SURPLUS) {
             findings.add(length(
-                    "pleat-overhang",
+                    PLEAT_OVERHANG,
                     size,
                     "pleats",
                     overhang,
