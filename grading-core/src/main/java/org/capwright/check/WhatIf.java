@@ -26,6 +26,9 @@ public final class WhatIf {
 
     private static final int ROUNDS = 12;
 
+    /** The linearisation needs a few rounds to settle; after these, stops that stay as they were will not go. */
+    private static final int FRUITLESS = 3;
+
     /**
      * One rule before and after.
      *
@@ -135,6 +138,7 @@ public final class WhatIf {
         }
         double[][] change = new double[free.size()][run.sizes().size() - 1];
         SizeRun current = run;
+        List<String> before = List.of();
         for (int round = 0; round < ROUNDS; round++) {
             try {
                 change = new RuleProgram(this, current, change, stops).solve();
@@ -145,12 +149,25 @@ public final class WhatIf {
                     | InvalidMeasuresException e) {
                 return new Proposal(List.of(), run, stops(run));
             }
-            stops = union(stops, stops(current));
-            if (stops(current).isEmpty()) {
+            List<Finding> left = stops(current);
+            if (left.isEmpty()) {
                 return onGrid(change, current, grid);
             }
+            if (round >= FRUITLESS && places(left).equals(before)) {
+                // The same stops after another round: no rule moves them.
+                return new Proposal(changes(change), current, left);
+            }
+            before = places(left);
+            stops = union(stops, left);
         }
         return new Proposal(changes(change), current, stops(current));
+    }
+
+    /** Which stops these are, whatever their values. */
+    private static List<String> places(List<Finding> stops) {
+        return stops.stream()
+                .map(stop -> stop.code() + stop.sizes() + stop.measure())
+                .toList();
     }
 
     /** Stops seen in any round, so that a size that was mended stays mended. */

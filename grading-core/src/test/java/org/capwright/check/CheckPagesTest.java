@@ -30,15 +30,7 @@ class CheckPagesTest {
     @Test
     void everyCheckHasAPage() throws IOException {
         Stream<String> codes = Stream.concat(
-                GradeChecks.all().stream().map(GradeCheck::code),
-                Stream.of(
-                        "ease-loss",
-                        "body-figure-missing",
-                        "unpleated-surplus",
-                        "pleat-overhang",
-                        "wrist-opening",
-                        "seam-mismatch",
-                        "size-table"));
+                GradeChecks.all().stream().map(GradeCheck::code), Stream.of("ease-loss", "body-figure-missing"));
         for (String code : codes.toList()) {
             String page = Files.readString(PAGES.resolve(code + ".md"));
             assertTrue(page.contains("`" + code + "`"), code);

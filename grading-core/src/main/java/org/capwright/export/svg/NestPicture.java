@@ -150,7 +150,7 @@ public final class NestPicture {
         out.pair(MARGIN, y(Point.ORIGIN)).raw("H").number(right);
         out.raw("M").pair(x(Point.ORIGIN), MARGIN + HEAD - 2).raw("V").number(y(new Point(0, bottom)) + 2);
         out.raw("\"/>\n");
-        text(right, y(Point.ORIGIN) + 4, "end", 2.6, "bicep line");
+        text(right + 1, y(Point.ORIGIN) + 0.9, "start", 2.6, "bicep line");
     }
 
     private void size(int position) {

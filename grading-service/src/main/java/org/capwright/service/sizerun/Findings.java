@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Expected;
@@ -22,6 +23,12 @@ public final class Findings {
 
     /** How sure the survey's intervals are. */
     private static final double CONFIDENCE = 0.95;
+
+    private static final String SIZE_TABLE = "size-table";
+
+    /** Codes beside those of the engine's checks; docs/checks has a page for each. */
+    static final List<String> CODES =
+            Stream.concat(Stream.of(SIZE_TABLE), PieceFindings.CODES.stream()).toList();
 
     private Findings() {}
 
@@ -111,7 +118,7 @@ public final class Findings {
                 ? ""
                 : ", also called " + String.join(", ", table.labels().keySet());
         return new Finding(
-                "size-table",
+                SIZE_TABLE,
                 Severity.INFO,
                 List.of(),
                 "sizeTable",

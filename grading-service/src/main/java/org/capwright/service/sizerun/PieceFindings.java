@@ -24,6 +24,14 @@ final class PieceFindings {
     /** Less surplus than this is eased in without a word, mm. */
     private static final double NO_SURPLUS = 0.5;
 
+    private static final String SURPLUS = "unpleated-surplus";
+    private static final String OVERHANG = "pleat-overhang";
+    private static final String WRIST = "wrist-opening";
+    private static final String MISMATCH = "seam-mismatch";
+
+    /** What may be found; docs/checks has a page for each. */
+    static final List<String> CODES = List.of(SURPLUS, OVERHANG, WRIST, MISMATCH);
+
     private PieceFindings() {}
 
     static List<Finding> of(PatternSet patterns) {
@@ -32,7 +40,7 @@ final class PieceFindings {
         surplus(
                         run,
                         PieceFindings::unpleated,
-                        "unpleated-surplus",
+                        SURPLUS,
                         "takeUp",
                         "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
                         "Give overlay/pleats, or gather it.")
@@ -40,7 +48,7 @@ final class PieceFindings {
         surplus(
                         run,
                         PieceFindings::overhang,
-                        "pleat-overhang",
+                        OVERHANG,
                         "pleats",
                         "under-layers of the outermost pleats reach beyond the end of the seam",
                         "Give a flat zone wider by as much, or take more pleats.")
@@ -116,7 +124,7 @@ final class PieceFindings {
     private static Finding wrist(List<String> sizes, WristOpening opening) {
         boolean known = opening.basis() == WristOpening.Basis.GIVEN;
         return new Finding(
-                "wrist-opening",
+                WRIST,
                 known ? Severity.INFO : Severity.CAUTION,
                 sizes,
                 "wrist",
@@ -134,7 +142,7 @@ final class PieceFindings {
 
     private static Finding mismatch(SeamPair seam) {
         return new Finding(
-                "seam-mismatch",
+                MISMATCH,
                 Severity.STOP,
                 List.of(seam.size()),
                 seam.name(),
