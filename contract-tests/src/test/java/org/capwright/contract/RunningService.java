@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The packaged service, started once for all tests as a user starts it: the jar, by the java command, on a free port. */
@@ -18,14 +19,31 @@ public final class RunningService {
 
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
-    private static final RunningService ONLY = start();
+    private static final RunningService ONLY = started();
 
     private final String address;
     private final Path log;
+    private final Process process;
 
-    private RunningService(String address, Path log) {
+    private RunningService(String address, Path log, Process process) {
         this.address = address;
         this.log = log;
+        this.process = process;
+    }
+
+    /** The address of one of several services. */
+    String url() {
+        return address;
+    }
+
+    /** Whether it still runs. */
+    boolean alive() {
+        return process.isAlive();
+    }
+
+    /** Ends a service that was started for one test alone. */
+    void stop() {
+        process.destroy();
     }
 
     /** What the service has logged so far. */
@@ -47,12 +65,16 @@ public final class RunningService {
         return Path.of("").toAbsolutePath().getParent();
     }
 
-    private static RunningService start() {
+    /** Starts another service, with options for the virtual machine. */
+    static RunningService started(String... options) {
         try {
             Path log = Files.createTempFile("capwright", ".log");
             int port = freePort();
-            ProcessBuilder command = new ProcessBuilder(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar().toString());
+            List<String> line = new ArrayList<>();
+            line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+            line.addAll(List.of(options));
+            line.addAll(List.of("-jar", jar().toString()));
+            ProcessBuilder command = new ProcessBuilder(line);
             command.environment().put("PORT", Integer.toString(port));
             Process process = command.redirectErrorStream(true)
                     .redirectOutput(log.toFile())
@@ -60,7 +82,7 @@ public final class RunningService {
             Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
             String address = "http://localhost:" + port;
             await(process, address, log);
-            return new RunningService(address, log);
+            return new RunningService(address, log, process);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -85,4 +85,16 @@ public record Finding(
                         .toPlainString();
         };
     }
+
+    /**
+     * The message as a sentence of its own.
+     *
+     * @return with a capital letter at its start and a full stop at its end
+     */
+    public String sentence() {
+        int first = message.offsetByCodePoints(0, 1);
+        return message.substring(0, first).toUpperCase(java.util.Locale.ROOT)
+                + message.substring(first)
+                + (message.endsWith(".") ? "" : ".");
+    }
 }

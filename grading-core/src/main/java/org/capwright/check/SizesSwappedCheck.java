@@ -17,6 +17,9 @@ final class SizesSwappedCheck implements Sieve {
     /** By how much more even the row must get. */
     private static final double GAIN = 0.15;
 
+    /** The share of the rows that must agree before whole sizes count as exchanged. Common practice, no source. */
+    private static final double AGREE = 0.6;
+
     private record Swap(int first, int second) {}
 
     private record Row(Measure measure, int[] sizes, double[] values) {}
@@ -55,7 +58,7 @@ final class SizesSwappedCheck implements Sieve {
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {
-            boolean whole = rows.size() > 1;
+            boolean whole = rows.size() > 1 && rows.size() >= AGREE * differing(grade, swap);
             for (Measure measure : rows) {
                 if (!whole || measure == rows.get(0)) {
                     found.add(finding(
@@ -65,10 +68,28 @@ final class SizesSwappedCheck implements Sieve {
                 }
             }
             for (int i : new int[] {swap.first, swap.second}) {
-                rest.set(i, whole ? rest.get(i).blank() : rest.get(i).without(rows.get(0)));
+                if (whole) {
+                    rest.set(i, rest.get(i).blank());
+                }
+                for (Measure measure : rows) {
+                    rest.set(i, rest.get(i).without(measure));
+                }
             }
         });
         return new Sifted(List.copyOf(found), grade.with(rest));
+    }
+
+    /** In how many rows two sizes differ: where whole sizes are exchanged, nearly all of these tell. */
+    private static int differing(CheckedGrade grade, Swap swap) {
+        int differing = 0;
+        for (Measure measure : GROWING) {
+            OptionalDouble one = grade.value(swap.first, measure);
+            OptionalDouble other = grade.value(swap.second, measure);
+            if (one.isPresent() && other.isPresent() && Math.abs(one.getAsDouble() - other.getAsDouble()) > ROUNDING) {
+                differing++;
+            }
+        }
+        return differing;
     }
 
     /** For every falling row, the pair of sizes that mends it; the pair most rows agree on comes first. */

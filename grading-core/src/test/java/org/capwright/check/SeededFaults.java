@@ -111,7 +111,7 @@ final class SeededFaults {
     }
 
     /** A sleeve with equal halves cannot be mirrored by mistake. */
-    private static boolean tellsFrontFromBack(CheckedGrade grade) {
+    static boolean tellsFrontFromBack(CheckedGrade grade) {
         CheckedSize size = grade.baseSize();
         return Math.abs(size.values().get(Measure.FRONT_CAP_LINE)
                         - size.values().get(Measure.BACK_CAP_LINE))

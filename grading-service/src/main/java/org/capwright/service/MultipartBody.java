@@ -201,11 +201,13 @@ public final class MultipartBody {
         Optional<ContentDisposition> disposition = Optional.empty();
         Optional<MediaType> type = Optional.empty();
         int at = from;
-        while (at > end || !matches(CRLF, at)) {
-            if (at > end) {
-                throw malformed("part " + (parts.size() + 1) + " has no empty line after its headers");
+        int limit = Math.min(end, from + MOST_HEADER_BYTES);
+        while (at > limit || !matches(CRLF, at)) {
+            if (at > limit) {
+                throw malformed("the headers of part " + (parts.size() + 1) + " do not end within " + MOST_HEADER_BYTES
+                        + " bytes");
             }
-            int lineEnd = lineEnd(at, Math.min(end, from + MOST_HEADER_BYTES));
+            int lineEnd = lineEnd(at, limit);
             String line = new String(body, at, lineEnd - at, StandardCharsets.UTF_8);
             int colon = line.indexOf(':');
             String header = colon < 0 ? "" : line.substring(0, colon).strip().toLowerCase(Locale.ROOT);

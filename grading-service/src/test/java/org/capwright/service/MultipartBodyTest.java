@@ -127,6 +127,10 @@ class MultipartBodyTest {
         assertThrows(ProblemException.class, () -> parts(part.repeat(MultipartBody.MOST_PARTS + 1) + "--XyZ--"));
         assertThrows(
                 ProblemException.class,
+                () -> parts("--XyZ\n" + "X: y\n".repeat(5_000)
+                        + "Content-Disposition: form-data; name=\"file\"\n\nx\n--XyZ--"));
+        assertThrows(
+                ProblemException.class,
                 () -> parts("--XyZ\nX: " + "y".repeat(10_000)
                         + "\nContent-Disposition: form-data; name=\"file\"\n\nx\n--XyZ--"));
     }

@@ -36,7 +36,7 @@ final class FindingBands {
     }
 
     private Band band(Finding finding) {
-        List<String> message = Wrapped.lines(finding.message(), Typeface.REGULAR, SIZE, width - INDENT);
+        List<String> message = Wrapped.lines(finding.sentence(), Typeface.REGULAR, SIZE, width - INDENT);
         List<String> remedy = Wrapped.lines(finding.remedy(), Typeface.BOLD, SIZE, width - INDENT);
         List<String> source = Wrapped.lines(source(finding.source()), Typeface.REGULAR, 2.4, width - INDENT);
         int lines = message.size() + remedy.size();

@@ -93,7 +93,7 @@ class GradeReportTest {
             assertTrue(text.contains(words), words + " is missing in: " + text);
         }
         for (Finding finding : report.findings()) {
-            for (String part : List.of(finding.message(), finding.remedy(), finding.source())) {
+            for (String part : List.of(finding.sentence(), finding.remedy(), finding.source())) {
                 assertTrue(text.contains(part.strip().replaceAll("\\s+", " ")), part + " is missing in: " + text);
             }
         }

@@ -12,23 +12,13 @@ import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
-import org.capwright.draft.Overlay;
-import org.capwright.draft.UnderSleeve;
-import org.capwright.draft.WristOpening;
-import org.capwright.grade.GradedSize;
-import org.capwright.grade.SizeRun;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
-import org.capwright.pattern.SeamPair;
-import org.capwright.pattern.Seams;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.survey.Survey;
 
 /** What is worth a look in a run before it is cut: the checks of the engine, and what this request leaves open. */
 public final class Findings {
-
-    /** Less surplus than this is eased in without a word, mm. */
-    private static final double NO_SURPLUS = 0.5;
 
     /** How sure the survey's intervals are. */
     private static final double CONFIDENCE = 0.95;
@@ -62,15 +52,7 @@ public final class Findings {
      */
     public static List<Finding> found(SizeRunResult result, CheckedGrade grade, Thresholds thresholds) {
         List<Finding> findings = new ArrayList<>(found(grade, thresholds));
-        for (GradedSize size : result.run().sizes()) {
-            size.draft().overlay().ifPresent(overlay -> addOverlay(findings, size.label(), overlay));
-        }
-        wrist(result.run()).ifPresent(findings::add);
-        for (SeamPair seam : Seams.walk(result.patterns())) {
-            if (!seam.matches()) {
-                findings.add(mismatch(seam));
-            }
-        }
+        findings.addAll(PieceFindings.of(result.patterns()));
         return findings;
     }
 
@@ -142,92 +124,6 @@ public final class Findings {
                 "Name the sizes as the table does: " + String.join(", ", table.sizes()) + labels + ".");
     }
 
-    private static void addOverlay(List<Finding> findings, String size, Overlay overlay) {
-        if (overlay.pleats().isEmpty() && overlay.takeUp() > NO_SURPLUS) {
-            findings.add(length(
-                    "unpleated-surplus",
-                    size,
-                    "takeUp",
-                    overlay.takeUp(),
-                    "The top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for.",
-                    "Give overlay/pleats, or gather it."));
-        }
-        double overhang = overlay.pleats()
-                .map(pleats -> Math.max(pleats.overhangFront(), pleats.overhangBack()))
-                .orElse(0.0);
-        if (overhang > NO_SURPLUS) {
-            findings.add(length(
-                    "pleat-overhang",
-                    size,
-                    "pleats",
-                    overhang,
-                    "Under-layers of the outermost pleats reach beyond the end of the seam.",
-                    "Give a flat zone wider by as much, or take more pleats."));
-        }
-    }
-
-    /** One finding for all sizes whose wrist is too narrow, with the narrowest. */
-    private static Optional<Finding> wrist(SizeRun run) {
-        List<String> sizes = new ArrayList<>();
-        Optional<WristOpening> narrowest = Optional.empty();
-        for (GradedSize size : run.sizes()) {
-            Optional<WristOpening> opening = size.draft().underSleeve().flatMap(UnderSleeve::opening);
-            if (opening.isPresent()) {
-                sizes.add(size.label());
-                double wrist = opening.get().wrist();
-                narrowest = narrowest.filter(other -> other.wrist() <= wrist).or(() -> opening);
-            }
-        }
-        return narrowest.map(opening -> {
-            boolean known = opening.basis() == WristOpening.Basis.GIVEN;
-            return new Finding(
-                    "wrist-opening",
-                    known ? Severity.INFO : Severity.CAUTION,
-                    sizes,
-                    "wrist",
-                    Quantity.LENGTH,
-                    OptionalDouble.of(opening.wrist()),
-                    Expected.atLeast(opening.handGirth()),
-                    known
-                            ? "The hand does not pass the wrist; an opening is marked on the underarm seam."
-                            : "The wrist is narrower than a usual hand, which then does not pass.",
-                    Finding.PRACTICE,
-                    known
-                            ? "Finish the opening with a placket, buttons or a zip."
-                            : "Give underSleeve/handGirth, and an opening is marked; or widen the wrist.");
-        });
-    }
-
-    private static Finding mismatch(SeamPair seam) {
-        return new Finding(
-                "seam-mismatch",
-                Severity.STOP,
-                List.of(seam.size()),
-                seam.name(),
-                Quantity.LENGTH,
-                OptionalDouble.of(seam.mismatch()),
-                Expected.between(-SeamPair.TOLERANCE, SeamPair.TOLERANCE),
-                "Two seam lines that are sewn together differ by more than the stated ease: " + seam.first() + " and "
-                        + seam.second() + ".",
-                Finding.PRACTICE,
-                "Do not cut; report this style, for the draft should not allow it.");
-    }
-
-    private static Finding length(
-            String code, String size, String measure, double value, String message, String remedy) {
-        return new Finding(
-                code,
-                Severity.CAUTION,
-                List.of(size),
-                measure,
-                Quantity.LENGTH,
-                OptionalDouble.of(value),
-                Expected.atMost(NO_SURPLUS),
-                message,
-                Finding.PRACTICE,
-                remedy);
-    }
-
     private static FindingAnswer answer(Finding finding, Shown shown) {
         boolean length = finding.quantity() == Quantity.LENGTH;
         return new FindingAnswer(
@@ -240,7 +136,7 @@ public final class Findings {
                 figure(finding.expected().greatest(), length, shown),
                 length ? Optional.of(shown.unit().symbol()) : Optional.empty(),
                 finding.source(),
-                finding.message(),
+                finding.sentence(),
                 finding.remedy());
     }
 

@@ -1,0 +1,149 @@
+package org.capwright.service.sizerun;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.capwright.check.Expected;
+import org.capwright.check.Finding;
+import org.capwright.check.Severity;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.UnderSleeve;
+import org.capwright.draft.WristOpening;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Quantity;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.SeamPair;
+import org.capwright.pattern.Seams;
+
+/** What is worth a look in the pieces of a run, whatever its grade: one finding for all sizes that have it, with the worst figure. */
+final class PieceFindings {
+
+    /** Less surplus than this is eased in without a word, mm. */
+    private static final double NO_SURPLUS = 0.5;
+
+    private PieceFindings() {}
+
+    static List<Finding> of(PatternSet patterns) {
+        List<Finding> findings = new ArrayList<>();
+        SizeRun run = patterns.run();
+        surplus(
+                        run,
+                        PieceFindings::unpleated,
+                        "unpleated-surplus",
+                        "takeUp",
+                        "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
+                        "Give overlay/pleats, or gather it.")
+                .ifPresent(findings::add);
+        surplus(
+                        run,
+                        PieceFindings::overhang,
+                        "pleat-overhang",
+                        "pleats",
+                        "under-layers of the outermost pleats reach beyond the end of the seam",
+                        "Give a flat zone wider by as much, or take more pleats.")
+                .ifPresent(findings::add);
+        wrist(run).ifPresent(findings::add);
+        for (SeamPair seam : Seams.walk(patterns)) {
+            if (!seam.matches()) {
+                findings.add(mismatch(seam));
+            }
+        }
+        return findings;
+    }
+
+    private static double unpleated(SleeveDraft draft) {
+        return draft.overlay()
+                .filter(overlay -> overlay.pleats().isEmpty())
+                .map(overlay -> overlay.takeUp())
+                .orElse(0.0);
+    }
+
+    private static double overhang(SleeveDraft draft) {
+        return draft.overlay()
+                .flatMap(overlay -> overlay.pleats())
+                .map(pleats -> Math.max(pleats.overhangFront(), pleats.overhangBack()))
+                .orElse(0.0);
+    }
+
+    private static Optional<Finding> surplus(
+            SizeRun run,
+            Function<SleeveDraft, Double> surplus,
+            String code,
+            String measure,
+            String message,
+            String remedy) {
+        List<String> sizes = new ArrayList<>();
+        double worst = 0;
+        for (GradedSize size : run.sizes()) {
+            double here = surplus.apply(size.draft());
+            if (here > NO_SURPLUS) {
+                sizes.add(size.label());
+                worst = Math.max(worst, here);
+            }
+        }
+        return sizes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Finding(
+                        code,
+                        Severity.CAUTION,
+                        sizes,
+                        measure,
+                        Quantity.LENGTH,
+                        OptionalDouble.of(worst),
+                        Expected.atMost(NO_SURPLUS),
+                        message,
+                        Finding.PRACTICE,
+                        remedy));
+    }
+
+    private static Optional<Finding> wrist(SizeRun run) {
+        List<String> sizes = new ArrayList<>();
+        Optional<WristOpening> narrowest = Optional.empty();
+        for (GradedSize size : run.sizes()) {
+            Optional<WristOpening> opening = size.draft().underSleeve().flatMap(UnderSleeve::opening);
+            if (opening.isPresent()) {
+                sizes.add(size.label());
+                double wrist = opening.get().wrist();
+                narrowest = narrowest.filter(other -> other.wrist() <= wrist).or(() -> opening);
+            }
+        }
+        return narrowest.map(opening -> wrist(sizes, opening));
+    }
+
+    private static Finding wrist(List<String> sizes, WristOpening opening) {
+        boolean known = opening.basis() == WristOpening.Basis.GIVEN;
+        return new Finding(
+                "wrist-opening",
+                known ? Severity.INFO : Severity.CAUTION,
+                sizes,
+                "wrist",
+                Quantity.LENGTH,
+                OptionalDouble.of(opening.wrist()),
+                Expected.atLeast(opening.handGirth()),
+                known
+                        ? "the hand does not pass the wrist; an opening is marked on the underarm seam"
+                        : "the wrist is narrower than a usual hand, which then does not pass",
+                Finding.PRACTICE,
+                known
+                        ? "Finish the opening with a placket, buttons or a zip."
+                        : "Give underSleeve/handGirth, and an opening is marked; or widen the wrist.");
+    }
+
+    private static Finding mismatch(SeamPair seam) {
+        return new Finding(
+                "seam-mismatch",
+                Severity.STOP,
+                List.of(seam.size()),
+                seam.name(),
+                Quantity.LENGTH,
+                OptionalDouble.of(seam.mismatch()),
+                Expected.between(-SeamPair.TOLERANCE, SeamPair.TOLERANCE),
+                "two seam lines that are sewn together differ by more than the stated ease: " + seam.first() + " and "
+                        + seam.second(),
+                Finding.PRACTICE,
+                "Do not cut; report this style, for the draft should not allow it.");
+    }
+}
