@@ -129,7 +129,7 @@ export class Check {
       const table = await (await sizeRun(style, CSV)).blob();
       this.#put([new File([table], (style.name ?? "style") + ".csv", { type: CSV })]);
     } catch (error) {
-      this.report.refuse(error instanceof Refused ? error.problem : { detail: say("unreachable") });
+      this.report.refuse(error instanceof Refused ? error.problem : { detail: say("wearer.silent") });
     }
   }
 
@@ -140,18 +140,19 @@ export class Check {
     this.#ask();
   }
 
-  /** The files as a request for an answer in a media type. */
-  async request(accept, signal) {
+  /** The files as a request for an answer in a media type; of pictures there are two. */
+  async request(accept, signal, picture = "jumps") {
     const { files, fileUnits, baseSize, table } = this.state;
     const { units } = this;
     const said = Object.fromEntries(Object.entries({ units, fileUnits, baseSize, sizeTable: table }).filter(([, value]) => value !== ""));
+    const which = picture === "jumps" ? {} : { picture };
     if (files.length === 1) {
-      return send("v1/checks?" + new URLSearchParams(said), files[0], await typeOf(files[0]), accept, signal);
+      return send("v1/checks?" + new URLSearchParams({ ...said, ...which }), files[0], await typeOf(files[0]), accept, signal);
     }
     const form = new FormData();
     form.append("request", new Blob([JSON.stringify(said)], { type: "application/json" }));
     for (const file of files) form.append("file", new File([file], file.name, { type: await typeOf(file) }));
-    return send("v1/checks", form, "", accept, signal);
+    return send("v1/checks?" + new URLSearchParams(which), form, "", accept, signal);
   }
 
   async #ask() {
@@ -163,9 +164,12 @@ export class Check {
     try {
       const answer = await (await this.request("application/json", flight.signal)).json();
       const chart = await (await this.request("image/svg+xml", flight.signal)).blob();
-      if (!flight.signal.aborted) this.report.show(answer, chart);
+      const outlines = (await typeOf(this.state.files[0])) === DXF;
+      const nest = outlines ? await (await this.request("image/svg+xml", flight.signal, "nest")).blob() : null;
+      if (!flight.signal.aborted) this.report.show(answer, chart, nest);
     } catch (error) {
-      if (!flight.signal.aborted) this.report.refuse(error instanceof Refused ? error.problem : { detail: say("unreachable") });
+      if (!(error instanceof Refused || error instanceof TypeError)) throw error;
+      if (!flight.signal.aborted) this.report.refuse(error instanceof Refused ? error.problem : { detail: say("wearer.silent") });
     }
     return undefined;
   }

@@ -1,12 +1,12 @@
 // Files to take away, and the style itself: saved, opened, kept, linked.
 
-import { h } from "./dom.js";
+import { h, quietly } from "./dom.js";
 import * as kept from "./kept.js";
 import { convert, parse, show } from "./units.js";
 import { once, sizeRun } from "./service.js";
 import { opened } from "./style.js";
 import { hand, takeRow } from "./take.js";
-import { find, say } from "./words.js";
+import { count, find, say } from "./words.js";
 
 export const KINDS = [
   "application/pdf",
@@ -23,16 +23,30 @@ const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"
 
 export class Files {
   #rows = new Map();
+  #counting = new AbortController();
+  #counted = "";
 
   constructor(page) {
     this.page = page;
     const option = (words) => Object.entries(words).map(([value, text]) => h("option", { value }, text));
-    this.paper = h("select", { id: "paper", onchange: () => this.#showRoll() }, option(find("file.papers")));
-    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump" });
+    this.countSoon = quietly(300, () => this.#countPages());
+    this.paper = h(
+      "select",
+      {
+        id: "paper",
+        onchange: () => {
+          this.#showRoll();
+          this.#count();
+        },
+      },
+      option(find("file.papers")),
+    );
+    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump", oninput: () => this.#count() });
+    this.pages = h("p", { class: "file-pages", role: "status" });
     this.rollTool = h("div", { class: "tool" }, h("label", { for: "roll" }, say("file.rollWidth")), this.roll, (this.rollUnit = h("span", { class: "unit" })));
     this.printed = h(
       "select",
-      { id: "printed" },
+      { id: "printed", onchange: () => this.#count() },
       ["every", "visible", "base"].map((word) => h("option", { value: word }, say("file." + word))),
     );
     this.layout = h("select", { id: "layout" }, option(find("file.layouts")));
@@ -74,6 +88,7 @@ export class Files {
 
   /** Called when the files come into view: the description of the service tells what else it can make. */
   shown() {
+    this.#count();
     once("v3/api-docs")
       .then((description) => {
         const content = description.paths?.["/v1/size-runs"]?.post?.responses?.["200"]?.content ?? {};
@@ -84,8 +99,36 @@ export class Files {
   }
 
   refresh() {
+    if (this.page.tabShown === "files") this.#count();
     this.rollUnit.textContent = this.page.store.style.units;
     if (this.roll.value === "") this.roll.value = show(Math.round(convert(900, "mm", this.page.store.style.units)), this.page.store.style.units);
+  }
+
+  /** Another PDF than the one whose pages were counted has another number, until it is known none. */
+  #count() {
+    if (JSON.stringify(this.#request("application/pdf")) !== this.#counted) {
+      this.pages.textContent = "";
+      this.#counted = "";
+    }
+    this.countSoon();
+  }
+
+  /** How many pages the PDF will have, before it is made. */
+  async #countPages() {
+    this.#counting.abort();
+    const flight = new AbortController();
+    this.#counting = flight;
+    const body = this.#request("application/pdf");
+    const asked = JSON.stringify(body);
+    if (asked === this.#counted) return;
+    try {
+      const { paper } = await (await sizeRun(body, "application/json", flight.signal)).json();
+      if (flight.signal.aborted) return;
+      this.#counted = asked;
+      this.pages.textContent = paper ? count("file.pages", paper.pages) : "";
+    } catch {
+      this.#counted = "";
+    }
   }
 
   #showRoll() {
@@ -114,6 +157,7 @@ export class Files {
             h("div", { class: "tool" }, h("label", { for: "paper" }, say("file.paper")), this.paper),
             this.rollTool,
             h("div", { class: "tool" }, h("label", { for: "printed" }, say("file.printed")), this.printed),
+            this.pages,
           )
         : kind === "image/vnd.dxf"
           ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))

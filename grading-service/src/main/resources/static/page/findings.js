@@ -3,6 +3,7 @@
 import { h } from "./dom.js";
 import { gradeName } from "./problems.js";
 import { number, show } from "./units.js";
+import { WhatIf } from "./whatif.js";
 import { count, find, pointName, say } from "./words.js";
 
 const ORDER = ["stop", "caution", "info"];
@@ -63,9 +64,10 @@ export function findingItem(group, { name, every, id, press }) {
 export class Findings {
   constructor(page) {
     this.page = page;
+    this.whatIf = new WhatIf(page);
     this.list = h("div", { class: "finding-list" });
     this.cautions = h("div", { class: "cautions" });
-    this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.list, this.cautions);
+    this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.whatIf.element, this.list, this.cautions);
   }
 
   /** How many want a look before cutting. */
@@ -81,6 +83,7 @@ export class Findings {
   refresh() {
     const { answer } = this.page;
     if (!answer) return;
+    this.whatIf.refresh();
     const groups = together(answer.findings);
     const items = groups.map((group, i) => this.#item(group, i));
     const grave = items.filter((item, i) => groups[i][0].severity !== "info");

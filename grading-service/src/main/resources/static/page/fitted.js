@@ -1,9 +1,10 @@
 // What came out for one wearer: the drawing, the nearest size and what departs from it, what was estimated, and the files.
 
 import { h } from "./dom.js";
+import { figuresTable } from "./figurestable.js";
 import { KINDS } from "./files.js";
 import { Plan } from "./plan.js";
-import { ask } from "./service.js";
+import { ask, once } from "./service.js";
 import { hand, takeRow } from "./take.js";
 import { number, show, signed } from "./units.js";
 import { field, find, pointName, say } from "./words.js";
@@ -96,13 +97,25 @@ export class Fitted {
     this.words.replaceChildren(this.#nearest(answer), this.#estimates(answer), this.#measures(answer), this.#cautions(answer));
   }
 
+  /** The size by its own name, and by the short one that the table gives it too. */
+  #size({ sizeTable, size }) {
+    const head = h("h2", null, say("wearer.nearest", { size }));
+    once("v1/size-tables/" + encodeURIComponent(sizeTable))
+      .then(({ labels }) => {
+        const short = Object.keys(labels).find((label) => labels[label] === size);
+        if (short) head.textContent = say("wearer.nearest", { size: `${short} (${size})` });
+      })
+      .catch(() => undefined);
+    return head;
+  }
+
   #nearest({ nearestSize, departures, unit }) {
     if (!nearestSize) return h("p", { class: "quiet-words" }, say("wearer.noNearest"));
     const length = (value) => show(value, unit);
     return h(
       "div",
       null,
-      h("h2", null, say("wearer.nearest", { size: nearestSize.size })),
+      this.#size(nearestSize),
       h("p", { class: "quiet-words" }, say("wearer.nearestBy", { name: bodyName(nearestSize.by) }), departures.length === 0 ? " " + say("wearer.noDepartures") : ""),
       departures.length === 0
         ? null

@@ -1,33 +1,28 @@
 // The jump table: what each dimension grows by from size to size, beside what the body grows by.
 
-import { BODY_OF, bodyGrowth, tableOf } from "./bodies.js";
-import { jumpChart } from "./chart.js";
+import { bodyGrowth, tableOf } from "./bodies.js";
+import { Derive } from "./derive.js";
 import { h } from "./dom.js";
 import { growing } from "./fields.js";
 import { put } from "./pointer.js";
 import { gradeName } from "./problems.js";
 import { jumps, putJumps } from "./style.js";
-import { number, parse, show, signed } from "./units.js";
+import { parse, show, signed } from "./units.js";
 import { say } from "./words.js";
 
-/** What jumps taken from bodies are rounded to: a hand cannot cut finer. */
-const ROUNDED_TO = { mm: 1, cm: 0.1, in: 1 / 16 };
 const STEP = { mm: 1, cm: 0.1, in: 1 / 16 };
 
 export class Grade {
   #built = "";
   #cells = new Map();
   #table = null;
-  #ease = 0;
-  #taken = new Set(["bicep"]);
-  #charted = "bicep";
 
   constructor(page) {
     this.page = page;
     this.body = h("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": say("jumps") });
     this.adding = h("div", { class: "adding" });
-    this.derive = h("section", { class: "derive", "aria-label": say("grade.derive") });
-    this.element = h("section", { class: "panel", id: "panel-jumps", "aria-label": say("jumps") }, this.body, this.adding, this.derive);
+    this.derive = new Derive(page);
+    this.element = h("section", { class: "panel", id: "panel-jumps", "aria-label": say("jumps") }, this.body, this.adding, this.derive.element);
   }
 
   async refresh() {
@@ -37,7 +32,7 @@ export class Grade {
     if (this.page.store.style.sizeTable !== style.sizeTable) return;
     this.#table = table;
     this.#show();
-    this.#showDerive();
+    this.derive.refresh(table);
   }
 
   #graded(style) {
@@ -211,93 +206,5 @@ export class Grade {
       },
     });
     return input;
-  }
-
-  /** Jumps from published bodies, and the chart of both. */
-  #showDerive() {
-    const style = this.page.store.style;
-    const focused = document.activeElement?.id;
-    const heading = h("h2", null, say("grade.derive"));
-    if (!this.#table) {
-      this.derive.replaceChildren(heading, h("p", { class: "quiet-words" }, say("grade.pickTable")));
-      return;
-    }
-    const possible = growing(style).filter((name) => name in BODY_OF);
-    const found = possible
-      .map((name) => ({ name, growth: bodyGrowth(this.#table, style, name) }))
-      .filter(({ growth }) => growth.length > 0 && growth.every((each) => each !== null));
-    if (found.length === 0) {
-      const sizes = Object.keys(this.#table.labels).join(", ") || this.#table.sizes.join(", ");
-      this.derive.replaceChildren(heading, h("p", { class: "quiet-words" }, say("grade.noFigures", { sizes })));
-      return;
-    }
-    const grid = ROUNDED_TO[style.units];
-    const rounded = (value) => Number((Math.round(value / grid) * grid).toFixed(4));
-    const ease = h("input", {
-      id: "derive-ease",
-      type: "text",
-      inputmode: "decimal",
-      class: "jump",
-      value: show(this.#ease, style.units),
-      oninput: (event) => {
-        const value = parse(event.target.value);
-        if (!Number.isNaN(value)) this.#ease = value;
-      },
-    });
-    if (!found.some(({ name }) => name === this.#charted)) this.#charted = found[0].name;
-    const charted = found.find(({ name }) => name === this.#charted);
-    const chartChoice = h(
-      "select",
-      {
-        id: "chart-for",
-        onchange: () => {
-          this.#charted = chartChoice.value;
-          this.#showDerive();
-        },
-      },
-      found.map(({ name }) => h("option", { value: name, selected: name === this.#charted }, gradeName(name))),
-    );
-    this.derive.replaceChildren(
-      heading,
-      h("p", { class: "quiet-words" }, say("grade.deriveLead"), " ", say("grade.step", { step: style.units === "in" ? show(grid, "in") : number(grid), unit: style.units })),
-      h("p", { class: "source", lang: "en" }, this.#table.info.title, " · ", this.#table.info.source),
-      h(
-        "div",
-        { class: "derive-form" },
-        h(
-          "fieldset",
-          { class: "alternatives inline" },
-          h("legend", null, say("grade.which")),
-          found.map(({ name }) => {
-            const box = h("input", {
-              type: "checkbox",
-              id: "derive-" + name,
-              checked: this.#taken.has(name),
-              onchange: () => (box.checked ? this.#taken.add(name) : this.#taken.delete(name)),
-            });
-            return h("div", { class: "switch" }, box, h("label", { for: box.id }, gradeName(name)));
-          }),
-        ),
-        h("div", { class: "tool" }, h("label", { for: "derive-ease" }, say("grade.ease")), ease, h("span", { class: "unit" }, style.units)),
-        h(
-          "button",
-          {
-            type: "button",
-            class: "main",
-            id: "derive-take",
-            onclick: () =>
-              this.page.store.change("", (each) => {
-                for (const { name, growth } of found) {
-                  if (this.#taken.has(name)) putJumps(each, name, growth.map((jump) => rounded(jump + this.#ease)));
-                }
-              }),
-          },
-          say("grade.take"),
-        ),
-      ),
-      h("div", { class: "tool" }, h("label", { for: "chart-for" }, say("grade.chartFor")), chartChoice),
-      jumpChart(style, gradeName(charted.name), jumps(style, charted.name), charted.growth),
-    );
-    if (focused && this.derive.querySelector("#" + CSS.escape(focused))) document.getElementById(focused).focus();
   }
 }

@@ -3,7 +3,7 @@
 import { h } from "./dom.js";
 import { get, put } from "./pointer.js";
 import { convert, fromMm, number, parse, rounded, show } from "./units.js";
-import { field as words, find, say } from "./words.js";
+import { field as texts, find, say } from "./words.js";
 
 /** Steps that a hand would take, by unit. */
 const STEPS = {
@@ -13,7 +13,17 @@ const STEPS = {
 
 const LEAP = 5;
 
-export const idOf = (path) => "f" + path.replaceAll("/", "-");
+/** Label and meaning of a field; fields of a list share theirs. */
+function words(field) {
+  const [label, meaning] = texts(typeof field.words === "string" ? field.words : field.path);
+  return [field.label ?? label, meaning];
+}
+
+/** A share is shown in percent. */
+const scaleOf = (field) => (field.type === "percent" ? 100 : 1);
+
+/** The id of the input for a place; names of sizes may hold anything. */
+export const idOf = (path) => "f" + path.replaceAll("/", "-").replace(/[^\w-]/g, (sign) => "_" + sign.codePointAt(0));
 
 export const step = (field, style) => (typeof field.step === "number" ? field.step : STEPS[field.step ?? "fine"][style.units]);
 
@@ -21,7 +31,7 @@ const errorId = (path) => idOf(path) + "-error";
 
 /** What is said about a field when it is in use: what it means, what is allowed, how the keys change it. */
 export function note(field, style) {
-  const [label, meaning] = words(field.path);
+  const [label, meaning] = words(field);
   const parts = [meaning];
   if (field.type === "length") {
     parts.push(
@@ -32,7 +42,8 @@ export function note(field, style) {
       }),
     );
   } else if (field.least !== undefined) {
-    parts.push(say("rangePlain", { least: number(field.least), greatest: number(field.greatest) }));
+    const [least, greatest] = [field.least, field.greatest].map((value) => number(value * scaleOf(field)));
+    parts.push(field.type === "percent" ? say("range", { least, greatest, unit: "%" }) : say("rangePlain", { least, greatest }));
   }
   if (field.optional) parts.push(say("optional"));
   const value = get(style, field.path);
@@ -48,7 +59,7 @@ function frame(field, label, control, more = {}) {
     { class: "field " + (more.class ?? ""), "data-path": field.path },
     h("div", { class: "head" }, h("label", { for: idOf(field.path) }, label), more.unit),
     control,
-    h("span", { id: idOf(field.path) + "-about", class: "unseen" }, words(field.path)[1]),
+    h("span", { id: idOf(field.path) + "-about", class: "unseen" }, words(field)[1]),
     h("p", { class: "error", id: errorId(field.path) }),
   );
 }
@@ -64,7 +75,7 @@ function lay(input, text) {
 
 /** A length, a ratio or a count: typed, stepped by the arrow keys, or by its two buttons. */
 export function numeric(field, page) {
-  const [label] = words(field.path);
+  const [label] = words(field);
   const isLength = field.type === "length";
   const input = h("input", {
     id: idOf(field.path),
@@ -75,7 +86,8 @@ export function numeric(field, page) {
     "aria-describedby": described(field.path),
   });
   const unit = h("span", { class: "unit", "aria-hidden": "true" });
-  const written = (value, style) => (isLength ? show(value, style.units) : number(value));
+  const scale = scaleOf(field);
+  const written = (value, style) => (isLength ? show(value, style.units) : number(value * scale));
 
   const fallback = () => {
     const style = page.store.style;
@@ -116,7 +128,7 @@ export function numeric(field, page) {
     else if (field.type === "count" && !Number.isInteger(value)) page.complain(field.path, say("wholeNumber"));
     else {
       page.complain(field.path, "");
-      take(value);
+      take(Number((value / scale).toPrecision(12)));
     }
   });
   input.addEventListener("blur", () => {
@@ -140,7 +152,7 @@ export function numeric(field, page) {
     const otherwise = fallback();
     input.placeholder = value === undefined && otherwise !== undefined ? written(otherwise, style) : "";
     const near = isLength && typeof value === "number" && rounded(value, style.units);
-    unit.textContent = isLength ? (near ? "≈ " : "") + style.units : "";
+    unit.textContent = isLength ? (near ? "≈ " : "") + style.units : scale === 100 ? "%" : "";
   }
 
   const element = frame(
@@ -154,7 +166,7 @@ export function numeric(field, page) {
 
 /** An ease: a length, or a percentage of the armhole. */
 export function ease(field, page) {
-  const [label] = words(field.path);
+  const [label] = words(field);
   const input = h("input", {
     id: idOf(field.path),
     type: "text",
@@ -206,7 +218,7 @@ export function ease(field, page) {
 }
 
 export function text(field, page) {
-  const [label] = words(field.path);
+  const [label] = words(field);
   const input = h("input", {
     id: idOf(field.path),
     type: "text",
@@ -224,7 +236,7 @@ export function text(field, page) {
 
 /** A choice of a few words. */
 export function choice(field, page) {
-  const [label] = words(field.path);
+  const [label] = words(field);
   const select = h(
     "select",
     {
@@ -233,7 +245,7 @@ export function choice(field, page) {
       onchange: () =>
         page.store.change("", (style) => (field.pick ? field.pick(style, select.value) : put(style, field.path, select.value))),
     },
-    field.words.map((word) => h("option", { value: word }, find("choices")[word] ?? word)),
+    (field.choices ?? field.words).map((word) => h("option", { value: word }, find("choices")[word] ?? word)),
   );
   const refresh = (style) => (select.value = get(style, field.path) ?? field.otherwise);
   return { element: frame(field, label, select), refresh, input: select };

@@ -1,6 +1,7 @@
 // The page: puts its parts together and keeps them in step.
 
 import { decode, encode } from "./address.js";
+import { Cloth } from "./cloth.js";
 import { h, quietly } from "./dom.js";
 import { Drawing } from "./drawing.js";
 import { Files } from "./files.js";
@@ -22,7 +23,7 @@ import { UNITS } from "./units.js";
 import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
 
 const WIDE = matchMedia("(min-width: 62rem)");
-const TABS = ["measures", "spec", "jumps", "findings", "sewing", "files"];
+const TABS = ["measures", "spec", "jumps", "findings", "sewing", "cloth", "files"];
 
 /** How long (ms) a mistake may last before it is spoken of. */
 const PATIENCE = 350;
@@ -48,6 +49,7 @@ class Page {
     addEventListener("keydown", (event) => this.#key(event));
     WIDE.addEventListener("change", () => this.#showTab());
     this.build();
+    performance.mark("interactive");
   }
 
   narrow = () => !WIDE.matches;
@@ -63,12 +65,13 @@ class Page {
     this.grade = new Grade(this);
     this.findings = new Findings(this);
     this.sewing = new Sewing(this);
+    this.cloth = new Cloth(this);
     this.files = new Files(this);
     this.tasks = new Tasks(this);
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
-      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, tab === "sewing" ? say("sewing.name") : say(tab)),
+      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, tab === "sewing" || tab === "cloth" ? say(tab + ".name") : say(tab)),
     );
     document.getElementById("page").replaceChildren(
       h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), this.#skip()) }, say("skip")),
@@ -79,7 +82,7 @@ class Page {
         this.form.element,
         (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
-        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.files.element),
+        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.cloth.element, this.files.element),
       ),
       this.tasks.element,
       this.status,
@@ -151,6 +154,7 @@ class Page {
     this.form.refresh();
     this.tools.refresh();
     this.grade.refresh();
+    this.cloth.refresh();
     this.files.refresh();
     this.tasks.refresh();
     this.title.textContent = style.name ?? "";
@@ -166,6 +170,7 @@ class Page {
     this.drawing.element.classList.remove("stale");
     this.drawing.put(svg);
     this.tools.refresh();
+    if (!this.answer) performance.mark("drawn");
     requestAnimationFrame(() => performance.measure("change-on-screen", { start: since, end: performance.now() }));
   }
 
@@ -240,6 +245,9 @@ class Page {
       if (button.dataset.tab === tab) button.setAttribute("aria-current", "true");
       else button.removeAttribute("aria-current");
     }
+    const turned = tab !== this.tabShown;
+    this.tabShown = tab;
+    if (turned && tab === "cloth") this.cloth.refresh();
     if (tab === "files") this.files.shown();
   }
 

@@ -6,7 +6,7 @@ import { gradeName } from "./problems.js";
 import { once } from "./service.js";
 import { figuresTable } from "./figurestable.js";
 import { takeRow } from "./take.js";
-import { signed } from "./units.js";
+import { number, show, signed } from "./units.js";
 import { count, find, say } from "./words.js";
 
 const KINDS = ["application/pdf", "text/csv", "application/json", "image/svg+xml"];
@@ -55,8 +55,18 @@ export class Report {
   #empty() {
     this.body.replaceChildren();
     this.filesBox.hidden = true;
-    if (this.chart) URL.revokeObjectURL(this.chart);
-    this.chart = "";
+    for (const address of this.addresses ?? []) URL.revokeObjectURL(address);
+    this.addresses = [];
+  }
+
+  /** A picture of the service; what it shows is said in words beside it. */
+  #picture(heading, blob, words) {
+    const address = URL.createObjectURL(blob);
+    this.addresses.push(address);
+    return [
+      h("h2", null, heading),
+      h("div", { class: "chart-sheet", tabindex: "0", role: "group", "aria-label": heading }, h("img", { src: address, alt: words, width: 718 })),
+    ];
   }
 
   /** Why the file could not be checked, with the line where it says so. */
@@ -72,23 +82,19 @@ export class Report {
     );
   }
 
-  show(answer, chart) {
+  show(answer, chart, nest) {
     this.#empty();
     const { summary, unit } = answer;
     const parts = ["stop", "caution", "info"].filter((each) => summary[each] > 0).map((each) => count("check." + each, summary[each]));
     this.head.textContent = say("check.read", { name: answer.name, sizes: answer.sizes.join(", "), base: answer.baseSize });
-    this.chart = URL.createObjectURL(chart);
     this.filesBox.hidden = false;
     this.body.replaceChildren(
       h("p", { class: "verdict " + summary.gravest }, find("check.verdicts")[summary.gravest], parts.length > 0 ? " " + parts.join(", ") + "." : ""),
       ...this.#findings(answer),
-      h("h2", null, say("check.chart")),
-      h(
-        "div",
-        { class: "chart-sheet", tabindex: "0", role: "group", "aria-label": say("check.chart") },
-        h("img", { src: this.chart, alt: say("check.chartText", { unit: say("unit." + unit) }), width: 718 }),
-      ),
+      ...(nest ? this.#picture(say("check.nest"), nest, say("check.nestText")) : []),
+      ...this.#picture(say("check.chart"), chart, say("check.chartText", { unit: say("unit." + unit) })),
       this.#jumps(answer),
+      this.#coverage(answer),
       this.#traces(answer),
     );
   }
@@ -109,7 +115,7 @@ export class Report {
     if (jumps.length === 0) return h("span");
     return h(
       "div",
-      null,
+      { class: "report-jumps" },
       h("h2", null, say("check.jumps")),
       figuresTable(
         say("check.jumpsCaption", { unit: say("unit." + unit) }),
@@ -123,6 +129,25 @@ export class Report {
         ]),
       ),
       source ? h("p", { class: "source", lang: "en" }, source) : null,
+    );
+  }
+
+  /** Who of a survey finds a size. */
+  #coverage({ coverage, unit }) {
+    if (!coverage) return h("span");
+    const write = (value) => show(value, unit);
+    return h(
+      "div",
+      { class: "coverage" },
+      h("h2", null, say("check.coverage")),
+      h("p", null, say("check.covered", { share: number(coverage.share * 100, 0), people: coverage.people, covered: coverage.covered })),
+      h("p", { class: "quiet-words" }, say("check.slack", { girth: bodyName(coverage.girth), girthSlack: write(coverage.girthSlack), lengthSlack: write(coverage.lengthSlack), unit })),
+      h(
+        "ul",
+        null,
+        coverage.gaps.map((gap) => h("li", null, say("check.gaps." + gap.place, { people: gap.people, name: bodyName(gap.dimension), from: write(gap.from), to: write(gap.to), unit }))),
+      ),
+      h("p", { class: "source", lang: "en" }, coverage.survey),
     );
   }
 

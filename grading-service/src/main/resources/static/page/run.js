@@ -24,7 +24,8 @@ export class Run {
     this.#timer = wait > 0 ? setTimeout(() => this.#fly(style, since), wait) : (this.#fly(style, since), 0);
   }
 
-  async #fly(style, since) {
+  /** Lays are searched for a while; they are asked for only where they are seen. */
+  async #fly({ materials, ...style }, since) {
     const flight = new AbortController();
     this.#flight = flight;
     const { drawing, answer, problem, busy } = this.listeners;

@@ -4,6 +4,7 @@ import { h, s } from "./dom.js";
 import { figuresTable } from "./figurestable.js";
 import { number, show } from "./units.js";
 import { find, say } from "./words.js";
+import { worn } from "./worn.js";
 
 const WIDTH = 640;
 const LAYER = 9;
@@ -65,6 +66,8 @@ export class Sewing {
     const length = (value) => `${show(value, unit)}`;
     const { workroom } = answer;
     this.element.replaceChildren(
+      h("h2", null, say("worn.title", { size: base.label })),
+      h("figure", { class: "worn-view" }, worn(answer, base, this.page.store.style), h("figcaption", null, say("worn.lead"))),
       ...(base.pleats
         ? [
             h("h2", null, say("sewing.pleats", { size: base.label })),

@@ -38,10 +38,19 @@ export function opened(body) {
     const value = get(style, path);
     if (typeof value === "string") put(style, path, asNumber(value));
   }
+  eachOfMaterials(style, (object, names) => {
+    for (const name of names) if (typeof object[name] === "string") object[name] = asNumber(object[name]);
+  });
   for (const [name, growth] of Object.entries(style.grade ?? {})) {
     style.grade[name] = Array.isArray(growth) ? growth.map(asNumber) : asNumber(growth);
   }
   return style;
+}
+
+/** Calls back for each object of lengths among the materials, with the names of its lengths. */
+function eachOfMaterials(style, call) {
+  for (const fabric of style.materials?.fabrics ?? []) call(fabric, ["width", "selvedge", "gap", "step"]);
+  if (style.materials?.trimming) call(style.materials.trimming, ["step"]);
 }
 
 /** Changes the unit of a style; every length stays the same length. */
@@ -56,6 +65,9 @@ export function inUnits(style, units) {
       ? growth.map((jump) => convert(jump, from, units))
       : convert(growth, from, units);
   }
+  eachOfMaterials(style, (object, names) => {
+    for (const name of names) if (typeof object[name] === "number") object[name] = convert(object[name], from, units);
+  });
   if (typeof style.paper?.width === "number") style.paper.width = convert(style.paper.width, from, units);
   delete style.rounding;
   style.units = units;
@@ -90,6 +102,8 @@ export function putSizes(style, sizes) {
     }
     putJumps(style, name, next);
   }
+  const order = style.materials?.order;
+  if (order) style.materials.order = Object.fromEntries(Object.entries(order).filter(([size]) => sizes.includes(size)));
   if (style.paper?.sizes) {
     style.paper.sizes = style.paper.sizes.filter((size) => sizes.includes(size));
     if (style.paper.sizes.length === 0) delete style.paper.sizes;

@@ -39,8 +39,9 @@ export class Tasks {
     this.element.hidden = name === "style";
     if (name !== this.#shown) {
       this.#shown = name;
-      if (name === "style") this.element.replaceChildren();
-      else await this.#open(name);
+      this.element.replaceChildren();
+      this.element.dataset.desk = "";
+      if (name !== "style") await this.#open(name);
       scrollTo(0, 0);
     } else if (name !== "style") this.desk?.refresh?.();
   }
@@ -52,6 +53,7 @@ export class Tasks {
     Tasks.#desks.set(name, this.desk.state);
     this.element.setAttribute("aria-label", find("tasks")[name]);
     this.element.replaceChildren(this.desk.element);
+    this.element.dataset.desk = name;
     this.desk.refresh();
   }
 }

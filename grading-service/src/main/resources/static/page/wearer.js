@@ -139,24 +139,27 @@ export class Wearer {
     }
     const body = this.body();
     this.element.classList.add("asking");
+    let drafted;
     try {
       const answer = await (await ask("v1/made-to-measure", body, "application/json", flight.signal)).json();
-      const svg = await (await ask("v1/made-to-measure", body, "image/svg+xml", flight.signal)).text();
-      if (flight.signal.aborted) return;
-      this.answer = answer;
-      this.#show([]);
-      this.fitted.show(answer, svg);
+      drafted = { answer, svg: await (await ask("v1/made-to-measure", body, "image/svg+xml", flight.signal)).text() };
     } catch (error) {
       if (flight.signal.aborted) return;
+      this.element.classList.remove("asking");
       const violations = error instanceof Refused ? (error.problem.violations ?? []) : [];
       this.answer = null;
       this.#show(violations);
       this.fitted.refuse(
-        error instanceof Refused ? violations : [{ field: "", reason: say("unreachable") }],
+        error instanceof Refused ? violations : [{ field: "", reason: say("wearer.silent") }],
         violations.some((each) => each.field.startsWith("/wearer/") && this.state.values[each.field.slice(8)] !== undefined && this.questioned(each)),
       );
+      return;
     }
+    if (flight.signal.aborted) return;
     this.element.classList.remove("asking");
+    this.answer = drafted.answer;
+    this.#show([]);
+    this.fitted.show(drafted.answer, drafted.svg);
   }
 
   /** Whether a measurement is only doubted, so that it can be confirmed. */

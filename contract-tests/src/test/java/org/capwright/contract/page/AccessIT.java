@@ -20,7 +20,7 @@ import org.openqa.selenium.Keys;
 /** Who can use the page, and what the page is allowed. */
 class AccessIT {
 
-    private static final String[] TABS = {"measures", "spec", "jumps", "findings", "sewing", "files"};
+    private static final String[] TABS = {"measures", "spec", "jumps", "findings", "sewing", "cloth", "files"};
 
     private static final String[] TASKS = {"wearer", "check", "compare"};
 

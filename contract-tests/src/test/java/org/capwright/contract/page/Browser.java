@@ -195,7 +195,7 @@ final class Browser implements AutoCloseable {
     /** Goes to one of the tasks beside the style. */
     void task(String task) {
         click("[data-task=" + task + "]");
-        await("the task", "return document.getElementById('desk').childElementCount > 0;");
+        await("the task", "return document.getElementById('desk').dataset.desk === arguments[0];", task);
     }
 
     /** Replaces what stands in an input that is seen, key by key. */
@@ -294,12 +294,17 @@ final class Browser implements AutoCloseable {
                 .toList();
     }
 
+    /** What is seen, as a PNG. */
+    byte[] picture() {
+        return driver.getScreenshotAs(OutputType.BYTES);
+    }
+
     /** Keeps a picture of what is seen. */
     void keep(String name) {
         try {
             Path folder = RunningService.root().resolve("contract-tests/target/screens");
             Files.createDirectories(folder);
-            Files.write(folder.resolve(name + "-" + screen + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+            Files.write(folder.resolve(name + "-" + screen + ".png"), picture());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

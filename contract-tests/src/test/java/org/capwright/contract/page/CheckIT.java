@@ -59,7 +59,7 @@ class CheckIT {
             assertTrue(browser.text(".report .findings").contains("Cap height"), "the slip is named");
             assertEquals(
                     answer.getList("jumps").size(),
-                    browser.all(".report-body > div table tbody tr").size());
+                    browser.all(".report-jumps tbody tr").size());
             assertEquals(
                     answer.getList("traces").size(),
                     browser.all(".traces tbody tr").size());
@@ -99,6 +99,38 @@ class CheckIT {
         try (Browser browser = open(Screen.DESKTOP, file)) {
             reportIsThere(browser);
             assertTrue(browser.text(".report-head").contains("36, 38, 40, 42, 44"), browser.text(".report-head"));
+        }
+    }
+
+    /** One drawing per size, chosen together; the nest is drawn from them. */
+    @Test
+    void readsOneFilePerSize(@TempDir Path folder) throws IOException {
+        StringBuilder files = new StringBuilder();
+        for (int i = -1; i <= 1; i++) {
+            String size = Integer.toString(40 + 2 * i);
+            byte[] dxf = RestAssured.given()
+                    .contentType("application/json")
+                    .accept("image/vnd.dxf")
+                    .body("{\"units\":\"cm\",\"baseSize\":\"" + size + "\",\"sizes\":[\"" + size
+                            + "\"],\"layout\":\"blocks\",\"underSleeve\":{\"wrist\":22},\"sleeve\":{\"bicep\":"
+                            + (36 + 1.3 * i)
+                            + ",\"length\":60,\"capHeight\":" + (13.5 + 0.4 * i) + ",\"armhole\":45}}")
+                    .post(RunningService.address() + "/v1/size-runs")
+                    .asByteArray();
+            Path file = Files.write(folder.resolve("sleeve-" + size + ".dxf"), dxf);
+            files.append(i > -1 ? "\n" : "").append(file);
+        }
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.task("check");
+            browser.find("#check-file").sendKeys(files.toString());
+            reportIsThere(browser);
+            assertTrue(browser.text(".report-head").contains("38, 40, 42"), browser.text(".report-head"));
+            assertEquals(3, browser.all(".check-files li").size());
+            browser.await(
+                    "both pictures",
+                    "return [...document.querySelectorAll('.chart-sheet img')].filter(img => img.naturalWidth > 100).length === 2;");
+            browser.click("#desk [data-kind='application/pdf']");
+            assertTrue(new String(browser.downloaded(".pdf"), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
         }
     }
 

@@ -108,7 +108,8 @@ class FilesIT {
             browser.show("files");
             browser.find("#open-style").sendKeys(file.toString());
             browser.await(
-                    "words", "return document.querySelector('.says').textContent.includes('list.json is no style');");
+                    "words",
+                    "return document.querySelector('#panel-files .says').textContent.includes('list.json is no style');");
         }
     }
 

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.RestAssured;
 import io.restassured.path.json.JsonPath;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
@@ -58,30 +60,78 @@ class GradeIT {
         }
     }
 
-    /** The jumps taken are the increments that the service publishes for the table, to the nearest millimetre. */
+    /** The jumps taken are those that the service derives from the table. */
     @ParameterizedTest
     @EnumSource(Screen.class)
-    void takesTheJumpsOfAPublishedTable(Screen screen) {
-        JsonPath table = RestAssured.get(RunningService.address() + "/v1/size-tables/women-en-13402-3-bust")
+    void derivesTheJumpsFromAPublishedTable(Screen screen) throws IOException {
+        String style = Files.readString(RunningService.root().resolve("examples/choir-gown.json"));
+        JsonPath rules = RestAssured.given()
+                .contentType("application/json")
+                .body("{\"sizeRun\":" + style
+                        + ",\"ease\":{\"policy\":\"growing\",\"perSize\":0.2},\"grid\":\"0.25 cm\"}")
+                .post(RunningService.address() + "/v1/grade-rules")
+                .then()
+                .statusCode(200)
+                .extract()
                 .jsonPath();
-        List<Float> increments =
-                table.getList("rows.find { it.dimension == 'upperArmGirth' }.increments.growth", Float.class);
-        int first = table.getList("sizes").indexOf(table.getString("labels.'36'"));
+        List<Double> bicep = rules.getList("derivations.find { it.dimension == 'bicep' }.rounded", Double.class);
         try (Browser browser = Browser.open(screen)) {
             browser.show("jumps");
-            browser.await("the table", "return !!document.getElementById('derive-take');");
-            browser.click("#derive-take");
+            browser.await("the form", "return !!document.getElementById('derive-take');");
+            browser.choose("derive-policy", "growing");
+            browser.fill("derive-ease", "0.2");
+            browser.choose("derive-grid", "1");
+            browser.find("#derive-take").sendKeys(Keys.ENTER);
+            browser.await("the account", "return !!document.querySelector('.account tbody tr');");
             browser.settle();
+            assertEquals(
+                    rules.getList("derivations").size(),
+                    browser.all(".account tbody tr").size());
+            browser.run("document.querySelector('.account').scrollIntoView({block: 'center'});");
+            browser.keep("derived");
             growth(browser);
             String[] sizes = {"36", "38", "40", "42", "44", "46"};
             for (int i = 0; i < 5; i++) {
                 double shown = Double.parseDouble(
                         browser.spec("bicep", sizes[i] + "–" + sizes[i + 1]).substring(1));
-                assertEquals(Math.round(increments.get(first + i)) / 10.0, shown, 1e-9);
+                assertEquals(bicep.get(i + 1) - bicep.get(i), shown, 0.005);
             }
+            browser.actions()
+                    .keyDown(Keys.CONTROL)
+                    .sendKeys("z")
+                    .keyUp(Keys.CONTROL)
+                    .perform();
+            browser.settle();
+            assertEquals("+1.3", browser.spec("bicep", "36–38"), "one step back");
             browser.show("jumps");
             browser.run("document.querySelector('.chart').scrollIntoView({block: 'end'});");
             browser.keep("published");
+        }
+    }
+
+    /** A bicep that hardly grows from 38 to 40 is a stop; the change proposed clears it, and can be undone. */
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void appliesTheChangeThatClearsAStop(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            browser.show("jumps");
+            browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.1");
+            browser.settle();
+            browser.show("findings");
+            browser.await("the proposal", "return !!document.getElementById('what-if-apply');");
+            assertFalse(browser.all(".finding.stop").isEmpty());
+            browser.run("window.scrollTo(0, 0);");
+            browser.keep("what-if");
+            browser.find("#what-if-apply").sendKeys(Keys.ENTER);
+            browser.settle();
+            assertTrue(browser.all(".finding.stop").isEmpty(), "nothing to stop at");
+            browser.actions()
+                    .keyDown(Keys.CONTROL)
+                    .sendKeys("z")
+                    .keyUp(Keys.CONTROL)
+                    .perform();
+            browser.settle();
+            assertFalse(browser.all(".finding.stop").isEmpty(), "back again");
         }
     }
 
@@ -123,6 +173,33 @@ class GradeIT {
             assertFalse(browser.all("#panel-sewing .order li").isEmpty());
             browser.keep("sewing");
         }
+    }
+
+    /** The sketch has the proportions of the style: its lengths are those of the spec table, its folds those of the pleats. */
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void sketchesHowItIsWorn(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            browser.show("sewing");
+            assertEquals(8, browser.all(".worn-fold").size());
+            double top = worn(browser, "top");
+            assertEquals(340, worn(browser, "overlay"), 0.5, "34 cm of overlay");
+            assertEquals(600, worn(browser, "sleeve"), 0.5, "60 cm of sleeve");
+            browser.run("document.querySelector('.worn-view').scrollIntoView({block: 'center'});");
+            browser.keep("worn");
+            browser.type("f-overlay-rise", "18");
+            browser.show("sewing");
+            assertTrue(worn(browser, "top") < top - 5, "a higher rise stands higher");
+        }
+    }
+
+    private static double worn(Browser browser, String what) {
+        String script = switch (what) {
+            case "overlay" -> "return document.querySelectorAll('.worn-measure')[0].getBBox().height;";
+            case "sleeve" -> "return document.querySelectorAll('.worn-measure')[1].getBBox().height;";
+            default -> "return document.querySelector('.worn-overlay').getBBox().y;";
+        };
+        return ((Number) browser.run(script)).doubleValue();
     }
 
     @Test

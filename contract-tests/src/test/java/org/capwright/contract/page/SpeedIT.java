@@ -3,6 +3,8 @@ package org.capwright.contract.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
@@ -27,8 +29,36 @@ class SpeedIT {
                     all.stream().mapToDouble(Number::doubleValue).sorted().toArray()[20];
             var folder = RunningService.root().resolve("contract-tests/target/screens");
             Files.createDirectories(folder);
-            Files.writeString(
-                    folder.resolve("change-on-screen.txt"), "median of 40 changes, ms: " + Math.round(median) + "\n");
+            String words = "median of 40 changes, ms: " + Math.round(median);
+            System.out.println(words);
+            Files.writeString(folder.resolve("change-on-screen.txt"), words + "\n");
         }
+    }
+
+    /** From the start of the navigation until the fields can be used, and until the first drawing is there. */
+    @Test
+    void writesDownHowLongTheFirstLoadTakes() throws Exception {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            List<Double> interactive = new ArrayList<>();
+            List<Double> drawn = new ArrayList<>();
+            for (int i = 0; i < 9; i++) {
+                browser.reload();
+                interactive.add(mark(browser, "interactive"));
+                drawn.add(mark(browser, "drawn"));
+            }
+            Collections.sort(interactive);
+            Collections.sort(drawn);
+            var folder = RunningService.root().resolve("contract-tests/target/screens");
+            Files.createDirectories(folder);
+            String words = "median of 9 loads, ms: interactive " + Math.round(interactive.get(4)) + ", drawn "
+                    + Math.round(drawn.get(4));
+            System.out.println(words);
+            Files.writeString(folder.resolve("first-load.txt"), words + "\n");
+        }
+    }
+
+    private static double mark(Browser browser, String name) {
+        return ((Number) browser.run("return performance.getEntriesByName(arguments[0])[0].startTime;", name))
+                .doubleValue();
     }
 }

@@ -47,6 +47,10 @@ class WearerIT {
     void draftsForOneWearerAndSaysWhatWasEstimated(Screen screen) {
         JsonPath answer = asked("{\"bustGirth\":96,\"stature\":168,\"upperArmGirth\":31.5,\"armLength\":59}");
         String size = answer.getString("nearestSize.size");
+        assertEquals(
+                size,
+                RestAssured.get(RunningService.address() + "/v1/size-tables/women-en-13402-3-bust")
+                        .path("labels.'42'"));
         double wrist = answer.getDouble("estimates.find { it.dimension == 'wristGirth' }.value");
         try (Browser browser = open(screen)) {
             measure(browser, "bustGirth", "96");
@@ -57,7 +61,7 @@ class WearerIT {
             browser.await(
                     "the nearest size",
                     "return document.querySelector('.fitted-words').textContent.includes(arguments[0]);",
-                    "Nearest size: " + size);
+                    "Nearest size: 42 (" + size + ")");
             String hint = browser.find("#w-wristGirth").getDomAttribute("placeholder");
             assertEquals(wrist, Double.parseDouble(hint.replace("≈ ", "")), 0.005);
             assertTrue(browser.text("[data-measure=wristGirth]").contains("Estimated"), "marked as an estimate");
