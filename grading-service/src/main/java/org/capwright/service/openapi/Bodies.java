@@ -1,0 +1,41 @@
+package org.capwright.service.openapi;
+
+import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import org.capwright.service.shape.Shape;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Bodies of requests with their examples. */
+final class Bodies {
+
+    private final JsonMapper mapper;
+
+    Bodies(JsonMapper mapper) {
+        this.mapper = mapper;
+    }
+
+    /** A body in JSON with one example. */
+    RequestBody json(Shape shape, String summary, Object example) {
+        MediaType json = new MediaType().schema(ShapeSchemas.reference(shape.name()));
+        json.addExamples("centimetres", new Example().summary(summary).value(example));
+        return new RequestBody().required(true).content(new Content().addMediaType("application/json", json));
+    }
+
+    /** An example kept beside this class. */
+    Object example(String name) {
+        try (InputStream in = Bodies.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("no example " + name);
+            }
+            return mapper.readValue(new String(in.readAllBytes(), StandardCharsets.UTF_8), Map.class);
+        } catch (IOException e) {
+            throw new IllegalStateException("unreadable example " + name, e);
+        }
+    }
+}
