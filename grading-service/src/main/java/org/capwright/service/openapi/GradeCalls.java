@@ -91,22 +91,20 @@ final class GradeCalls {
                         + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"
                         + " gaps and the front half grow in proportion. The growth from the base size is rounded as a whole, so"
                         + " that rounding errors do not add up from size to size. Bodies are read up to 256 kB.");
-        MediaType json = new MediaType().schema(ShapeSchemas.reference(RulesShape.REQUEST.name()));
-        json.addExamples(
-                "centimetres",
-                new Example()
-                        .summary("Constant ease, half a centimetre of length per size, whole millimetres")
-                        .value(Map.of(
-                                "sizeRun",
-                                bodies.example("example-cm.json"),
-                                "sizeTable",
-                                "women-en-13402-3-bust",
-                                "ease",
-                                Map.of("policy", "constant"),
-                                "length",
-                                Map.of("policy", "stated", "perSize", 0.5),
-                                "grid",
-                                "1 mm")));
+        operation.setRequestBody(bodies.json(
+                RulesShape.REQUEST,
+                "Constant ease, half a centimetre of length per size, whole millimetres",
+                Map.of(
+                        "sizeRun",
+                        bodies.example("example-cm.json"),
+                        "sizeTable",
+                        "women-en-13402-3-bust",
+                        "ease",
+                        Map.of("policy", "constant"),
+                        "length",
+                        Map.of("policy", "stated", "perSize", 0.5),
+                        "grid",
+                        "1 mm")));
         ErrorAnswers.ofBody(operation);
     }
 
