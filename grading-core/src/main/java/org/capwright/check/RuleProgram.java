@@ -28,6 +28,7 @@ final class RuleProgram {
     private static final double MARGIN = 0.02;
 
     private final WhatIf question;
+    private final Demand demand;
     private final CheckedGrade grade;
     private final SizeRun current;
     private final double[][] change;
@@ -36,7 +37,16 @@ final class RuleProgram {
     private final int unknowns;
     private final List<LinearConstraint> constraints = new ArrayList<>();
 
-    RuleProgram(WhatIf question, SizeRun current, double[][] change, List<Finding> stops) {
+    /** What is asked of the sizes. */
+    enum Demand {
+        /** All that the checks ask. */
+        ALL,
+        /** What can be asked where the base size itself stops the grade: growth, and ease against that of the base size, but no least ease. */
+        AGAINST_THE_BASE
+    }
+
+    RuleProgram(WhatIf question, SizeRun current, double[][] change, List<Finding> stops, Demand demand) {
+        this.demand = demand;
         this.question = question;
         this.current = current;
         this.grade = question.grade(current);
@@ -174,7 +184,7 @@ final class RuleProgram {
                             question.thresholds().get(limits.easeLossStop().get());
                     form.atLeast(ease.getAsDouble(), atBase.getAsDouble() - loss);
                 }
-                if (limits.measure() == Measure.BICEP) {
+                if (limits.measure() == Measure.BICEP && demand == Demand.ALL) {
                     form.atLeast(ease.getAsDouble(), question.thresholds().get(Threshold.BICEP_EASE_STOP));
                 }
             }
@@ -247,7 +257,7 @@ final class RuleProgram {
             Form high = easeForm(i);
             high.addLeastEase(-1);
             high.atMost(ease, drift);
-            if (i != grade.base()) {
+            if (i != grade.base() && demand == Demand.ALL) {
                 Form form = easeForm(i);
                 form.atLeast(ease, least);
                 form.atMost(ease, greatest);

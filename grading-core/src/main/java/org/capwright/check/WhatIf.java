@@ -136,31 +136,37 @@ public final class WhatIf {
         if (stops.isEmpty() || run.sizes().size() < 2) {
             return new Proposal(List.of(), run, stops);
         }
+        return search(stops, RuleProgram.Demand.ALL, grid)
+                .or(() -> search(stops, RuleProgram.Demand.AGAINST_THE_BASE, grid))
+                .orElseGet(() -> new Proposal(List.of(), run, stops));
+    }
+
+    /** Empty where the program has no solution, or none that leaves fewer stops. */
+    private Optional<Proposal> search(List<Finding> atFirst, RuleProgram.Demand demand, Rounding grid) {
         double[][] change = new double[free.size()][run.sizes().size() - 1];
         SizeRun current = run;
+        List<Finding> stops = atFirst;
+        List<Finding> left = atFirst;
         List<String> before = List.of();
         for (int round = 0; round < ROUNDS; round++) {
             try {
-                change = new RuleProgram(this, current, change, stops).solve();
+                change = new RuleProgram(this, current, change, stops, demand).solve();
                 current = regraded(change);
             } catch (NoFeasibleSolutionException
                     | UnboundedSolutionException
                     | TooManyIterationsException
                     | InvalidMeasuresException e) {
-                return new Proposal(List.of(), run, stops(run));
+                return Optional.empty();
             }
-            List<Finding> left = stops(current);
-            if (left.isEmpty()) {
-                return onGrid(change, current, grid);
-            }
-            if (round >= FRUITLESS && places(left).equals(before)) {
-                // The same stops after another round: no rule moves them.
-                return new Proposal(changes(change), current, left);
+            left = stops(current);
+            if (left.isEmpty() || round >= FRUITLESS && places(left).equals(before)) {
+                // Clear; or the same stops after another round, which no rule moves.
+                break;
             }
             before = places(left);
             stops = union(stops, left);
         }
-        return new Proposal(changes(change), current, stops(current));
+        return left.size() < atFirst.size() ? Optional.of(onGrid(change, current, left, grid)) : Optional.empty();
     }
 
     /** Which stops these are, whatever their values. */
@@ -177,7 +183,8 @@ public final class WhatIf {
         return all;
     }
 
-    private Proposal onGrid(double[][] change, SizeRun drafted, Rounding grid) {
+    /** On the room's grid where that leaves no more stops than the exact change does. */
+    private Proposal onGrid(double[][] change, SizeRun drafted, List<Finding> left, Rounding grid) {
         double[][] rounded = new double[change.length][];
         for (int d = 0; d < change.length; d++) {
             rounded[d] = change[d].clone();
@@ -188,13 +195,14 @@ public final class WhatIf {
         }
         try {
             SizeRun readable = regraded(rounded);
-            if (stops(readable).isEmpty()) {
-                return new Proposal(changes(rounded), readable, List.of());
+            List<Finding> leftOnGrid = stops(readable);
+            if (leftOnGrid.size() <= left.size()) {
+                return new Proposal(changes(rounded), readable, leftOnGrid);
             }
         } catch (InvalidMeasuresException e) {
             // The exact change is drafted already.
         }
-        return new Proposal(changes(change), drafted, List.of());
+        return new Proposal(changes(change), drafted, left);
     }
 
     private List<Change> changes(double[][] change) {
