@@ -20,10 +20,15 @@ final class Bodies {
         this.mapper = mapper;
     }
 
-    /** A body in JSON with one example. */
-    RequestBody json(Shape shape, String summary, Object example) {
+    /** A body in JSON with one example, in centimetres. */
+    static RequestBody json(Shape shape, String summary, Object example) {
+        return json(shape, Map.of("centimetres", new Example().summary(summary).value(example)));
+    }
+
+    /** A body in JSON with named examples. */
+    static RequestBody json(Shape shape, Map<String, Example> examples) {
         MediaType json = new MediaType().schema(ShapeSchemas.reference(shape.name()));
-        json.addExamples("centimetres", new Example().summary(summary).value(example));
+        json.setExamples(examples);
         return new RequestBody().required(true).content(new Content().addMediaType("application/json", json));
     }
 

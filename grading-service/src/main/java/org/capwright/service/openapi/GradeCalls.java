@@ -32,7 +32,7 @@ final class GradeCalls {
                         + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
                         + " 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a form; the name of a"
                         + " file then names the size where the drawing does not. Files are read in memory and kept nowhere.");
-        operation.setRequestBody(bodies.json(
+        operation.setRequestBody(Bodies.json(
                 CheckShape.REQUEST,
                 "A size run with a limit of the label",
                 Map.of(
@@ -91,7 +91,7 @@ final class GradeCalls {
                         + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"
                         + " gaps and the front half grow in proportion. The growth from the base size is rounded as a whole, so"
                         + " that rounding errors do not add up from size to size. Bodies are read up to 256 kB.");
-        operation.setRequestBody(bodies.json(
+        operation.setRequestBody(Bodies.json(
                 RulesShape.REQUEST,
                 "Constant ease, half a centimetre of length per size, whole millimetres",
                 Map.of(
@@ -115,7 +115,7 @@ final class GradeCalls {
                         + " kept: put the same object into the field sizeTable of a request wherever an id is taken. Bodies are"
                         + " read up to 256 kB.");
         operation.setRequestBody(
-                bodies.json(TableShape.TABLE, "Six sizes of a workshop", bodies.example("example-size-table.json")));
+                Bodies.json(TableShape.TABLE, "Six sizes of a workshop", bodies.example("example-size-table.json")));
         ErrorAnswers.ofBody(operation);
         operation
                 .getResponses()

@@ -9,7 +9,9 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.capwright.service.measure.MeasureShape;
 import org.capwright.service.sizerun.Rendering;
 import org.capwright.service.sizerun.SizeRunShape;
@@ -29,19 +31,18 @@ final class RunCalls {
         operation.setDescription(
                 "The Accept header picks the form of the answer; JSON without one. The same request gives the same"
                         + " bytes. Bodies are read up to 256 kB.");
-        operation.setRequestBody(bodies.json(
-                SizeRunShape.REQUEST,
-                "Under-sleeve and pleated overlay, six sizes",
-                bodies.example("example-cm.json")));
-        operation
-                .getRequestBody()
-                .getContent()
-                .get("application/json")
-                .addExamples(
-                        "inches",
-                        new Example()
-                                .summary("Overlay alone, lengths in inches and fractions")
-                                .value(bodies.example("example-in.json")));
+        Map<String, Example> examples = new LinkedHashMap<>();
+        examples.put(
+                "centimetres",
+                new Example()
+                        .summary("Under-sleeve and pleated overlay, six sizes")
+                        .value(bodies.example("example-cm.json")));
+        examples.put(
+                "inches",
+                new Example()
+                        .summary("Overlay alone, lengths in inches and fractions")
+                        .value(bodies.example("example-in.json")));
+        operation.setRequestBody(Bodies.json(SizeRunShape.REQUEST, examples));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200", drafted("The graded run, in the form that Accept asks for.", SizeRunShape.ANSWER)));
@@ -53,7 +54,7 @@ final class RunCalls {
                 "Takes the body of a size run that has materials, and lays the pieces on the cloths it names."
                         + " Bodies are read up to 256 kB.");
         operation.setRequestBody(
-                bodies.json(SizeRunShape.REQUEST, "Cloth for two singers", bodies.example("example-materials.json")));
+                Bodies.json(SizeRunShape.REQUEST, "Cloth for two singers", bodies.example("example-materials.json")));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",
@@ -75,7 +76,7 @@ final class RunCalls {
                         + " named in confirmed, missing ones are estimated and marked, see estimates. Nothing about the wearer"
                         + " is stored or logged. The Accept header picks the form of the answer; JSON without one."
                         + " Bodies are read up to 256 kB.");
-        operation.setRequestBody(bodies.json(
+        operation.setRequestBody(Bodies.json(
                 MeasureShape.REQUEST,
                 "A choir gown for one singer; wrist and armscye are estimated",
                 bodies.example("example-made-to-measure.json")));
