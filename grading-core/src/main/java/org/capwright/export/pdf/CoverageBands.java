@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.capwright.check.RunCoverage;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Unit;
 import org.capwright.tables.Interval;
 import org.capwright.tables.survey.Coverage;

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.check.Finding;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
 

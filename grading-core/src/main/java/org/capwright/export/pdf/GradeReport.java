@@ -10,6 +10,7 @@ import org.capwright.check.Finding;
 import org.capwright.check.RunCoverage;
 import org.capwright.check.Severity;
 import org.capwright.check.WhatIf;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Unit;
 
 /**

@@ -9,6 +9,7 @@ import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.Measure;
 import org.capwright.check.Severity;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Unit;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;

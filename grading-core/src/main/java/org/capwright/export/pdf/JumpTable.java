@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Measure;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Unit;
 import org.capwright.tables.BodyDimension;
 

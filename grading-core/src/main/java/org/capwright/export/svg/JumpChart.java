@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Measure;
+import org.capwright.export.PrintedName;
 import org.capwright.measure.Unit;
 import org.capwright.tables.survey.ConfidenceInterval;
 
@@ -128,9 +129,9 @@ public final class JumpChart {
             if (any) {
                 String body = grade.body()
                         .flatMap(reference -> reference.counterpart(measure))
-                        .map(dimension -> " beside " + dimension.id())
+                        .map(dimension -> " beside " + PrintedName.of(dimension.id()))
                         .orElse("");
-                panels.add(new Panel(measure, measure.code() + body, jumps, lowest, highest));
+                panels.add(new Panel(measure, PrintedName.capital(measure.code()) + body, jumps, lowest, highest));
             }
         }
         return panels;
