@@ -124,7 +124,7 @@ export class Check {
 
   /** The spec table of the style on the bench: to see what a report looks like, and what a file may look like. */
   async #own() {
-    const { style } = this.page.store;
+    const { materials, ...style } = this.page.store.style;
     try {
       const table = await (await sizeRun(style, CSV)).blob();
       this.#put([new File([table], (style.name ?? "style") + ".csv", { type: CSV })]);

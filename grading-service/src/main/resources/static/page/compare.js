@@ -124,6 +124,7 @@ export class Compare {
     const bodies = styles.map((style) => {
       const body = opened(style);
       inUnits(body, units);
+      delete body.materials;
       return body;
     });
     const asked = JSON.stringify(bodies);

@@ -88,6 +88,7 @@ export class Wearer {
   /** Changes what was entered and asks anew. */
   take(edit) {
     edit(this.state);
+    this.element.classList.add("asking");
     this.soon();
   }
 
@@ -133,6 +134,7 @@ export class Wearer {
     this.#flight = flight;
     if (this.empty) {
       this.answer = null;
+      this.element.classList.remove("asking");
       this.#show([]);
       this.fitted.wait();
       return;

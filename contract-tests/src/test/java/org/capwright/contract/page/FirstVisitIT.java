@@ -61,7 +61,7 @@ class FirstVisitIT {
             browser.click("#cloth-start");
             browser.await("the lays", "return !!document.querySelector('.lay img')?.complete;");
             browser.run(
-                    "document.activeElement.blur(); document.querySelector('.lay').scrollIntoView({block: 'end'});");
+                    "document.activeElement.blur(); document.querySelector('.lay').scrollIntoView({block: 'start'});");
             keep(browser, "5-cloth");
             browser.show("files");
             browser.click("#file-keep");

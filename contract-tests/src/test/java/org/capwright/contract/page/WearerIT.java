@@ -60,7 +60,8 @@ class WearerIT {
             sleeveIsThere(browser);
             browser.await(
                     "the nearest size",
-                    "return document.querySelector('.fitted-words').textContent.includes(arguments[0]);",
+                    "return !document.querySelector('.wearer').classList.contains('asking')"
+                            + " && document.querySelector('.fitted-words').textContent.includes(arguments[0]);",
                     "Nearest size: 42 (" + size + ")");
             String hint = browser.find("#w-wristGirth").getDomAttribute("placeholder");
             assertEquals(wrist, Double.parseDouble(hint.replace("≈ ", "")), 0.005);
