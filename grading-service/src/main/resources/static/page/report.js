@@ -85,7 +85,12 @@ export class Report {
   show(answer, chart, nest) {
     this.#empty();
     const { summary, unit } = answer;
-    const parts = ["stop", "caution", "info"].filter((each) => summary[each] > 0).map((each) => count("check." + each, summary[each]));
+    // Counted as they are listed: what repeats from size to size is one entry.
+    const listed = together(answer.findings).map(([first]) => first.severity);
+    const parts = ["stop", "caution", "info"]
+      .map((each) => [each, listed.filter((severity) => severity === each).length])
+      .filter(([, number]) => number > 0)
+      .map(([each, number]) => count("check." + each, number));
     this.head.textContent = say("check.read", { name: answer.name, sizes: answer.sizes.join(", "), base: answer.baseSize });
     this.filesBox.hidden = false;
     this.body.replaceChildren(
