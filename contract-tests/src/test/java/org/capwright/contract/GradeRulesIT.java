@@ -221,6 +221,24 @@ class GradeRulesIT {
                                 "/capEase"));
     }
 
+    /** Where the cap height follows from the cap ease in every size, it has no rule of its own. */
+    @Test
+    void leavesOutWhatFollowsFromTheCapEase() {
+        Map<String, Object> run = gown("cm");
+        @SuppressWarnings("unchecked")
+        Map<String, Object> sleeve = new LinkedHashMap<>((Map<String, Object>) run.get("sleeve"));
+        sleeve.remove("capHeight");
+        sleeve.put("capEase", "4%");
+        run.put("sleeve", sleeve);
+        JsonPath rules = derived(Map.of("sizeRun", run, "sizeTable", TABLE))
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+        assertFalse(rules.getMap("grade").containsKey("capHeight"));
+        assertTrue(rules.getMap("grade").containsKey("armhole"));
+        graded(run, rules);
+    }
+
     @Test
     void needsBodiesAndABicep() {
         Map<String, Object> run = gown("cm");
