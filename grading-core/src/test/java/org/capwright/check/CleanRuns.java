@@ -9,6 +9,7 @@ import java.util.Random;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
+import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -31,11 +32,28 @@ final class CleanRuns {
     static SizeRun of(long seed) {
         for (long attempt = 0; ; attempt++) {
             try {
-                return draw(seed + 1_000_003 * attempt);
+                SizeRun run = draw(seed + 1_000_003 * attempt);
+                if (isFlat(run)) {
+                    return run;
+                }
             } catch (InvalidMeasuresException e) {
                 // Not every drawn grade can be drafted in its outermost sizes.
             }
         }
+    }
+
+    /** A careful grader keeps pleats from lying on one another, and of one depth in all sizes. */
+    private static boolean isFlat(SizeRun run) {
+        List<PleatLayout> pleats = run.sizes().stream()
+                .flatMap(size -> size.draft().overlay().stream())
+                .flatMap(overlay -> overlay.pleats().stream())
+                .toList();
+        double shallowest =
+                pleats.stream().mapToDouble(PleatLayout::leastDepth).min().orElse(0);
+        double deepest =
+                pleats.stream().mapToDouble(PleatLayout::greatestDepth).max().orElse(0);
+        return deepest - shallowest <= Threshold.PLEAT_DEPTH_DRIFT_CAUTION.usual()
+                && pleats.stream().allMatch(layout -> layout.greatestLayers() <= 3);
     }
 
     private static SizeRun draw(long seed) {
@@ -93,7 +111,7 @@ final class CleanRuns {
             jumps.add(armhole.get(i) - armhole.get(i - 1));
         }
         rules.add(new GradeRule(Dimension.ARMHOLE, jumps));
-        SleeveStyle style = random.nextBoolean() ? plain : drawn.style();
+        SleeveStyle style = random.nextBoolean() ? plain : StyleSpace.pleated(seed, drawn.style());
         return SizeRun.grade(style, Dimensions.of(dimensions), labels, base, rules);
     }
 

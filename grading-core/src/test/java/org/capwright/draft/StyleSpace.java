@@ -4,6 +4,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.capwright.draft.pleat.PleatDirection;
+import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 
@@ -27,6 +31,25 @@ public final class StyleSpace {
                 return drawn;
             }
         }
+    }
+
+    /** The same style with its overlay, where it has one, pleated in any kind and direction; one in three is left as it is. */
+    public static SleeveStyle pleated(long seed, SleeveStyle style) {
+        Random random = new Random(seed);
+        PleatPlan plan = new PleatPlan(
+                PleatKind.values()[random.nextInt(3)],
+                PleatDirection.values()[random.nextInt(4)],
+                new PleatSizing.ByCount(1 + random.nextInt(14)),
+                random.nextInt(20),
+                0);
+        if (seed % 2 == 0) {
+            plan = new PleatPlan(plan.kind(), plan.direction(), plan.sizing(), 8, 8);
+        }
+        PleatPlan chosen = plan;
+        return random.nextInt(3) == 0
+                ? style
+                : new SleeveStyle(
+                        style.fit(), style.overlay().map(overlay -> overlay.pleated(chosen)), style.underSleeve());
     }
 
     /** Whether the five points allow a cap line, also with the extra width, and the overlay's edge is long enough for the span. */

@@ -88,7 +88,11 @@ public final class TestPatterns {
                 return pattern(
                         "Random style " + seed,
                         SizeRun.grade(
-                                parts(style.style(), seed), style.dimensions(), labels, random.nextInt(sizes), rules));
+                                StyleSpace.pleated(style.seed(), parts(style.style(), seed)),
+                                style.dimensions(),
+                                labels,
+                                random.nextInt(sizes),
+                                rules));
             } catch (InvalidMeasuresException notDrawable) {
                 // not every rule suits every style: draw again
             }

@@ -2,14 +2,9 @@ package org.capwright.pattern;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.LongStream;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
-import org.capwright.draft.pleat.PleatDirection;
-import org.capwright.draft.pleat.PleatKind;
-import org.capwright.draft.pleat.PleatPlan;
-import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
@@ -38,28 +33,10 @@ final class RandomStyles {
             dimensions = dimensions.with(Dimension.BACK_GAP, dimensions.get(Dimension.FRONT_GAP));
         }
         try {
-            return run(seed, dimensions, pleated(seed, drawn.style()));
+            return run(seed, dimensions, StyleSpace.pleated(seed, drawn.style()));
         } catch (InvalidMeasuresException e) {
             return run(seed, dimensions, drawn.style()); // an edge too short for its span on one side
         }
-    }
-
-    /** Two of three overlays are pleated, in every kind and direction. */
-    private static SleeveStyle pleated(long seed, SleeveStyle style) {
-        Random random = new Random(seed);
-        PleatPlan plan = new PleatPlan(
-                PleatKind.values()[random.nextInt(3)],
-                PleatDirection.values()[random.nextInt(4)],
-                new PleatSizing.ByCount(1 + random.nextInt(14)),
-                random.nextInt(20),
-                0);
-        if (seed % 2 == 0) {
-            plan = new PleatPlan(plan.kind(), plan.direction(), plan.sizing(), 8, 8);
-        }
-        return random.nextInt(3) == 0
-                ? style
-                : new SleeveStyle(
-                        style.fit(), Optional.of(style.overlay().orElseThrow().pleated(plan)), style.underSleeve());
     }
 
     private static SizeRun run(long seed, Dimensions dimensions, SleeveStyle whole) {

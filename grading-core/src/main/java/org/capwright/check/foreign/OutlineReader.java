@@ -154,7 +154,8 @@ public final class OutlineReader {
             List<String> how = new ArrayList<>(found.piece.how());
             values.putAll(SleeveFigures.overlay(found.shape, how));
             lines.addAll(SleeveFigures.overlayLines(found.shape));
-            sleeve.ifPresent(s -> values.put(Measure.RISE, found.shape.capHeight() - s.shape.capHeight()));
+            sleeve.flatMap(s -> SleeveFigures.rise(found.shape, s.shape))
+                    .ifPresent(rise -> values.put(Measure.RISE, rise));
             tell(label, found.piece, how);
         });
         if (sleeve.isEmpty() && overlay.isEmpty()) {
@@ -178,12 +179,14 @@ public final class OutlineReader {
     /** The longest of the pieces of a name that have the shape of a sleeve. */
     private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
         List<Found> found = new ArrayList<>();
+        SleeveShape.Underarm underarm =
+                wanted == PieceName.OVERLAY ? SleeveShape.Underarm.OUTERMOST_CORNER : SleeveShape.Underarm.FIRST_CORNER;
         for (SizedPiece piece : candidates) {
             if (piece.name() != wanted) {
                 continue;
             }
             try {
-                found.add(new Found(piece, SleeveFinder.find(piece)));
+                found.add(new Found(piece, SleeveFinder.find(piece, underarm)));
             } catch (SleeveShape.NoSleeve e) {
                 reasons.add(e.reason());
                 traces.of(piece.file())

@@ -51,16 +51,29 @@ final class SleeveFigures {
 
     static Map<Measure, Double> overlay(SleeveShape shape, List<String> how) {
         Map<Measure, Double> values = new EnumMap<>(Measure.class);
-        values.put(Measure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
         Optional<Double> hem = shape.hem().flatMap(line -> crossing(line));
         hem.ifPresent(y -> values.put(Measure.OVERLAY_LENGTH, shape.capHeight() - y));
-        how.add("measured as an overlay");
+        if (shape.jagged()) {
+            how.add(
+                    "an overlay whose top edge is cut for pleats: edge and rise of the flat draft do not show; length from"
+                            + " its highest place");
+        } else {
+            values.put(Measure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
+            how.add("measured as an overlay");
+        }
         return values;
+    }
+
+    /** What the overlay rises above the cap of the sleeve beneath it. */
+    static Optional<Double> rise(SleeveShape overlay, SleeveShape sleeve) {
+        return overlay.jagged() ? Optional.empty() : Optional.of(overlay.capHeight() - sleeve.capHeight());
     }
 
     static List<NestLine> overlayLines(SleeveShape shape) {
         List<NestLine> lines = new ArrayList<>();
-        lines.add(new NestLine(NestLine.Kind.OVERLAY_EDGE, shape.cap()));
+        if (!shape.jagged()) {
+            lines.add(new NestLine(NestLine.Kind.OVERLAY_EDGE, shape.cap()));
+        }
         shape.hem().ifPresent(hem -> lines.add(new NestLine(NestLine.Kind.OVERLAY_HEM, hem)));
         return lines;
     }

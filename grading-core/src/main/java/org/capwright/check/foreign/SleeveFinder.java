@@ -10,11 +10,11 @@ final class SleeveFinder {
     private SleeveFinder() {}
 
     /** Tries the outline along its grain line, both ways up; without one as drawn and turned by quarters. */
-    static SleeveShape find(SizedPiece piece) throws SleeveShape.NoSleeve {
+    static SleeveShape find(SizedPiece piece, SleeveShape.Underarm underarm) throws SleeveShape.NoSleeve {
         String reason = "";
         for (double degrees : turns(piece)) {
             try {
-                return SleeveShape.of(piece.outline().points(), Placing.turn(degrees));
+                return SleeveShape.of(piece.outline().points(), Placing.turn(degrees), underarm);
             } catch (SleeveShape.NoSleeve e) {
                 reason = reason.isEmpty() ? e.reason() : reason;
             }

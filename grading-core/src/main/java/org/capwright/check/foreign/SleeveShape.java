@@ -20,6 +20,9 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     /** A turn of the outline by more than this is a corner, degrees. A flattened curve turns by less unless its radius is below half a millimetre. */
     private static final double CORNER = 30;
 
+    /** A turn by more than this shows which way a line bends, degrees. */
+    private static final double BEND = 3;
+
     private static final double STRAIGHT = 0.1;
 
     /** A corner nearer to the apex than this is a snip or a peak, mm. */
@@ -38,6 +41,14 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         RIGHT
     }
 
+    /** Which corner of the outline is taken for the underarm point. */
+    enum Underarm {
+        /** The first one down from the apex: the cap line of a sleeve has no corner. */
+        FIRST_CORNER,
+        /** The one farthest out: the top edge of an overlay has corners where it is cut for its pleats. */
+        OUTERMOST_CORNER
+    }
+
     /** Why an outline is no sleeve. */
     static final class NoSleeve extends Exception {
 
@@ -53,11 +64,11 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     }
 
     /** Finds the parts of a sleeve in a closed outline that stands upright after a placing. */
-    static SleeveShape of(List<Point> outline, Placing upright) throws NoSleeve {
+    static SleeveShape of(List<Point> outline, Placing upright, Underarm underarm) throws NoSleeve {
         List<Point> ring = cleaned(outline, upright);
         Top top = Top.of(ring);
         if (top.fold == Half.NONE) {
-            return whole(ring, top, upright);
+            return whole(ring, top, upright, underarm);
         }
         if (top.fold == Half.LEFT) {
             // Drawn to the left of its fold: mirror, find, mirror back.
@@ -65,9 +76,9 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             for (int i = ring.size() - 1; i >= 0; i--) {
                 mirrored.add(ring.get(i).mirrored());
             }
-            return half(mirrored, Top.of(mirrored), upright, Half.LEFT);
+            return half(mirrored, Top.of(mirrored), upright, Half.LEFT, underarm);
         }
-        return half(ring, top, upright, Half.RIGHT);
+        return half(ring, top, upright, Half.RIGHT, underarm);
     }
 
     /** Counter-clockwise, without vertices that lie on one another. */
@@ -154,7 +165,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         }
     }
 
-    private static SleeveShape whole(List<Point> ring, Top top, Placing upright) throws NoSleeve {
+    private static SleeveShape whole(List<Point> ring, Top top, Placing upright, Underarm underarm) throws NoSleeve {
         int n = ring.size();
         List<Point> turned = new ArrayList<>(n + 1);
         int apexAt = (top.first + (top.count - 1) / 2) % n;
@@ -168,8 +179,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             turned.add(turned.remove(0));
             turned.add(0, apexPoint);
         }
-        int left = corner(turned, 1);
-        int right = corner(turned, -1);
+        int left = underarm(turned, 1, underarm);
+        int right = underarm(turned, -1, underarm);
         if (left >= right) {
             throw new NoSleeve("no two corners lie below its highest point, one on either side");
         }
@@ -198,7 +209,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     }
 
     /** A half at the right of its fold: unfolded to the left. */
-    private static SleeveShape half(List<Point> ring, Top top, Placing upright, Half drawn) throws NoSleeve {
+    private static SleeveShape half(List<Point> ring, Top top, Placing upright, Half drawn, Underarm underarmCorner)
+            throws NoSleeve {
         int n = ring.size();
         int apexAt = (top.first + top.count - 1) % n;
         List<Point> turned = new ArrayList<>(n);
@@ -206,7 +218,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             turned.add(ring.get((apexAt + i) % n));
         }
         Point apexPoint = turned.get(0);
-        int right = corner(turned, -1);
+        int right = underarm(turned, -1, underarmCorner);
         if (right < 2) {
             throw new NoSleeve("no corner lies between its highest point and its hem");
         }
@@ -262,6 +274,53 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         if (height > 2.5 * width) {
             throw new NoSleeve("it is too narrow for its cap");
         }
+    }
+
+    private static int underarm(List<Point> ring, int step, Underarm underarm) throws NoSleeve {
+        return switch (underarm) {
+            case FIRST_CORNER -> corner(ring, step);
+            case OUTERMOST_CORNER -> outermost(ring, step);
+        };
+    }
+
+    /** The corner farthest out from the top in one direction around the outline; of several above one another the upper one. */
+    private static int outermost(List<Point> ring, int step) throws NoSleeve {
+        int n = ring.size();
+        Point top = ring.get(0);
+        int best = 0;
+        double farthest = 0;
+        for (int k = 1; k < n; k++) {
+            int at = Math.floorMod(step * k, n);
+            double out = -step * (ring.get(at).x() - top.x());
+            if (turn(ring, at) > CORNER && top.distanceTo(ring.get(at)) > AT_APEX && out > farthest + STRAIGHT) {
+                best = at;
+                farthest = out;
+            }
+        }
+        if (best == 0) {
+            throw new NoSleeve("it has no corners");
+        }
+        return best;
+    }
+
+    /**
+     * Whether the cap line is jagged, as the top edge of an overlay is where it is cut for its pleats: it has corners, or bends to and fro more often than a line that is hollow, domed and
+     * hollow again.
+     */
+    boolean jagged() {
+        int changes = 0;
+        double last = 0;
+        for (int i = 1; i + 1 < cap.size(); i++) {
+            double turn = turn(cap.get(i - 1), cap.get(i), cap.get(i + 1));
+            if (i != apex && Math.abs(turn) > CORNER) {
+                return true;
+            }
+            if (Math.abs(turn) > BEND) {
+                changes += last * turn < 0 ? 1 : 0;
+                last = turn;
+            }
+        }
+        return changes > 2;
     }
 
     /** The first corner from the top in one direction around the outline; the top itself does not count. */

@@ -48,6 +48,16 @@ final class Path {
         return reached[vertex];
     }
 
+    /** The vertex at a point through which the path was laid, at or beyond another vertex. */
+    int vertex(Point point, int from) {
+        for (int i = from; i < points.length; i++) {
+            if (points[i].equals(point)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("the path has no vertex at " + point);
+    }
+
     Point pointAt(double distance) {
         if (distance <= 0) {
             return points[0];

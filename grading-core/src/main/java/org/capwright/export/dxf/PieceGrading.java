@@ -19,8 +19,8 @@ final class PieceGrading {
     /** Curves are flattened to this before points are chosen on them, mm. */
     private static final double FINE = 0.002;
 
-    /** A point gives way by this much along its line, mm. */
-    private static final double STEP = 0.05;
+    /** A point gives way by this much along its line, mm: no more, for a corner that gives way is cut off by as much. */
+    private static final double STEP = 0.004;
 
     private static final int TRIES = 4;
 
@@ -91,9 +91,7 @@ final class PieceGrading {
 
     private static Line along(AstmLayer layer, List<Curve> curves) {
         List<Path> paths = curves.stream().map(curve -> Path.along(curve, FINE)).toList();
-        List<double[]> ends =
-                paths.stream().map(path -> new double[] {0, path.length()}).toList();
-        return Line.of(layer, new Correspondence(paths, ends));
+        return Line.of(layer, new Correspondence(paths, CurveAnchors.of(curves, paths)));
     }
 
     private List<Line> marks() {
