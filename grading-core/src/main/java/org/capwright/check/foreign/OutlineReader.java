@@ -179,14 +179,13 @@ public final class OutlineReader {
     /** The longest of the pieces of a name that have the shape of a sleeve. */
     private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
         List<Found> found = new ArrayList<>();
-        SleeveShape.Underarm underarm =
-                wanted == PieceName.OVERLAY ? SleeveShape.Underarm.OUTERMOST_CORNER : SleeveShape.Underarm.FIRST_CORNER;
         for (SizedPiece piece : candidates) {
             if (piece.name() != wanted) {
                 continue;
             }
             try {
-                found.add(new Found(piece, SleeveFinder.find(piece, underarm)));
+                found.add(new Found(
+                        piece, wanted == PieceName.OVERLAY ? SleeveFinder.overlay(piece) : SleeveFinder.sleeve(piece)));
             } catch (SleeveShape.NoSleeve e) {
                 reasons.add(e.reason());
                 traces.of(piece.file())

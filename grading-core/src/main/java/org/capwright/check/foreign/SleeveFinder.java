@@ -9,8 +9,19 @@ final class SleeveFinder {
 
     private SleeveFinder() {}
 
+    /** The shape of an overlay: to its first corner as a sleeve, unless its top edge is cut for pleats. */
+    static SleeveShape overlay(SizedPiece piece) throws SleeveShape.NoSleeve {
+        SleeveShape wide = find(piece, SleeveShape.Underarm.OUTERMOST);
+        return wide.jagged() ? wide : sleeve(piece);
+    }
+
+    /** The shape of a sleeve. */
+    static SleeveShape sleeve(SizedPiece piece) throws SleeveShape.NoSleeve {
+        return find(piece, SleeveShape.Underarm.FIRST_CORNER);
+    }
+
     /** Tries the outline along its grain line, both ways up; without one as drawn and turned by quarters. */
-    static SleeveShape find(SizedPiece piece, SleeveShape.Underarm underarm) throws SleeveShape.NoSleeve {
+    private static SleeveShape find(SizedPiece piece, SleeveShape.Underarm underarm) throws SleeveShape.NoSleeve {
         String reason = "";
         for (double degrees : turns(piece)) {
             try {

@@ -41,12 +41,12 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         RIGHT
     }
 
-    /** Which corner of the outline is taken for the underarm point. */
+    /** Which place of the outline is taken for the underarm point. */
     enum Underarm {
         /** The first one down from the apex: the cap line of a sleeve has no corner. */
         FIRST_CORNER,
-        /** The one farthest out: the top edge of an overlay has corners where it is cut for its pleats. */
-        OUTERMOST_CORNER
+        /** The place farthest out, corner or not: the top edge of an overlay has corners where it is cut for its pleats. */
+        OUTERMOST
     }
 
     /** Why an outline is no sleeve. */
@@ -192,7 +192,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         if (!(share > 0.05 && share < 0.95)) {
             throw new NoSleeve("its highest point does not lie between its underarm corners");
         }
-        if (Math.abs(leftUnderarm.y() - rightUnderarm.y()) > 0.15 * width) {
+        // A hem may bulge, more on one side than on the other.
+        if (underarm == Underarm.FIRST_CORNER && Math.abs(leftUnderarm.y() - rightUnderarm.y()) > 0.15 * width) {
             throw new NoSleeve("its underarm corners do not lie on one level");
         }
         Point foot = leftUnderarm.towards(rightUnderarm, share);
@@ -279,11 +280,11 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     private static int underarm(List<Point> ring, int step, Underarm underarm) throws NoSleeve {
         return switch (underarm) {
             case FIRST_CORNER -> corner(ring, step);
-            case OUTERMOST_CORNER -> outermost(ring, step);
+            case OUTERMOST -> outermost(ring, step);
         };
     }
 
-    /** The corner farthest out from the top in one direction around the outline; of several above one another the upper one. */
+    /** The vertex farthest out from the top in one direction around the outline; of several above one another the upper one. */
     private static int outermost(List<Point> ring, int step) throws NoSleeve {
         int n = ring.size();
         Point top = ring.get(0);
@@ -292,13 +293,13 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         for (int k = 1; k < n; k++) {
             int at = Math.floorMod(step * k, n);
             double out = -step * (ring.get(at).x() - top.x());
-            if (turn(ring, at) > CORNER && top.distanceTo(ring.get(at)) > AT_APEX && out > farthest + STRAIGHT) {
+            if (top.distanceTo(ring.get(at)) > AT_APEX && out > farthest + STRAIGHT) {
                 best = at;
                 farthest = out;
             }
         }
         if (best == 0) {
-            throw new NoSleeve("it has no corners");
+            throw new NoSleeve("all of it lies on one side of its highest point");
         }
         return best;
     }
