@@ -7,13 +7,28 @@ import { find } from "./words.js";
 
 const RADIUS = 8;
 
-/** Where each handle lies (mm, y up, zero at fold and bicep line) and which way its field grows. */
+/** From the apex to the back underarm point of the sleeve beneath the overlay, mm. */
+const guide = (d) => [d.bicep - (d.frontWidth ?? d.bicep / 2) + (d.extraWidth ?? 0), -d.capHeight];
+
+/** Where each handle lies (mm, y up, zero at fold and bicep line) and how it moves while its field grows by one: by a millimetre, or by the whole for a share. */
 const HANDLES = [
-  { path: "/overlay/rise", piece: "overlay-main", at: (d) => [0, d.capHeight + d.rise], up: 1, least: 0, greatest: 800 },
-  { path: "/overlay/length", piece: "overlay-main", at: (d) => [0, d.capHeight - d.overlayLength], up: -1, least: 20, greatest: 2000 },
-  { path: "/sleeve/capHeight", piece: "under-sleeve", at: (d) => [0, d.capHeight], up: 1, least: 10, greatest: 500 },
-  { path: "/sleeve/length", piece: "under-sleeve", at: (d) => [0, d.capHeight - d.length], up: -1, least: 20, greatest: 2000 },
+  { path: "/overlay/rise", piece: "overlay-main", at: (d) => [0, d.capHeight + d.rise], along: () => [0, 1], least: 0, greatest: 800 },
+  { path: "/overlay/length", piece: "overlay-main", at: (d) => [0, d.capHeight - d.overlayLength], along: () => [0, -1], least: 20, greatest: 2000 },
+  {
+    path: "/overlay/join",
+    piece: "overlay-main",
+    share: true,
+    usual: 0.75,
+    at: (d) => [guide(d)[0] * d.join, d.capHeight * (1 - d.join)],
+    along: guide,
+    least: 0.1,
+    greatest: 1,
+  },
+  { path: "/sleeve/capHeight", piece: "under-sleeve", at: (d) => [0, d.capHeight], along: () => [0, 1], least: 10, greatest: 500 },
+  { path: "/sleeve/length", piece: "under-sleeve", at: (d) => [0, d.capHeight - d.length], along: () => [0, -1], least: 20, greatest: 2000 },
 ];
+
+const SHARE_STEP = 0.01;
 
 const STEP = { mm: 1, cm: 0.1, in: 0.0625 };
 
@@ -43,6 +58,7 @@ export class Handles {
       const value = get(style, path);
       if (typeof value === "number") mm[name] = toMm(value, style.units);
     }
+    mm.join = get(style, "/overlay/join") ?? 0.75;
     return mm;
   }
 
@@ -54,7 +70,7 @@ export class Handles {
     for (const handle of HANDLES) {
       const piece = this.drawing.seen(handle.piece);
       const [x, y] = handle.at(dimensions);
-      const off = !piece || !has(style, handle.path) || view.without.includes("handles") || Number.isNaN(x + y);
+      const off = !piece || !(handle.share || has(style, handle.path)) || view.without.includes("handles") || Number.isNaN(x + y);
       let made = this.#made.get(handle.path);
       if (off) {
         made?.remove();
@@ -65,8 +81,11 @@ export class Handles {
         this.#made.set(handle.path, made);
       }
       made.setAttribute("transform", `translate(${x} ${-y})`);
-      made.setAttribute("aria-valuenow", get(style, handle.path));
-      made.setAttribute("aria-valuetext", `${show(get(style, handle.path), style.units)} ${style.units}`);
+      const value = this.#value(handle);
+      made.setAttribute("aria-valuenow", value);
+      made.setAttribute("aria-valuetext", handle.share ? `${Math.round(100 * value)} %` : `${show(value, style.units)} ${style.units}`);
+      const [ax, ay] = handle.along(dimensions);
+      made.firstChild.lastChild.setAttribute("transform", `rotate(${(Math.atan2(ax, ay) * 180) / Math.PI})`);
       if (made.parentNode !== piece) piece.append(made);
     }
     if (focused) this.#made.get(focused)?.focus({ preventScroll: true });
@@ -79,8 +98,16 @@ export class Handles {
     for (const made of this.#made.values()) made.firstChild.setAttribute("transform", `scale(${1 / pixels})`);
   }
 
+  #value(handle) {
+    return get(this.page.store.style, handle.path) ?? handle.usual;
+  }
+
+  /** A bound in the unit of the style; a share has none. */
+  #shown(handle, value) {
+    return handle.share ? value : fromMm(value, this.page.store.style.units);
+  }
+
   #make(handle) {
-    const { style } = this.page.store;
     const element = s(
       "g",
       {
@@ -90,8 +117,8 @@ export class Handles {
         role: "slider",
         "aria-orientation": "vertical",
         "aria-label": find("handles")[handle.path],
-        "aria-valuemin": fromMm(handle.least, style.units),
-        "aria-valuemax": fromMm(handle.greatest, style.units),
+        "aria-valuemin": this.#shown(handle, handle.least),
+        "aria-valuemax": this.#shown(handle, handle.greatest),
       },
       s("g", null, s("circle", { r: 14, class: "reach" }), s("circle", { r: RADIUS, class: "knob" }), s("path", { d: "M0-4v8M-2.5-1.8 0-4.3 2.5-1.8M-2.5 1.8 0 4.3 2.5 1.8" })),
     );
@@ -100,15 +127,15 @@ export class Handles {
       if (by === undefined) return;
       event.preventDefault();
       event.stopPropagation();
-      const { units } = this.page.store.style;
-      const grows = event.key === "ArrowUp" || event.key === "ArrowDown" ? handle.up : 1;
-      this.#take(handle, get(this.page.store.style, handle.path) + by * grows * STEP[units]);
+      const upward = event.key === "ArrowUp" || event.key === "ArrowDown";
+      const grows = upward && handle.along(this.#dimensions())[1] < 0 ? -1 : 1;
+      this.#take(handle, this.#value(handle) + by * grows * this.#step(handle));
     });
     element.addEventListener("pointerdown", (event) => {
       event.preventDefault();
       event.stopPropagation();
       element.focus({ preventScroll: true });
-      this.#held = { handle, y: event.clientY, from: get(this.page.store.style, handle.path), units: this.page.store.style.units };
+      this.#held = { handle, x: event.clientX, y: event.clientY, from: this.#value(handle), along: handle.along(this.#dimensions()) };
       const move = (e) => this.#drag(e);
       const up = () => {
         this.#held = null;
@@ -123,17 +150,23 @@ export class Handles {
     return element;
   }
 
+  #step(handle) {
+    return handle.share ? SHARE_STEP : STEP[this.page.store.style.units];
+  }
+
+  /** The way of the pointer along the line of the handle, in units of its field. */
   #drag(event) {
-    const { handle, y, from, units } = this.#held;
-    const moved = ((y - event.clientY) / this.#pixels) * handle.up;
-    this.#take(handle, from + fromMm(moved, units));
+    const { handle, x, y, from, along } = this.#held;
+    const across = (event.clientX - x) / this.#pixels;
+    const up = (y - event.clientY) / this.#pixels;
+    const moved = (across * along[0] + up * along[1]) / (along[0] * along[0] + along[1] * along[1]);
+    this.#take(handle, from + this.#shown(handle, moved));
   }
 
   #take(handle, value) {
-    const { units } = this.page.store.style;
-    const step = STEP[units];
-    const least = fromMm(handle.least, units);
-    const greatest = fromMm(handle.greatest, units);
+    const step = this.#step(handle);
+    const least = this.#shown(handle, handle.least);
+    const greatest = this.#shown(handle, handle.greatest);
     const next = Number((Math.round(Math.min(greatest, Math.max(least, value)) / step) * step).toFixed(4));
     this.page.store.change(handle.path, (style) => put(style, handle.path, next));
     this.place();

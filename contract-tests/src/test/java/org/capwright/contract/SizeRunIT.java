@@ -338,6 +338,46 @@ class SizeRunIT {
         given().get(RunningService.address() + "/v1/size-tables/no-such").then().statusCode(404);
     }
 
+    /** The class means of ANSUR 1988 for the classes that are called 38 and 40: 28.45 and 29.57 cm. A bust in between has an arm in between. */
+    @Test
+    void tellsTheFiguresOfABustBetweenTwoSizes() {
+        String table = RunningService.address() + "/v1/size-tables/women-en-13402-3-bust";
+        JsonPath whole = given().get(table + "?units=cm").jsonPath();
+        double small = bust(whole, "38");
+        double large = bust(whole, "40");
+        JsonPath at = figures(table, small);
+        assertEquals(28.45, at.getDouble("figures.find { it.dimension == 'upperArmGirth' }.value"), 1e-9);
+        assertEquals("measured", at.getString("figures.find { it.dimension == 'upperArmGirth' }.provenance"));
+        JsonPath between = figures(table, (small + large) / 2);
+        double arm = between.getDouble("figures.find { it.dimension == 'upperArmGirth' }.value");
+        assertTrue(arm > 28.45 && arm < 29.57, "arm " + arm);
+        assertEquals("interpolated", between.getString("figures.find { it.dimension == 'upperArmGirth' }.provenance"));
+        for (String wrong : List.of("at=930&units=cm", "at=NaN&units=cm", "units=cm", "at=93&units=ell")) {
+            given().get(table + "/figures?" + wrong)
+                    .then()
+                    .statusCode(400)
+                    .contentType(startsWith("application/problem+json"));
+        }
+        given().get(RunningService.address() + "/v1/size-tables/no-such/figures?at=93")
+                .then()
+                .statusCode(404);
+    }
+
+    private static double bust(JsonPath table, String label) {
+        String size = table.getString("labels.'" + label + "'");
+        return table.getDouble(
+                "rows.find { it.dimension == 'bustGirth' }.values.find { it.size == '" + size + "' }.value");
+    }
+
+    private static JsonPath figures(String table, double at) {
+        return given().filter(described)
+                .get(table + "/figures?units=cm&at=" + at)
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+    }
+
     /** The validator must be able to fail: an answer that the description does not know. */
     @Test
     void validatorNoticesAnAnswerThatIsNotDescribed() {

@@ -197,4 +197,35 @@ class DrawingIT {
             browser.keep("handle");
         }
     }
+
+    /** The join lies on the slanted guide line: down is farther from the apex. */
+    @ParameterizedTest
+    @EnumSource(Screen.class)
+    void movesTheJoinByKeysAndPointer(Screen screen) {
+        try (Browser browser = Browser.open(screen)) {
+            browser.choose("piece", "overlay-main");
+            double edge = Double.parseDouble(browser.spec("overlayEdge", "40"));
+            WebElement handle = browser.find("[data-handle='/overlay/join']");
+            assertEquals("Join of the raised line", handle.getDomAttribute("aria-label"));
+            assertEquals("0.75", handle.getDomAttribute("aria-valuenow"));
+            browser.run("arguments[0].focus();", handle);
+            handle.sendKeys(Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+            browser.settle();
+            assertEquals("0.77", handle.getDomAttribute("aria-valuenow"));
+            assertEquals("77 %", handle.getDomAttribute("aria-valuetext"));
+            assertNotEquals(edge, Double.parseDouble(browser.spec("overlayEdge", "40")));
+            WebElement knob = browser.find("[data-handle='/overlay/join'] .knob");
+            browser.actions()
+                    .moveToElement(knob)
+                    .clickAndHold()
+                    .moveByOffset(-6, -6)
+                    .moveByOffset(-6, -6)
+                    .release()
+                    .perform();
+            browser.settle();
+            double join = Double.parseDouble(
+                    browser.find("[data-handle='/overlay/join']").getDomAttribute("aria-valuenow"));
+            assertTrue(join < 0.77 && join >= 0.1, "towards the apex: " + join);
+        }
+    }
 }

@@ -65,6 +65,7 @@ final class ApiDescription implements OpenApiCustomizer {
                 RulesShape.ANSWER,
                 org.capwright.service.tables.AnswerTypes.LISTING,
                 org.capwright.service.tables.AnswerTypes.TABLE,
+                org.capwright.service.tables.AnswerTypes.FIGURES,
                 Problem.class);
         for (Class<?> answer : answers) {
             AnswerSchemas.add(answer, schemas);
@@ -113,7 +114,7 @@ final class ApiDescription implements OpenApiCustomizer {
             grades.checks(item.getPost());
         } else if (path.equals("/v1/grade-rules")) {
             grades.gradeRules(item.getPost());
-        } else if (path.equals("/v1/size-tables/{id}")) {
+        } else if (path.equals("/v1/size-tables/{id}") || path.equals("/v1/size-tables/{id}/figures")) {
             ErrorAnswers.of(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
         } else if (path.equals("/v1/size-tables")) {
             ErrorAnswers.of(item.getGet(), ProblemKind.NOT_ACCEPTABLE);

@@ -9,5 +9,8 @@ public final class AnswerTypes {
     /** One table. */
     public static final Class<?> TABLE = SizeTableAnswer.class;
 
+    /** The figures of one body. */
+    public static final Class<?> FIGURES = SizeTableAnswer.Figures.class;
+
     private AnswerTypes() {}
 }

@@ -173,6 +173,55 @@ record SizeTableAnswer(
                     example = "measured")
             String provenance) {}
 
+    /** The figures of one body. */
+    @Schema(
+            name = "SizeTableFigures",
+            description = "What a table says of a body whose key dimension lies at or between its sizes.")
+    record Figures(
+            @Schema(description = "Id of the table.", example = "women-en-13402-3-bust")
+            String sizeTable,
+
+            @Schema(description = "The dimension that orders the sizes.", example = "bustGirth")
+            String key,
+
+            @Schema(description = "The value of it that was asked for.", example = "93")
+            double at,
+
+            @Schema(
+                    description = "Unit of every length.",
+                    allowableValues = {"mm", "cm", "in"},
+                    example = "cm")
+            String unit,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description =
+                                            "The dimensions that have values there; one whose values leave a gap there is left out."))
+            List<FigureAnswer> figures) {}
+
+    /** One figure. */
+    @Schema(name = "SizeTableFigure", description = "One dimension at a value of the key.")
+    record FigureAnswer(
+            @Schema(description = "The dimension.", example = "upperArmGirth")
+            String dimension,
+
+            @Schema(description = "The value, monotone between the sizes.", example = "30.1")
+            double value,
+
+            @Schema(
+                    description = "interpolated between two sizes; at a size, where the table's own value comes from.",
+                    allowableValues = {
+                        "published",
+                        "step-rule",
+                        "measured",
+                        "class-centre",
+                        "interpolated",
+                        "user-supplied"
+                    },
+                    example = "interpolated")
+            String provenance) {}
+
     /** All tables. */
     @Schema(name = "SizeTables", description = "What size tables there are.")
     record Listing(List<Info> sizeTables) {}

@@ -17,6 +17,8 @@ import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
 import org.capwright.service.problem.ProblemKind;
 import org.capwright.service.shape.NearestWord;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.Interval;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
 import org.springframework.http.CacheControl;
@@ -73,6 +75,44 @@ final class SizeTableController {
         return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit(units)).table(table));
     }
 
+    /** Shows what a table says of a body between its sizes. */
+    @Operation(
+            operationId = "getSizeTableFigures",
+            summary = "Show the figures for a bust girth, or whatever orders the table, at or between two sizes")
+    @GetMapping(path = "/v1/size-tables/{id}/figures", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<SizeTableAnswer.Figures> figures(
+            @Parameter(description = "Id of the table.", example = "women-en-13402-3-bust") @PathVariable("id")
+                    String id,
+            @Parameter(
+                            description = "Value of the dimension that orders the sizes, in the unit of the answer.",
+                            example = "93")
+                    @RequestParam("at")
+                    String at,
+            @Parameter(
+                            description = "Unit of the answer.",
+                            example = "cm",
+                            schema =
+                                    @Schema(
+                                            allowableValues = {"mm", "cm", "in"},
+                                            defaultValue = "mm"))
+                    @RequestParam(name = "units", defaultValue = "mm")
+                    String units) {
+        SizeTable table = SizeTables.find(id).orElseThrow(() -> new ProblemException(unknown(id)));
+        Unit unit = unit(units);
+        BodyDimension key = table.info()
+                .key()
+                .orElseThrow(() -> wrong("at", "has no use with this table: no body dimension orders its sizes", at));
+        Interval range = Places.range(table, key);
+        double place = Places.read(at, unit)
+                .filter(range::contains)
+                .orElseThrow(() -> wrong(
+                        "at",
+                        "must be a length of " + key.id() + " from " + unit.format(range.lower()) + " to "
+                                + unit.format(range.upper()) + " " + unit.symbol(),
+                        at));
+        return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit).figures(table, key, place));
+    }
+
     /** Checks a table of the caller's own. */
     @Operation(
             operationId = "checkSizeTable",
@@ -115,10 +155,14 @@ final class SizeTableController {
                 return unit;
             }
         }
-        String shown = units.length() > 20 ? units.substring(0, 20) + "…" : units;
-        throw new ProblemException(Problem.of(
+        throw wrong("units", "must be one of mm, cm, in", units);
+    }
+
+    private static ProblemException wrong(String parameter, String reason, String value) {
+        String shown = value.length() > 20 ? value.substring(0, 20) + "…" : value;
+        return new ProblemException(Problem.of(
                 ProblemKind.BAD_REQUEST,
-                "The parameter units must be mm, cm or in.",
-                List.of(FieldViolation.of("units", "must be one of mm, cm, in", Optional.of(shown)))));
+                "The parameter " + parameter + " " + reason + ".",
+                List.of(FieldViolation.of(parameter, reason, Optional.of(shown)))));
     }
 }

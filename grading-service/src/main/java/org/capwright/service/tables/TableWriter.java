@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.capwright.measure.Unit;
 import org.capwright.tables.BodyDimension;
+import org.capwright.tables.DimensionCurve;
 import org.capwright.tables.Interval;
 import org.capwright.tables.Row;
 import org.capwright.tables.SizeTable;
@@ -32,6 +33,20 @@ final class TableWriter {
                 table.labels(),
                 table.people(),
                 table.rows().stream().map(row -> row(table, row)).toList());
+    }
+
+    /** What the table says at a value of its key, in mm; dimensions with a gap there are left out. */
+    SizeTableAnswer.Figures figures(SizeTable table, BodyDimension key, double at) {
+        List<SizeTableAnswer.FigureAnswer> figures = new ArrayList<>();
+        for (Row row : table.rows()) {
+            DimensionCurve curve = table.curve(row.dimension());
+            if (curve.ranges().stream().anyMatch(range -> range.contains(at))) {
+                TableValue value = curve.at(at);
+                figures.add(new SizeTableAnswer.FigureAnswer(
+                        row.dimension().id(), length(value.millimetres()), word(value.provenance())));
+            }
+        }
+        return new SizeTableAnswer.Figures(table.id(), key.id(), length(at), unit.symbol(), figures);
     }
 
     static SizeTableAnswer.Info info(SizeTable table) {
