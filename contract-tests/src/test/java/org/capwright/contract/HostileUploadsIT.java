@@ -25,13 +25,11 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.parallel.Isolated;
 
 /**
  * More than two hundred broken or hostile uploads to a service with a small heap: none fails it, none makes it hang, and it lives on. Seeds are in the names. The bar is two seconds each
  * on a quiet machine; the test allows ten on a busy one and prints the slowest.
  */
-@Isolated
 class HostileUploadsIT {
 
     private static final Duration HANGS = Duration.ofSeconds(10);

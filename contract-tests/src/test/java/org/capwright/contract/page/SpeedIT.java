@@ -8,11 +8,9 @@ import java.util.Collections;
 import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.parallel.Isolated;
 import org.openqa.selenium.Keys;
 
 /** Measures, without judging, how long a change takes until it is on the screen; kept beside the pictures. */
-@Isolated
 class SpeedIT {
 
     @Test
