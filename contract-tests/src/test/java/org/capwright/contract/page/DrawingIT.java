@@ -204,7 +204,6 @@ class DrawingIT {
     void movesTheJoinByKeysAndPointer(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.choose("piece", "overlay-main");
-            double edge = Double.parseDouble(browser.spec("overlayEdge", "40"));
             WebElement handle = browser.find("[data-handle='/overlay/join']");
             assertEquals("Join of the raised line", handle.getDomAttribute("aria-label"));
             assertEquals("0.75", handle.getDomAttribute("aria-valuenow"));
@@ -213,7 +212,7 @@ class DrawingIT {
             browser.settle();
             assertEquals("0.77", handle.getDomAttribute("aria-valuenow"));
             assertEquals("77 %", handle.getDomAttribute("aria-valuetext"));
-            assertNotEquals(edge, Double.parseDouble(browser.spec("overlayEdge", "40")));
+            assertEquals("0.77", browser.input("f-overlay-join").getDomProperty("value"));
             WebElement knob = browser.find("[data-handle='/overlay/join'] .knob");
             browser.actions()
                     .moveToElement(knob)
