@@ -20,7 +20,7 @@ class OverlayTest {
 
     private static final double INCH = 25.4;
 
-    /** The half sleeve on the fold of the teaching draft, in inches: common practice, no source. */
+    /** A half sleeve drafted on the fold, in inches: common practice, no source. */
     private static final Dimensions ON_THE_FOLD = Dimensions.of(Map.of(
             Dimension.BICEP, 18 * INCH,
             Dimension.CAP_HEIGHT, 3.5 * INCH,
