@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.capwright.service.problem.Problem;
 import org.capwright.service.problem.ProblemException;
 import org.capwright.service.problem.ProblemKind;
@@ -26,6 +27,8 @@ public final class RequestBodies {
     public static final int MOST_BYTES = 256 * 1024;
 
     private static final Map<String, String> ACCEPT_POST = Map.of("Accept-Post", MediaType.APPLICATION_JSON_VALUE);
+
+    private static final Pattern SOURCE = Pattern.compile("\\s*(\\([^()]*)?\\[Source:.*$");
 
     private final JsonMapper mapper;
 
@@ -124,8 +127,11 @@ public final class RequestBodies {
                 at == null || at.getLineNr() < 1 ? problem : problem.at(at.getLineNr(), Math.max(1, at.getColumnNr())));
     }
 
+    /** What the parser says, without where it read it from: the place is told apart, the rest is nobody's concern. */
     private static String firstLine(String text) {
-        String line = text.lines().findFirst().orElse("").strip();
+        String line = SOURCE.matcher(text.lines().findFirst().orElse(""))
+                .replaceAll("")
+                .strip();
         String shortened = line.length() > 160 ? line.substring(0, 160) + "…" : line;
         return shortened.endsWith(".") ? shortened.substring(0, shortened.length() - 1) : shortened;
     }

@@ -1,6 +1,7 @@
 package org.capwright.service;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -49,6 +50,15 @@ class RequestBodiesTest {
         assertEquals(400, problem.status());
         assertEquals(Optional.of(line), problem.line(), problem::toString);
         assertTrue(problem.column().orElse(0) > 0, problem::toString);
+        assertFalse(problem.detail().contains("Source") || problem.detail().contains("REDACTED"), problem::detail);
+    }
+
+    /** The parser's words about where it read from are left out, as the place is told by line and column. */
+    @Test
+    void saysWhatIsMissingInPlainWords() {
+        assertEquals(
+                "The body is no JSON document: Unexpected end-of-input: expected close marker for Array.",
+                refused("[[").detail());
     }
 
     @Test
