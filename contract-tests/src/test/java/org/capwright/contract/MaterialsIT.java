@@ -175,6 +175,7 @@ class MaterialsIT {
                 "\"trimming\"|\"order\":{\"39\":1},\"trimming\"|/materials/order/39",
                 "\"trimming\"|\"order\":{\"38\":1.5},\"trimming\"|/materials/order/38",
                 "\"trimming\"|\"order\":{\"38\":100000},\"trimming\"|/materials/order/38",
+                "\"trimming\"|\"order\":{\"38\":400,\"40\":200},\"trimming\"|/materials/order",
                 "\"trimming\"|\"order\":[1],\"trimming\"|/materials/order",
                 "{\"material\":\"interfacing\",\"width\":90,\"laying\":\"open\"}|7|/materials/fabrics/3",
                 "\"nap\":\"with\",\"shrinkageLengthwise\"|\"nap\":\"with\",\"shrinkage\":0.1,\"shrinkageLengthwise\"|/materials/fabrics/0/shrinkage"

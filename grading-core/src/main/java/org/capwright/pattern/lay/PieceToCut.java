@@ -15,7 +15,7 @@ import org.capwright.pattern.Piece;
 public record PieceToCut(Piece piece, int pairs) {
 
     /** More pairs than this are not laid at once. */
-    public static final int MOST_PAIRS = 1000;
+    static final int MOST_PAIRS = 1000;
 
     /**
      * Checks the number of pairs.

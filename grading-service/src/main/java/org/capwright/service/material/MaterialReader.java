@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
 import org.capwright.measure.Violation;
 import org.capwright.pattern.Material;
 import org.capwright.pattern.lay.Fabric;
@@ -36,8 +38,15 @@ public final class MaterialReader {
             fabric(fabric, found).ifPresent(fabrics::add);
         }
         Map<String, Integer> pairs = materials.perSize("order", sizes);
-        if (!pairs.isEmpty() && pairs.values().stream().allMatch(count -> count == 0)) {
-            materials.refuse("order", "asks for no pair of sleeves at all");
+        int together = pairs.values().stream().mapToInt(count -> count).sum();
+        if (!pairs.isEmpty() && (together == 0 || together > MaterialShape.MOST_PAIRS)) {
+            found.add(new Violation(
+                    materials.at("order"),
+                    "pairs of sleeves in all; more are cut in several layers or orders",
+                    Quantity.COUNT,
+                    OptionalDouble.of(together),
+                    OptionalDouble.of(1),
+                    OptionalDouble.of(MaterialShape.MOST_PAIRS)));
         }
         Trimming trimming = materials
                 .object("trimming")

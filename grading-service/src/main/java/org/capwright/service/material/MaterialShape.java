@@ -1,13 +1,15 @@
 package org.capwright.service.material;
 
 import java.util.List;
-import org.capwright.pattern.lay.PieceToCut;
 import org.capwright.service.shape.Field;
 import org.capwright.service.shape.Kind;
 import org.capwright.service.shape.Shape;
 
 /** The field {@code materials} of a size run: what the pieces are to be laid on. */
 public final class MaterialShape {
+
+    /** The most pairs of an order: more are cut in several layers, or in several orders. */
+    static final int MOST_PAIRS = 500;
 
     private static final int MOST_CLOTHS = 12;
     private static final Kind.Length STEP = new Kind.Length(1, 10_000);
@@ -73,8 +75,9 @@ public final class MaterialShape {
                     Field.optional("trimming", new Kind.Nested(TRIMMING), TRIMMING.meaning()),
                     Field.optional(
                                     "order",
-                                    new Kind.PerSize(new Kind.Whole(0, PieceToCut.MOST_PAIRS)),
-                                    "Pairs of sleeves per size: all are laid together, in the PDF and here. One pair of each size, laid"
+                                    new Kind.PerSize(new Kind.Whole(0, MOST_PAIRS)),
+                                    "Pairs of sleeves per size, " + MOST_PAIRS
+                                            + " at most in all: they are laid together, in the PDF and here. One pair of each size, laid"
                                             + " by itself, if left out.")
                             .example(java.util.Map.of("38", 2, "40", 3))));
 
