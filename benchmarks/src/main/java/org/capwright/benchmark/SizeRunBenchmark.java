@@ -4,9 +4,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import org.capwright.draft.OverlayStyle;
-import org.capwright.export.pdf.Paper;
-import org.capwright.export.pdf.PdfExport;
-import org.capwright.export.pdf.PdfOptions;
+import org.capwright.drawing.pdf.Paper;
+import org.capwright.drawing.pdf.PdfExport;
+import org.capwright.drawing.pdf.PdfOptions;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -112,7 +112,7 @@ public class SizeRunBenchmark {
     /** The nest as SVG text. */
     @Benchmark
     public String writeSvg() {
-        return org.capwright.export.svg.SvgExport.nest(set, Alignment.FOLD_AND_BICEP_LINE);
+        return org.capwright.drawing.svg.SvgExport.nest(set, Alignment.FOLD_AND_BICEP_LINE);
     }
 
     /** As many bytes as the SVG has, copied. */
@@ -124,7 +124,7 @@ public class SizeRunBenchmark {
     /** One DXF block per piece and size. */
     @Benchmark
     public byte[] writeDxf() {
-        return org.capwright.export.dxf.DxfExport.blocks(set);
+        return org.capwright.exchange.dxf.DxfExport.blocks(set);
     }
 
     /** As many bytes as the DXF has, copied. */

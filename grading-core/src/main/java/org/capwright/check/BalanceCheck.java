@@ -16,12 +16,13 @@ final class BalanceCheck implements GradeCheck {
     @Override
     public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
-        shift(grade, Measure.FRONT_WIDTH, Measure.BACK_WIDTH, thresholds, found);
-        shift(grade, Measure.FRONT_CAP_LINE, Measure.BACK_CAP_LINE, thresholds, found);
+        shift(grade, CheckedMeasure.FRONT_WIDTH, CheckedMeasure.BACK_WIDTH, thresholds, found);
+        shift(grade, CheckedMeasure.FRONT_CAP_LINE, CheckedMeasure.BACK_CAP_LINE, thresholds, found);
         return List.copyOf(found);
     }
 
-    private void shift(CheckedGrade grade, Measure front, Measure back, Thresholds thresholds, List<Finding> found) {
+    private void shift(
+            CheckedGrade grade, CheckedMeasure front, CheckedMeasure back, Thresholds thresholds, List<Finding> found) {
         OptionalDouble base = share(grade, grade.base(), front, back);
         int worst = grade.base();
         double most = 0;
@@ -57,7 +58,7 @@ final class BalanceCheck implements GradeCheck {
                 "Grade front and back in proportion to their parts of the base size."));
     }
 
-    private static OptionalDouble share(CheckedGrade grade, int size, Measure front, Measure back) {
+    private static OptionalDouble share(CheckedGrade grade, int size, CheckedMeasure front, CheckedMeasure back) {
         OptionalDouble a = grade.value(size, front);
         OptionalDouble b = grade.value(size, back);
         return a.isPresent() && b.isPresent() && a.getAsDouble() + b.getAsDouble() > 0

@@ -20,10 +20,10 @@ final class BicepEaseCheck implements GradeCheck {
             return List.of();
         }
         BodyReference body = grade.body().get();
-        BodyDimension arm = JumpBounds.dimension(body, Measure.BICEP);
+        BodyDimension arm = JumpBounds.dimension(body, CheckedMeasure.BICEP);
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < grade.sizes().size(); i++) {
-            OptionalDouble bicep = grade.value(i, Measure.BICEP);
+            OptionalDouble bicep = grade.value(i, CheckedMeasure.BICEP);
             OptionalDouble girth = body.value(grade.label(i), arm);
             if (bicep.isPresent() && girth.isPresent()) {
                 double ease = bicep.getAsDouble() - girth.getAsDouble();
@@ -44,7 +44,7 @@ final class BicepEaseCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : low ? Severity.CAUTION : Severity.INFO,
                 List.of(grade.label(size)),
-                Measure.BICEP.code(),
+                CheckedMeasure.BICEP.code(),
                 Quantity.LENGTH,
                 OptionalDouble.of(ease),
                 Expected.atLeast(thresholds.get(limit)),

@@ -40,7 +40,7 @@ final class BodyJumpCheck implements GradeCheck {
         return List.copyOf(found);
     }
 
-    private static boolean neverGrows(CheckedGrade grade, Measure measure) {
+    private static boolean neverGrows(CheckedGrade grade, CheckedMeasure measure) {
         Optional<Extremes> extremes = Extremes.of(grade, measure);
         return grade.intervals() > 1 && extremes.isPresent() && extremes.get().spread() < 0.05;
     }
@@ -106,7 +106,7 @@ final class BodyJumpCheck implements GradeCheck {
                     "Choose a table that has the figure, or name the sizes as the table does."));
             return;
         }
-        boolean length = limits.measure() == Measure.LENGTH;
+        boolean length = limits.measure() == CheckedMeasure.LENGTH;
         Severity severity;
         String message;
         String remedy;
@@ -174,7 +174,7 @@ final class BodyJumpCheck implements GradeCheck {
     }
 
     private static OptionalDouble ease(
-            CheckedGrade grade, BodyReference body, int size, Measure measure, BodyDimension dimension) {
+            CheckedGrade grade, BodyReference body, int size, CheckedMeasure measure, BodyDimension dimension) {
         OptionalDouble garment = grade.value(size, measure);
         OptionalDouble figure = body.value(grade.label(size), dimension);
         return garment.isPresent() && figure.isPresent()

@@ -66,7 +66,7 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
      * @param measure a measure of the garment
      * @return the dimension, or empty for measures that no body has
      */
-    public Optional<BodyDimension> counterpart(Measure measure) {
+    public Optional<BodyDimension> counterpart(CheckedMeasure measure) {
         boolean flexed = table.row(BodyDimension.UPPER_ARM_GIRTH).isEmpty()
                 && table.row(BodyDimension.UPPER_ARM_GIRTH_FLEXED).isPresent();
         return measure.body()

@@ -15,7 +15,7 @@ final class CapEaseDriftCheck implements GradeCheck {
 
     @Override
     public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
-        Optional<Extremes> ease = Extremes.of(grade, Measure.CAP_EASE);
+        Optional<Extremes> ease = Extremes.of(grade, CheckedMeasure.CAP_EASE);
         double caution = thresholds.get(Threshold.CAP_EASE_DRIFT_CAUTION);
         if (ease.isEmpty() || ease.get().spread() <= caution) {
             return List.of();
@@ -27,7 +27,7 @@ final class CapEaseDriftCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         ease.get().sizes(grade),
-                        Measure.CAP_EASE.code(),
+                        CheckedMeasure.CAP_EASE.code(),
                         Quantity.LENGTH,
                         OptionalDouble.of(ease.get().spread()),
                         Expected.between(0, caution),

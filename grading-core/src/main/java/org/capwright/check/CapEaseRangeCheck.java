@@ -28,11 +28,11 @@ final class CapEaseRangeCheck implements GradeCheck {
         int first = 0;
         while (first < grade.sizes().size()) {
             Verdict verdict = verdict(grade, first, thresholds);
-            double worst = grade.value(first, Measure.CAP_EASE).orElse(0);
+            double worst = grade.value(first, CheckedMeasure.CAP_EASE).orElse(0);
             int last = first;
             while (last + 1 < grade.sizes().size() && verdict(grade, last + 1, thresholds) == verdict) {
                 last++;
-                double ease = grade.value(last, Measure.CAP_EASE).orElse(0);
+                double ease = grade.value(last, CheckedMeasure.CAP_EASE).orElse(0);
                 worst = verdict.compareTo(Verdict.HIGH) >= 0 ? Math.max(worst, ease) : Math.min(worst, ease);
             }
             if (verdict != Verdict.FINE) {
@@ -44,7 +44,7 @@ final class CapEaseRangeCheck implements GradeCheck {
     }
 
     private static Verdict verdict(CheckedGrade grade, int size, Thresholds thresholds) {
-        OptionalDouble known = grade.value(size, Measure.CAP_EASE);
+        OptionalDouble known = grade.value(size, CheckedMeasure.CAP_EASE);
         if (known.isEmpty()) {
             return Verdict.FINE;
         }
@@ -83,7 +83,7 @@ final class CapEaseRangeCheck implements GradeCheck {
                 code(),
                 severity,
                 first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
-                Measure.CAP_EASE.code(),
+                CheckedMeasure.CAP_EASE.code(),
                 Quantity.LENGTH,
                 OptionalDouble.of(worst),
                 Expected.between(

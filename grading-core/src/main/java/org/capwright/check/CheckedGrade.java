@@ -66,10 +66,10 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     public static CheckedGrade of(SpecTable table) {
         List<CheckedSize> sizes = new ArrayList<>(table.sizes().size());
         for (int i = 0; i < table.sizes().size(); i++) {
-            Map<Measure, Double> values = new EnumMap<>(Measure.class);
+            Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
             for (PointOfMeasure row : table.rows()) {
                 double value = row.values().get(i);
-                Measure.ofCode(row.code()).ifPresent(measure -> values.put(measure, value));
+                CheckedMeasure.ofCode(row.code()).ifPresent(measure -> values.put(measure, value));
             }
             sizes.add(new CheckedSize(table.sizes().get(i), values));
         }
@@ -79,28 +79,29 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     private static CheckedSize drafted(CheckedSize figures, GradedSize size) {
         SleeveDraft draft = size.draft();
         BaseSleeve base = draft.base();
-        Map<Measure, Double> values = new EnumMap<>(Measure.class);
+        Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
         values.putAll(figures.values());
-        values.put(Measure.FRONT_WIDTH, base.front().width());
-        values.put(Measure.BACK_WIDTH, base.back().width());
-        values.put(Measure.FRONT_CAP_LINE, base.front().length());
-        values.put(Measure.BACK_CAP_LINE, base.back().length());
-        values.put(Measure.FRONT_INFLECTIONS, (double) base.front().curve().inflections());
-        values.put(Measure.BACK_INFLECTIONS, (double) base.back().curve().inflections());
+        values.put(CheckedMeasure.FRONT_WIDTH, base.front().width());
+        values.put(CheckedMeasure.BACK_WIDTH, base.back().width());
+        values.put(CheckedMeasure.FRONT_CAP_LINE, base.front().length());
+        values.put(CheckedMeasure.BACK_CAP_LINE, base.back().length());
+        values.put(
+                CheckedMeasure.FRONT_INFLECTIONS, (double) base.front().curve().inflections());
+        values.put(CheckedMeasure.BACK_INFLECTIONS, (double) base.back().curve().inflections());
         List<NestLine> lines = new ArrayList<>(3);
         lines.add(line(NestLine.Kind.CAP_LINE, base.capLine()));
         draft.overlay().ifPresent(overlay -> addOverlay(values, lines, overlay));
         return new CheckedSize(size.label(), values, lines);
     }
 
-    private static void addOverlay(Map<Measure, Double> values, List<NestLine> lines, Overlay overlay) {
+    private static void addOverlay(Map<CheckedMeasure, Double> values, List<NestLine> lines, Overlay overlay) {
         lines.add(line(NestLine.Kind.OVERLAY_EDGE, overlay.topEdge()));
         List<Point> hem = new ArrayList<>(overlay.front().hem().mirrored().flattened(FLATNESS));
         hem.addAll(overlay.back().hem().reversed().flattened(FLATNESS));
         lines.add(new NestLine(NestLine.Kind.OVERLAY_HEM, hem));
         overlay.pleats().ifPresent(pleats -> {
-            values.put(Measure.PLEAT_COUNT, (double) pleats.count());
-            values.put(Measure.PLEAT_LAYERS, (double) pleats.greatestLayers());
+            values.put(CheckedMeasure.PLEAT_COUNT, (double) pleats.count());
+            values.put(CheckedMeasure.PLEAT_LAYERS, (double) pleats.greatestLayers());
         });
     }
 
@@ -144,7 +145,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @param measure which
      * @return millimetres or a count, or empty when it is not known
      */
-    public OptionalDouble value(int size, Measure measure) {
+    public OptionalDouble value(int size, CheckedMeasure measure) {
         return sizes.get(size).value(measure);
     }
 
@@ -155,7 +156,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @param measure which
      * @return millimetres, or empty when either figure is not known
      */
-    public OptionalDouble jump(int interval, Measure measure) {
+    public OptionalDouble jump(int interval, CheckedMeasure measure) {
         OptionalDouble from = value(interval, measure);
         OptionalDouble to = value(interval + 1, measure);
         return from.isPresent() && to.isPresent()

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param values millimetres or counts by measure, all finite
  * @param lines lines of the nest, each kind at most once; empty when only a spec table is known
  */
-public record CheckedSize(String label, Map<Measure, Double> values, List<NestLine> lines) {
+public record CheckedSize(String label, Map<CheckedMeasure, Double> values, List<NestLine> lines) {
 
     /**
      * Copies the collections.
@@ -26,7 +26,7 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
      * @throws IllegalArgumentException if a value is not finite
      */
     public CheckedSize {
-        EnumMap<Measure, Double> copy = new EnumMap<>(Measure.class);
+        EnumMap<CheckedMeasure, Double> copy = new EnumMap<>(CheckedMeasure.class);
         values.forEach((measure, value) -> {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException(
@@ -34,10 +34,10 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
             }
             copy.put(measure, value);
         });
-        Double capLine = copy.get(Measure.CAP_LINE);
-        Double armhole = copy.get(Measure.ARMHOLE);
+        Double capLine = copy.get(CheckedMeasure.CAP_LINE);
+        Double armhole = copy.get(CheckedMeasure.ARMHOLE);
         if (capLine != null && armhole != null) {
-            copy.put(Measure.CAP_EASE, capLine - armhole);
+            copy.put(CheckedMeasure.CAP_EASE, capLine - armhole);
         }
         values = Collections.unmodifiableMap(copy);
         lines = List.copyOf(lines);
@@ -49,7 +49,7 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
      * @param label name of the size
      * @param values millimetres or counts by measure
      */
-    public CheckedSize(String label, Map<Measure, Double> values) {
+    public CheckedSize(String label, Map<CheckedMeasure, Double> values) {
         this(label, values, List.of());
     }
 
@@ -59,7 +59,7 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
      * @param measure which
      * @return millimetres or a count, or empty when it is not known
      */
-    public OptionalDouble value(Measure measure) {
+    public OptionalDouble value(CheckedMeasure measure) {
         Double value = values.get(measure);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
@@ -81,8 +81,8 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
      * @param value millimetres or a count
      * @return a new size
      */
-    public CheckedSize with(Measure measure, double value) {
-        Map<Measure, Double> copy = new EnumMap<>(Measure.class);
+    public CheckedSize with(CheckedMeasure measure, double value) {
+        Map<CheckedMeasure, Double> copy = new EnumMap<>(CheckedMeasure.class);
         copy.putAll(values);
         copy.put(measure, value);
         return new CheckedSize(label, copy, lines);
@@ -94,12 +94,12 @@ public record CheckedSize(String label, Map<Measure, Double> values, List<NestLi
      * @param measure which
      * @return a new size
      */
-    public CheckedSize without(Measure measure) {
-        Map<Measure, Double> copy = new EnumMap<>(Measure.class);
+    public CheckedSize without(CheckedMeasure measure) {
+        Map<CheckedMeasure, Double> copy = new EnumMap<>(CheckedMeasure.class);
         copy.putAll(values);
         copy.remove(measure);
-        if (measure == Measure.CAP_LINE || measure == Measure.ARMHOLE) {
-            copy.remove(Measure.CAP_EASE);
+        if (measure == CheckedMeasure.CAP_LINE || measure == CheckedMeasure.ARMHOLE) {
+            copy.remove(CheckedMeasure.CAP_EASE);
         }
         return new CheckedSize(label, copy, lines);
     }

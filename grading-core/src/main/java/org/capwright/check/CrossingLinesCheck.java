@@ -52,7 +52,7 @@ final class CrossingLinesCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 grade.pair(interval),
-                kind == NestLine.Kind.CAP_LINE ? Measure.CAP_LINE.code() : Measure.OVERLAY_EDGE.code(),
+                kind == NestLine.Kind.CAP_LINE ? CheckedMeasure.CAP_LINE.code() : CheckedMeasure.OVERLAY_EDGE.code(),
                 Quantity.LENGTH,
                 OptionalDouble.of(depth),
                 Expected.atMost(0),

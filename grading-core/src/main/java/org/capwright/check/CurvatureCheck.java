@@ -27,7 +27,7 @@ final class CurvatureCheck implements GradeCheck {
     public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < grade.sizes().size(); i++) {
-            for (Measure half : List.of(Measure.FRONT_INFLECTIONS, Measure.BACK_INFLECTIONS)) {
+            for (CheckedMeasure half : List.of(CheckedMeasure.FRONT_INFLECTIONS, CheckedMeasure.BACK_INFLECTIONS)) {
                 OptionalDouble changes = changes(grade.sizes().get(i), half);
                 double limit = thresholds.get(Threshold.INFLECTIONS);
                 if (changes.isPresent() && changes.getAsDouble() > limit) {
@@ -49,12 +49,12 @@ final class CurvatureCheck implements GradeCheck {
         return List.copyOf(found);
     }
 
-    private static OptionalDouble changes(CheckedSize size, Measure half) {
+    private static OptionalDouble changes(CheckedSize size, CheckedMeasure half) {
         OptionalDouble given = size.value(half);
         Optional<NestLine> line = size.line(NestLine.Kind.CAP_LINE);
         return given.isPresent() || line.isEmpty()
                 ? given
-                : OptionalDouble.of(signChanges(half(line.get().points(), half == Measure.FRONT_INFLECTIONS)));
+                : OptionalDouble.of(signChanges(half(line.get().points(), half == CheckedMeasure.FRONT_INFLECTIONS)));
     }
 
     /** The points of one half, from the highest point outward; the apex is the highest point. */

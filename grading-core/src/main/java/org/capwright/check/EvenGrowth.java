@@ -40,7 +40,7 @@ final class EvenGrowth {
 
     private record Fit(double roughness, double expected) {}
 
-    static EvenGrowth of(CheckedGrade grade, Measure measure) {
+    static EvenGrowth of(CheckedGrade grade, CheckedMeasure measure) {
         int[] known = IntStream.range(0, grade.sizes().size())
                 .filter(i -> grade.value(i, measure).isPresent())
                 .toArray();

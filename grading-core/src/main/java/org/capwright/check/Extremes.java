@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  */
 record Extremes(int smallest, double least, int largest, double greatest) {
 
-    static Optional<Extremes> of(CheckedGrade grade, Measure measure) {
+    static Optional<Extremes> of(CheckedGrade grade, CheckedMeasure measure) {
         int smallest = -1;
         int largest = -1;
         double least = Double.POSITIVE_INFINITY;

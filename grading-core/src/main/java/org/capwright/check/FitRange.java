@@ -20,14 +20,14 @@ public record FitRange(Interval bicepEase, Interval lengthBeyondArm) {
      * @throws IllegalArgumentException if the grade is held against no bodies, or they or the sleeve lack a figure
      */
     public static FitRange aboutBase(CheckedGrade grade, double girthSlack, double lengthSlack) {
-        double ease = over(grade, Measure.BICEP);
-        double beyond = over(grade, Measure.LENGTH);
+        double ease = over(grade, CheckedMeasure.BICEP);
+        double beyond = over(grade, CheckedMeasure.LENGTH);
         return new FitRange(
                 new Interval(ease - girthSlack, ease + girthSlack),
                 new Interval(beyond - lengthSlack, beyond + lengthSlack));
     }
 
-    private static double over(CheckedGrade grade, Measure measure) {
+    private static double over(CheckedGrade grade, CheckedMeasure measure) {
         BodyReference body =
                 grade.body().orElseThrow(() -> new IllegalArgumentException("grade: it is held against no bodies"));
         return WhatIf.difference(

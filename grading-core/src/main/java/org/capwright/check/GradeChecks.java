@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  */
 public final class GradeChecks {
 
-    private static final List<Sieve> SIEVES =
+    private static final List<PlausibilityCheck> SIEVES =
             List.of(new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
 
     private static final List<GradeCheck> JUDGEMENTS = List.of(
@@ -48,8 +48,8 @@ public final class GradeChecks {
     public static List<Finding> run(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
         CheckedGrade rest = grade;
-        for (Sieve sieve : SIEVES) {
-            Sieve.Sifted sifted = sieve.sift(rest, thresholds);
+        for (PlausibilityCheck sieve : SIEVES) {
+            PlausibilityCheck.Sifted sifted = sieve.sift(rest, thresholds);
             found.addAll(sifted.found());
             rest = sifted.rest();
         }

@@ -23,29 +23,33 @@ import org.capwright.tables.survey.ConfidenceInterval;
 record JumpBounds(double body, double least, double greatest, double stopLeast, double stopGreatest, String source) {
 
     /** The measures that have a counterpart on the body, with their limits. */
-    record Limits(Measure measure, Threshold easeGrowth, Threshold shrinkStop, Optional<Threshold> easeLossStop) {}
+    record Limits(
+            CheckedMeasure measure, Threshold easeGrowth, Threshold shrinkStop, Optional<Threshold> easeLossStop) {}
 
     static final List<Limits> LIMITS = List.of(
             new Limits(
-                    Measure.BICEP,
+                    CheckedMeasure.BICEP,
                     Threshold.BICEP_EASE_GROWTH,
                     Threshold.BICEP_SHRINK_STOP,
                     Optional.of(Threshold.BICEP_EASE_LOSS_STOP)),
-            new Limits(Measure.LENGTH, Threshold.LENGTH_GROWTH, Threshold.LENGTH_SHRINK_STOP, Optional.empty()),
+            new Limits(CheckedMeasure.LENGTH, Threshold.LENGTH_GROWTH, Threshold.LENGTH_SHRINK_STOP, Optional.empty()),
             new Limits(
-                    Measure.ELBOW,
+                    CheckedMeasure.ELBOW,
                     Threshold.ELBOW_EASE_GROWTH,
                     Threshold.ELBOW_SHRINK_STOP,
                     Optional.of(Threshold.ELBOW_EASE_LOSS_STOP)),
             new Limits(
-                    Measure.WRIST,
+                    CheckedMeasure.WRIST,
                     Threshold.WRIST_EASE_GROWTH,
                     Threshold.WRIST_SHRINK_STOP,
                     Optional.of(Threshold.WRIST_EASE_LOSS_STOP)),
             new Limits(
-                    Measure.ARMHOLE, Threshold.ARMHOLE_EASE_GROWTH, Threshold.ARMHOLE_SHRINK_STOP, Optional.empty()));
+                    CheckedMeasure.ARMHOLE,
+                    Threshold.ARMHOLE_EASE_GROWTH,
+                    Threshold.ARMHOLE_SHRINK_STOP,
+                    Optional.empty()));
 
-    static BodyDimension dimension(BodyReference body, Measure measure) {
+    static BodyDimension dimension(BodyReference body, CheckedMeasure measure) {
         return body.counterpart(measure).orElseThrow();
     }
 
@@ -62,7 +66,7 @@ record JumpBounds(double body, double least, double greatest, double stopLeast, 
         double high = Math.max(table, growth.map(g -> g.interval().upper()).orElse(table));
         boolean byStature = body.key() == BodyDimension.STATURE;
         double steps = Math.abs(step.getAsDouble()) / (byStature ? 80 : 40);
-        if (limits.measure == Measure.LENGTH) {
+        if (limits.measure == CheckedMeasure.LENGTH) {
             // A sleeve need not follow the little height that comes with a larger bust, nor all of an arm's growth with
             // height.
             low = byStature ? Math.max(0, low - steps * thresholds.get(Threshold.LENGTH_SHORTFALL)) : Math.min(0, low);

@@ -12,7 +12,7 @@ import org.capwright.measure.Quantity;
  * A piece with front and back exchanged in one size. Front and back differ in width, in length of the cap line and in how high the cap line stands half way out; where the other sizes
  * agree on the sign of such a difference, a size with about the opposite difference is mirrored. A sleeve with equal halves cannot be mirrored by mistake.
  */
-final class MirroredPieceCheck implements Sieve {
+final class MirroredPieceCheck implements PlausibilityCheck {
 
     /** Differences below this say nothing, mm. */
     private static final double SAME = 0.3;
@@ -27,8 +27,8 @@ final class MirroredPieceCheck implements Sieve {
         int n = grade.sizes().size();
         int[] votes = new int[n];
         double[][] signs = {
-            difference(grade, Measure.FRONT_WIDTH, Measure.BACK_WIDTH),
-            difference(grade, Measure.FRONT_CAP_LINE, Measure.BACK_CAP_LINE),
+            difference(grade, CheckedMeasure.FRONT_WIDTH, CheckedMeasure.BACK_WIDTH),
+            difference(grade, CheckedMeasure.FRONT_CAP_LINE, CheckedMeasure.BACK_CAP_LINE),
             heights(grade)
         };
         double[] told = new double[n];
@@ -52,8 +52,11 @@ final class MirroredPieceCheck implements Sieve {
             if (votes[i] > 0) {
                 found.add(finding(grade.label(i), told[i], meant[i]));
                 CheckedSize size = rest.get(i).withLines(List.of());
-                for (Measure half : List.of(
-                        Measure.FRONT_WIDTH, Measure.BACK_WIDTH, Measure.FRONT_CAP_LINE, Measure.BACK_CAP_LINE)) {
+                for (CheckedMeasure half : List.of(
+                        CheckedMeasure.FRONT_WIDTH,
+                        CheckedMeasure.BACK_WIDTH,
+                        CheckedMeasure.FRONT_CAP_LINE,
+                        CheckedMeasure.BACK_CAP_LINE)) {
                     size = size.without(half);
                 }
                 rest.set(i, size);
@@ -62,7 +65,7 @@ final class MirroredPieceCheck implements Sieve {
         return new Sifted(List.copyOf(found), grade.with(rest));
     }
 
-    private static double[] difference(CheckedGrade grade, Measure front, Measure back) {
+    private static double[] difference(CheckedGrade grade, CheckedMeasure front, CheckedMeasure back) {
         double[] differences = new double[grade.sizes().size()];
         for (int i = 0; i < differences.length; i++) {
             OptionalDouble a = grade.value(i, front);
@@ -108,7 +111,7 @@ final class MirroredPieceCheck implements Sieve {
                 code(),
                 Severity.STOP,
                 List.of(size),
-                Sieve.WHOLE_SIZE,
+                PlausibilityCheck.WHOLE_SIZE,
                 Quantity.LENGTH,
                 OptionalDouble.of(difference),
                 Expected.between(Math.min(usual, usual / 2), Math.max(usual, usual / 2)),

@@ -12,7 +12,7 @@ import org.capwright.measure.Quantity;
  * A size, or a figure, that is not there. A size left out shows in its label, when the labels otherwise go in equal steps and the figures jump by as much more; or, where labels do not
  * tell, in jumps of all figures at one place that are about twice those elsewhere.
  */
-final class MissingSizeCheck implements Sieve {
+final class MissingSizeCheck implements PlausibilityCheck {
 
     private static final List<String> LETTERS =
             List.of("XXXS", "XXS", "XS", "S", "M", "L", "XL", "XXL", "XXXL", "4XL", "5XL", "6XL");
@@ -49,9 +49,9 @@ final class MissingSizeCheck implements Sieve {
     private void figures(CheckedGrade grade, List<Finding> found) {
         int n = grade.sizes().size();
         for (int i = 0; i < n; i++) {
-            List<Measure> missing = new ArrayList<>();
+            List<CheckedMeasure> missing = new ArrayList<>();
             int usual = 0;
-            for (Measure measure : GROWING) {
+            for (CheckedMeasure measure : GROWING) {
                 long known = grade.sizes().stream()
                         .filter(size -> size.value(measure).isPresent())
                         .count();
@@ -65,7 +65,7 @@ final class MissingSizeCheck implements Sieve {
             if (usual > 0 && missing.size() == usual) {
                 found.add(finding(List.of(grade.label(i)), WHOLE_SIZE, "the figures of this size are missing"));
             } else {
-                for (Measure measure : missing) {
+                for (CheckedMeasure measure : missing) {
                     found.add(finding(
                             List.of(grade.label(i)),
                             measure.code(),
@@ -89,7 +89,7 @@ final class MissingSizeCheck implements Sieve {
     /** Jumps at one place over the usual jump elsewhere, for all measures that grow evenly elsewhere. */
     private static double[] ratios(CheckedGrade grade, int interval) {
         List<Double> ratios = new ArrayList<>();
-        for (Measure measure : GROWING) {
+        for (CheckedMeasure measure : GROWING) {
             double[] others = java.util.stream.IntStream.range(0, grade.intervals())
                     .filter(i -> i != interval)
                     .mapToObj(i -> grade.jump(i, measure))

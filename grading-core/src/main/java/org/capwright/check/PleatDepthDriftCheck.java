@@ -15,7 +15,7 @@ final class PleatDepthDriftCheck implements GradeCheck {
 
     @Override
     public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
-        Optional<Extremes> depth = Extremes.of(grade, Measure.PLEAT_DEPTH);
+        Optional<Extremes> depth = Extremes.of(grade, CheckedMeasure.PLEAT_DEPTH);
         double caution = thresholds.get(Threshold.PLEAT_DEPTH_DRIFT_CAUTION);
         if (depth.isEmpty() || depth.get().spread() <= caution) {
             return List.of();
@@ -27,7 +27,7 @@ final class PleatDepthDriftCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         depth.get().sizes(grade),
-                        Measure.PLEAT_DEPTH.code(),
+                        CheckedMeasure.PLEAT_DEPTH.code(),
                         Quantity.LENGTH,
                         OptionalDouble.of(depth.get().spread()),
                         Expected.between(0, caution),

@@ -19,10 +19,10 @@ final class PleatLayersCheck implements GradeCheck {
         double limit = thresholds.get(Threshold.PLEAT_LAYERS_CAUTION);
         int first = 0;
         while (first < grade.sizes().size()) {
-            OptionalDouble layers = grade.value(first, Measure.PLEAT_LAYERS);
+            OptionalDouble layers = grade.value(first, CheckedMeasure.PLEAT_LAYERS);
             int last = first;
             while (last + 1 < grade.sizes().size()
-                    && grade.value(last + 1, Measure.PLEAT_LAYERS).equals(layers)) {
+                    && grade.value(last + 1, CheckedMeasure.PLEAT_LAYERS).equals(layers)) {
                 last++;
             }
             if (layers.isPresent() && layers.getAsDouble() > limit) {
@@ -31,7 +31,7 @@ final class PleatLayersCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
-                        Measure.PLEAT_LAYERS.code(),
+                        CheckedMeasure.PLEAT_LAYERS.code(),
                         Quantity.COUNT,
                         layers,
                         Expected.atMost(limit),

@@ -33,7 +33,7 @@ final class ProportionCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 List.of(grade.label(grade.base()), grade.label(worst)),
-                Measure.CAP_HEIGHT.code(),
+                CheckedMeasure.CAP_HEIGHT.code(),
                 Quantity.RATIO,
                 OptionalDouble.of(base.getAsDouble() + most),
                 Expected.between(base.getAsDouble() - caution, base.getAsDouble() + caution),
@@ -45,8 +45,8 @@ final class ProportionCheck implements GradeCheck {
     }
 
     private static OptionalDouble ratio(CheckedGrade grade, int size) {
-        OptionalDouble height = grade.value(size, Measure.CAP_HEIGHT);
-        OptionalDouble bicep = grade.value(size, Measure.BICEP);
+        OptionalDouble height = grade.value(size, CheckedMeasure.CAP_HEIGHT);
+        OptionalDouble bicep = grade.value(size, CheckedMeasure.BICEP);
         return height.isPresent() && bicep.isPresent() && bicep.getAsDouble() > 0
                 ? OptionalDouble.of(height.getAsDouble() / bicep.getAsDouble())
                 : OptionalDouble.empty();

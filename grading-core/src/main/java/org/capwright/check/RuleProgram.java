@@ -93,7 +93,7 @@ final class RuleProgram {
         return 2 * (dimension * intervals + interval);
     }
 
-    private int free(Measure measure) {
+    private int free(CheckedMeasure measure) {
         Dimension dimension = switch (measure) {
             case BICEP -> Dimension.BICEP;
             case LENGTH -> Dimension.LENGTH;
@@ -184,30 +184,30 @@ final class RuleProgram {
                             question.thresholds().get(limits.easeLossStop().get());
                     form.atLeast(ease.getAsDouble(), atBase.getAsDouble() - loss);
                 }
-                if (limits.measure() == Measure.BICEP && demand == Demand.ALL) {
+                if (limits.measure() == CheckedMeasure.BICEP && demand == Demand.ALL) {
                     form.atLeast(ease.getAsDouble(), question.thresholds().get(Threshold.BICEP_EASE_STOP));
                 }
             }
         }
     }
 
-    private OptionalDouble ease(BodyReference body, Measure measure, BodyDimension dimension, int size) {
+    private OptionalDouble ease(BodyReference body, CheckedMeasure measure, BodyDimension dimension, int size) {
         return WhatIf.difference(grade.value(size, measure), body.value(grade.label(size), dimension));
     }
 
     private void proportion() {
-        double height = grade.value(grade.base(), Measure.CAP_HEIGHT).orElseThrow();
-        double ratio = height / grade.value(grade.base(), Measure.BICEP).orElseThrow();
+        double height = grade.value(grade.base(), CheckedMeasure.CAP_HEIGHT).orElseThrow();
+        double ratio = height / grade.value(grade.base(), CheckedMeasure.BICEP).orElseThrow();
         double leeway = question.thresholds().get(Threshold.PROPORTION_STOP);
         for (int i = 0; i < grade.sizes().size(); i++) {
             if (i != grade.base()) {
-                double h = grade.value(i, Measure.CAP_HEIGHT).orElseThrow();
-                double b = grade.value(i, Measure.BICEP).orElseThrow();
+                double h = grade.value(i, CheckedMeasure.CAP_HEIGHT).orElseThrow();
+                double b = grade.value(i, CheckedMeasure.BICEP).orElseThrow();
                 for (int side = -1; side <= 1; side += 2) {
                     double limit = ratio + side * leeway;
                     Form form = new Form();
-                    form.addChange(free(Measure.CAP_HEIGHT), i, 1);
-                    form.addChange(free(Measure.BICEP), i, -limit);
+                    form.addChange(free(CheckedMeasure.CAP_HEIGHT), i, 1);
+                    form.addChange(free(CheckedMeasure.BICEP), i, -limit);
                     if (side > 0) {
                         form.atMost(h - limit * b, 0);
                     } else {
@@ -226,8 +226,8 @@ final class RuleProgram {
                 .map(Finding::measure)
                 .distinct()
                 .toList();
-        for (Measure measure : Sieve.GROWING) {
-            if (!rows.contains(measure.code()) || measure == Measure.CAP_LINE) {
+        for (CheckedMeasure measure : PlausibilityCheck.GROWING) {
+            if (!rows.contains(measure.code()) || measure == CheckedMeasure.CAP_LINE) {
                 continue;
             }
             for (int k = 1; k < intervals; k++) {
@@ -250,7 +250,7 @@ final class RuleProgram {
         double greatest = limits.get(Threshold.CAP_EASE_GREATEST) + margin;
         double drift = limits.get(Threshold.CAP_EASE_DRIFT_STOP);
         for (int i = 0; i < grade.sizes().size(); i++) {
-            double ease = grade.value(i, Measure.CAP_EASE).orElseThrow();
+            double ease = grade.value(i, CheckedMeasure.CAP_EASE).orElseThrow();
             Form low = easeForm(i);
             low.addLeastEase(-1);
             low.atLeast(ease, 0);
@@ -269,9 +269,9 @@ final class RuleProgram {
     private Form easeForm(int size) {
         Dimensions dimensions = current.sizes().get(size).draft().dimensions();
         Form form = new Form();
-        form.addChange(free(Measure.BICEP), size, slope(dimensions, Dimension.BICEP));
-        form.addChange(free(Measure.CAP_HEIGHT), size, slope(dimensions, Dimension.CAP_HEIGHT));
-        form.addChange(free(Measure.ARMHOLE), size, -1);
+        form.addChange(free(CheckedMeasure.BICEP), size, slope(dimensions, Dimension.BICEP));
+        form.addChange(free(CheckedMeasure.CAP_HEIGHT), size, slope(dimensions, Dimension.CAP_HEIGHT));
+        form.addChange(free(CheckedMeasure.ARMHOLE), size, -1);
         return form;
     }
 

@@ -42,7 +42,7 @@ public final class RunCoverage {
         if (body.isEmpty() || survey.isEmpty() || names < grade.sizes().size() || !known(grade, body.get())) {
             return Optional.empty();
         }
-        BodyDimension girth = JumpBounds.dimension(body.get(), Measure.BICEP);
+        BodyDimension girth = JumpBounds.dimension(body.get(), CheckedMeasure.BICEP);
         double widest = 0;
         for (int i = 0; i < grade.intervals(); i++) {
             widest = Math.max(
@@ -57,7 +57,7 @@ public final class RunCoverage {
     }
 
     private static boolean known(CheckedGrade grade, BodyReference body) {
-        for (Measure measure : List.of(Measure.BICEP, Measure.LENGTH)) {
+        for (CheckedMeasure measure : List.of(CheckedMeasure.BICEP, CheckedMeasure.LENGTH)) {
             if (grade.value(grade.base(), measure).isEmpty()
                     || body.value(grade.label(grade.base()), JumpBounds.dimension(body, measure))
                             .isEmpty()) {
@@ -81,8 +81,8 @@ public final class RunCoverage {
     public static Coverage of(CheckedGrade grade, FitRange fit, Survey survey, BodyDimension girth) {
         List<SizeInterval> run = new ArrayList<>();
         for (CheckedSize size : grade.sizes()) {
-            OptionalDouble bicep = size.value(Measure.BICEP);
-            OptionalDouble length = size.value(Measure.LENGTH);
+            OptionalDouble bicep = size.value(CheckedMeasure.BICEP);
+            OptionalDouble length = size.value(CheckedMeasure.LENGTH);
             if (bicep.isPresent() && length.isPresent()) {
                 run.add(new SizeInterval(
                         size.label(),

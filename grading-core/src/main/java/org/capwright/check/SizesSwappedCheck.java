@@ -10,7 +10,7 @@ import org.capwright.measure.Quantity;
 /**
  * Two sizes, or two figures of a row, in each other's place: the row falls somewhere, and grows evenly once the two are changed back. Evenness is the sum of the squared second differences.
  */
-final class SizesSwappedCheck implements Sieve {
+final class SizesSwappedCheck implements PlausibilityCheck {
 
     /** Falls smaller than this are rounding, mm. */
     private static final double ROUNDING = 0.5;
@@ -22,7 +22,7 @@ final class SizesSwappedCheck implements Sieve {
 
     private record Swap(int first, int second) {}
 
-    private record Row(Measure measure, int[] sizes, double[] values) {}
+    private record Row(CheckedMeasure measure, int[] sizes, double[] values) {}
 
     @Override
     public String code() {
@@ -34,7 +34,7 @@ final class SizesSwappedCheck implements Sieve {
         List<Row> falling = new ArrayList<>();
         int growing = 0;
         int backward = 0;
-        for (Measure measure : GROWING) {
+        for (CheckedMeasure measure : GROWING) {
             Row row = row(grade, measure);
             double[] v = row.values;
             if (v.length >= 3) {
@@ -59,7 +59,7 @@ final class SizesSwappedCheck implements Sieve {
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {
             boolean whole = rows.size() > 1 && rows.size() >= AGREE * differing(grade, swap);
-            for (Measure measure : rows) {
+            for (CheckedMeasure measure : rows) {
                 if (!whole || measure == rows.get(0)) {
                     found.add(finding(
                             List.of(grade.label(swap.first), grade.label(swap.second)),
@@ -71,7 +71,7 @@ final class SizesSwappedCheck implements Sieve {
                 if (whole) {
                     rest.set(i, rest.get(i).blank());
                 }
-                for (Measure measure : rows) {
+                for (CheckedMeasure measure : rows) {
                     rest.set(i, rest.get(i).without(measure));
                 }
             }
@@ -82,7 +82,7 @@ final class SizesSwappedCheck implements Sieve {
     /** In how many rows two sizes differ: where whole sizes are exchanged, nearly all of these tell. */
     private static int differing(CheckedGrade grade, Swap swap) {
         int differing = 0;
-        for (Measure measure : GROWING) {
+        for (CheckedMeasure measure : GROWING) {
             OptionalDouble one = grade.value(swap.first, measure);
             OptionalDouble other = grade.value(swap.second, measure);
             if (one.isPresent() && other.isPresent() && Math.abs(one.getAsDouble() - other.getAsDouble()) > ROUNDING) {
@@ -93,8 +93,8 @@ final class SizesSwappedCheck implements Sieve {
     }
 
     /** For every falling row, the pair of sizes that mends it; the pair most rows agree on comes first. */
-    private static Map<Swap, List<Measure>> swaps(List<Row> falling) {
-        Map<Swap, List<Measure>> mended = new LinkedHashMap<>();
+    private static Map<Swap, List<CheckedMeasure>> swaps(List<Row> falling) {
+        Map<Swap, List<CheckedMeasure>> mended = new LinkedHashMap<>();
         for (Row row : falling) {
             double before = roughness(row.values);
             double least = GAIN * before;
@@ -118,7 +118,7 @@ final class SizesSwappedCheck implements Sieve {
         return mended;
     }
 
-    private static Row row(CheckedGrade grade, Measure measure) {
+    private static Row row(CheckedGrade grade, CheckedMeasure measure) {
         List<Integer> sizes = new ArrayList<>();
         for (int i = 0; i < grade.sizes().size(); i++) {
             if (grade.value(i, measure).isPresent()) {

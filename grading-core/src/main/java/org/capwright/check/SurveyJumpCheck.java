@@ -55,7 +55,7 @@ final class SurveyJumpCheck implements GradeCheck {
     }
 
     /** Neighbouring intervals with the same step and jump are told of once. */
-    private static int lastAlike(CheckedGrade grade, BodyReference body, Measure measure, int first) {
+    private static int lastAlike(CheckedGrade grade, BodyReference body, CheckedMeasure measure, int first) {
         int last = first;
         while (last + 1 < grade.intervals()
                 && alike(grade.jump(first, measure), grade.jump(last + 1, measure))
@@ -76,7 +76,7 @@ final class SurveyJumpCheck implements GradeCheck {
     private Finding finding(
             CheckedGrade grade,
             BodyReference body,
-            Measure measure,
+            CheckedMeasure measure,
             int first,
             int last,
             Regression fit,

@@ -8,16 +8,16 @@ import java.util.OptionalDouble;
 /** One size off the line of its neighbours, so that the jump before it is too large and the one after it too small. */
 final class UnevenJumpCheck implements GradeCheck {
 
-    private static final List<Measure> LOOKED_AT = List.of(
-            Measure.BICEP,
-            Measure.CAP_HEIGHT,
-            Measure.CAP_LINE,
-            Measure.ARMHOLE,
-            Measure.LENGTH,
-            Measure.ELBOW,
-            Measure.WRIST,
-            Measure.RISE,
-            Measure.OVERLAY_LENGTH);
+    private static final List<CheckedMeasure> LOOKED_AT = List.of(
+            CheckedMeasure.BICEP,
+            CheckedMeasure.CAP_HEIGHT,
+            CheckedMeasure.CAP_LINE,
+            CheckedMeasure.ARMHOLE,
+            CheckedMeasure.LENGTH,
+            CheckedMeasure.ELBOW,
+            CheckedMeasure.WRIST,
+            CheckedMeasure.RISE,
+            CheckedMeasure.OVERLAY_LENGTH);
 
     @Override
     public String code() {
@@ -29,7 +29,7 @@ final class UnevenJumpCheck implements GradeCheck {
         List<Finding> found = new ArrayList<>();
         double limit = thresholds.get(Threshold.UNEVEN_CAUTION);
         double endLimit = thresholds.get(Threshold.UNEVEN_END_CAUTION);
-        for (Measure measure : LOOKED_AT) {
+        for (CheckedMeasure measure : LOOKED_AT) {
             EvenGrowth growth = EvenGrowth.of(grade, measure);
             // One size at a time: the next is sought among those that are left.
             for (int round = 0; round < grade.sizes().size() / 2; round++) {
@@ -44,7 +44,8 @@ final class UnevenJumpCheck implements GradeCheck {
         return List.copyOf(found);
     }
 
-    private Finding finding(CheckedGrade grade, Measure measure, EvenGrowth.Outlier outlier, Thresholds thresholds) {
+    private Finding finding(
+            CheckedGrade grade, CheckedMeasure measure, EvenGrowth.Outlier outlier, Thresholds thresholds) {
         boolean stop = Math.abs(outlier.value() - outlier.expected()) > thresholds.get(Threshold.UNEVEN_STOP);
         double limit = thresholds.get(outlier.atEnd() ? Threshold.UNEVEN_END_CAUTION : Threshold.UNEVEN_CAUTION);
         return new Finding(

@@ -12,7 +12,7 @@ import org.capwright.measure.Quantity;
  * Figures written in another unit. A figure that is off the median of its row by a factor of millimetre, centimetre and inch to one another, give or take a fifth for the growth of the
  * run, is one; a whole row that lies outside anything a sleeve can have is one as well.
  */
-final class UnitMistakeCheck implements Sieve {
+final class UnitMistakeCheck implements PlausibilityCheck {
 
     private static final double[] FACTORS = {10, 25.4, 2.54, 1 / 10.0, 1 / 25.4, 1 / 2.54};
     private static final double LEEWAY = Math.log(1.25);
@@ -25,16 +25,16 @@ final class UnitMistakeCheck implements Sieve {
     @Override
     public Sifted sift(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
-        List<Map<Measure, Double>> factors = new ArrayList<>();
+        List<Map<CheckedMeasure, Double>> factors = new ArrayList<>();
         for (int i = 0; i < grade.sizes().size(); i++) {
-            factors.add(new EnumMap<>(Measure.class));
+            factors.add(new EnumMap<>(CheckedMeasure.class));
         }
-        List<Measure> wholeRows = new ArrayList<>();
-        for (Measure measure : Sieve.GROWING) {
+        List<CheckedMeasure> wholeRows = new ArrayList<>();
+        for (CheckedMeasure measure : PlausibilityCheck.GROWING) {
             row(grade, measure, factors, wholeRows);
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
-        for (Measure measure : wholeRows) {
+        for (CheckedMeasure measure : wholeRows) {
             Extremes extremes = Extremes.of(grade, measure).orElseThrow();
             found.add(finding(
                     List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
@@ -45,7 +45,7 @@ final class UnitMistakeCheck implements Sieve {
             rest.replaceAll(size -> size.without(measure));
         }
         for (int i = 0; i < rest.size(); i++) {
-            Map<Measure, Double> off = factors.get(i);
+            Map<CheckedMeasure, Double> off = factors.get(i);
             off.keySet().removeAll(wholeRows);
             if (!off.isEmpty()) {
                 size(grade, i, off, found, rest);
@@ -55,9 +55,9 @@ final class UnitMistakeCheck implements Sieve {
     }
 
     private void size(
-            CheckedGrade grade, int i, Map<Measure, Double> off, List<Finding> found, List<CheckedSize> rest) {
+            CheckedGrade grade, int i, Map<CheckedMeasure, Double> off, List<Finding> found, List<CheckedSize> rest) {
         boolean whole = off.size() > 1 && off.values().stream().distinct().count() == 1;
-        for (Map.Entry<Measure, Double> entry : off.entrySet()) {
+        for (Map.Entry<CheckedMeasure, Double> entry : off.entrySet()) {
             double value = grade.value(i, entry.getKey()).orElseThrow();
             double meant = value / entry.getValue();
             found.add(finding(
@@ -76,7 +76,7 @@ final class UnitMistakeCheck implements Sieve {
         if (whole) {
             rest.set(i, size.blank());
         } else {
-            for (Measure measure : off.keySet()) {
+            for (CheckedMeasure measure : off.keySet()) {
                 size = size.without(measure);
             }
             rest.set(i, size);
@@ -84,7 +84,10 @@ final class UnitMistakeCheck implements Sieve {
     }
 
     private static void row(
-            CheckedGrade grade, Measure measure, List<Map<Measure, Double>> factors, List<Measure> wholeRows) {
+            CheckedGrade grade,
+            CheckedMeasure measure,
+            List<Map<CheckedMeasure, Double>> factors,
+            List<CheckedMeasure> wholeRows) {
         double[] known = grade.sizes().stream()
                 .map(size -> size.value(measure))
                 .filter(OptionalDouble::isPresent)

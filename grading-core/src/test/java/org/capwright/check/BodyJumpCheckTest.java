@@ -13,7 +13,7 @@ class BodyJumpCheckTest {
     private final BodyJumpCheck check = new BodyJumpCheck();
 
     private List<Finding> bicep(double... values) {
-        return CheckCases.of(check, CheckCases.gownWith(Measure.BICEP, values)).stream()
+        return CheckCases.of(check, CheckCases.gownWith(CheckedMeasure.BICEP, values)).stream()
                 .filter(f -> f.measure().equals("bicep"))
                 .toList();
     }
@@ -55,7 +55,7 @@ class BodyJumpCheckTest {
         assertEquals(
                 Severity.STOP,
                 bicep(330.9, 343.3, 354.5, 385, 397.7, 411.5).get(0).severity());
-        CheckedGrade wide = CheckCases.gownWith(Measure.BICEP, 330.9, 343.3, 354.5, 372.5, 385.2, 399);
+        CheckedGrade wide = CheckCases.gownWith(CheckedMeasure.BICEP, 330.9, 343.3, 354.5, 372.5, 385.2, 399);
         assertTrue(check.check(wide, Thresholds.usual().with(Threshold.BICEP_EASE_GROWTH, 6)).stream()
                 .noneMatch(f -> f.measure().equals("bicep")));
     }
@@ -64,7 +64,7 @@ class BodyJumpCheckTest {
     void smallLossesAddUp() {
         // 8.4 mm per size is within the limit of a single jump, but from 40 to 46 the arm gains 39.4 mm.
         List<Finding> found =
-                CheckCases.of(check, CheckCases.gownWith(Measure.BICEP, 343, 351.5, 360, 368.5, 377, 387));
+                CheckCases.of(check, CheckCases.gownWith(CheckedMeasure.BICEP, 343, 351.5, 360, 368.5, 377, 387));
         assertTrue(found.stream()
                 .anyMatch(f -> f.code().equals("ease-loss")
                         && f.sizes().equals(List.of("40", "46"))

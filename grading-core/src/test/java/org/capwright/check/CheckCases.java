@@ -22,7 +22,7 @@ final class CheckCases {
     }
 
     /** The choir gown with the figures of one row. */
-    static CheckedGrade gownWith(Measure measure, double... values) {
+    static CheckedGrade gownWith(CheckedMeasure measure, double... values) {
         CheckedGrade gown = ChoirGown.grade();
         List<CheckedSize> sizes = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
@@ -32,10 +32,10 @@ final class CheckCases {
     }
 
     /** A spec table of one row, sizes A, B, C ... */
-    static CheckedGrade row(Measure measure, double... values) {
+    static CheckedGrade row(CheckedMeasure measure, double... values) {
         List<CheckedSize> sizes = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
-            Map<Measure, Double> figures = new EnumMap<>(Measure.class);
+            Map<CheckedMeasure, Double> figures = new EnumMap<>(CheckedMeasure.class);
             figures.put(measure, values[i]);
             sizes.add(new CheckedSize("size " + (char) ('A' + i), figures));
         }

@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.capwright.check.foreign.ForeignFile;
-import org.capwright.check.foreign.ForeignInputException;
-import org.capwright.check.foreign.ForeignOptions;
-import org.capwright.check.foreign.OutlineReader;
-import org.capwright.check.foreign.SpecTableReader;
 import org.capwright.geometry.Point;
+import org.capwright.gradeimport.ForeignFile;
+import org.capwright.gradeimport.ForeignInputException;
+import org.capwright.gradeimport.ForeignOptions;
+import org.capwright.gradeimport.OutlineReader;
+import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.measure.Unit;
 
 /**
@@ -86,7 +86,7 @@ final class DrawnFaults {
         String label = clean.label(size);
         return switch (kind) {
             case BICEP_OFF -> {
-                double bicep = clean.value(size, Measure.BICEP).orElseThrow();
+                double bicep = clean.value(size, CheckedMeasure.BICEP).orElseThrow();
                 double off = random.nextBoolean() ? 3 : -3;
                 yield new SeededFaults.Fault(
                         scaled(clean, size, (bicep + off) / bicep, 1),
@@ -125,10 +125,10 @@ final class DrawnFaults {
                                 .toList()))
                 .toList();
         CheckedSize changed = healthy.withLines(lines);
-        for (Measure measure : List.of(Measure.CAP_HEIGHT, Measure.LENGTH)) {
+        for (CheckedMeasure measure : List.of(CheckedMeasure.CAP_HEIGHT, CheckedMeasure.LENGTH)) {
             changed = changed.with(measure, length(healthy, measure) * up);
         }
-        changed = changed.with(Measure.WRIST, length(healthy, Measure.WRIST) * across);
+        changed = changed.with(CheckedMeasure.WRIST, length(healthy, CheckedMeasure.WRIST) * across);
         List<CheckedSize> sizes = new ArrayList<>(grade.sizes());
         sizes.set(size, changed);
         return grade.with(sizes);
@@ -187,7 +187,7 @@ final class DrawnFaults {
         StringBuilder text = new StringBuilder("code,unit");
         grade.sizes().forEach(size -> text.append(',').append(size.label()));
         text.append('\n');
-        for (Measure measure : Sieve.GROWING) {
+        for (CheckedMeasure measure : PlausibilityCheck.GROWING) {
             boolean known =
                     grade.sizes().stream().anyMatch(size -> size.value(measure).isPresent());
             if (known) {
@@ -202,9 +202,9 @@ final class DrawnFaults {
         return text.toString();
     }
 
-    private static double length(CheckedSize size, Measure measure) {
-        double bicep = size.value(Measure.BICEP).orElseThrow();
-        return size.value(measure).orElse(measure == Measure.LENGTH ? 1.6 * bicep : 0.6 * bicep);
+    private static double length(CheckedSize size, CheckedMeasure measure) {
+        double bicep = size.value(CheckedMeasure.BICEP).orElseThrow();
+        return size.value(measure).orElse(measure == CheckedMeasure.LENGTH ? 1.6 * bicep : 0.6 * bicep);
     }
 
     /** One block per size: the sew line on layer 14 of ASTM D6673, front to the left, size and piece as texts. */
@@ -223,8 +223,8 @@ final class DrawnFaults {
             blocks.append("\n0\nPOLYLINE\n8\n14\n66\n1\n70\n1\n");
             List<Point> cap = size.line(NestLine.Kind.CAP_LINE).orElseThrow().points();
             cap.forEach(point -> vertex(blocks, point.x(), point.y()));
-            double hem = size.value(Measure.CAP_HEIGHT).orElseThrow() - length(size, Measure.LENGTH);
-            double half = length(size, Measure.WRIST) / 2;
+            double hem = size.value(CheckedMeasure.CAP_HEIGHT).orElseThrow() - length(size, CheckedMeasure.LENGTH);
+            double half = length(size, CheckedMeasure.WRIST) / 2;
             vertex(blocks, half, hem);
             vertex(blocks, -half, hem);
             blocks.append("0\nSEQEND\n8\n14\n");

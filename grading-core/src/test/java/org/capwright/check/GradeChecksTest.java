@@ -69,7 +69,7 @@ class GradeChecksTest {
     @Test
     void figuresThatAreNoNumbersAreRefused() {
         IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> new CheckedSize("40", Map.of(Measure.BICEP, Double.NaN)));
+                IllegalArgumentException.class, () -> new CheckedSize("40", Map.of(CheckedMeasure.BICEP, Double.NaN)));
         assertTrue(refused.getMessage().contains("40") && refused.getMessage().contains("bicep"));
         assertThrows(IllegalArgumentException.class, () -> new CheckedGrade(List.of(), 0, Optional.empty()));
     }

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.check.foreign.ForeignFile;
-import org.capwright.check.foreign.ForeignInputException;
-import org.capwright.check.foreign.ForeignOptions;
-import org.capwright.check.foreign.OutlineReader;
-import org.capwright.check.foreign.SpecTableReader;
-import org.capwright.export.TestPatterns;
-import org.capwright.export.dxf.DxfExport;
-import org.capwright.export.table.SpecCsv;
+import org.capwright.exchange.TestPatterns;
+import org.capwright.exchange.dxf.DxfExport;
+import org.capwright.exchange.table.SpecCsv;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SpecTable;
+import org.capwright.gradeimport.ForeignFile;
+import org.capwright.gradeimport.ForeignInputException;
+import org.capwright.gradeimport.ForeignOptions;
+import org.capwright.gradeimport.OutlineReader;
+import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.pattern.PatternSet;
 
 /** Sends random styles through our own files back in as foreign ones, and keeps the largest departure of bicep, length and cap height and of their jumps. */
@@ -24,7 +24,8 @@ final class RoundTrip {
     /** Two findings of the same with values nearer than this are one, mm: what coordinates of a file to three decimals may add up to. */
     private static final double SAME = 0.1;
 
-    private static final List<Measure> LOOKED_AT = List.of(Measure.BICEP, Measure.LENGTH, Measure.CAP_HEIGHT);
+    private static final List<CheckedMeasure> LOOKED_AT =
+            List.of(CheckedMeasure.BICEP, CheckedMeasure.LENGTH, CheckedMeasure.CAP_HEIGHT);
 
     /**
      * The outcome for one kind of file.
@@ -81,9 +82,9 @@ final class RoundTrip {
             }
             // A run of overlays alone has no sleeve outline that would show a bicep.
             boolean drawn = file.equals("CSV")
-                    || truth.baseSize().value(Measure.LENGTH).isPresent()
-                    || truth.baseSize().value(Measure.OVERLAY_EDGE).isEmpty();
-            for (Measure measure : drawn ? LOOKED_AT : List.<Measure>of()) {
+                    || truth.baseSize().value(CheckedMeasure.LENGTH).isPresent()
+                    || truth.baseSize().value(CheckedMeasure.OVERLAY_EDGE).isEmpty();
+            for (CheckedMeasure measure : drawn ? LOOKED_AT : List.<CheckedMeasure>of()) {
                 for (int i = 0; i < truth.sizes().size(); i++) {
                     if (truth.value(i, measure).isPresent()
                             && read.value(i, measure).isEmpty()) {

@@ -45,7 +45,7 @@ class RunCoverageTest {
     void saysWhatIsMissing() {
         CheckedGrade noBodies = CheckedGrade.of(ChoirGown.run());
         assertThrows(IllegalArgumentException.class, () -> FitRange.aboutBase(noBodies, 6, 6));
-        CheckedGrade noLength = CheckCases.row(Measure.BICEP, 300, 312);
+        CheckedGrade noLength = CheckCases.row(CheckedMeasure.BICEP, 300, 312);
         FitRange fit = new FitRange(new Interval(40, 80), new Interval(0, 60));
         assertThrows(
                 IllegalArgumentException.class,

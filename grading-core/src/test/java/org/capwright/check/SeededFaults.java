@@ -113,8 +113,8 @@ final class SeededFaults {
     /** A sleeve with equal halves cannot be mirrored by mistake. */
     static boolean tellsFrontFromBack(CheckedGrade grade) {
         CheckedSize size = grade.baseSize();
-        return Math.abs(size.values().get(Measure.FRONT_CAP_LINE)
-                        - size.values().get(Measure.BACK_CAP_LINE))
+        return Math.abs(size.values().get(CheckedMeasure.FRONT_CAP_LINE)
+                        - size.values().get(CheckedMeasure.BACK_CAP_LINE))
                 > 1;
     }
 
@@ -125,9 +125,9 @@ final class SeededFaults {
         return switch (kind) {
             case BICEP_OFF -> {
                 double off = random.nextBoolean() ? 3 : -3;
-                double bicep = clean.value(size, Measure.BICEP).orElseThrow();
+                double bicep = clean.value(size, CheckedMeasure.BICEP).orElseThrow();
                 yield new Fault(
-                        with(clean, size, clean.sizes().get(size).with(Measure.BICEP, bicep + off)),
+                        with(clean, size, clean.sizes().get(size).with(CheckedMeasure.BICEP, bicep + off)),
                         f -> f.code().equals("uneven-jump")
                                 && f.measure().equals("bicep")
                                 && f.sizes().equals(List.of(label)));
@@ -173,10 +173,10 @@ final class SeededFaults {
         double right = points.get(points.size() - 1).x();
         double middle = left + (right - left) * StyleSpace.between(random, 0.2, 0.8);
         int neighbour = inward ? size - 1 : size + 1;
-        double jump = Math.abs(clean.value(neighbour, Measure.BICEP).orElseThrow()
-                        - clean.value(size, Measure.BICEP).orElseThrow())
-                + Math.abs(clean.value(neighbour, Measure.CAP_HEIGHT).orElseThrow()
-                        - clean.value(size, Measure.CAP_HEIGHT).orElseThrow());
+        double jump = Math.abs(clean.value(neighbour, CheckedMeasure.BICEP).orElseThrow()
+                        - clean.value(size, CheckedMeasure.BICEP).orElseThrow())
+                + Math.abs(clean.value(neighbour, CheckedMeasure.CAP_HEIGHT).orElseThrow()
+                        - clean.value(size, CheckedMeasure.CAP_HEIGHT).orElseThrow());
         double push = (jump + StyleSpace.between(random, 2, 6)) * (inward ? -1 : 1);
         double breadth = (right - left) * StyleSpace.between(random, 0.08, 0.2);
         List<Point> pushed = points.stream()
@@ -195,8 +195,9 @@ final class SeededFaults {
         List<CheckedSize> sizes = new ArrayList<>();
         for (int i = 0; i < clean.sizes().size(); i++) {
             CheckedSize size = clean.sizes().get(i);
-            sizes.add(
-                    size.with(Measure.ARMHOLE, size.value(Measure.ARMHOLE).orElseThrow() + drift * (i - clean.base())));
+            sizes.add(size.with(
+                    CheckedMeasure.ARMHOLE,
+                    size.value(CheckedMeasure.ARMHOLE).orElseThrow() + drift * (i - clean.base())));
         }
         return new Fault(clean.with(sizes), f -> f.code().equals("cap-ease-drift"));
     }
@@ -205,14 +206,15 @@ final class SeededFaults {
         double[] factors = {0.1, 1 / 25.4, 2.54, 1 / 2.54, 10};
         double factor = factors[random.nextInt(factors.length)];
         CheckedSize changed = clean.sizes().get(size);
-        List<Measure> known = Sieve.GROWING.stream()
+        List<CheckedMeasure> known = PlausibilityCheck.GROWING.stream()
                 .filter(clean.sizes().get(size).values()::containsKey)
                 .toList();
-        List<Measure> wrong = random.nextBoolean() ? known : List.of(known.get(random.nextInt(known.size())));
-        for (Measure measure : wrong) {
+        List<CheckedMeasure> wrong = random.nextBoolean() ? known : List.of(known.get(random.nextInt(known.size())));
+        for (CheckedMeasure measure : wrong) {
             changed = changed.with(measure, changed.value(measure).orElseThrow() * factor);
         }
-        String measure = wrong.size() > 1 ? Sieve.WHOLE_SIZE : wrong.get(0).code();
+        String measure =
+                wrong.size() > 1 ? PlausibilityCheck.WHOLE_SIZE : wrong.get(0).code();
         String label = clean.label(size);
         return new Fault(
                 with(clean, size, changed),
@@ -231,10 +233,18 @@ final class SeededFaults {
             lines.add(new NestLine(line.kind(), points));
         }
         return size.withLines(lines)
-                .with(Measure.FRONT_WIDTH, size.value(Measure.BACK_WIDTH).orElseThrow())
-                .with(Measure.BACK_WIDTH, size.value(Measure.FRONT_WIDTH).orElseThrow())
-                .with(Measure.FRONT_CAP_LINE, size.value(Measure.BACK_CAP_LINE).orElseThrow())
-                .with(Measure.BACK_CAP_LINE, size.value(Measure.FRONT_CAP_LINE).orElseThrow());
+                .with(
+                        CheckedMeasure.FRONT_WIDTH,
+                        size.value(CheckedMeasure.BACK_WIDTH).orElseThrow())
+                .with(
+                        CheckedMeasure.BACK_WIDTH,
+                        size.value(CheckedMeasure.FRONT_WIDTH).orElseThrow())
+                .with(
+                        CheckedMeasure.FRONT_CAP_LINE,
+                        size.value(CheckedMeasure.BACK_CAP_LINE).orElseThrow())
+                .with(
+                        CheckedMeasure.BACK_CAP_LINE,
+                        size.value(CheckedMeasure.FRONT_CAP_LINE).orElseThrow());
     }
 
     /** Leaves a size out, with its label or with its figures alone. */

@@ -29,17 +29,23 @@ class SingleChecksTest {
 
         @Test
         void passesUniformRulesAndRulesThatBreak() {
-            assertEquals(List.of(), CheckCases.of(check, CheckCases.row(Measure.BICEP, 300, 312, 324, 336, 348, 360)));
             assertEquals(
-                    List.of(), CheckCases.of(check, CheckCases.row(Measure.BICEP, 300, 308, 316, 324, 334, 344, 354)));
-            assertEquals(List.of(), CheckCases.of(check, CheckCases.row(Measure.BICEP, 300, 308, 316, 331, 346, 361)));
+                    List.of(),
+                    CheckCases.of(check, CheckCases.row(CheckedMeasure.BICEP, 300, 312, 324, 336, 348, 360)));
             assertEquals(
-                    List.of(), CheckCases.of(check, CheckCases.row(Measure.ARMHOLE, 418, 434, 450, 468, 486, 506)));
+                    List.of(),
+                    CheckCases.of(check, CheckCases.row(CheckedMeasure.BICEP, 300, 308, 316, 324, 334, 344, 354)));
+            assertEquals(
+                    List.of(),
+                    CheckCases.of(check, CheckCases.row(CheckedMeasure.BICEP, 300, 308, 316, 331, 346, 361)));
+            assertEquals(
+                    List.of(),
+                    CheckCases.of(check, CheckCases.row(CheckedMeasure.ARMHOLE, 418, 434, 450, 468, 486, 506)));
         }
 
         @Test
         void namesTheSizeThatIsOff() {
-            Finding found = only(check, CheckCases.row(Measure.BICEP, 300, 312, 324, 339, 348, 360, 372));
+            Finding found = only(check, CheckCases.row(CheckedMeasure.BICEP, 300, 312, 324, 339, 348, 360, 372));
             assertEquals(List.of("size D"), found.sizes());
             assertEquals(Severity.CAUTION, found.severity());
             assertEquals(
@@ -50,22 +56,22 @@ class SingleChecksTest {
                     1e-9);
             assertEquals(
                     List.of("size A"),
-                    only(check, CheckCases.row(Measure.BICEP, 297, 312, 324, 336, 348))
+                    only(check, CheckCases.row(CheckedMeasure.BICEP, 297, 312, 324, 336, 348))
                             .sizes());
             assertEquals(
                     List.of("size F"),
-                    only(check, CheckCases.row(Measure.BICEP, 300, 312, 324, 336, 348, 363))
+                    only(check, CheckCases.row(CheckedMeasure.BICEP, 300, 312, 324, 336, 348, 363))
                             .sizes());
             assertEquals(
                     Severity.STOP,
-                    only(check, CheckCases.row(Measure.BICEP, 300, 312, 324, 350, 348, 360))
+                    only(check, CheckCases.row(CheckedMeasure.BICEP, 300, 312, 324, 350, 348, 360))
                             .severity());
         }
 
         @Test
         void findsTwoSizesThatAreOff() {
             List<Finding> found = CheckCases.of(
-                    check, CheckCases.row(Measure.BICEP, 300, 312, 327, 336, 348, 360, 368, 384, 396, 408));
+                    check, CheckCases.row(CheckedMeasure.BICEP, 300, 312, 327, 336, 348, 360, 368, 384, 396, 408));
             assertEquals(
                     List.of("size C", "size G"),
                     found.stream().map(f -> f.sizes().get(0)).sorted().toList());
@@ -79,7 +85,11 @@ class SingleChecksTest {
                     values.length,
                     i -> new CheckedSize(
                             "size " + (char) ('A' + i),
-                            Map.of(Measure.CAP_LINE, 450 + 10.0 * i + values[i], Measure.ARMHOLE, 450 + 10.0 * i)));
+                            Map.of(
+                                    CheckedMeasure.CAP_LINE,
+                                    450 + 10.0 * i + values[i],
+                                    CheckedMeasure.ARMHOLE,
+                                    450 + 10.0 * i)));
         }
 
         @Test
@@ -118,13 +128,13 @@ class SingleChecksTest {
         assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
         assertEquals(
                 Severity.INFO,
-                only(check, CheckCases.gownWith(2, s -> s.with(Measure.BICEP, 340)))
+                only(check, CheckCases.gownWith(2, s -> s.with(CheckedMeasure.BICEP, 340)))
                         .severity());
         assertEquals(
                 Severity.CAUTION,
-                only(check, CheckCases.gownWith(2, s -> s.with(Measure.BICEP, 330)))
+                only(check, CheckCases.gownWith(2, s -> s.with(CheckedMeasure.BICEP, 330)))
                         .severity());
-        Finding tight = only(check, CheckCases.gownWith(2, s -> s.with(Measure.BICEP, 300)));
+        Finding tight = only(check, CheckCases.gownWith(2, s -> s.with(CheckedMeasure.BICEP, 300)));
         assertEquals(Severity.STOP, tight.severity());
         assertEquals(5.5, tight.value().orElseThrow(), 1e-9);
     }
@@ -133,23 +143,24 @@ class SingleChecksTest {
     void pleatsGetDeeperOrOverlap() {
         assertEquals(
                 List.of(),
-                CheckCases.of(new PleatDepthDriftCheck(), CheckCases.row(Measure.PLEAT_DEPTH, 20, 21, 22, 23)));
+                CheckCases.of(new PleatDepthDriftCheck(), CheckCases.row(CheckedMeasure.PLEAT_DEPTH, 20, 21, 22, 23)));
         assertEquals(
                 Severity.CAUTION,
-                only(new PleatDepthDriftCheck(), CheckCases.row(Measure.PLEAT_DEPTH, 20, 22, 24))
+                only(new PleatDepthDriftCheck(), CheckCases.row(CheckedMeasure.PLEAT_DEPTH, 20, 22, 24))
                         .severity());
         assertEquals(
                 Severity.STOP,
-                only(new PleatDepthDriftCheck(), CheckCases.row(Measure.PLEAT_DEPTH, 20, 26, 32))
+                only(new PleatDepthDriftCheck(), CheckCases.row(CheckedMeasure.PLEAT_DEPTH, 20, 26, 32))
                         .severity());
-        assertEquals(List.of(), CheckCases.of(new PleatLayersCheck(), CheckCases.row(Measure.PLEAT_LAYERS, 3, 3, 3)));
+        assertEquals(
+                List.of(), CheckCases.of(new PleatLayersCheck(), CheckCases.row(CheckedMeasure.PLEAT_LAYERS, 3, 3, 3)));
         assertEquals(
                 List.of("size B", "size C"),
-                only(new PleatLayersCheck(), CheckCases.row(Measure.PLEAT_LAYERS, 3, 5, 5))
+                only(new PleatLayersCheck(), CheckCases.row(CheckedMeasure.PLEAT_LAYERS, 3, 5, 5))
                         .sizes());
         assertEquals(
                 Severity.STOP,
-                only(new PleatLayersCheck(), CheckCases.row(Measure.PLEAT_LAYERS, 3, 3, 9))
+                only(new PleatLayersCheck(), CheckCases.row(CheckedMeasure.PLEAT_LAYERS, 3, 3, 9))
                         .severity());
     }
 
@@ -157,12 +168,12 @@ class SingleChecksTest {
     void proportionDrifts() {
         ProportionCheck check = new ProportionCheck();
         assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
-        Finding found = only(check, CheckCases.gownWith(5, s -> s.with(Measure.CAP_HEIGHT, 135)));
+        Finding found = only(check, CheckCases.gownWith(5, s -> s.with(CheckedMeasure.CAP_HEIGHT, 135)));
         assertEquals(Severity.CAUTION, found.severity());
         assertEquals(135.0 / 396, found.value().orElseThrow(), 1e-9);
         assertEquals(
                 Severity.STOP,
-                only(check, CheckCases.gownWith(5, s -> s.with(Measure.CAP_HEIGHT, 110)))
+                only(check, CheckCases.gownWith(5, s -> s.with(CheckedMeasure.CAP_HEIGHT, 110)))
                         .severity());
     }
 
@@ -173,7 +184,8 @@ class SingleChecksTest {
         CheckedGrade backOnly = CheckCases.sizes(
                 5,
                 i -> new CheckedSize(
-                        "size " + i, Map.of(Measure.FRONT_WIDTH, 175.0, Measure.BACK_WIDTH, 185.0 + 12 * (i - 2))));
+                        "size " + i,
+                        Map.of(CheckedMeasure.FRONT_WIDTH, 175.0, CheckedMeasure.BACK_WIDTH, 185.0 + 12 * (i - 2))));
         Finding found = only(check, backOnly);
         assertEquals(Severity.CAUTION, found.severity());
         assertTrue(Math.abs(found.value().orElseThrow()) > 11
@@ -248,19 +260,19 @@ class SingleChecksTest {
         void unitsAreMistaken() {
             UnitMistakeCheck check = new UnitMistakeCheck();
             assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
-            Finding one = only(check, CheckCases.gownWith(1, s -> s.with(Measure.BICEP, 34.8)));
+            Finding one = only(check, CheckCases.gownWith(1, s -> s.with(CheckedMeasure.BICEP, 34.8)));
             assertEquals(List.of("38"), one.sizes());
             assertEquals("bicep", one.measure());
             Finding whole = only(
                     check,
                     CheckCases.gownWith(
                             4,
-                            s -> s.with(Measure.BICEP, 384 / 25.4)
-                                    .with(Measure.LENGTH, 610 / 25.4)
-                                    .with(Measure.CAP_HEIGHT, 143 / 25.4)));
+                            s -> s.with(CheckedMeasure.BICEP, 384 / 25.4)
+                                    .with(CheckedMeasure.LENGTH, 610 / 25.4)
+                                    .with(CheckedMeasure.CAP_HEIGHT, 143 / 25.4)));
             assertEquals(List.of("44"), whole.sizes());
             assertEquals("size", whole.measure());
-            Finding row = only(check, CheckCases.row(Measure.BICEP, 33.6, 34.8, 36, 37.2));
+            Finding row = only(check, CheckCases.row(CheckedMeasure.BICEP, 33.6, 34.8, 36, 37.2));
             assertTrue(row.message().contains("row"));
         }
 
@@ -275,10 +287,10 @@ class SingleChecksTest {
             Finding whole = only(check, gown.with(sizes));
             assertEquals(List.of("38", "44"), whole.sizes());
             assertEquals("size", whole.measure());
-            Finding figure = only(check, CheckCases.gownWith(Measure.BICEP, 336, 360, 348, 372, 384, 396));
+            Finding figure = only(check, CheckCases.gownWith(CheckedMeasure.BICEP, 336, 360, 348, 372, 384, 396));
             assertEquals(List.of("38", "40"), figure.sizes());
             assertEquals("bicep", figure.measure());
-            assertTrue(only(check, CheckCases.row(Measure.BICEP, 372, 360, 348))
+            assertTrue(only(check, CheckCases.row(CheckedMeasure.BICEP, 372, 360, 348))
                     .message()
                     .contains("large to small"));
         }
@@ -287,7 +299,7 @@ class SingleChecksTest {
         void sizesOrFiguresAreMissing() {
             MissingSizeCheck check = new MissingSizeCheck();
             assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
-            Finding figure = only(check, CheckCases.gownWith(1, s -> s.without(Measure.WRIST)));
+            Finding figure = only(check, CheckCases.gownWith(1, s -> s.without(CheckedMeasure.WRIST)));
             assertEquals("wrist", figure.measure());
             Finding blank = only(check, CheckCases.gownWith(1, s -> new CheckedSize("38", Map.of())));
             assertEquals("size", blank.measure());
@@ -302,8 +314,8 @@ class SingleChecksTest {
                     i -> new CheckedSize(
                             List.of("tiny", "small", "medium", "large", "grand").get(i),
                             Map.of(
-                                    Measure.BICEP, 300 + 12.0 * i + (i > 2 ? 12 : 0),
-                                    Measure.ARMHOLE, 400 + 16.0 * i + (i > 2 ? 16 : 0))));
+                                    CheckedMeasure.BICEP, 300 + 12.0 * i + (i > 2 ? 12 : 0),
+                                    CheckedMeasure.ARMHOLE, 400 + 16.0 * i + (i > 2 ? 16 : 0))));
             assertEquals(List.of("medium", "large"), only(check, names).sizes());
         }
 
@@ -314,7 +326,8 @@ class SingleChecksTest {
             CheckedGrade grade = CheckCases.sizes(5, i -> {
                 double front = i == 3 ? 188 + 6.0 * i : 176 + 6.0 * i;
                 double back = i == 3 ? 176 + 6.0 * i : 188 + 6.0 * i;
-                return new CheckedSize("size " + i, Map.of(Measure.FRONT_WIDTH, front, Measure.BACK_WIDTH, back));
+                return new CheckedSize(
+                        "size " + i, Map.of(CheckedMeasure.FRONT_WIDTH, front, CheckedMeasure.BACK_WIDTH, back));
             });
             assertEquals(List.of("size 3"), only(check, grade).sizes());
         }
@@ -322,7 +335,7 @@ class SingleChecksTest {
         /** What a slip makes of the other checks is not told a second time. */
         @Test
         void aSlipIsToldOnce() {
-            CheckedGrade grade = CheckCases.gownWith(1, s -> s.with(Measure.BICEP, 34.8));
+            CheckedGrade grade = CheckCases.gownWith(1, s -> s.with(CheckedMeasure.BICEP, 34.8));
             List<String> stops = GradeChecks.run(grade, Thresholds.usual()).stream()
                     .filter(f -> f.severity() == Severity.STOP)
                     .map(Finding::code)

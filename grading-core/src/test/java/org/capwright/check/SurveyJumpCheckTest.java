@@ -18,7 +18,7 @@ class SurveyJumpCheckTest {
         return CheckCases.of(
                         check,
                         CheckCases.gownWith(
-                                Measure.BICEP,
+                                CheckedMeasure.BICEP,
                                 360 - 2 * jump,
                                 360 - jump,
                                 360,

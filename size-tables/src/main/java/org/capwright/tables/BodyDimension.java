@@ -14,7 +14,7 @@ import java.util.Optional;
  * wider than the smallest and largest adult of the two surveys ANSUR 1988 and ANSUR II 2012 and leaves room for
  * children from about two years. It is not a published figure.
  */
-public enum BodyDimension implements Dimension {
+public enum BodyDimension implements TableDimension {
     /** Standing height, from the floor to the top of the head. */
     STATURE(
             "stature",

@@ -14,17 +14,17 @@ public final class DimensionCurve {
 
     private record Stretch(Interval range, double[] keys, List<TableValue> values, MonotoneCurve curve) {}
 
-    private final Dimension dimension;
+    private final TableDimension dimension;
     private final BodyDimension key;
     private final List<Stretch> stretches;
 
-    private DimensionCurve(Dimension dimension, BodyDimension key, List<Stretch> stretches) {
+    private DimensionCurve(TableDimension dimension, BodyDimension key, List<Stretch> stretches) {
         this.dimension = dimension;
         this.key = key;
         this.stretches = List.copyOf(stretches);
     }
 
-    static DimensionCurve of(SizeTable table, Dimension dimension) {
+    static DimensionCurve of(SizeTable table, TableDimension dimension) {
         BodyDimension key = table.requiredKey();
         Row row = table.row(dimension)
                 .orElseThrow(() -> new ViolationException(new Violation(

@@ -57,7 +57,7 @@ final class DraftCheck {
         if (key.isEmpty()) {
             violations.add(new Violation("/key", shown(draft.key()), "a body dimension, such as bustGirth or stature"));
         }
-        Map<Dimension, Integer> places = rowPlaces();
+        Map<TableDimension, Integer> places = rowPlaces();
         if (unit.isPresent()) {
             checkRanges(unit.get(), places);
             checkPairs(places);
@@ -100,16 +100,16 @@ final class DraftCheck {
         }
     }
 
-    private Map<Dimension, Integer> rowPlaces() {
+    private Map<TableDimension, Integer> rowPlaces() {
         List<RowDraft> rows = draft.rows();
         if (rows.isEmpty() || rows.size() > MOST_ROWS) {
             violations.add(new Violation("/rows", rows.size() + " rows", "1 to " + MOST_ROWS + " rows"));
         }
-        Map<Dimension, Integer> places = new LinkedHashMap<>();
+        Map<TableDimension, Integer> places = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             RowDraft row = rows.get(i);
             String field = "/rows/" + i;
-            Optional<Dimension> dimension = Dimension.find(row.dimension());
+            Optional<TableDimension> dimension = TableDimension.find(row.dimension());
             if (dimension.isEmpty()) {
                 violations.add(new Violation(
                         field + "/dimension", shown(row.dimension()), "a known dimension, such as upperArmGirth"));
@@ -129,7 +129,7 @@ final class DraftCheck {
         return places;
     }
 
-    private void checkRanges(LengthUnit unit, Map<Dimension, Integer> places) {
+    private void checkRanges(LengthUnit unit, Map<TableDimension, Integer> places) {
         places.forEach((dimension, place) -> {
             Interval range = dimension instanceof BodyDimension body ? body.plausible() : GARMENT_RANGE;
             List<OptionalDouble> values = draft.rows().get(place).values();
@@ -151,7 +151,7 @@ final class DraftCheck {
         });
     }
 
-    private void checkPairs(Map<Dimension, Integer> places) {
+    private void checkPairs(Map<TableDimension, Integer> places) {
         for (Pair pair : ORDERED) {
             Integer smaller = places.get(pair.smaller());
             Integer larger = places.get(pair.larger());
@@ -177,7 +177,7 @@ final class DraftCheck {
      * The key must grow from size to size; girths must not shrink where the bust orders the sizes, lengths must not
      * shrink where the stature does. A girth by stature, or a length by bust, may go either way.
      */
-    private void checkGrowth(BodyDimension key, Map<Dimension, Integer> places) {
+    private void checkGrowth(BodyDimension key, Map<TableDimension, Integer> places) {
         Integer keyPlace = places.get(key);
         if (keyPlace == null) {
             violations.add(new Violation("/key", key.id(), "the dimension of one of the rows"));
@@ -219,7 +219,7 @@ final class DraftCheck {
         }
     }
 
-    private SizeTable table(LengthUnit unit, Optional<BodyDimension> key, Map<Dimension, Integer> places) {
+    private SizeTable table(LengthUnit unit, Optional<BodyDimension> key, Map<TableDimension, Integer> places) {
         List<Row> rows = new ArrayList<>();
         places.forEach((dimension, place) -> {
             Map<String, TableValue> values = new LinkedHashMap<>();

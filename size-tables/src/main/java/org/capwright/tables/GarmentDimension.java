@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Finished measurements of a garment, as the garment standards among the tables give them. Widths are flat halves. */
-public enum GarmentDimension implements Dimension {
+public enum GarmentDimension implements TableDimension {
     /** Half the width of the body at the depth of the armhole. */
     WIDTH_AT_ARMHOLE_DEPTH_HALF(
             "garmentWidthAtArmholeDepthHalf", "Width of the closed garment laid flat, at the depth of the armhole."),

@@ -10,4 +10,4 @@ package org.capwright.tables;
  * @param provenance {@link Provenance#INTERPOLATED} when either end is interpolated, else that of the upper end
  */
 public record Increment(
-        String fromSize, String toSize, Dimension dimension, double millimetres, Provenance provenance) {}
+        String fromSize, String toSize, TableDimension dimension, double millimetres, Provenance provenance) {}

@@ -15,7 +15,10 @@ import java.util.OptionalDouble;
  * @param tolerance half width of the allowed deviation in millimetres, where a garment standard gives one
  */
 public record Row(
-        Dimension dimension, Map<String, TableValue> values, Map<String, Interval> limits, OptionalDouble tolerance) {
+        TableDimension dimension,
+        Map<String, TableValue> values,
+        Map<String, Interval> limits,
+        OptionalDouble tolerance) {
 
     /**
      * Copies the maps, keeping their order.

@@ -62,7 +62,7 @@ public record SizeTable(
      * @param dimension the dimension
      * @return the row, or empty when the source does not give it
      */
-    public Optional<Row> row(Dimension dimension) {
+    public Optional<Row> row(TableDimension dimension) {
         for (Row row : rows) {
             if (row.dimension() == dimension) {
                 return Optional.of(row);
@@ -78,7 +78,7 @@ public record SizeTable(
      * @param dimension the dimension
      * @return the value, or empty when the size, the row or the value is missing
      */
-    public Optional<TableValue> value(String sizeOrLabel, Dimension dimension) {
+    public Optional<TableValue> value(String sizeOrLabel, TableDimension dimension) {
         return size(sizeOrLabel).flatMap(size -> row(dimension).flatMap(row -> row.value(size)));
     }
 
@@ -89,7 +89,7 @@ public record SizeTable(
      * @param dimension the dimension
      * @return the limits in millimetres, or empty when the source gives none
      */
-    public Optional<Interval> limits(String sizeOrLabel, Dimension dimension) {
+    public Optional<Interval> limits(String sizeOrLabel, TableDimension dimension) {
         return size(sizeOrLabel)
                 .flatMap(size -> row(dimension)
                         .flatMap(row -> Optional.ofNullable(row.limits().get(size))));
@@ -102,7 +102,7 @@ public record SizeTable(
      * @return the increments, smallest size first; none where either size has a gap, and none at all when no body
      *     dimension orders the sizes, as with age classes
      */
-    public List<Increment> increments(Dimension dimension) {
+    public List<Increment> increments(TableDimension dimension) {
         Optional<Row> row = row(dimension);
         if (row.isEmpty() || info.key().isEmpty()) {
             return List.of();
@@ -186,7 +186,7 @@ public record SizeTable(
      * @return the curve; keep it when several values are asked for
      * @throws ViolationException when the table lacks the dimension or has no key
      */
-    public DimensionCurve curve(Dimension dimension) {
+    public DimensionCurve curve(TableDimension dimension) {
         return DimensionCurve.of(this, dimension);
     }
 
@@ -199,7 +199,7 @@ public record SizeTable(
      * @return the value
      * @throws ViolationException when the key is out of range, naming the range, or the dimension or key is missing
      */
-    public TableValue interpolate(Dimension dimension, double key) {
+    public TableValue interpolate(TableDimension dimension, double key) {
         return curve(dimension).at(key);
     }
 
@@ -213,7 +213,7 @@ public record SizeTable(
      * @return the value, marked {@link Provenance#INTERPOLATED} unless it falls on a size
      * @throws ViolationException when a size is unknown or has no value, or the fraction is out of range
      */
-    public TableValue interpolate(Dimension dimension, String lower, String upper, double fraction) {
+    public TableValue interpolate(TableDimension dimension, String lower, String upper, double fraction) {
         if (!(fraction >= 0 && fraction <= 1)) {
             throw new ViolationException(new Violation("fraction", Double.toString(fraction), "0 to 1"));
         }

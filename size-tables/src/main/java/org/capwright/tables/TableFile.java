@@ -69,15 +69,15 @@ final class TableFile {
         lines.reset();
         LengthUnit unit = LengthUnit.valueOf(text("unit"));
         List<String> sizes = new ArrayList<>();
-        Map<Dimension, Map<String, TableValue>> values = new LinkedHashMap<>();
-        Map<Dimension, Map<String, Interval>> limits = new LinkedHashMap<>();
+        Map<TableDimension, Map<String, TableValue>> values = new LinkedHashMap<>();
+        Map<TableDimension, Map<String, Interval>> limits = new LinkedHashMap<>();
         try (CSVParser parser = FORMAT.parse(lines)) {
             for (CSVRecord row : parser) {
                 String size = row.get("size");
                 if (!sizes.contains(size)) {
                     sizes.add(size);
                 }
-                Dimension dimension = dimension(row.get("dimension"));
+                TableDimension dimension = dimension(row.get("dimension"));
                 TableValue value = new TableValue(
                         unit.toMillimetres(new BigDecimal(row.get("value"))),
                         Provenance.valueOf(row.get("provenance")));
@@ -154,7 +154,7 @@ final class TableFile {
         return text;
     }
 
-    private static Dimension dimension(String id) throws IOException {
-        return Dimension.find(id).orElseThrow(() -> new IOException("unknown dimension " + id));
+    private static TableDimension dimension(String id) throws IOException {
+        return TableDimension.find(id).orElseThrow(() -> new IOException("unknown dimension " + id));
     }
 }

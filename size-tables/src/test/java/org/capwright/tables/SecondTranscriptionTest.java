@@ -17,7 +17,7 @@ class SecondTranscriptionTest {
         return SizeTables.find(id).orElseThrow();
     }
 
-    private static double mm(SizeTable table, String size, Dimension dimension) {
+    private static double mm(SizeTable table, String size, TableDimension dimension) {
         return table.value(size, dimension).orElseThrow().millimetres();
     }
 
@@ -32,7 +32,8 @@ class SecondTranscriptionTest {
             if (line.get("dimension").equals("people")) {
                 assertEquals(expected, table.people().get(size).doubleValue(), line.toString());
             } else {
-                Dimension dimension = Dimension.find(line.get("dimension")).orElseThrow();
+                TableDimension dimension =
+                        TableDimension.find(line.get("dimension")).orElseThrow();
                 assertEquals(expected, mm(table, size, dimension), 1e-9, line.toString());
             }
             checked++;
@@ -140,7 +141,7 @@ class SecondTranscriptionTest {
     })
     void jacketGrowsByTheIncrementsOfGost(String id, String name, double keyStep, double growth, double tolerance) {
         SizeTable table = table(id);
-        Dimension dimension = Dimension.find(name).orElseThrow();
+        TableDimension dimension = TableDimension.find(name).orElseThrow();
         for (Increment step : table.increments(table.info().key().orElseThrow())) {
             assertEquals(keyStep, step.millimetres(), 1e-9);
         }

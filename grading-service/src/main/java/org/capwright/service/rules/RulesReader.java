@@ -18,13 +18,13 @@ import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.measure.Violation;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.problem.ProblemException;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.sizerun.Findings;
 import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.service.sizerun.NestedRun;
-import org.capwright.service.sizerun.SizeRunOrder;
+import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
@@ -38,7 +38,7 @@ final class RulesReader {
 
     private final FoundViolations found;
     private final RequestObject body;
-    private final Optional<SizeRunOrder> run;
+    private final Optional<SizeRunRequest> run;
     private final Unit unit;
 
     RulesReader(JsonNode tree) {
@@ -72,7 +72,7 @@ final class RulesReader {
                     "is missing; where it follows from the cap ease, it has no growth of its own that bodies could give");
         }
         found.refuse();
-        SizeRunOrder order = run.orElseThrow();
+        SizeRunRequest order = run.orElseThrow();
         SizeTable bodies = table.orElseThrow();
         Rounding grid = step.isPresent() ? new Rounding(step.getAsDouble()) : order.shownRounding();
         DerivedRules rules = derived(new DerivationRequest(
@@ -102,7 +102,7 @@ final class RulesReader {
         if (body.has("sizeTable")) {
             return table;
         }
-        Optional<SizeTable> ofRun = run.flatMap(SizeRunOrder::sizeTable);
+        Optional<SizeTable> ofRun = run.flatMap(SizeRunRequest::sizeTable);
         if (run.isPresent() && ofRun.isEmpty()) {
             body.refuse("sizeTable", "is missing; rules follow the growth of bodies in a size table");
         }
@@ -177,7 +177,7 @@ final class RulesReader {
     }
 
     /** Rules that were given and that nothing is derived for stay as they are. */
-    private static List<GradeRule> complete(SizeRunOrder order, DerivedRules rules) {
+    private static List<GradeRule> complete(SizeRunRequest order, DerivedRules rules) {
         Map<Dimension, GradeRule> all = new EnumMap<>(Dimension.class);
         order.rules().forEach(rule -> all.put(rule.dimension(), rule));
         rules.rules().forEach(rule -> all.put(rule.dimension(), rule));

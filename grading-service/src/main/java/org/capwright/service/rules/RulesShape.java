@@ -1,9 +1,9 @@
 package org.capwright.service.rules;
 
 import java.util.List;
-import org.capwright.service.shape.Field;
-import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.Shape;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
 import org.capwright.service.sizerun.SizeRunShape;
 import org.capwright.service.tables.TableShape;
 
@@ -23,75 +23,75 @@ public final class RulesShape {
     /** Bounds of {@link org.capwright.grade.derive.LengthPolicy.Stated}, mm. */
     private static final double GREATEST_LENGTH_GROWTH = 50;
 
-    static final Shape EASE = Shape.of(
+    static final RequestSchema EASE = RequestSchema.of(
             "EaseOverSizes",
             "How the ease over the body goes with the size, at bicep, armhole, elbow and wrist.",
             List.of(
-                    Field.required(
+                    SchemaField.required(
                                     "policy",
-                                    Kind.Choice.of(CONSTANT, PERCENT, GROWING),
+                                    FieldType.Choice.of(CONSTANT, PERCENT, GROWING),
                                     "The same length in every size; the same share of the body in every size; or a length that"
                                             + " grows from size to size.")
                             .example(CONSTANT),
-                    Field.optional(
+                    SchemaField.optional(
                                     "perSize",
-                                    new Kind.Length(-GREATEST_EASE_GROWTH, GREATEST_EASE_GROWTH),
+                                    new FieldType.Length(-GREATEST_EASE_GROWTH, GREATEST_EASE_GROWTH),
                                     "How much the ease grows from each size to the next; needed with growing, refused without."
                                             + " Negative for less ease in larger sizes.")
                             .example(0.2)));
 
-    static final Shape LENGTH = Shape.of(
+    static final RequestSchema LENGTH = RequestSchema.of(
             "LengthOverSizes",
             "How the sleeve length goes with the size.",
             List.of(
-                    Field.required(
+                    SchemaField.required(
                                     "policy",
-                                    Kind.Choice.of(HELD, AS_THE_ARM, STATED),
+                                    FieldType.Choice.of(HELD, AS_THE_ARM, STATED),
                                     "The same in every size; as the arm length of the table, with its chance ups and downs; or a"
                                             + " stated growth.")
                             .example(STATED),
-                    Field.optional(
+                    SchemaField.optional(
                                     "perSize",
-                                    new Kind.Length(-GREATEST_LENGTH_GROWTH, GREATEST_LENGTH_GROWTH),
+                                    new FieldType.Length(-GREATEST_LENGTH_GROWTH, GREATEST_LENGTH_GROWTH),
                                     "Growth from each size to the next; needed with stated, refused without.")
                             .example(0.5)));
 
     /** The whole body. */
-    public static final Shape REQUEST = Shape.of(
+    public static final RequestSchema REQUEST = RequestSchema.of(
             "GradeRulesRequest",
             "A style in its base size, bodies, and how the ease goes with the size.",
             List.of(
-                    Field.required(
+                    SchemaField.required(
                             "sizeRun",
-                            new Kind.Nested(SizeRunShape.REQUEST),
+                            new FieldType.Nested(SizeRunShape.REQUEST),
                             "The style in its base size. Rules in its grade for dimensions that are derived are replaced, the"
                                     + " others stay."),
-                    Field.optional(
+                    SchemaField.optional(
                                     "sizeTable",
                                     TableShape.ID_OR_TABLE,
                                     "Id of the size table of bodies (GET /v1/size-tables), or a table of your own. That of the size run if"
                                             + " left out.")
                             .example("women-en-13402-3-bust"),
-                    Field.optional("ease", new Kind.Nested(EASE), EASE.meaning() + " Constant if left out."),
-                    Field.optional(
+                    SchemaField.optional("ease", new FieldType.Nested(EASE), EASE.meaning() + " Constant if left out."),
+                    SchemaField.optional(
                             "length",
-                            new Kind.Nested(LENGTH),
+                            new FieldType.Nested(LENGTH),
                             LENGTH.meaning()
                                     + " If left out, as the arm where stature orders the table, else held: arm length follows"
                                     + " stature and hardly the bust."),
-                    Field.optional(
+                    SchemaField.optional(
                             "capEase",
-                            Kind.Choice.of("length", "share"),
+                            FieldType.Choice.of("length", "share"),
                             "What of the base size's cap ease is kept in every size: the length, or the share of the armhole. The cap"
                                     + " height is fitted to it. Length if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                             "gaps",
-                            Kind.Choice.of("survey", "refuse"),
+                            FieldType.Choice.of("survey", "refuse"),
                             "Where the table has no figure: taken from the public survey of women and marked as estimated, if the table"
                                     + " is of women; or refused. Survey if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                                     "grid",
-                                    new Kind.Step(0.01, 100),
+                                    new FieldType.Step(0.01, 100),
                                     "Grid of the growth from the base size, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\". No size is ever off"
                                             + " by more than half a step. 1 mm, 0.1 cm or 1/8 in, as the units are, if left out.")
                             .example("1 mm")));

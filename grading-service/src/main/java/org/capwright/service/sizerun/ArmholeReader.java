@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Violation;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.RequestObject;
 
 /** Reads how the armhole is divided: the engine knows the whole and the front, the request may give any two of whole, front and back. */
 final class ArmholeReader {

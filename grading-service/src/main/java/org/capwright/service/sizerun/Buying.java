@@ -3,12 +3,12 @@ package org.capwright.service.sizerun;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.capwright.pattern.lay.Fabric;
-import org.capwright.pattern.lay.Lay;
-import org.capwright.pattern.lay.LaySvg;
-import org.capwright.pattern.lay.MaterialNeed;
-import org.capwright.pattern.lay.Materials;
-import org.capwright.pattern.lay.Purchase;
+import org.capwright.lay.Fabric;
+import org.capwright.lay.Lay;
+import org.capwright.lay.LaySvg;
+import org.capwright.lay.MaterialNeed;
+import org.capwright.lay.Materials;
+import org.capwright.lay.Purchase;
 
 /** Shows what to buy. */
 final class Buying {
@@ -16,16 +16,16 @@ final class Buying {
     private Buying() {}
 
     /** Without pictures: the pieces fill a large answer as it is. */
-    static MaterialAnswer of(Materials needs, Shown shown) {
+    static MaterialAnswer of(Materials needs, UnitFormat shown) {
         return answer(needs, shown, need -> Optional.empty());
     }
 
-    static MaterialAnswer pictured(Materials needs, Shown shown) {
+    static MaterialAnswer pictured(Materials needs, UnitFormat shown) {
         return answer(needs, shown, need -> Optional.of(LaySvg.of(need.lay(), shown.unit())));
     }
 
     private static MaterialAnswer answer(
-            Materials needs, Shown shown, Function<MaterialNeed, Optional<String>> picture) {
+            Materials needs, UnitFormat shown, Function<MaterialNeed, Optional<String>> picture) {
         List<MaterialAnswer.ClothAnswer> cloths = needs.cloths().stream()
                 .map(need -> cloth(need, shown, picture.apply(need)))
                 .toList();
@@ -34,31 +34,31 @@ final class Buying {
                         need.pairs(),
                         shown.length(need.hem()),
                         shown.length(need.attachedEdge()),
-                        Shown.ratio(need.wasteFactor()),
+                        UnitFormat.ratio(need.wasteFactor()),
                         shown.length(need.length())))
                 .toList();
         return new MaterialAnswer(shown.unit().symbol(), cloths, trimmings);
     }
 
-    private static MaterialAnswer.ClothAnswer cloth(MaterialNeed need, Shown shown, Optional<String> picture) {
+    private static MaterialAnswer.ClothAnswer cloth(MaterialNeed need, UnitFormat shown, Optional<String> picture) {
         Lay lay = need.lay();
         Fabric fabric = lay.fabric();
         Purchase purchase = lay.purchase();
         return new MaterialAnswer.ClothAnswer(
                 need.pairs(),
-                Shown.word(need.material()),
+                UnitFormat.word(need.material()),
                 fabric.words(shown.unit()),
                 shown.length(fabric.width()),
-                Shown.word(fabric.laying()),
-                Shown.word(fabric.nap()),
+                UnitFormat.word(fabric.laying()),
+                UnitFormat.word(fabric.nap()),
                 need.pieces(),
                 shown.area(need.area()),
                 shown.length(lay.usableWidth()),
                 shown.length(lay.length()),
                 shown.length(lay.areaBound()),
-                Shown.ratio(lay.utilisation()),
-                Shown.ratio(purchase.shrinkageFactor()),
-                Shown.ratio(purchase.wasteFactor()),
+                UnitFormat.ratio(lay.utilisation()),
+                UnitFormat.ratio(purchase.shrinkageFactor()),
+                UnitFormat.ratio(purchase.wasteFactor()),
                 shown.length(purchase.length()),
                 picture);
     }

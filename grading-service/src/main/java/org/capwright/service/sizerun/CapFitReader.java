@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.measure.Dimension;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.schema.RequestObject;
 
 /** Reads which of bicep, cap height and cap ease follows from the others. */
 final class CapFitReader {

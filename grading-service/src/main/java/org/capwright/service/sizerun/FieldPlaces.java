@@ -12,7 +12,7 @@ final class FieldPlaces {
 
     private FieldPlaces() {}
 
-    static List<Violation> placed(List<Violation> violations, SizeRunOrder order) {
+    static List<Violation> placed(List<Violation> violations, SizeRunRequest order) {
         List<Violation> placed = new ArrayList<>(violations.size());
         for (Violation violation : violations) {
             placed.add(new Violation(
@@ -26,7 +26,7 @@ final class FieldPlaces {
         return placed;
     }
 
-    private static String pointer(String engine, SizeRunOrder order) {
+    private static String pointer(String engine, SizeRunRequest order) {
         return switch (engine) {
             case "/overlay/pleats/flatZoneFront" -> "/overlay/pleats/flatZone";
             case "/overlay/pleats/flatZoneBack" -> "/overlay/pleats/flatZone";
@@ -37,7 +37,7 @@ final class FieldPlaces {
         };
     }
 
-    private static String depth(SizeRunOrder order) {
+    private static String depth(SizeRunRequest order) {
         return order.style()
                 .overlay()
                 .flatMap(OverlayStyle::pleats)

@@ -12,11 +12,11 @@ final class FileNames {
 
     private FileNames() {}
 
-    static String base(SizeRunOrder order) {
+    static String base(SizeRunRequest order) {
         return words(order.name()) + "-rev-" + words(order.revision()) + "-size-run";
     }
 
-    static String disposition(SizeRunOrder order, String extension) {
+    static String disposition(SizeRunRequest order, String extension) {
         String name = base(order) + "." + extension;
         ContentDisposition.Builder builder =
                 extension.equals("json") ? ContentDisposition.inline() : ContentDisposition.attachment();

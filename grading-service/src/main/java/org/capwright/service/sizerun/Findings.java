@@ -86,7 +86,7 @@ public final class Findings {
      * @return the same, lengths in the unit
      */
     public static List<FindingAnswer> shown(List<Finding> findings, Unit unit) {
-        Shown shown = new Shown(unit);
+        UnitFormat shown = new UnitFormat(unit);
         return findings.stream().map(finding -> answer(finding, shown)).toList();
     }
 
@@ -131,11 +131,11 @@ public final class Findings {
                 "Name the sizes as the table does: " + String.join(", ", table.sizes()) + labels + ".");
     }
 
-    private static FindingAnswer answer(Finding finding, Shown shown) {
+    private static FindingAnswer answer(Finding finding, UnitFormat shown) {
         boolean length = finding.quantity() == Quantity.LENGTH;
         return new FindingAnswer(
                 finding.code(),
-                Shown.word(finding.severity()),
+                UnitFormat.word(finding.severity()),
                 finding.sizes(),
                 finding.measure(),
                 figure(finding.value(), length, shown),
@@ -147,10 +147,10 @@ public final class Findings {
                 finding.remedy());
     }
 
-    private static Optional<Double> figure(OptionalDouble figure, boolean length, Shown shown) {
+    private static Optional<Double> figure(OptionalDouble figure, boolean length, UnitFormat shown) {
         if (figure.isEmpty() || !Double.isFinite(figure.getAsDouble())) {
             return Optional.empty();
         }
-        return Optional.of(length ? shown.length(figure.getAsDouble()) : Shown.ratio(figure.getAsDouble()));
+        return Optional.of(length ? shown.length(figure.getAsDouble()) : UnitFormat.ratio(figure.getAsDouble()));
     }
 }

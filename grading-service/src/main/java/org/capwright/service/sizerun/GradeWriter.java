@@ -19,7 +19,7 @@ public final class GradeWriter {
      * @return by name of the dimension one increment, or a list of one per interval where they differ; a rule without intervals is left out
      */
     public static Map<String, Object> written(List<GradeRule> rules, Unit unit) {
-        Shown shown = new Shown(unit);
+        UnitFormat shown = new UnitFormat(unit);
         Map<String, Object> grade = new LinkedHashMap<>();
         for (GradeRule rule : rules) {
             List<Double> increments =

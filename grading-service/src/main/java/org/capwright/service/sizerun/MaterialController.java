@@ -5,10 +5,10 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
-import org.capwright.pattern.lay.Materials;
-import org.capwright.service.RequestBodies;
-import org.capwright.service.material.MaterialOrder;
-import org.capwright.service.problem.FoundViolations;
+import org.capwright.lay.Materials;
+import org.capwright.service.http.RequestBodies;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.materials.MaterialRequest;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -31,20 +31,20 @@ final class MaterialController {
     @Operation(operationId = "createMaterials", summary = "Lay the pieces of a size run and tell what to buy")
     @PostMapping("/v1/materials")
     ResponseEntity<MaterialAnswer> create(HttpServletRequest request) throws IOException {
-        Drafting.accepted(request, List.of(MediaType.APPLICATION_JSON));
-        SizeRunOrder order = SizeRunReader.read(bodies.read(request));
-        SizeRunResult result = Drafting.draft(order);
+        SizeRunService.accepted(request, List.of(MediaType.APPLICATION_JSON));
+        SizeRunRequest order = SizeRunReader.read(bodies.read(request));
+        SizeRunResult result = SizeRunService.draft(order);
         Materials needs = result.materials().orElseThrow(() -> missing(order));
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_JSON)
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
-                .body(Buying.pictured(needs, new Shown(order.unit())));
+                .body(Buying.pictured(needs, new UnitFormat(order.unit())));
     }
 
-    private static RuntimeException missing(SizeRunOrder order) {
+    private static RuntimeException missing(SizeRunRequest order) {
         FoundViolations found = new FoundViolations(order.unit());
-        found.add(MaterialOrder.POINTER, "is missing; without cloths there is nothing to lay the pieces on");
+        found.add(MaterialRequest.POINTER, "is missing; without cloths there is nothing to lay the pieces on");
         found.refuse();
         return new IllegalStateException("a violation was added");
     }

@@ -2,10 +2,10 @@ package org.capwright.service.sizerun;
 
 import java.util.Optional;
 import org.capwright.measure.Unit;
-import org.capwright.service.problem.FieldViolation;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.problem.ProblemException;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.schema.RequestObject;
 import tools.jackson.databind.JsonNode;
 
 /** A size run within another request, as its field {@code sizeRun}. */
@@ -38,7 +38,7 @@ public final class NestedRun {
      * @param found gathers everything that is wrong with it
      * @return the run; none if it was left out or is wrong
      */
-    public static Optional<SizeRunOrder> read(RequestObject body, FoundViolations found) {
+    public static Optional<SizeRunRequest> read(RequestObject body, FoundViolations found) {
         try {
             return body.raw("sizeRun").map(SizeRunReader::read);
         } catch (ProblemException e) {
@@ -54,9 +54,9 @@ public final class NestedRun {
      * @return the run with its pieces
      * @throws ProblemException if a size cannot be drafted, with everything that is wrong at the fields of the whole request
      */
-    public static SizeRunResult drafted(SizeRunOrder order) {
+    public static SizeRunResult drafted(SizeRunRequest order) {
         try {
-            return Drafting.draft(order);
+            return SizeRunService.draft(order);
         } catch (ProblemException e) {
             FoundViolations found = new FoundViolations(order.unit());
             add(e, found);

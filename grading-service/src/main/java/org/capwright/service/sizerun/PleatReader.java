@@ -10,7 +10,7 @@ import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.schema.RequestObject;
 
 /** Reads the pleats. A depth, be it greatest or not, stands among the dimensions as well, so that it can be graded. */
 final class PleatReader {

@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
-import org.capwright.service.RequestBodies;
+import org.capwright.service.http.RequestBodies;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
@@ -15,9 +15,9 @@ import org.springframework.web.bind.annotation.RestController;
 final class SizeRunController {
 
     private final RequestBodies bodies;
-    private final Drafting drafting;
+    private final SizeRunService drafting;
 
-    SizeRunController(RequestBodies bodies, Drafting drafting) {
+    SizeRunController(RequestBodies bodies, SizeRunService drafting) {
         this.bodies = bodies;
         this.drafting = drafting;
     }
@@ -26,8 +26,9 @@ final class SizeRunController {
     @Operation(operationId = "createSizeRun", summary = "Draft a structured sleeve and grade it over a size run")
     @PostMapping("/v1/size-runs")
     ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
-        Rendering rendering = drafting.accepted(request);
-        SizeRunOrder order = SizeRunReader.read(bodies.read(request));
-        return Drafting.response(order, rendering, Drafting.written(Drafting.draft(order), rendering));
+        SizeRunFormat rendering = drafting.accepted(request);
+        SizeRunRequest order = SizeRunReader.read(bodies.read(request));
+        return SizeRunService.response(
+                order, rendering, SizeRunService.written(SizeRunService.draft(order), rendering));
     }
 }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.SleeveStyle;
-import org.capwright.export.pdf.Paper;
+import org.capwright.drawing.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
@@ -16,11 +16,11 @@ import org.capwright.measure.Unit;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternOptions;
-import org.capwright.service.material.MaterialReader;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.RequestObject;
-import org.capwright.service.shape.SizeLabels;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestObject;
+import org.capwright.service.http.schema.SizeLabels;
+import org.capwright.service.materials.MaterialReader;
 import org.capwright.service.tables.TableReader;
 import tools.jackson.databind.JsonNode;
 
@@ -56,9 +56,9 @@ public final class SizeRunReader {
      *
      * @param tree the body
      * @return what is asked for
-     * @throws org.capwright.service.problem.ProblemException with everything that is wrong
+     * @throws org.capwright.service.http.problem.ProblemException with everything that is wrong
      */
-    public static SizeRunOrder read(JsonNode tree) {
+    public static SizeRunRequest read(JsonNode tree) {
         return new SizeRunReader(tree).read();
     }
 
@@ -72,7 +72,7 @@ public final class SizeRunReader {
         return Optional.empty();
     }
 
-    private SizeRunOrder read() {
+    private SizeRunRequest read() {
         Optional<List<String>> sizes = sizes();
         Optional<Integer> base = base(sizes);
         StyleReader styleReader = new StyleReader(body, found);
@@ -81,7 +81,7 @@ public final class SizeRunReader {
         List<GradeRule> rules = rules(styleReader, sizes.map(List::size).orElse(0) - 1);
         Paper paper = paper();
         OptionalDouble step = body.step("rounding");
-        SizeRunOrder order = new SizeRunOrder(
+        SizeRunRequest order = new SizeRunRequest(
                 body.text("name").orElse(DEFAULT_NAME),
                 body.text("revision").orElse(DEFAULT_REVISION),
                 unit,
@@ -99,8 +99,8 @@ public final class SizeRunReader {
                                 .orElse(PatternOptions.usual().interfacingOverlap())),
                 body.choice("align").map(ALIGNMENTS::get).orElse(Alignment.FOLD_AND_BICEP_LINE),
                 body.choice("layout").filter("blocks"::equals).isPresent()
-                        ? SizeRunOrder.Layout.BLOCKS
-                        : SizeRunOrder.Layout.NEST,
+                        ? SizeRunRequest.Layout.BLOCKS
+                        : SizeRunRequest.Layout.NEST,
                 paper,
                 printed(sizes),
                 body.object("materials").map(given -> MaterialReader.read(given, sizes.orElse(List.of()), found)),
@@ -110,7 +110,8 @@ public final class SizeRunReader {
     }
 
     private Optional<List<String>> sizes() {
-        Kind.Labels kind = (Kind.Labels) SizeRunShape.REQUEST.field("sizes").kind();
+        FieldType.Labels kind =
+                (FieldType.Labels) SizeRunShape.REQUEST.field("sizes").kind();
         return body.raw("sizes").flatMap(list -> SizeLabels.read(list, body.at("sizes"), kind, found));
     }
 
@@ -170,7 +171,8 @@ public final class SizeRunReader {
     }
 
     private List<String> printed(Optional<List<String>> sizes) {
-        Kind.Labels kind = (Kind.Labels) SizeRunShape.PAPER.field("sizes").kind();
+        FieldType.Labels kind =
+                (FieldType.Labels) SizeRunShape.PAPER.field("sizes").kind();
         Optional<RequestObject> paper = body.object("paper");
         List<String> printed = paper.flatMap(object ->
                         object.raw("sizes").flatMap(list -> SizeLabels.read(list, object.at("sizes"), kind, found)))

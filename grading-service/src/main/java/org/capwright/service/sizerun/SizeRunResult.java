@@ -3,20 +3,20 @@ package org.capwright.service.sizerun;
 import java.util.Optional;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
+import org.capwright.lay.Materials;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternSet;
-import org.capwright.pattern.lay.Materials;
 
 /** A drafted and graded run with its pieces. */
 public final class SizeRunResult {
 
-    private final SizeRunOrder order;
+    private final SizeRunRequest order;
     private final PatternSet patterns;
 
     /** Lays are found once, when a form of the answer first shows them: the nest alone is drawn a hundred times as fast. */
     private Optional<Materials> laid = Optional.empty();
 
-    private SizeRunResult(SizeRunOrder order, PatternSet patterns) {
+    private SizeRunResult(SizeRunRequest order, PatternSet patterns) {
         this.order = order;
         this.patterns = patterns;
     }
@@ -28,7 +28,7 @@ public final class SizeRunResult {
      * @return the run with its pieces
      * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth is too narrow for it, with everything that is wrong
      */
-    static SizeRunResult of(SizeRunOrder order) {
+    static SizeRunResult of(SizeRunRequest order) {
         PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
         SizeRun run = order.graded();
         CapBounds.check(run);
@@ -42,7 +42,7 @@ public final class SizeRunResult {
      *
      * @return the order
      */
-    public SizeRunOrder order() {
+    public SizeRunRequest order() {
         return order;
     }
 

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.pleat.PleatPlan;
-import org.capwright.export.pdf.Paper;
+import org.capwright.drawing.pdf.Paper;
 import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.PatternOptions;
-import org.capwright.service.material.MaterialShape;
-import org.capwright.service.shape.Field;
-import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.Shape;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
+import org.capwright.service.materials.MaterialShape;
 import org.capwright.service.tables.TableShape;
 
 /** The body of {@code POST /v1/size-runs}. The reader and the API description both come from here. */
@@ -28,273 +28,277 @@ public final class SizeRunShape {
     /** A cap line longer than this is more than a gathered cap, a share of the armhole. Common practice, no source. */
     static final double GREATEST_EASE = 0.5;
 
-    private static final Kind EASE =
-            new Kind.Ease(new Kind.Length(-300, 300), new Kind.Ratio(LEAST_EASE, GREATEST_EASE));
-    private static final Kind.Length ALLOWANCE = new Kind.Length(0, Allowances.WIDEST);
+    private static final FieldType EASE =
+            new FieldType.Ease(new FieldType.Length(-300, 300), new FieldType.Ratio(LEAST_EASE, GREATEST_EASE));
+    private static final FieldType.Length ALLOWANCE = new FieldType.Length(0, Allowances.WIDEST);
     private static final String INSTEAD =
             " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted to it.";
 
-    static final Shape FRONT = Shape.of(
+    static final RequestSchema FRONT = RequestSchema.of(
             "FrontHalf",
             "The front half of the sleeve, where it differs from the back.",
             List.of(
-                    Field.of(Dimension.FRONT_WIDTH, "Half of the bicep if left out."),
-                    Field.of(Dimension.FRONT_CAP_OUTWARD, "As the whole sleeve's if left out."),
-                    Field.of(Dimension.FRONT_CAP_INWARD, "As the whole sleeve's if left out."),
-                    Field.of(Dimension.FRONT_ARMHOLE, "Half of the armhole if left out."),
-                    Field.optional(
+                    SchemaField.of(Dimension.FRONT_WIDTH, "Half of the bicep if left out."),
+                    SchemaField.of(Dimension.FRONT_CAP_OUTWARD, "As the whole sleeve's if left out."),
+                    SchemaField.of(Dimension.FRONT_CAP_INWARD, "As the whole sleeve's if left out."),
+                    SchemaField.of(Dimension.FRONT_ARMHOLE, "Half of the armhole if left out."),
+                    SchemaField.optional(
                             "capEase",
                             EASE,
                             "Ease over the front armhole." + INSTEAD
                                     + " Needs the back's as well; cap height and front width then follow from the bicep.")));
 
-    static final Shape BACK = Shape.of(
+    static final RequestSchema BACK = RequestSchema.of(
             "BackHalf",
             "The back half of the sleeve, where it differs from the front.",
             List.of(
-                    Field.of(Dimension.BACK_CAP_OUTWARD, "As the whole sleeve's if left out."),
-                    Field.of(Dimension.BACK_CAP_INWARD, "As the whole sleeve's if left out."),
-                    Field.optional(
+                    SchemaField.of(Dimension.BACK_CAP_OUTWARD, "As the whole sleeve's if left out."),
+                    SchemaField.of(Dimension.BACK_CAP_INWARD, "As the whole sleeve's if left out."),
+                    SchemaField.optional(
                             "armhole",
-                            new Kind.Length(Dimension.FRONT_ARMHOLE.least(), Dimension.FRONT_ARMHOLE.greatest()),
+                            new FieldType.Length(Dimension.FRONT_ARMHOLE.least(), Dimension.FRONT_ARMHOLE.greatest()),
                             "Length of the back armhole seam line, shoulder point to underarm point. What the front leaves of"
                                     + " the armhole if left out."),
-                    Field.optional("capEase", EASE, "Ease over the back armhole." + INSTEAD)));
+                    SchemaField.optional("capEase", EASE, "Ease over the back armhole." + INSTEAD)));
 
-    static final Shape SLEEVE = Shape.of(
+    static final RequestSchema SLEEVE = RequestSchema.of(
             "Sleeve",
             "The base sleeve: bicep line and cap. Of bicep, cap height and cap ease two are given and the third follows.",
             List.of(
-                    Field.of(Dimension.BICEP, "Left out where it follows from cap height and cap ease.")
+                    SchemaField.of(Dimension.BICEP, "Left out where it follows from cap height and cap ease.")
                             .example(36),
-                    Field.of(Dimension.LENGTH, "Needed with an under-sleeve, refused without.")
+                    SchemaField.of(Dimension.LENGTH, "Needed with an under-sleeve, refused without.")
                             .example(60),
-                    Field.of(Dimension.CAP_HEIGHT, "Left out where it follows from bicep and cap ease.")
+                    SchemaField.of(Dimension.CAP_HEIGHT, "Left out where it follows from bicep and cap ease.")
                             .example(13.5),
-                    Field.of(
+                    SchemaField.of(
                                     Dimension.CAP_OUTWARD,
                                     "Half of the greatest that the cap can take if left out (common practice).")
                             .example(1.9),
-                    Field.of(
+                    SchemaField.of(
                                     Dimension.CAP_INWARD,
                                     "0.35 of the greatest that the cap can take if left out (common practice).")
                             .example(1.2),
-                    Field.of(Dimension.ARMHOLE, "Needed with an overlay or a cap ease.")
+                    SchemaField.of(Dimension.ARMHOLE, "Needed with an overlay or a cap ease.")
                             .example(45),
-                    Field.optional(
+                    SchemaField.optional(
                             "capEase",
                             EASE,
                             "Ease over the whole armhole." + INSTEAD
                                     + " Exactly one of bicep and capHeight is then left out and follows, in every size."),
-                    Field.optional("front", new Kind.Nested(FRONT), FRONT.meaning()),
-                    Field.optional("back", new Kind.Nested(BACK), BACK.meaning())));
+                    SchemaField.optional("front", new FieldType.Nested(FRONT), FRONT.meaning()),
+                    SchemaField.optional("back", new FieldType.Nested(BACK), BACK.meaning())));
 
-    static final Shape FLAT_ZONE = Shape.of(
+    static final RequestSchema FLAT_ZONE = RequestSchema.of(
             "FlatZone",
             "Seam without folds at the two ends.",
             List.of(
-                    Field.optional("front", new Kind.Length(0, 700), "At the front end. None if left out."),
-                    Field.optional("back", new Kind.Length(0, 700), "At the back end. None if left out.")));
+                    SchemaField.optional("front", new FieldType.Length(0, 700), "At the front end. None if left out."),
+                    SchemaField.optional("back", new FieldType.Length(0, 700), "At the back end. None if left out.")));
 
-    static final Shape PLEATS = Shape.of(
+    static final RequestSchema PLEATS = RequestSchema.of(
             "Pleats",
             "The pleats that take up the top edge. Exactly one of count, depth and greatestDepth is given and the rest follows; or"
                     + " count and depth, where the rise follows from them.",
             List.of(
-                    Field.optional(
+                    SchemaField.optional(
                                     "count",
-                                    new Kind.Whole(1, PleatPlan.GREATEST_COUNT),
+                                    new FieldType.Whole(1, PleatPlan.GREATEST_COUNT),
                                     "Number of pleats over both halves; a box or inverted pleat counts once. The depth follows.")
                             .example(8),
-                    Field.of(
+                    SchemaField.of(
                             Dimension.PLEAT_DEPTH,
                             "The whole number of pleats is taken whose depth comes nearest; their depth then follows exactly. With count"
                                     + " and without rise or fullness, the rise is found that gives just these pleats, the mean"
                                     + " of front and back."),
-                    Field.optional(
+                    SchemaField.optional(
                             "greatestDepth",
-                            new Kind.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
+                            new FieldType.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
                             "The fewest pleats are taken of which none is deeper; graded as pleatDepth."),
-                    Field.optional(
+                    SchemaField.optional(
                                     "kind",
-                                    Kind.Choice.of("knife", "box", "inverted"),
-                                    "Kind of pleat. Knife if left out.")
+                                    FieldType.Choice.of("knife", "box", "inverted"),
+                                    "FieldType of pleat. Knife if left out.")
                             .example("knife"),
-                    Field.optional(
+                    SchemaField.optional(
                             "direction",
-                            Kind.Choice.of("front", "back", "apex", "away"),
+                            FieldType.Choice.of("front", "back", "apex", "away"),
                             "Where the folds of knife pleats point: to the front or back underarm, to the apex or away from"
                                     + " it. Away from the apex if left out; refused for box and inverted pleats."),
-                    Field.optional(
+                    SchemaField.optional(
                             "flatZone",
-                            new Kind.LengthOrNested(new Kind.Length(0, 700), FLAT_ZONE),
+                            new FieldType.LengthOrNested(new FieldType.Length(0, 700), FLAT_ZONE),
                             "Finished seam without folds at each end: one length, or front and back apart. None if left"
                                     + " out.")));
 
-    static final Shape OVERLAY = Shape.of(
+    static final RequestSchema OVERLAY = RequestSchema.of(
             "Overlay",
             "The raised overlay, sewn to a part of the armhole.",
             List.of(
-                    Field.of(
+                    SchemaField.of(
                                     Dimension.RISE,
                                     "Left out where it follows from fullness, or from pleats of given count and depth.")
                             .example(14),
-                    Field.optional(
+                    SchemaField.optional(
                             "fullness",
-                            new Kind.Ratio(1, 20),
+                            new FieldType.Ratio(1, 20),
                             "Flat top edge to the armhole it is sewn to, instead of rise: the rise then follows, in every size."),
-                    Field.of(Dimension.OVERLAY_LENGTH, "").needed().example(34),
-                    Field.optional("hem", Kind.Choice.of("vee", "bowed", "level"), "Shape of the hem. Vee if left out.")
+                    SchemaField.of(Dimension.OVERLAY_LENGTH, "").needed().example(34),
+                    SchemaField.optional(
+                                    "hem",
+                                    FieldType.Choice.of("vee", "bowed", "level"),
+                                    "RequestSchema of the hem. Vee if left out.")
                             .example("vee"),
-                    Field.of(Dimension.HEM_SAGITTA, "Needed with a bowed hem, refused with another."),
-                    Field.of(
+                    SchemaField.of(Dimension.HEM_SAGITTA, "Needed with a bowed hem, refused with another."),
+                    SchemaField.of(
                             Dimension.SIDE_DEPTH,
                             "0 if left out; with a level hem it is length less cap height and need not be given."),
-                    Field.of(Dimension.EXTRA_WIDTH, "0 if left out."),
-                    Field.optional(
+                    SchemaField.of(Dimension.EXTRA_WIDTH, "0 if left out."),
+                    SchemaField.optional(
                             "join",
-                            new Kind.Ratio(0.1, 1),
+                            new FieldType.Ratio(0.1, 1),
                             "Where the raised line joins the cap line, as a share of the slanted guide line from the apex to"
                                     + " the underarm point. 0.75, the third division, if left out."),
-                    Field.of(Dimension.FRONT_GAP, "").needed().example(6),
-                    Field.of(Dimension.BACK_GAP, "").needed().example(6),
-                    Field.optional(
+                    SchemaField.of(Dimension.FRONT_GAP, "").needed().example(6),
+                    SchemaField.of(Dimension.BACK_GAP, "").needed().example(6),
+                    SchemaField.optional(
                             "pleats",
-                            new Kind.Nested(PLEATS),
+                            new FieldType.Nested(PLEATS),
                             PLEATS.meaning() + " If left out, the surplus of the edge is only reported.")));
 
-    static final Shape UNDER_SLEEVE = Shape.of(
+    static final RequestSchema UNDER_SLEEVE = RequestSchema.of(
             "UnderSleeve",
             "The long under-sleeve, set into the whole armhole.",
             List.of(
-                    Field.of(Dimension.ELBOW, "If left out, the sides run straight from bicep to wrist.")
+                    SchemaField.of(Dimension.ELBOW, "If left out, the sides run straight from bicep to wrist.")
                             .example(28),
-                    Field.of(Dimension.WRIST, "").needed().example(19),
-                    Field.of(Dimension.ELBOW_LEVEL, "Half way from bicep line to wrist if left out."),
-                    Field.optional(
+                    SchemaField.of(Dimension.WRIST, "").needed().example(19),
+                    SchemaField.of(Dimension.ELBOW_LEVEL, "Half way from bicep line to wrist if left out."),
+                    SchemaField.optional(
                             "shaping",
-                            new Kind.Choice(Stream.of(ElbowShaping.values())
+                            new FieldType.Choice(Stream.of(ElbowShaping.values())
                                     .map(ElbowShaping::label)
                                     .toList()),
                             "How it is shaped at the elbow: tapered, both sides alike; turned forward with a dart on the back"
                                     + " seam; or turned forward with the back seam eased to the front one. Tapered if left"
                                     + " out."),
-                    Field.of(Dimension.ELBOW_DART, "For elbowDart; a usual width if left out."),
-                    Field.of(Dimension.ELBOW_DART_LENGTH, "For elbowDart; a usual length if left out."),
-                    Field.of(Dimension.ELBOW_EASE, "For easedSeam; a usual ease if left out."),
-                    Field.of(
+                    SchemaField.of(Dimension.ELBOW_DART, "For elbowDart; a usual width if left out."),
+                    SchemaField.of(Dimension.ELBOW_DART_LENGTH, "For elbowDart; a usual length if left out."),
+                    SchemaField.of(Dimension.ELBOW_EASE, "For easedSeam; a usual ease if left out."),
+                    SchemaField.of(
                             Dimension.HAND_GIRTH,
                             "Where the wrist is narrower, an opening is marked on the seam. Nothing is marked if left out.")));
 
-    static final Shape GRADE = Shape.of(
+    static final RequestSchema GRADE = RequestSchema.of(
             "Grade",
             "Growth per dimension: one increment for every interval, or a list with one increment per interval between"
                     + " neighbouring sizes, smallest first. Negative where the dimension shrinks. Values build outward from the"
                     + " base size.",
             growth());
 
-    static final Shape SEAM_ALLOWANCE = Shape.of(
+    static final RequestSchema SEAM_ALLOWANCE = RequestSchema.of(
             "SeamAllowance",
             "Allowances by kind of edge; 10 mm each where left out.",
             List.of(
-                    Field.optional("armhole", ALLOWANCE, "Along the cap of the under-sleeve."),
-                    Field.optional("attachedEdge", ALLOWANCE, "Along the top edge of the overlay."),
-                    Field.optional("sideSeam", ALLOWANCE, "Along the side and underarm seams."),
-                    Field.optional("hem", ALLOWANCE, "Along the hems.")));
+                    SchemaField.optional("armhole", ALLOWANCE, "Along the cap of the under-sleeve."),
+                    SchemaField.optional("attachedEdge", ALLOWANCE, "Along the top edge of the overlay."),
+                    SchemaField.optional("sideSeam", ALLOWANCE, "Along the side and underarm seams."),
+                    SchemaField.optional("hem", ALLOWANCE, "Along the hems.")));
 
-    static final Shape PAPER = Shape.of(
+    static final RequestSchema PAPER = RequestSchema.of(
             "Paper",
             "For PDF: what is printed on, at true scale. A4 sheets with all sizes if left out.",
             List.of(
-                    Field.optional(
+                    SchemaField.optional(
                                     "format",
-                                    Kind.Choice.of("a4", "a3", "letter", "roll"),
+                                    FieldType.Choice.of("a4", "a3", "letter", "roll"),
                                     "Sheets that are glued together, or paper from a roll. A4 if left out.")
                             .example("a4"),
-                    Field.optional(
+                    SchemaField.optional(
                             "width",
-                            new Kind.Length(Paper.LEAST, Paper.GREATEST),
+                            new FieldType.Length(Paper.LEAST, Paper.GREATEST),
                             "Width of the paper on the roll; needed with a roll, refused with sheets."),
-                    Field.optional(
+                    SchemaField.optional(
                             "sizes",
-                            new Kind.Labels(MOST_SIZES, LONGEST_LABEL),
+                            new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
                             "The sizes to print, in the order of the run. All if left out.")));
 
     /** The whole body. */
-    public static final Shape REQUEST = Shape.of(
+    public static final RequestSchema REQUEST = RequestSchema.of(
             "SizeRunRequest",
             "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such as"
                     + " \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             List.of(
-                    Field.optional(
+                    SchemaField.optional(
                                     "name",
-                                    new Kind.Text(80),
+                                    new FieldType.Text(80),
                                     "Name of the style, for files and labels. \"Sleeve\" if left out.")
                             .example("Choir gown, bell shoulder"),
-                    Field.optional("revision", new Kind.Text(20), "Revision of the style. \"1\" if left out.")
+                    SchemaField.optional(
+                                    "revision", new FieldType.Text(20), "Revision of the style. \"1\" if left out.")
                             .example("3"),
-                    Field.required(
+                    SchemaField.required(
                                     "units",
-                                    Kind.Choice.of("mm", "cm", "in"),
+                                    FieldType.Choice.of("mm", "cm", "in"),
                                     "Unit of every length, in request and answer.")
                             .example("cm"),
-                    Field.required(
+                    SchemaField.required(
                                     "baseSize",
-                                    new Kind.Label(LONGEST_LABEL),
+                                    new FieldType.Label(LONGEST_LABEL),
                                     "The size that the dimensions are given for; one of sizes.")
                             .example("40"),
-                    Field.required(
+                    SchemaField.required(
                                     "sizes",
-                                    new Kind.Labels(MOST_SIZES, LONGEST_LABEL),
+                                    new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
                                     "Names of the sizes, smallest first, all different; ascending where all are numbers.")
                             .example(List.of("36", "38", "40", "42", "44")),
-                    Field.required("sleeve", new Kind.Nested(SLEEVE), SLEEVE.meaning()),
-                    Field.optional("overlay", new Kind.Nested(OVERLAY), OVERLAY.meaning()),
-                    Field.optional("underSleeve", new Kind.Nested(UNDER_SLEEVE), UNDER_SLEEVE.meaning()),
-                    Field.optional("grade", new Kind.Nested(GRADE), GRADE.meaning()),
-                    Field.optional(
+                    SchemaField.required("sleeve", new FieldType.Nested(SLEEVE), SLEEVE.meaning()),
+                    SchemaField.optional("overlay", new FieldType.Nested(OVERLAY), OVERLAY.meaning()),
+                    SchemaField.optional("underSleeve", new FieldType.Nested(UNDER_SLEEVE), UNDER_SLEEVE.meaning()),
+                    SchemaField.optional("grade", new FieldType.Nested(GRADE), GRADE.meaning()),
+                    SchemaField.optional(
                             "sizeTable",
                             TableShape.ID_OR_TABLE,
                             "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The jumps are then compared"
                                     + " with the growth of the body where the table has the sizes, see findings. None if left"
                                     + " out or null."),
-                    Field.optional(
+                    SchemaField.optional(
                                     "seamAllowance",
-                                    new Kind.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),
+                                    new FieldType.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),
                                     "One allowance for every edge, or an object by kind of edge. 10 mm if left out.")
                             .example(1.0),
-                    Field.optional(
+                    SchemaField.optional(
                             "corners",
-                            Kind.Choice.of("mitred", "bevelled", "squared"),
+                            FieldType.Choice.of("mitred", "bevelled", "squared"),
                             "How the cut line turns corners. Mitred if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                             "turnOfCloth",
-                            new Kind.Length(0, PatternOptions.GREATEST_TURN_OF_CLOTH),
+                            new FieldType.Length(0, PatternOptions.GREATEST_TURN_OF_CLOTH),
                             "How much higher the lining's hem lies than that of the main cloth. 2 mm if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                             "interfacingOverlap",
-                            new Kind.Length(0, Allowances.WIDEST),
+                            new FieldType.Length(0, Allowances.WIDEST),
                             "How far the interfacing reaches into the allowances. 0, cut net, if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                                     "align",
-                                    Kind.Choice.of("underarm", "apex", "fold"),
+                                    FieldType.Choice.of("underarm", "apex", "fold"),
                                     "The point on which the sizes of the nest lie over one another and that keeps its place in the grade"
                                             + " points: the back underarm point, the apex, or where fold line and bicep line"
                                             + " cross. Fold if left out.")
                             .example("underarm"),
-                    Field.optional(
+                    SchemaField.optional(
                             "layout",
-                            Kind.Choice.of("nest", "blocks"),
+                            FieldType.Choice.of("nest", "blocks"),
                             "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other media types are the same"
                                     + " either way."),
-                    Field.optional("paper", new Kind.Nested(PAPER), PAPER.meaning()),
-                    Field.optional(
+                    SchemaField.optional("paper", new FieldType.Nested(PAPER), PAPER.meaning()),
+                    SchemaField.optional(
                             "materials",
-                            new Kind.Nested(MaterialShape.REQUEST),
+                            new FieldType.Nested(MaterialShape.REQUEST),
                             MaterialShape.REQUEST.meaning() + " Nothing is reckoned if left out."),
-                    Field.optional(
+                    SchemaField.optional(
                             "rounding",
-                            new Kind.Step(0.01, 100),
+                            new FieldType.Step(0.01, 100),
                             "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\"."
                                     + " If left out 1 mm, 0.1 cm or 1/8 in, as the units are; JSON has the unrounded"
                                     + " values beside them. CSV is unrounded unless a rounding is given.")));
@@ -307,12 +311,12 @@ public final class SizeRunShape {
 
     private SizeRunShape() {}
 
-    private static List<Field> growth() {
-        List<Field> fields = new ArrayList<>();
+    private static List<SchemaField> growth() {
+        List<SchemaField> fields = new ArrayList<>();
         for (Dimension dimension : Dimension.values()) {
-            Field field = Field.optional(
+            SchemaField field = SchemaField.optional(
                     dimension.gradeName(),
-                    new Kind.Growth(GREATEST_JUMP),
+                    new FieldType.Growth(GREATEST_JUMP),
                     "Growth of " + dimension.pointer() + " from size to size.");
             fields.add(
                     switch (dimension) {

@@ -13,8 +13,8 @@ import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.shape.RequestObject;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.RequestObject;
 
 /** Reads sleeve, overlay and under-sleeve: dimensions, and what is the same in every size. */
 final class StyleReader {

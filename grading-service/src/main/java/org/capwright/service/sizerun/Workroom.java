@@ -12,7 +12,7 @@ final class Workroom {
 
     private Workroom() {}
 
-    static SizeRunAnswer.WorkroomAnswer of(SizeRunResult result, Shown shown) {
+    static SizeRunAnswer.WorkroomAnswer of(SizeRunResult result, UnitFormat shown) {
         List<SizeRunAnswer.CutRowAnswer> cuts = CuttingList.of(result.patterns()).rows().stream()
                 .map(row -> new SizeRunAnswer.CutRowAnswer(
                         row.size(),
@@ -29,7 +29,7 @@ final class Workroom {
                 cuts, seams, SewingOrder.of(result.patterns()).steps());
     }
 
-    private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, Shown shown) {
+    private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, UnitFormat shown) {
         return new SizeRunAnswer.SeamAnswer(
                 pair.size(),
                 pair.name(),

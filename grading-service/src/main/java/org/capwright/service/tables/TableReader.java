@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.measure.Unit;
-import org.capwright.service.problem.FieldViolation;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.NearestWord;
-import org.capwright.service.shape.RequestObject;
-import org.capwright.service.shape.SizeLabels;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.NearestWord;
+import org.capwright.service.http.schema.RequestObject;
+import org.capwright.service.http.schema.SizeLabels;
 import org.capwright.tables.RowDraft;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
@@ -127,7 +127,8 @@ public final class TableReader {
     }
 
     private Optional<SizeTable> read() {
-        Kind.Labels labels = (Kind.Labels) TableShape.TABLE.field("sizes").kind();
+        FieldType.Labels labels =
+                (FieldType.Labels) TableShape.TABLE.field("sizes").kind();
         Optional<List<String>> sizes =
                 table.raw("sizes").flatMap(list -> SizeLabels.read(list, table.at("sizes"), labels, found));
         Optional<String> unit = table.choice("unit");

@@ -11,9 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.service.problem.FieldViolation;
-import org.capwright.service.problem.FoundViolations;
-import org.capwright.service.problem.ProblemException;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,7 +60,7 @@ class BrokenRequestsTest {
     };
 
     private static List<String> refused(JsonNode body, List<FieldViolation> into) {
-        SizeRunOrder order;
+        SizeRunRequest order;
         try {
             order = SizeRunReader.read(body);
         } catch (ProblemException e) {
@@ -68,8 +68,8 @@ class BrokenRequestsTest {
             return fields(into);
         }
         try {
-            String json = new String(
-                    new JsonRendering(Requests.MAPPER).render(SizeRunResult.of(order)), StandardCharsets.UTF_8);
+            String json =
+                    new String(new JsonFormat(Requests.MAPPER).render(SizeRunResult.of(order)), StandardCharsets.UTF_8);
             assertFalse(json.contains(":NaN") || json.contains("[NaN") || json.contains("Infinity"), body::toString);
         } catch (InvalidMeasuresException e) {
             FoundViolations found = new FoundViolations(order.unit());
@@ -249,7 +249,7 @@ class BrokenRequestsTest {
     }
 
     private static SizeRunAnswer answer(JsonNode body) {
-        return JsonRendering.answer(SizeRunResult.of(SizeRunReader.read(body)));
+        return JsonFormat.answer(SizeRunResult.of(SizeRunReader.read(body)));
     }
 
     private static JsonNode scaled(JsonNode body, String unit, double factor) {

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.capwright.service.shape.Field;
-import org.capwright.service.shape.Kind;
-import org.capwright.service.shape.Shape;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -186,16 +186,16 @@ class EveryFieldCountsTest {
         assertEquals(declared, new TreeSet<>(PAIRS.keySet()));
     }
 
-    private static void collect(Shape shape, String at, Set<String> into) {
-        for (Field field : shape.fields().values()) {
+    private static void collect(RequestSchema shape, String at, Set<String> into) {
+        for (SchemaField field : shape.fields().values()) {
             String pointer = at + "/" + field.name();
-            if (field.kind() instanceof Kind.Nested nested) {
+            if (field.kind() instanceof FieldType.Nested nested) {
                 collect(nested.shape(), pointer, into);
             } else {
                 into.add(pointer);
-                if (field.kind() instanceof Kind.LengthOrNested either) {
+                if (field.kind() instanceof FieldType.LengthOrNested either) {
                     collect(either.shape(), pointer, into);
-                } else if (field.kind() instanceof Kind.Objects list) {
+                } else if (field.kind() instanceof FieldType.Objects list) {
                     collect(list.shape(), pointer + "/*", into);
                 }
             }
@@ -208,14 +208,10 @@ class EveryFieldCountsTest {
         List<String> pair = PAIRS.get(field);
         SizeRunResult one = result(pair.get(0));
         SizeRunResult other = result(pair.get(1));
-        List<Rendering> renderings = List.of(
-                new CsvRendering(),
-                new DxfRendering(),
-                new JsonRendering(Requests.MAPPER),
-                new SvgRendering(),
-                new PdfRendering());
+        List<SizeRunFormat> renderings = List.of(
+                new CsvFormat(), new DxfFormat(), new JsonFormat(Requests.MAPPER), new SvgFormat(), new PdfFormat());
         List<String> differing = new ArrayList<>();
-        for (Rendering rendering : renderings) {
+        for (SizeRunFormat rendering : renderings) {
             if (!Arrays.equals(rendering.render(one), rendering.render(other))) {
                 differing.add(rendering.extension());
                 break;

@@ -10,7 +10,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 class FileNamesTest {
 
-    private static SizeRunOrder named(String name) {
+    private static SizeRunRequest named(String name) {
         ObjectNode body = (ObjectNode) Requests.demo();
         body.put("name", name);
         return SizeRunReader.read(body);

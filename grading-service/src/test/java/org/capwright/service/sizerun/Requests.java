@@ -1,7 +1,7 @@
 package org.capwright.service.sizerun;
 
 import java.util.Map;
-import org.capwright.service.JsonMapping;
+import org.capwright.service.http.JsonMapping;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;

@@ -11,8 +11,8 @@ import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.grade.Alignment;
 import org.capwright.measure.Dimension;
-import org.capwright.service.problem.FieldViolation;
-import org.capwright.service.problem.ProblemException;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,7 +28,7 @@ class SizeRunReaderTest {
 
     @Test
     void theDemoIsReadAsItStands() {
-        SizeRunOrder order = SizeRunReader.read(Requests.demo());
+        SizeRunRequest order = SizeRunReader.read(Requests.demo());
         assertEquals(List.of("36", "38", "40", "42", "44"), order.sizes());
         assertEquals(2, order.base());
         assertEquals(360, order.dimensions().get(Dimension.BICEP), 1e-9);
@@ -193,7 +193,7 @@ class SizeRunReaderTest {
                         {"units":"in","sleeve":{"bicep":14,"length":24,"capHeight":"%s","capOutward":null,"capInward":null,"armhole":18},
                          "overlay":null,"underSleeve":{"elbow":11,"wrist":8},"grade":null,"seamAllowance":"3/8"}
                         """.formatted(text)));
-        SizeRunOrder order = SizeRunReader.read(body);
+        SizeRunRequest order = SizeRunReader.read(body);
         assertEquals(millimetres, order.dimensions().get(Dimension.CAP_HEIGHT), 1e-9);
         assertEquals(9.525, order.options().allowances().hem(), 1e-12);
     }
@@ -223,17 +223,17 @@ class SizeRunReaderTest {
 
     @Test
     void readsTheArmholeFromItsHalves() {
-        SizeRunOrder sum = SizeRunReader.read(Requests.patched(
+        SizeRunRequest sum = SizeRunReader.read(Requests.patched(
                 "{\"sleeve\":{\"armhole\":null,\"front\":{\"armhole\":22},\"back\":{\"armhole\":23.5}}}"));
         assertEquals(455, sum.dimensions().get(Dimension.ARMHOLE), 1e-9);
         assertEquals(220, sum.dimensions().get(Dimension.FRONT_ARMHOLE), 1e-9);
-        SizeRunOrder rest = SizeRunReader.read(Requests.patched("{\"sleeve\":{\"back\":{\"armhole\":23.5}}}"));
+        SizeRunRequest rest = SizeRunReader.read(Requests.patched("{\"sleeve\":{\"back\":{\"armhole\":23.5}}}"));
         assertEquals(215, rest.dimensions().get(Dimension.FRONT_ARMHOLE), 1e-9);
     }
 
     @Test
     void wholeNumbersAreReadAsNamesOfSizes() {
-        SizeRunOrder order = SizeRunReader.read(Requests.patched("{\"sizes\":[36,38,40,42,44],\"baseSize\":40}"));
+        SizeRunRequest order = SizeRunReader.read(Requests.patched("{\"sizes\":[36,38,40,42,44],\"baseSize\":40}"));
         assertEquals(List.of("36", "38", "40", "42", "44"), order.sizes());
         assertEquals(2, order.base());
     }

@@ -1,6 +1,0 @@
-package org.capwright.check.foreign;
-
-import org.capwright.geometry.Point;
-
-/** A text of the drawing at its place in millimetres. */
-record Words(String layer, Instance instance, int line, Point at, String text) {}

@@ -1,2 +1,0 @@
-/** Reads grades made elsewhere, from spec tables and outline drawings, and tells how it understood them. */
-package org.capwright.check.foreign;

@@ -1,0 +1,313 @@
+package org.capwright.exchange.dxf;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.geometry.Point;
+
+/**
+ * Writes the entities of a DXF R12 (AC1009) drawing as they come, into one growing buffer, and keeps the extents; the header, which states them, is put in
+ * front at the end. Sections in the order HEADER, TABLES, BLOCKS, ENTITIES; lines end with CR LF; 7-bit ASCII; no handles, and only entities of R12.
+ */
+final class DxfWriter {
+
+    /** A layer of the drawing. */
+    record Layer(String name, int colour, LineType lineType) {}
+
+    /** The line types that every drawing defines. */
+    enum LineType {
+        CONTINUOUS,
+        DASHED
+    }
+
+    private static final byte[] NEW_LINE = {'\r', '\n'};
+
+    /** The longest number and its line ending stay below this. */
+    private static final int NUMBER = 24;
+
+    private byte[] buffer;
+    private int size;
+    private final Extents drawing = new Extents();
+    private final Map<String, Extents> blocks = new HashMap<>();
+    private Extents open = drawing;
+
+    private DxfWriter(int capacity) {
+        buffer = new byte[capacity];
+    }
+
+    /**
+     * Begins a drawing with its tables; the next call must be {@link #beginBlocks()}.
+     *
+     * @param layers layers in use, the layer 0 not among them
+     */
+    static DxfWriter with(List<Layer> layers) {
+        DxfWriter writer = new DxfWriter(1 << 16);
+        writer.tables(layers);
+        return writer;
+    }
+
+    private void tables(List<Layer> layers) {
+        section("TABLES");
+        table("LTYPE", 2);
+        lineType("CONTINUOUS", "Solid line", 0);
+        lineType("DASHED", "__ __ __ __", 2);
+        pair(0, "ENDTAB");
+        table("LAYER", layers.size() + 1);
+        layer(new Layer("0", 7, LineType.CONTINUOUS));
+        for (Layer layer : layers) {
+            layer(layer);
+        }
+        pair(0, "ENDTAB");
+        table("STYLE", 1);
+        pair(0, "STYLE");
+        pair(2, "STANDARD");
+        pair(70, 0);
+        pair(40, 0.0);
+        pair(41, 1.0);
+        pair(50, 0.0);
+        pair(71, 0);
+        pair(42, 5.0);
+        pair(3, "txt");
+        pair(4, "");
+        pair(0, "ENDTAB");
+        pair(0, "ENDSEC");
+    }
+
+    private void table(String name, int entries) {
+        pair(0, "TABLE");
+        pair(2, name);
+        pair(70, entries);
+    }
+
+    private void lineType(String name, String description, int elements) {
+        pair(0, "LTYPE");
+        pair(2, name);
+        pair(70, 64);
+        pair(3, description);
+        pair(72, 65);
+        pair(73, elements);
+        pair(40, elements == 0 ? 0.0 : 9.0);
+        if (elements > 0) {
+            pair(49, 6.0);
+            pair(49, -3.0);
+        }
+    }
+
+    private void layer(Layer layer) {
+        pair(0, "LAYER");
+        pair(2, layer.name);
+        pair(70, 64);
+        pair(62, layer.colour);
+        pair(6, layer.lineType.name());
+    }
+
+    private void section(String name) {
+        pair(0, "SECTION");
+        pair(2, name);
+    }
+
+    void beginBlocks() {
+        section("BLOCKS");
+    }
+
+    void beginBlock(String name) {
+        pair(0, "BLOCK");
+        pair(8, "0");
+        pair(2, name);
+        pair(70, 0);
+        place(10, 0, 0);
+        pair(3, name);
+        open = new Extents();
+        blocks.put(name, open);
+    }
+
+    void endBlock() {
+        pair(0, "ENDBLK");
+        pair(8, "0");
+        open = drawing;
+    }
+
+    void beginEntities() {
+        pair(0, "ENDSEC");
+        section("ENTITIES");
+    }
+
+    void insert(String layer, String block, Point at) {
+        Extents box = blocks.get(block);
+        if (box == null) {
+            throw new IllegalArgumentException("no block " + block);
+        }
+        pair(0, "INSERT");
+        pair(8, layer);
+        pair(2, block);
+        place(10, at.x(), at.y());
+        open.add(box, at.x(), at.y());
+    }
+
+    void line(String layer, Point from, Point to) {
+        pair(0, "LINE");
+        pair(8, layer);
+        place(10, from.x(), from.y());
+        place(11, to.x(), to.y());
+        open.add(from);
+        open.add(to);
+    }
+
+    void point(String layer, Point at) {
+        pair(0, "POINT");
+        pair(8, layer);
+        place(10, at.x(), at.y());
+        open.add(at);
+    }
+
+    /** Text that begins at a point of its base line. */
+    void text(String layer, Point at, double height, String words) {
+        textHead(layer, at, height, words);
+        open.add(at);
+    }
+
+    /** Text whose middle lies on a point. */
+    void centredText(String layer, Point at, double height, String words) {
+        textHead(layer, at, height, words);
+        pair(72, 1);
+        place(11, at.x(), at.y());
+        pair(73, 2);
+        open.add(at);
+    }
+
+    private void textHead(String layer, Point at, double height, String words) {
+        pair(0, "TEXT");
+        pair(8, layer);
+        place(10, at.x(), at.y());
+        pair(40, height);
+        pair(1, DxfText.escaped(words));
+    }
+
+    void closedLine(String layer, List<Point> points) {
+        polyline(layer, points, 1);
+    }
+
+    void openLine(String layer, List<Point> points) {
+        if (points.size() == 2) {
+            line(layer, points.get(0), points.get(1));
+        } else {
+            polyline(layer, points, 0);
+        }
+    }
+
+    private void polyline(String layer, List<Point> points, int closed) {
+        if (points.size() < 2) {
+            throw new IllegalArgumentException("a polyline of " + points.size() + " points");
+        }
+        pair(0, "POLYLINE");
+        pair(8, layer);
+        pair(66, 1);
+        place(10, 0, 0);
+        pair(70, closed);
+        byte[] head = ("  0\r\nVERTEX\r\n  8\r\n" + layer + "\r\n 10\r\n").getBytes(StandardCharsets.US_ASCII);
+        for (Point point : points) {
+            reserve(head.length + 2 * NUMBER + 5);
+            System.arraycopy(head, 0, buffer, size, head.length);
+            size = FixedPoint.put(point.x(), buffer, size + head.length);
+            newLine();
+            buffer[size++] = ' ';
+            buffer[size++] = '2';
+            buffer[size++] = '0';
+            newLine();
+            size = FixedPoint.put(point.y(), buffer, size);
+            newLine();
+            open.add(point.x(), point.y());
+        }
+        pair(0, "SEQEND");
+        pair(8, layer);
+    }
+
+    private void place(int code, double x, double y) {
+        pair(code, x);
+        pair(code + 10, y);
+        pair(code + 20, 0.0);
+    }
+
+    private void pair(int code, String ascii) {
+        code(code);
+        int length = ascii.length();
+        reserve(length + 2);
+        for (int i = 0; i < length; i++) {
+            buffer[size++] = (byte) ascii.charAt(i);
+        }
+        newLine();
+    }
+
+    private void pair(int code, double number) {
+        code(code);
+        reserve(NUMBER);
+        size = FixedPoint.put(number, buffer, size);
+        newLine();
+    }
+
+    private void pair(int code, int number) {
+        code(code);
+        String padded = Integer.toString(number);
+        reserve(16);
+        for (int i = padded.length(); i < 6; i++) {
+            buffer[size++] = ' ';
+        }
+        for (int i = 0; i < padded.length(); i++) {
+            buffer[size++] = (byte) padded.charAt(i);
+        }
+        newLine();
+    }
+
+    private void code(int code) {
+        reserve(5);
+        buffer[size++] = ' ';
+        buffer[size++] = (byte) (code < 10 ? ' ' : '0' + code / 10);
+        buffer[size++] = (byte) ('0' + code % 10);
+        newLine();
+    }
+
+    private void newLine() {
+        buffer[size++] = NEW_LINE[0];
+        buffer[size++] = NEW_LINE[1];
+    }
+
+    private void reserve(int bytes) {
+        if (size + bytes > buffer.length) {
+            buffer = Arrays.copyOf(buffer, Math.max(size + bytes, buffer.length * 2));
+        }
+    }
+
+    Extents extents() {
+        return drawing;
+    }
+
+    /**
+     * Ends the drawing.
+     *
+     * @return the whole file
+     */
+    byte[] finish() {
+        pair(0, "ENDSEC");
+        pair(0, "EOF");
+        DxfWriter header = new DxfWriter(512);
+        header.section("HEADER");
+        header.pair(9, "$ACADVER");
+        header.pair(1, "AC1009");
+        header.variable("$INSBASE", 0, 0);
+        if (!drawing.isEmpty()) {
+            header.variable("$EXTMIN", drawing.left(), drawing.bottom());
+            header.variable("$EXTMAX", drawing.right(), drawing.top());
+        }
+        header.pair(0, "ENDSEC");
+        byte[] file = Arrays.copyOf(header.buffer, header.size + size);
+        System.arraycopy(buffer, 0, file, header.size, size);
+        return file;
+    }
+
+    private void variable(String name, double x, double y) {
+        pair(9, name);
+        place(10, x, y);
+    }
+}

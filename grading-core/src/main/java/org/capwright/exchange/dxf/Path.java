@@ -1,0 +1,124 @@
+package org.capwright.exchange.dxf;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/** A line of straight chords with positions by arc length along the chords. */
+final class Path {
+
+    private final Point[] points;
+    private final double[] reached;
+
+    private Path(List<Point> points) {
+        this.points = points.toArray(new Point[0]);
+        this.reached = new double[this.points.length];
+        for (int i = 1; i < reached.length; i++) {
+            reached[i] = reached[i - 1] + this.points[i - 1].distanceTo(this.points[i]);
+        }
+    }
+
+    /**
+     * A closed outline opened at one of its points.
+     *
+     * @param outline first point not repeated
+     * @param first position of the point where the path begins and ends
+     */
+    static Path around(List<Point> outline, int first) {
+        List<Point> points = new ArrayList<>(outline.size() + 1);
+        for (int i = 0; i <= outline.size(); i++) {
+            points.add(outline.get((first + i) % outline.size()));
+        }
+        return new Path(points);
+    }
+
+    /** A curve flattened to a distance. */
+    static Path along(Curve curve, double tolerance) {
+        return new Path(curve.flattened(tolerance));
+    }
+
+    double length() {
+        return reached[reached.length - 1];
+    }
+
+    /** Arc length at which a given vertex lies. */
+    double at(int vertex) {
+        return reached[vertex];
+    }
+
+    /** The vertex at a point through which the path was laid, at or beyond another vertex. */
+    int vertex(Point point, int from) {
+        for (int i = from; i < points.length; i++) {
+            if (points[i].equals(point)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("the path has no vertex at " + point);
+    }
+
+    Point pointAt(double distance) {
+        if (distance <= 0) {
+            return points[0];
+        }
+        if (distance >= length()) {
+            return points[points.length - 1];
+        }
+        int after = firstBeyond(distance);
+        double start = reached[after - 1];
+        return points[after - 1].towards(points[after], (distance - start) / (reached[after] - start));
+    }
+
+    /** Position of the first vertex that lies beyond an arc length. */
+    private int firstBeyond(double distance) {
+        int found = Arrays.binarySearch(reached, distance);
+        int next = found >= 0 ? found + 1 : -found - 1;
+        while (next < reached.length - 1 && reached[next] <= distance) {
+            next++;
+        }
+        return Math.max(1, Math.min(next, reached.length - 1));
+    }
+
+    /** Arc length of the place that is nearest to a point. */
+    double locate(Point point) {
+        double best = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (int i = 1; i < points.length; i++) {
+            Point chord = points[i].minus(points[i - 1]);
+            double square = chord.dot(chord);
+            double along = square == 0 ? 0 : point.minus(points[i - 1]).dot(chord) / square;
+            double fraction = Math.max(0, Math.min(1, along));
+            double distance = points[i - 1].towards(points[i], fraction).distanceTo(point);
+            if (distance < best) {
+                best = distance;
+                at = reached[i - 1] + fraction * (reached[i] - reached[i - 1]);
+            }
+        }
+        return at;
+    }
+
+    /**
+     * The vertex between two arc lengths that lies farthest from the straight chord between them.
+     *
+     * @param tolerance vertices within this distance do not count
+     * @return its arc length, or NaN if all lie within the tolerance
+     */
+    double farthestFromChord(double from, double to, double tolerance) {
+        Point start = pointAt(from);
+        Point chord = pointAt(to).minus(start);
+        double square = chord.dot(chord);
+        double farthest = tolerance;
+        double at = Double.NaN;
+        for (int i = firstBeyond(from); i < points.length && reached[i] < to; i++) {
+            Point offset = points[i].minus(start);
+            double along = square == 0 ? 0 : Math.max(0, Math.min(1, offset.dot(chord) / square));
+            double distance = offset.minus(chord.times(along)).norm();
+            if (distance > farthest) {
+                farthest = distance;
+                at = reached[i];
+            }
+        }
+        return at;
+    }
+}

@@ -1,0 +1,189 @@
+package org.capwright.exchange.dxf;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+import org.capwright.pattern.MarkKind;
+import org.capwright.pattern.MarkLine;
+import org.capwright.pattern.Piece;
+
+/**
+ * Finds the grade points of one piece. Rooms match rules to points by their place in the base size alone, so no two lines may have a point at one place that move
+ * apart: corners, notches and ends of marks keep their places, and a curve point that falls on one with another rule gives way along its line.
+ */
+final class PieceGrading {
+
+    /** Curves are flattened to this before points are chosen on them, mm. */
+    private static final double FINE = 0.002;
+
+    /** A point gives way by this much along its line, mm: no more, for a corner that gives way is cut off by as much. */
+    private static final double STEP = 0.004;
+
+    private static final int TRIES = 4;
+
+    private final List<Piece> sizes;
+    private final int base;
+    private final RuleBook book;
+    private final Map<Point, Integer> taken = new HashMap<>();
+
+    private PieceGrading(List<Piece> sizes, int base, RuleBook book) {
+        this.sizes = sizes;
+        this.base = base;
+        this.book = book;
+    }
+
+    /**
+     * Grades a piece.
+     *
+     * @param sizes the piece in every size
+     * @param base position of the base size
+     * @param book where the rules are numbered
+     */
+    static GradedPiece of(List<Piece> sizes, int base, RuleBook book) {
+        return new PieceGrading(sizes, base, book).graded();
+    }
+
+    /** A line of which the points are to be chosen. */
+    private record Line(AstmLayer layer, Correspondence across, List<Correspondence.Place> places) {
+
+        static Line of(AstmLayer layer, Correspondence across) {
+            return new Line(layer, across, across.sampled());
+        }
+    }
+
+    private GradedPiece graded() {
+        CutAnchors cut = CutAnchors.of(sizes, base);
+        Line boundary = Line.of(AstmLayer.BOUNDARY, new Correspondence(cut.paths(), cut.anchors()));
+        List<Line> sewLines = new ArrayList<>();
+        for (int edge = 0; edge < sizes.get(base).edges().size(); edge++) {
+            int number = edge;
+            sewLines.add(along(
+                    AstmLayer.SEW,
+                    sizes.stream().map(p -> p.edges().get(number).curve()).toList()));
+        }
+        List<Line> marks = marks();
+        // What cannot give way takes its places first.
+        take(boundary);
+        sewLines.forEach(this::take);
+        List<GradedPoint> notches = notches(cut.paths());
+        List<GradedPiece.Line> lines = new ArrayList<>(folds());
+        marks.forEach(this::take);
+
+        List<GradedPoint> around = points(boundary);
+        List<GradedPoint> sewn = new ArrayList<>();
+        for (Line line : sewLines) {
+            List<GradedPoint> points = points(line);
+            sewn.addAll(points.subList(0, points.size() - 1));
+        }
+        for (Line line : marks) {
+            lines.add(new GradedPiece.Line(line.layer, points(line)));
+        }
+        return new GradedPiece(
+                sizes.get(base),
+                turns(around.subList(0, around.size() - 1)),
+                List.copyOf(sewn),
+                notches,
+                List.copyOf(lines));
+    }
+
+    private static Line along(AstmLayer layer, List<Curve> curves) {
+        List<Path> paths = curves.stream().map(curve -> Path.along(curve, FINE)).toList();
+        return Line.of(layer, new Correspondence(paths, CurveAnchors.of(curves, paths)));
+    }
+
+    private List<Line> marks() {
+        List<Line> lines = new ArrayList<>();
+        List<MarkLine> marks = sizes.get(base).marks();
+        for (int i = 0; i < marks.size(); i++) {
+            int mark = i;
+            // A half piece has its fold line from its fold edge already.
+            if (marks.get(i).kind() != MarkKind.FOLD_LINE) {
+                lines.add(along(
+                        AstmLayer.of(marks.get(i).kind()),
+                        sizes.stream().map(p -> p.marks().get(mark).line()).toList()));
+            }
+        }
+        return lines;
+    }
+
+    private void take(Line line) {
+        for (Correspondence.Place place : line.places) {
+            if (place.isAnchor()) {
+                fixed(line.across.at(place));
+            }
+        }
+    }
+
+    private GradedPoint fixed(List<Point> places) {
+        Point at = RuleBook.rounded(places.get(base));
+        int rule = book.number(places);
+        taken.putIfAbsent(at, rule);
+        return new GradedPoint(at, rule, GradedPoint.Kind.CURVE);
+    }
+
+    private List<GradedPoint> points(Line line) {
+        List<GradedPoint> points = new ArrayList<>(line.places.size());
+        for (Correspondence.Place place : line.places) {
+            points.add(place.isAnchor() ? fixed(line.across.at(place)) : givingWay(line.across, place));
+        }
+        return points;
+    }
+
+    private GradedPoint givingWay(Correspondence across, Correspondence.Place wanted) {
+        Correspondence.Place place = wanted;
+        for (int i = 0; i < TRIES && !isFree(across.at(place)); i++) {
+            place = across.moved(place, STEP, base);
+        }
+        return fixed(across.at(place));
+    }
+
+    private boolean isFree(List<Point> places) {
+        Integer other = taken.get(RuleBook.rounded(places.get(base)));
+        return other == null || other == book.number(places);
+    }
+
+    /** The corners of the cut line are turn points. */
+    private List<GradedPoint> turns(List<GradedPoint> boundary) {
+        Piece model = sizes.get(base);
+        List<Point> corners =
+                model.cutCorners().stream().map(model.cutLine()::get).toList();
+        return boundary.stream()
+                .map(point -> corners.stream().anyMatch(c -> c.distanceTo(point.base()) < RuleTable.GRID)
+                        ? new GradedPoint(point.base(), point.rule(), GradedPoint.Kind.TURN)
+                        : point)
+                .toList();
+    }
+
+    private List<GradedPoint> notches(List<Path> cuts) {
+        List<GradedPoint> points = new ArrayList<>();
+        for (int number = 0; number < sizes.get(base).notches().size(); number++) {
+            List<List<Point>> snips = new ArrayList<>(sizes.size());
+            for (int size = 0; size < sizes.size(); size++) {
+                snips.add(Snips.points(sizes.get(size).notches().get(number), cuts.get(size)));
+            }
+            for (int snip = 0; snip < snips.get(base).size(); snip++) {
+                int which = snip;
+                points.add(fixed(snips.stream().map(s -> s.get(which)).toList()));
+            }
+        }
+        return List.copyOf(points);
+    }
+
+    private List<GradedPiece.Line> folds() {
+        List<GradedPiece.Line> lines = new ArrayList<>();
+        List<List<List<Point>>> folds = sizes.stream().map(FoldLine::of).toList();
+        for (int i = 0; i < folds.get(base).size(); i++) {
+            int fold = i;
+            List<GradedPoint> ends = new ArrayList<>();
+            for (int end = 0; end < 2; end++) {
+                int which = end;
+                ends.add(fixed(folds.stream().map(f -> f.get(fold).get(which)).toList()));
+            }
+            lines.add(new GradedPiece.Line(AstmLayer.MIRROR, List.copyOf(ends)));
+        }
+        return lines;
+    }
+}

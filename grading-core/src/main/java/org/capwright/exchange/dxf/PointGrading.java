@@ -1,0 +1,117 @@
+package org.capwright.exchange.dxf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.grade.GradedSize;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+import org.capwright.pattern.PieceKind;
+
+/**
+ * The base size of every piece and the rules that give the other sizes, for rooms that grade by points. Every line has as many points in every size, at the
+ * same fractions of the arc length between corners; applied to the base size, the rules give each size's cut line, net line, notches and marks back within 0.01 mm.
+ * Drawing and rule table go together. Guaranteed to be immutable.
+ */
+public final class PointGrading {
+
+    private static final String NAME = "GRADE-RULES";
+
+    private final PatternSet set;
+    private final List<GradedPiece> pieces;
+    private final RuleTable rules;
+
+    private PointGrading(PatternSet set, List<GradedPiece> pieces, RuleTable rules) {
+        this.set = set;
+        this.pieces = pieces;
+        this.rules = rules;
+    }
+
+    /**
+     * Matches the points of all sizes.
+     *
+     * @param set the pieces of all sizes
+     * @return base size and rules
+     * @throws InvalidMeasuresException if a piece has not the same edges, notches and marks in every size
+     */
+    public static PointGrading of(PatternSet set) {
+        int base = set.run().base();
+        RuleBook book = new RuleBook(base);
+        List<GradedPiece> pieces = new ArrayList<>();
+        List<Violation> found = new ArrayList<>();
+        for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
+            List<Piece> sizes = set.acrossSizes(kind);
+            Optional<Violation> obstacle = obstacle(sizes, base);
+            obstacle.ifPresent(found::add);
+            if (obstacle.isEmpty()) {
+                pieces.add(PieceGrading.of(sizes, base, book));
+            }
+        }
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+        List<String> labels = set.run().sizes().stream()
+                .map(GradedSize::label)
+                .map(PointGrading::word)
+                .toList();
+        return new PointGrading(set, List.copyOf(pieces), new RuleTable(NAME, labels, labels.get(base), book.rules()));
+    }
+
+    /**
+     * The drawing of the base size: one block per piece, with {@code # n} at every grade point.
+     *
+     * @return a whole DXF file
+     */
+    public byte[] drawing() {
+        return GradedDrawing.of(set, pieces, rules, Optional.empty());
+    }
+
+    /**
+     * The drawing of the base size with its date of creation.
+     *
+     * @param created written into the file
+     * @return a whole DXF file
+     */
+    public byte[] drawing(LocalDate created) {
+        return GradedDrawing.of(set, pieces, rules, Optional.of(created));
+    }
+
+    /**
+     * The rules.
+     *
+     * @return the rule table
+     */
+    public RuleTable rules() {
+        return rules;
+    }
+
+    /** A size list is read by its white space. */
+    static String word(String label) {
+        return label.strip().replaceAll("\\s+", "_");
+    }
+
+    private static Optional<Violation> obstacle(List<Piece> sizes, int base) {
+        Piece model = sizes.get(base);
+        for (Piece piece : sizes) {
+            if (!structure(piece).equals(structure(model))) {
+                return Optional.of(Violation.of(
+                                model.kind() == PieceKind.UNDER_SLEEVE ? "/underSleeve" : "/overlay/pleats",
+                                "the " + model.kind().words()
+                                        + " has other edges, notches or pleats than the base size, so that its points cannot be graded by rules; give a number of pleats, which is then the same in every size")
+                        .inSize(piece.size()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<String> structure(Piece piece) {
+        List<String> names = new ArrayList<>();
+        piece.edges().forEach(edge -> names.add(edge.name()));
+        piece.notches().forEach(notch -> names.add(notch.kind() + " " + notch.edge()));
+        piece.marks().forEach(mark -> names.add(mark.kind() + " " + mark.name()));
+        return names;
+    }
+}

@@ -1,0 +1,148 @@
+package org.capwright.exchange.hpgl;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.geometry.Point;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.MarkLine;
+import org.capwright.pattern.Notch;
+import org.capwright.pattern.NotchKind;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+import org.capwright.pattern.PieceLabel;
+
+/**
+ * Writes a pattern as HP-GL for pen plotters: 40 plotter units per millimetre, whole numbers from (0, 0) up, x along the roll, y across it. Only the instructions IN, SP, PU and PD
+ * are used, text is drawn as strokes. Pen 1 draws the cut lines, pen 2 all else. The same pattern gives the same bytes.
+ */
+public final class HpglExport {
+
+    /** Distance between pieces, mm. */
+    static final double GAP = 10;
+
+    /** Lettering of the heading, mm. */
+    private static final double HEADING = 6;
+
+    private static final double SNIP = 5;
+
+    /** The two snips of a double notch lie this far apart, mm; common practice, no source. */
+    private static final double APART = 6;
+
+    /** Capital letters are this much of the distance between lines. */
+    private static final double CAPITALS = 0.6;
+
+    /** Room for the heading before the pieces, mm. */
+    private static final double HEADING_ROOM = 20;
+
+    private HpglExport() {}
+
+    /**
+     * Plots every piece in every size, side by side across the roll, turned by a quarter where that saves length.
+     *
+     * @param set the pieces of all sizes
+     * @param rollWidth width that the plotter can draw, mm
+     * @return a whole plotter file, ASCII
+     * @throws InvalidMeasuresException if a piece is wider than the roll in both positions, with the width that would do
+     */
+    public static byte[] plot(PatternSet set, double rollWidth) {
+        List<Piece> pieces = new ArrayList<>();
+        set.sizes().forEach(pieces::addAll);
+        List<Box> boxes = pieces.stream().map(Box::of).toList();
+        double needed = 0;
+        for (Box box : boxes) {
+            needed = Math.max(needed, Math.min(box.width(), box.height()));
+        }
+        if (!(rollWidth >= needed)) {
+            throw new InvalidMeasuresException(Violation.lengthBelow(
+                    "/plotter/width", "a piece is wider than the roll, even turned", rollWidth, needed));
+        }
+        List<Shelves.Place> places = Shelves.place(
+                boxes.stream().map(b -> new Shelves.Box(b.width(), b.height())).toList(), rollWidth, GAP);
+        HpglWriter writer = new HpglWriter();
+        List<Placed> placed = new ArrayList<>(pieces.size());
+        for (int i = 0; i < pieces.size(); i++) {
+            placed.add(new Placed(pieces.get(i), boxes.get(i), places.get(i)));
+        }
+        writer.pen(1);
+        placed.forEach(p -> writer.closedLine(p.moved(p.piece.cutLine())));
+        writer.pen(2);
+        heading(writer, set, rollWidth);
+        placed.forEach(p -> marks(writer, p));
+        return writer.finish();
+    }
+
+    /** The box around a cut line. */
+    private record Box(double left, double bottom, double width, double height) {
+
+        static Box of(Piece piece) {
+            double left = Double.POSITIVE_INFINITY;
+            double bottom = Double.POSITIVE_INFINITY;
+            double right = Double.NEGATIVE_INFINITY;
+            double top = Double.NEGATIVE_INFINITY;
+            for (Point point : piece.cutLine()) {
+                left = Math.min(left, point.x());
+                bottom = Math.min(bottom, point.y());
+                right = Math.max(right, point.x());
+                top = Math.max(top, point.y());
+            }
+            return new Box(left, bottom, right - left, top - bottom);
+        }
+    }
+
+    /** A piece on the roll. */
+    private record Placed(Piece piece, Box box, Shelves.Place place) {
+
+        Point moved(Point point) {
+            double x = point.x() - box.left;
+            double y = point.y() - box.bottom;
+            return place.turned() == Shelves.Turn.NONE
+                    ? new Point(HEADING_ROOM + place.along() + x, place.across() + y)
+                    : new Point(HEADING_ROOM + place.along() + box.height - y, place.across() + x);
+        }
+
+        List<Point> moved(List<Point> points) {
+            return points.stream().map(this::moved).toList();
+        }
+    }
+
+    /** Runs across the roll at its beginning. */
+    private static void heading(HpglWriter writer, PatternSet set, double rollWidth) {
+        String words = set.title().style() + " - revision " + set.title().revision() + " - base size "
+                + set.run().baseSize().label() + " - true scale, 40 units = 1 mm";
+        for (List<Point> stroke : StrokeFont.strokes(words, Point.ORIGIN, HEADING, rollWidth)) {
+            // Turned a quarter counter-clockwise: read from the side.
+            writer.openLine(
+                    stroke.stream().map(p -> new Point(HEADING - p.y(), p.x())).toList());
+        }
+    }
+
+    private static void marks(HpglWriter writer, Placed placed) {
+        Piece piece = placed.piece;
+        writer.closedLine(placed.moved(piece.netLine()));
+        for (MarkLine mark : piece.marks()) {
+            writer.openLine(placed.moved(mark.line().flattened(Piece.FLATTENING)));
+        }
+        for (Notch notch : piece.notches()) {
+            for (Point snip : snips(notch)) {
+                writer.openLine(
+                        placed.moved(List.of(snip, snip.plus(notch.inward().times(SNIP)))));
+            }
+        }
+        PieceLabel label = piece.label();
+        for (int i = 0; i < label.lines().size(); i++) {
+            double height = CAPITALS * label.lineHeight();
+            Point at = label.topLeft().minus(new Point(0, height + i * label.lineHeight()));
+            for (List<Point> stroke : StrokeFont.strokes(label.lines().get(i), at, height, label.width())) {
+                writer.openLine(placed.moved(stroke));
+            }
+        }
+    }
+
+    private static List<Point> snips(Notch notch) {
+        Point aside = notch.inward().left().times(APART / 2);
+        return notch.kind() == NotchKind.DOUBLE
+                ? List.of(notch.onCut().minus(aside), notch.onCut().plus(aside))
+                : List.of(notch.onCut());
+    }
+}

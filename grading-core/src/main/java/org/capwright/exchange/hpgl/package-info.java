@@ -1,0 +1,2 @@
+/** Plotter files in HP-GL. */
+package org.capwright.exchange.hpgl;

@@ -1,0 +1,2 @@
+/** The spec table as comma-separated values. */
+package org.capwright.exchange.table;

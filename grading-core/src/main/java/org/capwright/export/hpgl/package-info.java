@@ -1,2 +1,0 @@
-/** Plotter files in HP-GL. */
-package org.capwright.export.hpgl;

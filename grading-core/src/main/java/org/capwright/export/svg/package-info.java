@@ -1,2 +1,0 @@
-/** Drawings at true scale as SVG: one user unit is one millimetre. */
-package org.capwright.export.svg;

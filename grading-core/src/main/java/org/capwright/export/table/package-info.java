@@ -1,2 +1,0 @@
-/** The spec table as comma-separated values. */
-package org.capwright.export.table;

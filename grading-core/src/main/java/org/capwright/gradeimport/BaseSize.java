@@ -1,0 +1,50 @@
+package org.capwright.gradeimport;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Which of the sizes is the base size. */
+final class BaseSize {
+
+    private BaseSize() {}
+
+    /** By what the sender says, else by what the file states, else the middle one. */
+    static int of(String file, List<String> labels, ForeignOptions options, Optional<String> stated, ImportNotes traces)
+            throws ForeignInputException {
+        if (options.baseSize().isPresent()) {
+            String given = options.baseSize().get().strip();
+            int at = position(labels, given);
+            if (at < 0) {
+                throw new ForeignInputException(
+                        file,
+                        0,
+                        "base size " + ForeignInputException.shown(given) + " is not among the sizes "
+                                + ForeignInputException.shown(String.join(", ", labels)));
+            }
+            return at;
+        }
+        if (stated.isPresent()) {
+            int at = position(labels, stated.get());
+            if (at >= 0) {
+                traces.found(0, labels.get(at), "base size, as the file states");
+                return at;
+            }
+            traces.leftOut(
+                    0,
+                    ImportNote.FILE,
+                    "the base size stated, " + ForeignInputException.shown(stated.get()) + ", is not among the sizes");
+        }
+        int middle = (labels.size() - 1) / 2;
+        traces.assumed(0, labels.get(middle), "taken for the base size, as it stands in the middle and none is stated");
+        return middle;
+    }
+
+    private static int position(List<String> labels, String wanted) {
+        for (int i = 0; i < labels.size(); i++) {
+            if (labels.get(i).equalsIgnoreCase(wanted.strip())) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

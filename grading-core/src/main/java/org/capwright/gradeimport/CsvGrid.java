@@ -1,0 +1,162 @@
+package org.capwright.gradeimport;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * The cells of a delimited file.
+ *
+ * @param rows rows that hold something
+ * @param columns the greatest number of cells in a row
+ */
+record CsvGrid(List<Row> rows, int columns) {
+
+    static final int MOST_LINES = 5000;
+    static final int MOST_COLUMNS = 256;
+    static final int LONGEST_CELL = 2000;
+
+    private static final int SAMPLE = 200;
+
+    /** A row and the line it begins on. */
+    record Row(int line, List<String> cells) {
+
+        /** The cell of a column; blank beyond the end of the row. */
+        String cell(int column) {
+            return column < cells.size() ? cells.get(column) : "";
+        }
+    }
+
+    static CsvGrid of(ForeignFile file, ImportNotes traces) throws ForeignInputException {
+        String text = FileText.of(file, traces).replace("\u001a", "");
+        limitLines(file, text);
+        char delimiter = delimiter(text);
+        List<Row> rows = parse(file, text, delimiter);
+        if (rows.isEmpty()) {
+            throw new ForeignInputException(file.name(), 0, "the file holds no table");
+        }
+        traces.found(
+                0,
+                ImportNote.FILE,
+                "cells parted by "
+                        + switch (delimiter) {
+                            case '\t' -> "tabs";
+                            case ';' -> "semicolons";
+                            default -> "commas";
+                        });
+        return new CsvGrid(
+                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0));
+    }
+
+    private static void limitLines(ForeignFile file, String text) throws ForeignInputException {
+        int lines = 1;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean end = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
+            if (end && ++lines > MOST_LINES) {
+                throw new ForeignInputException(
+                        file.name(), lines, "a spec table of more than " + MOST_LINES + " lines is not read");
+            }
+        }
+    }
+
+    private static List<Row> parse(ForeignFile file, String text, char delimiter) throws ForeignInputException {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(delimiter)
+                .setIgnoreEmptyLines(false)
+                .setTrailingData(true)
+                .setLenientEof(false)
+                .get();
+        List<Row> rows = new ArrayList<>();
+        long line = 1;
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            Iterator<CSVRecord> records = parser.iterator();
+            while (records.hasNext()) {
+                CSVRecord next = records.next();
+                add(file, rows, next, (int) line);
+                line = parser.getCurrentLineNumber() + 1;
+            }
+        } catch (IOException | UncheckedIOException | IllegalStateException e) {
+            throw new ForeignInputException(
+                    file.name(),
+                    (int) line,
+                    "a quoted cell that begins here is not ended, or its quotes are not doubled");
+        }
+        return rows;
+    }
+
+    private static void add(ForeignFile file, List<Row> rows, CSVRecord next, int line) throws ForeignInputException {
+        if (next.size() > MOST_COLUMNS) {
+            throw new ForeignInputException(
+                    file.name(), line, next.size() + " cells in a row; at most " + MOST_COLUMNS + " are read");
+        }
+        List<String> cells = new ArrayList<>(next.size());
+        boolean blank = true;
+        for (String cell : next) {
+            if (cell.length() > LONGEST_CELL) {
+                throw new ForeignInputException(
+                        file.name(),
+                        line,
+                        "a cell of " + cell.length() + " characters; at most " + LONGEST_CELL + " are read");
+            }
+            String plain = cell.replace('\u00a0', ' ').strip();
+            // A spreadsheet marks text by an apostrophe in front.
+            plain = plain.length() > 1 && plain.charAt(0) == '\'' && plain.charAt(1) != '\''
+                    ? plain.substring(1).strip()
+                    : plain;
+            blank &= plain.isEmpty();
+            cells.add(plain);
+        }
+        if (!blank) {
+            rows.add(new Row(line, List.copyOf(cells)));
+        }
+    }
+
+    /**
+     * The sign that parts the cells: tab, else semicolon, else comma, the first that stands in most of the lines; a decimal comma stands beside tabs or semicolons, hardly the
+     * other way round.
+     */
+    private static char delimiter(String text) {
+        char[] signs = {'\t', ';', ','};
+        int[] lines = new int[signs.length];
+        boolean[] seen = new boolean[signs.length];
+        boolean quoted = false;
+        boolean some = false;
+        int filled = 0;
+        for (int i = 0; i <= text.length() && filled < SAMPLE; i++) {
+            char c = i < text.length() ? text.charAt(i) : '\n';
+            if (c == '"') {
+                quoted = !quoted;
+            } else if ((c == '\n' || c == '\r') && !quoted || i == text.length()) {
+                filled += some ? 1 : 0;
+                for (int k = 0; k < signs.length; k++) {
+                    lines[k] += seen[k] ? 1 : 0;
+                    seen[k] = false;
+                }
+                some = false;
+            } else if (!quoted) {
+                some |= c > ' ';
+                for (int k = 0; k < signs.length; k++) {
+                    seen[k] |= c == signs[k];
+                }
+            }
+        }
+        for (int k = 0; k < signs.length; k++) {
+            if (lines[k] > 0 && 5 * lines[k] >= 3 * filled) {
+                return signs[k];
+            }
+        }
+        int best = 2;
+        for (int k = 0; k < signs.length; k++) {
+            best = lines[k] > lines[best] ? k : best;
+        }
+        return signs[best];
+    }
+}

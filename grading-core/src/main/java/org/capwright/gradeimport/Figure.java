@@ -1,0 +1,128 @@
+package org.capwright.gradeimport;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.capwright.measure.Unit;
+
+/**
+ * A number as a table writes it: {@code 36.5}, {@code 36,5}, {@code 14 1/4}, {@code 14-1/4"}, {@code 14¼}, each with its unit or without.
+ *
+ * @param number the number, finite
+ * @param unit the unit that stands in the same cell
+ */
+record Figure(double number, Optional<Unit> unit) {
+
+    /** How commas are meant. */
+    enum Comma {
+        DECIMAL,
+        THOUSANDS
+    }
+
+    private static final Map<Character, String> VULGAR = Map.ofEntries(
+            Map.entry('\u00bc', "1/4"),
+            Map.entry('\u00bd', "1/2"),
+            Map.entry('\u00be', "3/4"),
+            Map.entry('\u2153', "1/3"),
+            Map.entry('\u2154', "2/3"),
+            Map.entry('\u215b', "1/8"),
+            Map.entry('\u215c', "3/8"),
+            Map.entry('\u215d', "5/8"),
+            Map.entry('\u215e', "7/8"));
+
+    private static final Pattern FORM =
+            Pattern.compile("([+-]?)(?:(\\d{1,9}(?:[.,]\\d{1,12})*)|(?:(\\d{1,6})(?: +|-))?(\\d{1,4})/(\\d{1,4}))");
+    private static final Pattern ENDING = Pattern.compile("^(.*?\\d) *(mm|cm|in|inch|inches|\"|''|\u201d|\u2033)\\.?$");
+    private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
+    private static final Pattern GROUPED_BY_POINTS = Pattern.compile("\\d{1,3}(?:\\.\\d{3})+,\\d+");
+    private static final Pattern COMMA = Pattern.compile("\\d{1,9},\\d{1,12}");
+    private static final Pattern POINT = Pattern.compile("\\d{1,9}(?:\\.\\d{1,12})?");
+
+    /** Whether a cell holds a number with a comma that can only be a decimal one. */
+    static boolean showsDecimalComma(String cell) {
+        String text = bare(cell);
+        return COMMA.matcher(text).matches() && !GROUPED.matcher(text).matches()
+                || GROUPED_BY_POINTS.matcher(text).matches();
+    }
+
+    /** Whether a cell holds a number with a decimal point. */
+    static boolean showsDecimalPoint(String cell) {
+        String text = bare(cell);
+        return text.indexOf('.') > 0 && POINT.matcher(text).matches();
+    }
+
+    private static String bare(String cell) {
+        String text = normal(cell);
+        Matcher ending = ENDING.matcher(text);
+        String number = ending.matches() ? ending.group(1) : text;
+        return number.startsWith("-") || number.startsWith("+") ? number.substring(1) : number;
+    }
+
+    private static String normal(String cell) {
+        StringBuilder out = new StringBuilder(cell.length() + 4);
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            String vulgar = VULGAR.get(c);
+            if (vulgar != null) {
+                out.append(' ').append(vulgar);
+            } else if (c == '\u2044') {
+                out.append('/');
+            } else if (c == '\u2212' || c == '\u2013') {
+                out.append('-');
+            } else if (c == '\u00a0' || c == '\u202f' || c == '\u2009') {
+                out.append(' ');
+            } else {
+                out.append(c);
+            }
+        }
+        return out.toString().strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** Reads a cell, or nothing where it holds no number. */
+    static Optional<Figure> of(String cell, Comma comma) {
+        if (cell.length() > 40) {
+            return Optional.empty();
+        }
+        String text = normal(cell);
+        Optional<Unit> unit = Optional.empty();
+        Matcher ending = ENDING.matcher(text);
+        if (ending.matches()) {
+            text = ending.group(1);
+            unit = UnitWords.alone(ending.group(2));
+        }
+        Matcher form = FORM.matcher(text);
+        if (!form.matches()) {
+            return Optional.empty();
+        }
+        int sign = form.group(1).equals("-") ? -1 : 1;
+        String decimal = form.group(2);
+        if (decimal != null) {
+            String plain = plain(decimal, comma);
+            return plain.isEmpty() ? Optional.empty() : Optional.of(new Figure(sign * Double.parseDouble(plain), unit));
+        }
+        int divisor = Integer.parseInt(form.group(5));
+        if (divisor == 0) {
+            return Optional.empty();
+        }
+        String whole = form.group(3);
+        double number =
+                (whole == null ? 0 : Integer.parseInt(whole)) + (double) Integer.parseInt(form.group(4)) / divisor;
+        return Optional.of(new Figure(sign * number, unit));
+    }
+
+    private static String plain(String decimal, Comma comma) {
+        if (POINT.matcher(decimal).matches()) {
+            return decimal;
+        }
+        if (GROUPED_BY_POINTS.matcher(decimal).matches()) {
+            return decimal.replace(".", "").replace(',', '.');
+        }
+        boolean grouped = GROUPED.matcher(decimal).matches();
+        if (grouped && (comma == Comma.THOUSANDS || decimal.indexOf('.') > 0)) {
+            return decimal.replace(",", "");
+        }
+        return COMMA.matcher(decimal).matches() ? decimal.replace(',', '.') : "";
+    }
+}

@@ -1,0 +1,103 @@
+package org.capwright.gradeimport;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** Bytes to text: by the byte-order mark, else UTF-8, else windows-1252. */
+final class FileText {
+
+    private static final Charset WESTERN = Charset.forName("windows-1252");
+
+    private FileText() {}
+
+    /** The text of a whole file. */
+    static String of(ForeignFile file, ImportNotes traces) throws ForeignInputException {
+        byte[] bytes = file.bytes();
+        if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
+            Charset charset = bytes[0] == (byte) 0xff ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
+            String text = strict(charset, bytes, 2, bytes.length)
+                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, "broken UTF-16 text"));
+            return refuseControls(file, text);
+        }
+        int start = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
+        int strange = firstNul(bytes);
+        if (strange >= 0) {
+            throw new ForeignInputException(
+                    file.name(), lineOf(bytes, strange), "not a text file: it holds bytes of value 0");
+        }
+        Optional<String> utf8 = strict(StandardCharsets.UTF_8, bytes, start, bytes.length);
+        if (utf8.isPresent()) {
+            return refuseControls(file, utf8.get());
+        }
+        traces.assumed(0, ImportNote.FILE, "not UTF-8, so read as windows-1252");
+        return refuseControls(file, new String(bytes, start, bytes.length - start, WESTERN));
+    }
+
+    /** The text of a part of a file. */
+    static String part(byte[] bytes, int from, int to) {
+        boolean ascii = true;
+        for (int i = from; i < to && ascii; i++) {
+            ascii = bytes[i] >= 0;
+        }
+        if (ascii) {
+            return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1);
+        }
+        return strict(StandardCharsets.UTF_8, bytes, from, to)
+                .orElseGet(() -> new String(bytes, from, to - from, WESTERN));
+    }
+
+    private static String refuseControls(ForeignFile file, String text) throws ForeignInputException {
+        int line = 1;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\n') {
+                line++;
+            } else if (c < 0x20 && c != '\t' && c != '\r' && c != '\f' && c != 0x1a) {
+                throw new ForeignInputException(
+                        file.name(), line, "not a text file: it holds the control character " + (int) c);
+            }
+        }
+        return text;
+    }
+
+    private static Optional<String> strict(Charset charset, byte[] bytes, int from, int to) {
+        try {
+            return Optional.of(charset.newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes, from, to - from))
+                    .toString());
+        } catch (CharacterCodingException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static boolean startsWith(byte[] bytes, int... mark) {
+        boolean same = bytes.length >= mark.length;
+        for (int i = 0; i < mark.length && same; i++) {
+            same = bytes[i] == (byte) mark[i];
+        }
+        return same;
+    }
+
+    private static int firstNul(byte[] bytes) {
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] == 0) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static int lineOf(byte[] bytes, int position) {
+        int line = 1;
+        for (int i = 0; i < position; i++) {
+            line += bytes[i] == '\n' ? 1 : 0;
+        }
+        return line;
+    }
+}

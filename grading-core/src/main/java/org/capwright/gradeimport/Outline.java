@@ -1,0 +1,23 @@
+package org.capwright.gradeimport;
+
+import java.util.List;
+import org.capwright.geometry.Point;
+
+/** A closed line of a drawing that may be a piece. */
+record Outline(String layer, LineRole role, Instance instance, int line, List<Point> points, Box box, double area) {
+
+    static Outline of(String layer, Instance instance, int line, List<Point> points) {
+        return new Outline(
+                layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
+    }
+
+    /** The same line with another role. */
+    Outline as(LineRole other) {
+        return new Outline(layer, other, instance, line, points, box, area);
+    }
+
+    /** The same line as that of another insertion. */
+    Outline in(Instance other) {
+        return new Outline(layer, role, other, line, points, box, area);
+    }
+}

@@ -1,0 +1,213 @@
+package org.capwright.gradeimport;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.CheckedMeasure;
+import org.capwright.check.CheckedSize;
+import org.capwright.check.NestLine;
+
+/**
+ * Reads sleeves drawn elsewhere as ASCII DXF of release 12 or later: polylines with bulges, lines, arcs, circles, ellipses and splines, in blocks or not, flattened to 0.01 mm. The
+ * sizes may be blocks, layers, places on a sheet, or files. The sew line is measured where there is one; a cut line alone is measured as it is, with the allowance, and that is told.
+ *
+ * <p>The apex is the highest point. The underarm points are the first corners of the outline to its left and right; a straight edge down from the apex is a fold, and the piece is
+ * unfolded about it. The hem is the lowest stretch between corners that runs across.
+ */
+public final class OutlineReader {
+
+    /** The most bytes of a file that is read. */
+    public static final int MOST_BYTES = 24_000_000;
+
+    /** The most files that are read together. */
+    public static final int MOST_FILES = 60;
+
+    private static final int MOST_SIZES = 200;
+
+    private final ForeignOptions options;
+    private final ImportNotes traces;
+    private final List<SizedPiece> pieces = new ArrayList<>();
+    private Optional<String> statedBase = Optional.empty();
+
+    private OutlineReader(ForeignOptions options, ImportNotes traces) {
+        this.options = options;
+        this.traces = traces;
+    }
+
+    /**
+     * Reads one drawing, or one per size.
+     *
+     * @param files one or more, all of one style, together no more than {@link #MOST_BYTES}
+     * @param options unit, before what the drawings state; base size
+     * @return the sizes with figures and lines, smallest first where their labels are numbers or S, M, L, else in the order of the drawings; and how they were found
+     * @throws ForeignInputException if a file is no DXF or broken, too large, states no unit, or holds no sleeve
+     */
+    public static ForeignGrade read(List<ForeignFile> files, ForeignOptions options) throws ForeignInputException {
+        if (files.isEmpty() || files.size() > MOST_FILES) {
+            throw new ForeignInputException(
+                    "", 0, "between 1 and " + MOST_FILES + " drawings are read together, not " + files.size());
+        }
+        long bytes = 0;
+        for (ForeignFile file : files) {
+            file.atMost(MOST_BYTES);
+            bytes += file.bytes().length;
+            if (bytes > MOST_BYTES) {
+                throw new ForeignInputException(
+                        file.name(),
+                        0,
+                        "the files together have more than " + MOST_BYTES / 1_000_000 + " million bytes");
+            }
+        }
+        OutlineReader reader =
+                new OutlineReader(options, new ImportNotes(files.get(0).name()));
+        for (ForeignFile file : files) {
+            reader.read(file);
+        }
+        return reader.grade(files.get(0).name());
+    }
+
+    private void read(ForeignFile file) throws ForeignInputException {
+        ImportNotes own = traces.of(file.name());
+        DxfDrawing drawing = DxfDrawing.of(DxfTags.of(file));
+        DxfExpansion expansion = DxfExpansion.of(drawing, DrawingUnit.of(drawing, options, own));
+        for (String type : expansion.leftOut()) {
+            own.leftOut(0, ImportNote.FILE, "entities " + type);
+        }
+        if (statedBase.isEmpty()) {
+            statedBase = expansion.words().stream()
+                    .flatMap(word -> SizeScale.namedBase(word.text()).stream())
+                    .findFirst();
+        }
+        List<SizedPiece> found = Pieces.of(file.name(), expansion, own);
+        if (found.isEmpty()) {
+            throw new ForeignInputException(
+                    file.name(), 0, "the drawing holds no closed outline of the size of a piece");
+        }
+        pieces.addAll(found);
+    }
+
+    private ForeignGrade grade(String file) throws ForeignInputException {
+        Map<String, List<SizedPiece>> bySize = new LinkedHashMap<>();
+        for (SizedPiece piece : pieces) {
+            if (piece.label().isPresent()) {
+                String label = piece.label().get();
+                if (label.length() > 40) {
+                    throw new ForeignInputException(
+                            piece.file(), piece.outline().line(), "a size whose name has more than 40 characters");
+                }
+                bySize.computeIfAbsent(label, l -> new ArrayList<>()).add(piece);
+            } else {
+                traces.of(piece.file())
+                        .leftOut(piece.outline().line(), ImportNote.FILE, "an outline that no size can be found for");
+            }
+        }
+        boolean named = pieces.stream().anyMatch(piece -> piece.name() == PieceName.SLEEVE);
+        PieceName wanted = named ? PieceName.SLEEVE : PieceName.UNKNOWN;
+        bySize.values()
+                .removeIf(ofSize -> ofSize.stream()
+                        .noneMatch(piece -> piece.name() == wanted || piece.name() == PieceName.OVERLAY));
+        if (bySize.isEmpty() || bySize.size() > MOST_SIZES) {
+            throw new ForeignInputException(
+                    file,
+                    0,
+                    "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not "
+                            + bySize.size());
+        }
+        List<CheckedSize> sizes = new ArrayList<>();
+        List<String> labels = List.copyOf(bySize.keySet());
+        List<String> reasons = new ArrayList<>();
+        int line = 0;
+        for (int at : SizeScale.order(labels)) {
+            String label = labels.get(at);
+            List<SizedPiece> ofSize = bySize.getOrDefault(label, List.of());
+            sizes.add(size(label, ofSize, wanted, reasons));
+            line = line == 0 ? ofSize.get(0).outline().line() : line;
+        }
+        if (sizes.stream().allMatch(size -> size.values().isEmpty())) {
+            throw new ForeignInputException(
+                    file,
+                    line,
+                    "no outline of any size is a sleeve" + (reasons.isEmpty() ? "" : ": " + reasons.get(0)));
+        }
+        int base = BaseSize.of(file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
+        return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());
+    }
+
+    private record Found(SizedPiece piece, SleeveShape shape) {}
+
+    private CheckedSize size(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
+        Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
+        List<NestLine> lines = new ArrayList<>();
+        Optional<Found> sleeve = longest(label, candidates, wanted, reasons);
+        Optional<Found> overlay = longest(label, candidates, PieceName.OVERLAY, reasons);
+        sleeve.ifPresent(found -> {
+            List<String> how = new ArrayList<>(found.piece.how());
+            values.putAll(SleeveFigures.sleeve(found.shape, found.piece.marks(), how));
+            lines.add(new NestLine(NestLine.Kind.CAP_LINE, found.shape.cap()));
+            tell(label, found.piece, how);
+        });
+        overlay.ifPresent(found -> {
+            List<String> how = new ArrayList<>(found.piece.how());
+            values.putAll(SleeveFigures.overlay(found.shape, how));
+            lines.addAll(SleeveFigures.overlayLines(found.shape));
+            sleeve.flatMap(s -> SleeveFigures.rise(found.shape, s.shape))
+                    .ifPresent(rise -> values.put(CheckedMeasure.RISE, rise));
+            tell(label, found.piece, how);
+        });
+        if (sleeve.isEmpty() && overlay.isEmpty()) {
+            traces.of(candidates.get(0).file())
+                    .leftOut(candidates.get(0).outline().line(), label, "no sleeve is found in this size");
+        }
+        return new CheckedSize(label, values, lines);
+    }
+
+    private void tell(String label, SizedPiece piece, List<String> how) {
+        boolean assumed = piece.outline().role() != LineRole.SEW || piece.name() == PieceName.UNKNOWN;
+        ImportNotes own = traces.of(piece.file());
+        String words = String.join("; ", how);
+        if (assumed) {
+            own.assumed(piece.outline().line(), label, words);
+        } else {
+            own.found(piece.outline().line(), label, words);
+        }
+    }
+
+    /** The longest of the pieces of a name that have the shape of a sleeve. */
+    private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
+        List<Found> found = new ArrayList<>();
+        for (SizedPiece piece : candidates) {
+            if (piece.name() != wanted) {
+                continue;
+            }
+            try {
+                found.add(new Found(
+                        piece, wanted == PieceName.OVERLAY ? SleeveFinder.overlay(piece) : SleeveFinder.sleeve(piece)));
+            } catch (SleeveShape.NoSleeve e) {
+                reasons.add(e.reason());
+                traces.of(piece.file())
+                        .leftOut(piece.outline().line(), label, "an outline that is no sleeve: " + e.reason());
+            }
+        }
+        found.sort(java.util.Comparator.comparingDouble((Found f) -> -depth(f.shape)));
+        for (int i = 1; i < found.size(); i++) {
+            traces.of(found.get(i).piece.file())
+                    .leftOut(
+                            found.get(i).piece.outline().line(),
+                            label,
+                            "another sleeve of this size; the longest is taken");
+        }
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
+    }
+
+    private static double depth(SleeveShape shape) {
+        double lowest = 0;
+        for (var point : shape.lower()) {
+            lowest = Math.min(lowest, point.y());
+        }
+        return shape.capHeight() - lowest;
+    }
+}

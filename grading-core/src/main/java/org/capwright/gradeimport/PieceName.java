@@ -1,0 +1,32 @@
+package org.capwright.gradeimport;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** What piece a name speaks of. */
+enum PieceName {
+    /** A sleeve that is set into the armhole. */
+    SLEEVE,
+    /** The overlay over it, in main cloth. */
+    OVERLAY,
+    /** A piece that is neither. */
+    OTHER,
+    /** Not told. */
+    UNKNOWN;
+
+    private static final Pattern NOT_MAIN = Pattern.compile(
+            "lining|interfacing|interlining|fusing|facing|cuff|placket|pocket|collar|bodice|yoke|hood|trouser|skirt|binding");
+    private static final Pattern SLEEVE_WORDS =
+            Pattern.compile("sleeve|\u00e4rmel|aermel|armel|manche(?!tte)|manica|manga|mouw|\u00e6rme|rukav");
+
+    static PieceName of(String text) {
+        String name = text.toLowerCase(Locale.ROOT);
+        if (name.contains("overlay")) {
+            return NOT_MAIN.matcher(name).find() ? OTHER : OVERLAY;
+        }
+        if (NOT_MAIN.matcher(name).find()) {
+            return OTHER;
+        }
+        return SLEEVE_WORDS.matcher(name).find() ? SLEEVE : UNKNOWN;
+    }
+}

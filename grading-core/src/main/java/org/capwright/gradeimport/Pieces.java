@@ -1,0 +1,397 @@
+package org.capwright.gradeimport;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Sorts the outlines of one drawing by piece and size: by blocks, by layers, by the texts in and beside them. */
+final class Pieces {
+
+    private static final Pattern KEYED = Pattern.compile("[\\p{Lu} ]{3,30}:.*");
+    private static final Pattern NAMING = Pattern.compile("(?i)(?:piece name|piece|category)\\s*:\\s*(.+)");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
+
+    private final String file;
+    private final DxfExpansion drawing;
+    private final Map<Integer, List<Words>> wordsOf = new HashMap<>();
+    private final List<SizedPiece> pieces = new ArrayList<>();
+
+    private Pieces(String file, DxfExpansion drawing) {
+        this.file = file;
+        this.drawing = drawing;
+    }
+
+    static List<SizedPiece> of(String file, DxfExpansion drawing, ImportNotes traces) throws ForeignInputException {
+        Pieces pieces = new Pieces(file, drawing);
+        pieces.gatherWords();
+        Map<Instance, List<Outline>> byInstance = new LinkedHashMap<>();
+        for (Outline outline : pieces.lifted(meant(Outlines.of(drawing.lines(), traces)))) {
+            byInstance
+                    .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
+                    .add(outline);
+        }
+        byInstance.forEach(pieces::instance);
+        pieces.byBlockNames();
+        pieces.byFile();
+        return pieces.pieces;
+    }
+
+    /** Without closed marks. Numbers of layers are those of ASTM D6673 where layer 1 has an outline, else they may be sizes. */
+    private static List<Outline> meant(List<Outline> outlines) {
+        boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
+        List<Outline> kept = new ArrayList<>();
+        for (Outline outline : outlines) {
+            boolean size = !numbered && NUMBER.matcher(outline.layer()).matches();
+            LineRole role = size ? LineRole.UNKNOWN : outline.role();
+            if (role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN) {
+                kept.add(outline.as(role));
+            }
+        }
+        return kept;
+    }
+
+    /** Texts of each insertion, those of insertions within it among them. */
+    private void gatherWords() {
+        for (Words word : drawing.words()) {
+            boolean useful = SizeScale.named(word.text()).isPresent()
+                    || SizeScale.isLabel(word.text())
+                    || PieceName.of(word.text()) != PieceName.UNKNOWN;
+            Instance instance = word.instance();
+            while (useful) {
+                wordsOf.computeIfAbsent(instance.number(), n -> new ArrayList<>())
+                        .add(word);
+                useful = instance.parent() != 0;
+                instance = drawing.instances().get(instance.parent());
+            }
+        }
+    }
+
+    /** An insertion that holds no other piece stands for the one piece in it, with its name and its texts. */
+    private List<Outline> lifted(List<Outline> outlines) {
+        Map<Integer, Set<Integer>> below = new HashMap<>();
+        for (Outline outline : outlines) {
+            Instance at = outline.instance();
+            while (at.parent() != 0) {
+                at = drawing.instances().get(at.parent());
+                below.computeIfAbsent(at.number(), n -> new HashSet<>())
+                        .add(outline.instance().number());
+            }
+        }
+        List<Outline> lifted = new ArrayList<>(outlines.size());
+        for (Outline outline : outlines) {
+            Instance at = outline.instance();
+            while (at.parent() != 0 && below.getOrDefault(at.parent(), Set.of()).size() == 1) {
+                at = drawing.instances().get(at.parent());
+            }
+            lifted.add(outline.in(at));
+        }
+        return lifted;
+    }
+
+    private void instance(Instance instance, List<Outline> outlines) {
+        List<Words> words = wordsOf.getOrDefault(instance.number(), List.of());
+        List<List<Outline>> clusters = clusters(outlines);
+        List<Box> boxes = clusters.stream()
+                .map(cluster ->
+                        cluster.stream().map(Outline::box).reduce(Box::with).orElseThrow())
+                .toList();
+        List<List<Words>> near = new ArrayList<>();
+        clusters.forEach(cluster -> near.add(new ArrayList<>()));
+        for (Words word : words) {
+            near.get(nearest(boxes, word)).add(word);
+        }
+        Optional<String> one = only(words, true);
+        for (int i = 0; i < clusters.size(); i++) {
+            Box box = boxes.get(i);
+            List<String> how = new ArrayList<>();
+            PieceName name = name(instance, clusters.get(i), near.get(i), box, how);
+            Map<Optional<String>, List<Outline>> bySize = new LinkedHashMap<>();
+            Map<String, String> keys = layerSizes(outlines, words);
+            for (Outline outline : clusters.get(i)) {
+                Optional<String> size = instance.number() != 0 && one.isPresent()
+                        ? one
+                        : Optional.ofNullable(keys.get(outline.layer()))
+                                .or(() -> one)
+                                .or(() -> only(inside(words, box), false));
+                bySize.computeIfAbsent(size, s -> new ArrayList<>()).add(outline);
+            }
+            bySize.forEach((size, group) -> add(instance, size, name, group, how));
+        }
+    }
+
+    private static List<Words> inside(List<Words> words, Box box) {
+        return words.stream().filter(word -> box.distance(word.at()) == 0).toList();
+    }
+
+    /** The one size that texts name, if they name one alone. */
+    private static Optional<String> only(List<Words> words, boolean named) {
+        Set<String> sizes = new HashSet<>();
+        for (Words word : words) {
+            SizeScale.named(word.text())
+                    .or(() -> !named && SizeScale.isLabel(word.text())
+                            ? Optional.of(word.text().strip())
+                            : Optional.empty())
+                    .ifPresent(sizes::add);
+        }
+        return sizes.size() == 1 ? sizes.stream().findFirst() : Optional.empty();
+    }
+
+    /** Sizes that layers are named by: with the words of a text on the layer where there is one. */
+    private static Map<String, String> layerSizes(List<Outline> outlines, List<Words> words) {
+        Map<String, Set<String>> texts = new HashMap<>();
+        for (Words word : words) {
+            SizeScale.named(word.text())
+                    .ifPresent(size -> texts.computeIfAbsent(LineRole.rest(word.layer()), k -> new HashSet<>())
+                            .add(size));
+        }
+        Set<String> rests = new HashSet<>();
+        boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
+        outlines.forEach(outline -> rests.add(LineRole.rest(outline.layer())));
+        Map<String, String> sizes = new HashMap<>();
+        for (Outline outline : outlines) {
+            String rest = LineRole.rest(outline.layer());
+            Set<String> named = texts.getOrDefault(rest, Set.of());
+            if (numbered && NUMBER.matcher(outline.layer()).matches()) {
+                continue;
+            }
+            // Layer 0 is there in every drawing; a size only where others are sizes too.
+            boolean plain = outline.layer().equals("0");
+            if (named.size() == 1) {
+                sizes.put(outline.layer(), named.iterator().next());
+            } else if (!rest.isEmpty() && (rests.size() > 1 || SizeScale.isLabel(rest) && !plain)) {
+                sizes.put(outline.layer(), rest);
+            }
+        }
+        return sizes;
+    }
+
+    private static int nearest(List<Box> boxes, Words word) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < boxes.size(); i++) {
+            double distance = boxes.get(i).distance(word.at());
+            if (distance < least) {
+                least = distance;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private static List<List<Outline>> clusters(List<Outline> outlines) {
+        List<List<Outline>> clusters = new ArrayList<>();
+        List<Box> boxes = new ArrayList<>();
+        List<Outline> largest = new ArrayList<>(outlines);
+        largest.sort(Comparator.comparingDouble((Outline outline) -> -outline.area()));
+        for (Outline outline : largest) {
+            int at = -1;
+            for (int i = 0; i < clusters.size() && at < 0; i++) {
+                at = boxes.get(i).overlaps(outline.box()) ? i : -1;
+            }
+            if (at < 0) {
+                clusters.add(new ArrayList<>(List.of(outline)));
+                boxes.add(outline.box());
+            } else {
+                clusters.get(at).add(outline);
+            }
+        }
+        return clusters;
+    }
+
+    private PieceName name(Instance instance, List<Outline> cluster, List<Words> near, Box box, List<String> how) {
+        for (Words word : near) {
+            var naming = NAMING.matcher(word.text());
+            if (naming.matches() && PieceName.of(naming.group(1)) != PieceName.UNKNOWN) {
+                how.add("piece by the text \u201c" + ForeignInputException.shown(word.text()) + "\u201d");
+                return PieceName.of(naming.group(1));
+            }
+        }
+        if (PieceName.of(instance.block()) != PieceName.UNKNOWN) {
+            how.add("piece by the name of its block, " + ForeignInputException.shown(instance.block()));
+            return PieceName.of(instance.block());
+        }
+        Optional<Words> closest = near.stream()
+                .filter(word -> !KEYED.matcher(word.text()).matches() && PieceName.of(word.text()) != PieceName.UNKNOWN)
+                .min(Comparator.comparingDouble(word -> box.distance(word.at())));
+        if (closest.isPresent()) {
+            how.add("piece by the text \u201c"
+                    + ForeignInputException.shown(closest.get().text()) + "\u201d near it");
+            return PieceName.of(closest.get().text());
+        }
+        for (Outline outline : cluster) {
+            if (PieceName.of(outline.layer()) != PieceName.UNKNOWN) {
+                how.add("piece by the name of its layer, " + ForeignInputException.shown(outline.layer()));
+                return PieceName.of(outline.layer());
+            }
+        }
+        return PieceName.UNKNOWN;
+    }
+
+    private void add(Instance instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
+        LineRole best =
+                group.stream().map(Outline::role).min(Comparator.naturalOrder()).orElseThrow();
+        List<Outline> lines = group.stream()
+                .filter(outline -> outline.role() == best)
+                .sorted(Comparator.comparingDouble((Outline outline) -> -outline.area()))
+                .toList();
+        Outline largest = lines.get(0);
+        List<Outline> alike = lines.stream()
+                .filter(outline -> outline.area() > 0.4 * largest.area())
+                .toList();
+        boolean nest = size.isEmpty() && alike.size() > 2;
+        for (Outline outline : nest ? alike : List.of(largest)) {
+            List<String> told = new ArrayList<>(how);
+            told.add(
+                    switch (best) {
+                        case SEW -> "sew line on layer " + ForeignInputException.shown(outline.layer());
+                        case CUT ->
+                            "cut line on layer " + ForeignInputException.shown(outline.layer())
+                                    + "; there is no sew line, so all figures include the seam allowance";
+                        default ->
+                            "closed line on layer " + ForeignInputException.shown(outline.layer())
+                                    + ", taken for the sew line";
+                    });
+            size.ifPresent(s -> told.add("size by the text or the name of the layer"));
+            pieces.add(new SizedPiece(file, size, name, outline, marks(instance, outline), List.copyOf(told)));
+        }
+    }
+
+    private List<Line> marks(Instance instance, Outline outline) {
+        String rest = LineRole.rest(outline.layer());
+        List<Line> marks = new ArrayList<>();
+        for (Line line : drawing.lines()) {
+            if (isIn(line.instance(), instance)
+                    && !line.closed()
+                    && line.points().size() == 2
+                    && marks.size() < 500
+                    && (instance.number() != 0
+                            || LineRole.rest(line.layer()).equals(rest)
+                            || LineRole.of(line.layer()) == LineRole.GRAIN)
+                    && outline.box().distance(line.start()) < 1
+                    && outline.box().distance(line.end()) < 1) {
+                marks.add(line);
+            }
+        }
+        return marks;
+    }
+
+    private boolean isIn(Instance inner, Instance outer) {
+        Instance at = inner;
+        while (at.number() != outer.number() && at.parent() != 0) {
+            at = drawing.instances().get(at.parent());
+        }
+        return at.number() == outer.number();
+    }
+
+    /** Pieces in blocks without a size: the end of the block's name, beyond what all names have in common. */
+    private void byBlockNames() {
+        Map<PieceName, List<Integer>> open = new HashMap<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            SizedPiece piece = pieces.get(i);
+            if (piece.label().isEmpty() && !piece.outline().instance().block().isEmpty()) {
+                open.computeIfAbsent(piece.name(), n -> new ArrayList<>()).add(i);
+            }
+        }
+        for (List<Integer> group : open.values()) {
+            List<String> names = group.stream()
+                    .map(i -> pieces.get(i).outline().instance().block())
+                    .toList();
+            int common = common(names);
+            for (int i : group) {
+                String name = pieces.get(i).outline().instance().block();
+                String label = name.substring(common).replaceAll("^[\\s_-]+|[\\s_-]+$", "");
+                if (!label.isEmpty()) {
+                    pieces.set(
+                            i,
+                            pieces.get(i)
+                                    .labelled(
+                                            label,
+                                            "size by the name of its block, " + ForeignInputException.shown(name)));
+                }
+            }
+        }
+    }
+
+    /** How many letters all names begin with, up to the last break; of one name, up to its last break. */
+    private static int common(List<String> names) {
+        String first = names.get(0);
+        int common = first.length();
+        for (String name : names) {
+            int same = 0;
+            while (same < Math.min(common, name.length())
+                    && Character.toUpperCase(name.charAt(same)) == Character.toUpperCase(first.charAt(same))) {
+                same++;
+            }
+            common = same;
+        }
+        int end = common;
+        while (end > 0
+                && Character.isLetterOrDigit(first.charAt(end - 1)) == isInside(first, end)
+                && Character.isLetterOrDigit(first.charAt(end - 1))) {
+            end--;
+        }
+        return end;
+    }
+
+    private static boolean isInside(String name, int at) {
+        return at >= name.length() || Character.isLetterOrDigit(name.charAt(at));
+    }
+
+    /** A drawing of one size: by a text anywhere in it, else by the name of the file. Several outlines without any name: by their area. */
+    private void byFile() {
+        List<Integer> open = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            if (pieces.get(i).label().isEmpty()) {
+                open.add(i);
+            }
+        }
+        Set<String> stated = new HashSet<>();
+        drawing.words().forEach(word -> SizeScale.named(word.text()).ifPresent(stated::add));
+        boolean alone = open.size() == pieces.size();
+        Map<PieceName, List<Integer>> byName = new HashMap<>();
+        open.forEach(i -> byName.computeIfAbsent(pieces.get(i).name(), n -> new ArrayList<>())
+                .add(i));
+        for (List<Integer> group : byName.values()) {
+            if (group.size() == 1 && alone) {
+                int i = group.get(0);
+                String label = stated.size() == 1 ? stated.iterator().next() : ofFileName(file);
+                pieces.set(
+                        i,
+                        pieces.get(i)
+                                .labelled(
+                                        label,
+                                        stated.size() == 1
+                                                ? "size by the only text that names one"
+                                                : "size by the name of the file"));
+            } else if (alone) {
+                List<Integer> byArea = new ArrayList<>(group);
+                byArea.sort(
+                        Comparator.comparingDouble(i -> pieces.get(i).outline().area()));
+                for (int k = 0; k < byArea.size(); k++) {
+                    pieces.set(
+                            byArea.get(k),
+                            pieces.get(byArea.get(k))
+                                    .labelled(
+                                            Integer.toString(k + 1),
+                                            "sizes numbered by area, as nothing in the drawing names them"));
+                }
+            }
+        }
+    }
+
+    static String ofFileName(String file) {
+        String name = file.replaceAll("^.*[/\\\\]", "").replaceAll("(?i)\\.dxf$", "");
+        String[] parts = name.split("[\\s_-]+");
+        String last = parts[parts.length - 1];
+        String label = SizeScale.isLabel(last) ? last : name;
+        String shown = label.isBlank() ? "1" : label.strip();
+        return shown.length() > 40 ? shown.substring(0, 40) : shown;
+    }
+}

@@ -1,0 +1,317 @@
+package org.capwright.gradeimport;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.capwright.check.CheckedMeasure;
+import org.capwright.measure.Unit;
+
+/** A table whose points of measure stand under one another: with a column per size, or with one value to a line and the size beside it. */
+final class PointsDown {
+
+    private record Point(CsvGrid.Row row, PointNames.Match match, Optional<Unit> unit) {}
+
+    private record Column(int at, String size, Optional<Unit> unit) {}
+
+    private final TableContext context;
+    private final int column;
+    private final int header;
+    private final List<Point> points = new ArrayList<>();
+    private final int unitColumn;
+
+    PointsDown(TableContext context, int column) {
+        this.context = context;
+        this.column = column;
+        List<CsvGrid.Row> rows = context.grid().rows();
+        int first = 0;
+        while (PointNames.match(rows.get(first).cell(column)).isEmpty()) {
+            first++;
+        }
+        // A heading over the column may be a name of a point by itself; then the sizes stand beside it.
+        this.header = header(rows, first);
+        this.unitColumn = unitColumn(rows, first);
+        for (CsvGrid.Row row : rows.subList(first, rows.size())) {
+            Optional<Unit> unit = unitColumn < 0 ? Optional.empty() : UnitWords.alone(row.cell(unitColumn));
+            PointNames.match(row.cell(column))
+                    .ifPresent(match ->
+                            points.add(new Point(row, match, unit.or(() -> UnitWords.within(row.cell(column))))));
+        }
+    }
+
+    private int header(List<CsvGrid.Row> rows, int first) {
+        for (int r = first - 1; r >= 0; r--) {
+            CsvGrid.Row row = rows.get(r);
+            for (int c = 0; c < row.cells().size(); c++) {
+                String cell = row.cell(c);
+                if (c != column && !cell.isEmpty() && UnitWords.alone(cell).isEmpty()) {
+                    return r;
+                }
+            }
+        }
+        return -1;
+    }
+
+    private int unitColumn(List<CsvGrid.Row> rows, int first) {
+        for (int c = 0; c < context.grid().columns(); c++) {
+            boolean all = true;
+            boolean any = false;
+            for (CsvGrid.Row row : rows.subList(first, rows.size())) {
+                if (c != column && PointNames.match(row.cell(column)).isPresent()) {
+                    boolean unit = UnitWords.alone(row.cell(c)).isPresent();
+                    any |= unit;
+                    all &= unit || row.cell(c).isEmpty();
+                }
+            }
+            if (any && all) {
+                return c;
+            }
+        }
+        return -1;
+    }
+
+    /** Position of the row with the headings, or -1. */
+    int header() {
+        return header;
+    }
+
+    private CsvGrid.Row headings() {
+        return context.grid().rows().get(header);
+    }
+
+    /** Whether a point stands in several lines, each with a size beside it. */
+    boolean isLong() {
+        Set<CheckedMeasure> seen = new HashSet<>();
+        boolean repeated = points.stream().anyMatch(point -> !seen.add(point.match.measure()));
+        return (repeated || figureColumns().size() == 1) && sizeColumn() >= 0 && valueColumn() >= 0;
+    }
+
+    private int sizeColumn() {
+        for (int c = 0; c < headings().cells().size(); c++) {
+            if (c != column && TableContext.isSizeHeading(headings().cell(c))) {
+                return c;
+            }
+        }
+        return -1;
+    }
+
+    private List<Integer> figureColumns() {
+        List<Integer> found = new ArrayList<>();
+        int size = sizeColumn();
+        for (int c = 0; c < context.grid().columns(); c++) {
+            int figures = 0;
+            int others = 0;
+            for (Point point : points) {
+                String cell = point.row.cell(c);
+                figures += context.isFigure(cell) ? 1 : 0;
+                others += context.isFigure(cell) || TableContext.isBlank(cell) ? 0 : 1;
+            }
+            // Under the name of a size what is no figure is an error, not another kind of column.
+            boolean named = SizeScale.isLabel(TableContext.label(headings().cell(c)));
+            if (c != column && c != size && c != unitColumn && (named || figures > others)) {
+                found.add(c);
+            }
+        }
+        return found;
+    }
+
+    private int valueColumn() {
+        int only = -1;
+        int several = 0;
+        for (int c : figureColumns()) {
+            String name = PointNames.normal(UnitWords.without(headings().cell(c)));
+            if (Set.of(
+                            "value",
+                            "values",
+                            "measurement",
+                            "measure",
+                            "finished",
+                            "spec",
+                            "wert",
+                            "length",
+                            "mass",
+                            "valeur")
+                    .contains(name)) {
+                return c;
+            }
+            if (!TableContext.isNoSize(headings().cell(c))) {
+                only = c;
+                several++;
+            }
+        }
+        return several == 1 ? only : -1;
+    }
+
+    TableContent wide() throws ForeignInputException {
+        List<Column> columns = columns();
+        Optional<Column> marked = columns.stream()
+                .filter(c -> TableContext.isBaseMarked(headings().cell(c.at)))
+                .findFirst();
+        TableContent content = TableContent.of(
+                columns.stream().map(Column::size).toList(),
+                marked.map(Column::size).or(this::statedBase));
+        Map<CheckedMeasure, Integer> lines = new EnumMap<>(CheckedMeasure.class);
+        for (Point point : points) {
+            CheckedMeasure measure = point.match.measure();
+            Integer earlier = lines.putIfAbsent(measure, point.row.line());
+            if (earlier != null) {
+                context.traces().leftOut(point.row.line(), measure.code(), "read in line " + earlier + " already");
+                continue;
+            }
+            tell(point);
+            for (Column c : columns) {
+                context.value(point.row, c.at, c.size, point.match, List.of(point.unit, c.unit, ofHeading()))
+                        .ifPresent(value -> content.of(c.size).put(measure, value));
+            }
+        }
+        tellUnknown();
+        return content;
+    }
+
+    private List<Column> columns() throws ForeignInputException {
+        List<Column> columns = new ArrayList<>();
+        List<String> taken = new ArrayList<>();
+        for (int c : figureColumns()) {
+            String heading = headings().cell(c);
+            if (TableContext.isNoSize(heading)) {
+                if (!heading.isEmpty()) {
+                    context.traces()
+                            .leftOut(
+                                    headings().line(),
+                                    ImportNote.FILE,
+                                    "column \u201c" + ForeignInputException.shown(heading) + "\u201d is no size");
+                }
+                continue;
+            }
+            String label =
+                    context.fresh(TableContext.label(heading), taken, headings().line());
+            taken.add(label);
+            columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
+        }
+        tellUnused();
+        if (columns.isEmpty()) {
+            throw new ForeignInputException(
+                    context.file(), headings().line(), "no column of this heading is a size with figures under it");
+        }
+        return columns;
+    }
+
+    private void tellUnused() {
+        List<Integer> figures = figureColumns();
+        for (int c = 0; c < headings().cells().size(); c++) {
+            String heading = headings().cell(c);
+            if (c != column && c != unitColumn && !figures.contains(c) && !TableContext.isNoSize(heading)) {
+                context.traces()
+                        .leftOut(
+                                headings().line(),
+                                ImportNote.FILE,
+                                "column \u201c" + ForeignInputException.shown(heading)
+                                        + "\u201d holds too few figures to be a size");
+            }
+        }
+    }
+
+    /** A unit beside the words over the points of measure. */
+    private Optional<Unit> ofHeading() {
+        return UnitWords.within(headings().cell(column));
+    }
+
+    /** A row of units between the headings and the first point. */
+    private Optional<Unit> unitUnder(int c) {
+        List<CsvGrid.Row> rows = context.grid().rows();
+        for (int r = header + 1;
+                r < rows.size() && PointNames.match(rows.get(r).cell(column)).isEmpty();
+                r++) {
+            Optional<Unit> unit = UnitWords.alone(rows.get(r).cell(c));
+            if (unit.isPresent()) {
+                return unit;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> statedBase() {
+        for (int c = 0; c < headings().cells().size(); c++) {
+            String name = PointNames.normal(headings().cell(c));
+            if (name.equals("base size") || name.equals("sample size") || name.equals("base")) {
+                int at = c;
+                return points.stream()
+                        .map(point -> point.row.cell(at))
+                        .filter(cell -> !cell.isEmpty())
+                        .findFirst();
+            }
+        }
+        return context.grid().rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .flatMap(cell -> SizeScale.namedBase(cell).stream())
+                .findFirst();
+    }
+
+    TableContent oneToALine() throws ForeignInputException {
+        int sizes = sizeColumn();
+        int values = valueColumn();
+        Set<String> labels = new LinkedHashSet<>();
+        for (Point point : points) {
+            labels.add(TableContext.label(point.row.cell(sizes)));
+        }
+        Optional<Unit> unit = UnitWords.within(headings().cell(values)).or(() -> unitUnder(values));
+        TableContent content = TableContent.of(List.copyOf(labels), statedBase());
+        Set<CheckedMeasure> told = new HashSet<>();
+        for (Point point : points) {
+            String size = TableContext.label(point.row.cell(sizes));
+            if (size.isEmpty() || size.length() > 40) {
+                throw new ForeignInputException(
+                        context.file(),
+                        point.row.line(),
+                        "a value without a size, or with a name of more than 40 characters");
+            }
+            if (told.add(point.match.measure())) {
+                tell(point);
+            }
+            Optional<Double> value =
+                    context.value(point.row, values, size, point.match, List.of(point.unit, unit, ofHeading()));
+            Map<CheckedMeasure, Double> of = content.of(size);
+            if (value.isPresent() && of.putIfAbsent(point.match.measure(), value.get()) != null) {
+                throw new ForeignInputException(
+                        context.file(),
+                        point.row.line(),
+                        point.match.measure().code() + " of size " + ForeignInputException.shown(size)
+                                + " is there twice");
+            }
+        }
+        tellUnknown();
+        return content;
+    }
+
+    private void tell(Point point) {
+        context.traces()
+                .found(
+                        point.row.line(),
+                        point.match.measure().code(),
+                        "\u201c" + ForeignInputException.shown(point.row.cell(column)) + "\u201d, "
+                                + point.match.how());
+    }
+
+    private void tellUnknown() {
+        List<CsvGrid.Row> rows = context.grid().rows();
+        Set<String> told = new HashSet<>();
+        for (CsvGrid.Row row : rows.subList(header + 1, rows.size())) {
+            String name = row.cell(column);
+            if (!name.isEmpty()
+                    && UnitWords.alone(name).isEmpty()
+                    && PointNames.match(name).isEmpty()
+                    && told.add(name)) {
+                context.traces()
+                        .leftOut(
+                                row.line(),
+                                ImportNote.FILE,
+                                "\u201c" + ForeignInputException.shown(name)
+                                        + "\u201d is no point of measure that the checks know");
+            }
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package org.capwright.gradeimport;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An outline that may be the sleeve of a size.
+ *
+ * @param file name of its file
+ * @param label the size, where it is told
+ * @param name what piece it is
+ * @param outline sew line if there is one, else cut line, else the only line
+ * @param marks straight lines of the same piece
+ * @param how where size and name were found, in words
+ */
+record SizedPiece(
+        String file, Optional<String> label, PieceName name, Outline outline, List<Line> marks, List<String> how) {
+
+    SizedPiece labelled(String size, String where) {
+        List<String> more = new java.util.ArrayList<>(how);
+        more.add(where);
+        return new SizedPiece(file, Optional.of(size), name, outline, marks, List.copyOf(more));
+    }
+}

@@ -1,0 +1,410 @@
+package org.capwright.gradeimport;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.geometry.Point;
+
+/**
+ * A sleeve as its outline shows it, whole, in mm, y up, origin where the vertical through the apex meets the bicep line, the front half (the left one, as drawn) at negative x.
+ *
+ * @param cap cap line from the left underarm point over the apex to the right one
+ * @param lower the rest of the outline, from the left underarm point down, along the hem and up to the right one
+ * @param apex position of the apex in {@code cap}
+ * @param half the half that is drawn, where the piece lies on the fold
+ * @param placing from the drawing to here
+ */
+record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Placing placing) {
+
+    /** A turn of the outline by more than this is a corner, degrees. A flattened curve turns by less unless its radius is below half a millimetre. */
+    private static final double CORNER = 30;
+
+    /** A turn by more than this shows which way a line bends, degrees. */
+    private static final double BEND = 3;
+
+    private static final double STRAIGHT = 0.1;
+
+    /** A corner nearer to the apex than this is a snip or a peak, mm. */
+    private static final double AT_APEX = 15;
+
+    /** Vertices as high as the highest but for this are as high, mm. */
+    private static final double LEVEL = 1e-4;
+
+    /** Vertices nearer than this are one, mm. */
+    private static final double SAME = 1e-3;
+
+    /** What is drawn of the piece. */
+    enum Half {
+        NONE,
+        LEFT,
+        RIGHT
+    }
+
+    /** Which place of the outline is taken for the underarm point. */
+    enum Underarm {
+        /** The first one down from the apex: the cap line of a sleeve has no corner. */
+        FIRST_CORNER,
+        /** The place farthest out, corner or not: the top edge of an overlay has corners where it is cut for its pleats. */
+        OUTERMOST
+    }
+
+    /** Why an outline is no sleeve. */
+    static final class NoSleeve extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        NoSleeve(String reason) {
+            super(reason, null, false, false);
+        }
+
+        String reason() {
+            return String.valueOf(getMessage());
+        }
+    }
+
+    /** Finds the parts of a sleeve in a closed outline that stands upright after a placing. */
+    static SleeveShape of(List<Point> outline, Placing upright, Underarm underarm) throws NoSleeve {
+        List<Point> ring = cleaned(outline, upright);
+        Top top = Top.of(ring);
+        if (top.fold == Half.NONE) {
+            return whole(ring, top, upright, underarm);
+        }
+        if (top.fold == Half.LEFT) {
+            // Drawn to the left of its fold: mirror, find, mirror back.
+            List<Point> mirrored = new ArrayList<>(ring.size());
+            for (int i = ring.size() - 1; i >= 0; i--) {
+                mirrored.add(ring.get(i).mirrored());
+            }
+            return half(mirrored, Top.of(mirrored), upright, Half.LEFT, underarm);
+        }
+        return half(ring, top, upright, Half.RIGHT, underarm);
+    }
+
+    /** Counter-clockwise, without vertices that lie on one another. */
+    private static List<Point> cleaned(List<Point> outline, Placing upright) throws NoSleeve {
+        List<Point> ring = new ArrayList<>(outline.size());
+        for (Point point : outline) {
+            Point here = upright.at(point.x(), point.y());
+            if (ring.isEmpty() || ring.get(ring.size() - 1).distanceTo(here) > SAME) {
+                ring.add(here);
+            }
+        }
+        while (ring.size() > 1 && ring.get(0).distanceTo(ring.get(ring.size() - 1)) <= SAME) {
+            ring.remove(ring.size() - 1);
+        }
+        if (ring.size() < 4) {
+            throw new NoSleeve("it has fewer than four points");
+        }
+        double area = area(ring);
+        if (Math.abs(area) < 100) {
+            throw new NoSleeve("it encloses less than a square centimetre");
+        }
+        if (area < 0) {
+            Collections.reverse(ring);
+        }
+        return ring;
+    }
+
+    static double area(List<Point> ring) {
+        double twice = 0;
+        Point origin = ring.get(0);
+        for (int i = 1; i + 1 < ring.size(); i++) {
+            twice += ring.get(i).minus(origin).cross(ring.get(i + 1).minus(origin));
+        }
+        return twice / 2;
+    }
+
+    /**
+     * The highest place of an outline.
+     *
+     * @param first position of its first highest vertex, counter-clockwise
+     * @param count how many vertices are as high
+     * @param fold on which side of a straight edge downward from there the piece lies, if there is one
+     */
+    private record Top(int first, int count, Half fold) {
+
+        static Top of(List<Point> ring) {
+            int n = ring.size();
+            double highest = ring.stream().mapToDouble(Point::y).max().orElseThrow();
+            double lowest = ring.stream().mapToDouble(Point::y).min().orElseThrow();
+            int first = 0;
+            while (ring.get(first).y() < highest) {
+                first++;
+            }
+            while (ring.get((first + n - 1) % n).y() >= highest - LEVEL && first > -n) {
+                first--;
+            }
+            first = Math.floorMod(first, n);
+            int count = 1;
+            while (count < n && ring.get((first + count) % n).y() >= highest - LEVEL) {
+                count++;
+            }
+            double needed = 0.4 * (highest - lowest);
+            int last = (first + count - 1) % n;
+            // Counter-clockwise the outline comes up on the right and goes down on the left.
+            boolean down = straight(ring, last, 1) >= needed;
+            boolean up = straight(ring, first, -1) >= needed;
+            return new Top(first, count, down == up ? Half.NONE : down ? Half.RIGHT : Half.LEFT);
+        }
+
+        /** How far the outline goes straight down from a vertex. */
+        private static double straight(List<Point> ring, int from, int step) {
+            int n = ring.size();
+            Point start = ring.get(from);
+            double reached = 0;
+            for (int k = 1; k < n; k++) {
+                Point next = ring.get(Math.floorMod(from + step * k, n));
+                double down = start.y() - next.y();
+                if (Math.abs(next.x() - start.x()) > STRAIGHT || down < reached) {
+                    break;
+                }
+                reached = down;
+            }
+            return reached;
+        }
+    }
+
+    private static SleeveShape whole(List<Point> ring, Top top, Placing upright, Underarm underarm) throws NoSleeve {
+        int n = ring.size();
+        List<Point> turned = new ArrayList<>(n + 1);
+        int apexAt = (top.first + (top.count - 1) / 2) % n;
+        for (int i = 0; i < n; i++) {
+            turned.add(ring.get((apexAt + i) % n));
+        }
+        Point apexPoint = turned.get(0);
+        if (top.count == 2) {
+            // A level chord at the top: the apex lies in its middle.
+            apexPoint = apexPoint.towards(turned.get(1), 0.5);
+            turned.add(turned.remove(0));
+            turned.add(0, apexPoint);
+        }
+        int left = underarm(turned, 1, underarm);
+        int right = underarm(turned, -1, underarm);
+        if (left >= right) {
+            throw new NoSleeve("no two corners lie below its highest point, one on either side");
+        }
+        Point leftUnderarm = turned.get(left);
+        Point rightUnderarm = turned.get(right);
+        double width = leftUnderarm.distanceTo(rightUnderarm);
+        double level = apexPoint.x() - leftUnderarm.x();
+        double share = level / (rightUnderarm.x() - leftUnderarm.x());
+        if (!(share > 0.05 && share < 0.95)) {
+            throw new NoSleeve("its highest point does not lie between its underarm corners");
+        }
+        // A hem may bulge, more on one side than on the other.
+        if (underarm == Underarm.FIRST_CORNER && Math.abs(leftUnderarm.y() - rightUnderarm.y()) > 0.15 * width) {
+            throw new NoSleeve("its underarm corners do not lie on one level");
+        }
+        Point foot = leftUnderarm.towards(rightUnderarm, share);
+        checkCap(apexPoint.y() - foot.y(), width);
+        Placing toOrigin = Placing.move(-foot.x(), -foot.y());
+        List<Point> cap = new ArrayList<>();
+        for (int i = right; i < turned.size(); i++) {
+            cap.add(turned.get(i).minus(foot));
+        }
+        cap.addAll(moved(turned.subList(0, left + 1), foot));
+        Collections.reverse(cap);
+        List<Point> lower = moved(turned.subList(left, right + 1), foot);
+        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright));
+    }
+
+    /** A half at the right of its fold: unfolded to the left. */
+    private static SleeveShape half(List<Point> ring, Top top, Placing upright, Half drawn, Underarm underarmCorner)
+            throws NoSleeve {
+        int n = ring.size();
+        int apexAt = (top.first + top.count - 1) % n;
+        List<Point> turned = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
+            turned.add(ring.get((apexAt + i) % n));
+        }
+        Point apexPoint = turned.get(0);
+        int right = underarm(turned, -1, underarmCorner);
+        if (right < 2) {
+            throw new NoSleeve("no corner lies between its highest point and its hem");
+        }
+        Point underarm = turned.get(right);
+        Point foot = new Point(apexPoint.x(), underarm.y());
+        double width = underarm.x() - apexPoint.x();
+        if (!(width > 10)) {
+            throw new NoSleeve("its underarm corner lies on the fold");
+        }
+        checkCap(apexPoint.y() - foot.y(), 2 * width);
+        List<Point> rightCap = new ArrayList<>();
+        rightCap.add(new Point(0, apexPoint.y() - foot.y()));
+        for (int i = n - 1; i >= right; i--) {
+            rightCap.add(turned.get(i).minus(foot));
+        }
+        int bottom = 1;
+        while (bottom + 1 < right && Math.abs(turned.get(bottom + 1).x() - apexPoint.x()) <= STRAIGHT) {
+            bottom++;
+        }
+        List<Point> rightLower = moved(turned.subList(bottom, right + 1), foot);
+        rightLower.set(0, new Point(0, rightLower.get(0).y()));
+        Placing side = drawn == Half.LEFT ? Placing.stretch(-1, 1) : Placing.scale(1);
+        return new SleeveShape(
+                unfolded(rightCap),
+                unfolded(rightLower),
+                rightCap.size() - 1,
+                drawn,
+                Placing.move(-foot.x(), -foot.y()).after(side).after(upright));
+    }
+
+    /** A line that starts on x = 0, with its mirror image in front of it. */
+    private static List<Point> unfolded(List<Point> right) {
+        List<Point> all = new ArrayList<>(2 * right.size());
+        for (int i = right.size() - 1; i >= 1; i--) {
+            all.add(right.get(i).mirrored());
+        }
+        all.addAll(right);
+        return List.copyOf(all);
+    }
+
+    private static List<Point> moved(List<Point> points, Point origin) {
+        List<Point> moved = new ArrayList<>(points.size());
+        for (Point point : points) {
+            moved.add(point.minus(origin));
+        }
+        return moved;
+    }
+
+    private static void checkCap(double height, double width) throws NoSleeve {
+        if (!(height > 0.03 * width && height > 5)) {
+            throw new NoSleeve("it has no cap: its corners lie as high as its highest point");
+        }
+        if (height > 2.5 * width) {
+            throw new NoSleeve("it is too narrow for its cap");
+        }
+    }
+
+    private static int underarm(List<Point> ring, int step, Underarm underarm) throws NoSleeve {
+        return switch (underarm) {
+            case FIRST_CORNER -> corner(ring, step);
+            case OUTERMOST -> outermost(ring, step);
+        };
+    }
+
+    /** The vertex farthest out from the top in one direction around the outline; of several above one another the upper one. */
+    private static int outermost(List<Point> ring, int step) throws NoSleeve {
+        int n = ring.size();
+        Point top = ring.get(0);
+        int best = 0;
+        double farthest = 0;
+        for (int k = 1; k < n; k++) {
+            int at = Math.floorMod(step * k, n);
+            double out = -step * (ring.get(at).x() - top.x());
+            if (top.distanceTo(ring.get(at)) > AT_APEX && out > farthest + STRAIGHT) {
+                best = at;
+                farthest = out;
+            }
+        }
+        if (best == 0) {
+            throw new NoSleeve("all of it lies on one side of its highest point");
+        }
+        return best;
+    }
+
+    /**
+     * Whether the cap line is jagged, as the top edge of an overlay is where it is cut for its pleats: it has corners, or bends to and fro more often than a line that is hollow, domed and
+     * hollow again.
+     */
+    boolean jagged() {
+        int changes = 0;
+        double last = 0;
+        for (int i = 1; i + 1 < cap.size(); i++) {
+            double turn = turn(cap.get(i - 1), cap.get(i), cap.get(i + 1));
+            if (i != apex && Math.abs(turn) > CORNER) {
+                return true;
+            }
+            if (Math.abs(turn) > BEND) {
+                changes += last * turn < 0 ? 1 : 0;
+                last = turn;
+            }
+        }
+        return changes > 2;
+    }
+
+    /** The first corner from the top in one direction around the outline; the top itself does not count. */
+    private static int corner(List<Point> ring, int step) throws NoSleeve {
+        int n = ring.size();
+        for (int k = 1; k < n; k++) {
+            int at = Math.floorMod(step * k, n);
+            if (turn(ring, at) > CORNER && ring.get(0).distanceTo(ring.get(at)) > AT_APEX) {
+                if (ring.get(0).y() - ring.get(at).y() <= 2) {
+                    throw new NoSleeve("it has no cap: its top is a level edge");
+                }
+                return at;
+            }
+        }
+        throw new NoSleeve("it has no corners");
+    }
+
+    /** By how much the outline turns to the left at a vertex, degrees. A line that runs straight back turns by 180. */
+    private static double turn(List<Point> ring, int at) {
+        int n = ring.size();
+        return turn(ring.get(Math.floorMod(at - 1, n)), ring.get(at), ring.get((at + 1) % n));
+    }
+
+    static double turn(Point before, Point here, Point after) {
+        Point in = here.minus(before);
+        Point out = after.minus(here);
+        double turn = Math.toDegrees(Math.atan2(in.cross(out), in.dot(out)));
+        return turn < -179 ? 180 : turn;
+    }
+
+    double bicep() {
+        return cap.get(0).distanceTo(cap.get(cap.size() - 1));
+    }
+
+    double capHeight() {
+        return cap.get(apex).y();
+    }
+
+    double frontCapLine() {
+        return length(cap.subList(0, apex + 1));
+    }
+
+    double backCapLine() {
+        return length(cap.subList(apex, cap.size()));
+    }
+
+    static double length(List<Point> points) {
+        double length = 0;
+        for (int i = 1; i < points.size(); i++) {
+            length += points.get(i - 1).distanceTo(points.get(i));
+        }
+        return length;
+    }
+
+    /** The hem, from its front end to its back end; nothing where the piece ends at the bicep line. */
+    Optional<List<Point>> hem() {
+        List<Integer> corners = new ArrayList<>();
+        corners.add(0);
+        for (int i = 1; i + 1 < lower.size(); i++) {
+            double turn = turn(lower.get(i - 1), lower.get(i), lower.get(i + 1));
+            if (Math.abs(turn) > CORNER && Math.abs(lower.get(i).x()) > 1) {
+                corners.add(i);
+            }
+        }
+        corners.add(lower.size() - 1);
+        int best = -1;
+        double lowest = 0;
+        for (int k = 1; k < corners.size(); k++) {
+            Point from = lower.get(corners.get(k - 1));
+            Point to = lower.get(corners.get(k));
+            Point along = to.minus(from);
+            double deepest = Double.POSITIVE_INFINITY;
+            for (int i = corners.get(k - 1); i <= corners.get(k); i++) {
+                deepest = Math.min(deepest, lower.get(i).y());
+            }
+            if (Math.abs(along.x()) >= Math.abs(along.y()) && along.x() > 0 && deepest < lowest) {
+                lowest = deepest;
+                best = k;
+            }
+        }
+        if (best < 0 || lowest > -5) {
+            return Optional.empty();
+        }
+        return Optional.of(lower.subList(corners.get(best - 1), corners.get(best) + 1));
+    }
+}

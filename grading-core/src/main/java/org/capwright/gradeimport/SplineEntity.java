@@ -1,0 +1,135 @@
+package org.capwright.gradeimport;
+
+import java.util.Arrays;
+import java.util.List;
+import org.capwright.geometry.Point;
+
+/** A SPLINE: a B-spline of any degree, with weights or without, evaluated by the algorithm of de Boor (On calculating with B-splines, J. Approx. Theory 6, 1972). */
+final class SplineEntity {
+
+    private static final int HIGHEST_DEGREE = 11;
+    private static final int MOST_POINTS = 20_000;
+
+    private final int degree;
+    private final double[] knots;
+    private final double[] x;
+    private final double[] y;
+    private final double[] weights;
+    private final Placing placing;
+    private final double[] px;
+    private final double[] py;
+    private final double[] pw;
+
+    private SplineEntity(int degree, double[] knots, double[] x, double[] y, double[] weights, Placing placing) {
+        this.degree = degree;
+        this.knots = knots;
+        this.x = x;
+        this.y = y;
+        this.weights = weights;
+        this.placing = placing;
+        this.px = new double[degree + 1];
+        this.py = new double[degree + 1];
+        this.pw = new double[degree + 1];
+    }
+
+    static List<Point> flattened(DxfEntity entity, Placing placing, Flattening.Budget budget)
+            throws ForeignInputException {
+        SplineEntity spline = of(entity, placing);
+        return Flattening.of(spline::at, spline.breaks(), budget);
+    }
+
+    private static SplineEntity of(DxfEntity entity, Placing placing) throws ForeignInputException {
+        double[] x = values(entity, 10);
+        double[] y = values(entity, 20);
+        double[] knots = values(entity, 40);
+        double[] weights = values(entity, 41);
+        int degree = entity.whole(71, 3);
+        if (degree < 1 || degree > HIGHEST_DEGREE) {
+            throw entity.error("degree " + degree + " is not between 1 and " + HIGHEST_DEGREE);
+        }
+        if (x.length == 0 && entity.find(11) >= 0) {
+            throw entity.error("it has fit points alone, which leave its shape open; save it with control points");
+        }
+        if (x.length != y.length || x.length <= degree || x.length > MOST_POINTS) {
+            throw entity.error("degree " + degree + " needs between " + (degree + 1) + " and " + MOST_POINTS
+                    + " control points with x and y, not " + x.length + " and " + y.length);
+        }
+        if (knots.length != x.length + degree + 1) {
+            throw entity.error(x.length + " control points of degree " + degree + " need " + (x.length + degree + 1)
+                    + " knots, not " + knots.length);
+        }
+        for (int i = 1; i < knots.length; i++) {
+            if (knots[i] < knots[i - 1]) {
+                throw entity.error("its knots do not ascend");
+            }
+        }
+        if (!(knots[x.length] > knots[degree])) {
+            throw entity.error("its knots are all the same");
+        }
+        if (weights.length != 0 && weights.length != x.length
+                || Arrays.stream(weights).anyMatch(w -> !(w > 1e-9))) {
+            throw entity.error("it needs one weight above 0 for each control point, or none");
+        }
+        double[] ones = new double[x.length];
+        Arrays.fill(ones, 1);
+        return new SplineEntity(degree, knots, x, y, weights.length == 0 ? ones : weights, placing);
+    }
+
+    private static double[] values(DxfEntity entity, int code) throws ForeignInputException {
+        double[] values = new double[16];
+        int count = 0;
+        for (int i = entity.from() + 1; i < entity.to(); i++) {
+            if (entity.tags().code(i) == code) {
+                if (count == values.length) {
+                    values = Arrays.copyOf(values, 2 * count);
+                }
+                values[count++] = entity.tags().number(i);
+            }
+        }
+        return Arrays.copyOf(values, count);
+    }
+
+    /** The distinct knots of the domain, each span cut once more. */
+    private double[] breaks() {
+        double[] breaks = new double[2 * knots.length];
+        int count = 0;
+        for (int i = degree; i <= x.length; i++) {
+            if (count == 0) {
+                breaks[count++] = knots[i];
+            } else if (knots[i] > breaks[count - 1]) {
+                double last = breaks[count - 1];
+                breaks[count++] = (last + knots[i]) / 2;
+                breaks[count++] = knots[i];
+            }
+        }
+        return Arrays.copyOf(breaks, count);
+    }
+
+    private Point at(double u) {
+        int span = Arrays.binarySearch(knots, degree, x.length + 1, u);
+        span = span < 0 ? -span - 2 : span;
+        while (span < x.length - 1 && knots[span + 1] <= u) {
+            span++;
+        }
+        span = Math.max(degree, Math.min(x.length - 1, span));
+        while (span > degree && knots[span] == knots[span + 1]) {
+            span--;
+        }
+        for (int j = 0; j <= degree; j++) {
+            double weight = weights[span - degree + j];
+            px[j] = x[span - degree + j] * weight;
+            py[j] = y[span - degree + j] * weight;
+            pw[j] = weight;
+        }
+        for (int level = 1; level <= degree; level++) {
+            for (int j = degree; j >= level; j--) {
+                double left = knots[span - degree + j];
+                double share = (u - left) / (knots[span + j - level + 1] - left);
+                px[j] = (1 - share) * px[j - 1] + share * px[j];
+                py[j] = (1 - share) * py[j - 1] + share * py[j];
+                pw[j] = (1 - share) * pw[j - 1] + share * pw[j];
+            }
+        }
+        return placing.at(px[degree] / pw[degree], py[degree] / pw[degree]);
+    }
+}

@@ -1,0 +1,191 @@
+package org.capwright.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Unit;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.Material;
+
+/**
+ * A cloth as it lies on the shop's shelf, and how it is laid for cutting. Guaranteed to be immutable.
+ *
+ * @param material what is cut from it
+ * @param width from selvedge edge to selvedge edge as bought, mm, 100 to 10 000
+ * @param laying open, or folded lengthwise
+ * @param nap whether all pieces must point the same way
+ * @param shrinkageLengthwise share of the length as bought that is lost before cutting, 0 to 0.5
+ * @param shrinkageCrosswise share of the width as bought that is lost before cutting, 0 to 0.5
+ * @param waste share added to the length for flaws, ends and squaring up, 0 to 1
+ * @param selvedge width of each selvedge, which is not cut into, mm, 0 or more
+ * @param gap least distance between neighbouring cut lines, mm, 0 to 100
+ * @param step the shop sells whole multiples of this length, mm, 1 to 10 000: for example 50, or 114.3 for an eighth of a yard
+ */
+public record Fabric(
+        Material material,
+        double width,
+        Laying laying,
+        Nap nap,
+        double shrinkageLengthwise,
+        double shrinkageCrosswise,
+        double waste,
+        double selvedge,
+        double gap,
+        double step) {
+
+    /** The widest cloth that is laid, mm. */
+    static final double WIDEST = 10_000;
+
+    /** How the cloth lies on the table. */
+    public enum Laying {
+        /** In one layer, right side up. */
+        OPEN,
+        /** Folded in half lengthwise, right sides together: two layers, selvedge on selvedge. */
+        FOLDED
+    }
+
+    /** Whether the cloth looks different upside down. */
+    public enum Nap {
+        /** Pile, one-way print or sheen: every piece points the same way along the length. */
+        WITH,
+        /** The same from both ends: a piece may be turned by half a turn. */
+        WITHOUT
+    }
+
+    /**
+     * Checks the figures.
+     *
+     * @param material what is cut from it
+     * @param width as bought, mm, 100 to 10 000
+     * @param laying open or folded
+     * @param nap with or without
+     * @param shrinkageLengthwise 0 to 0.5
+     * @param shrinkageCrosswise 0 to 0.5
+     * @param waste 0 to 1
+     * @param selvedge mm, 0 or more; at most 0.45 of the width after shrinking
+     * @param gap mm, 0 to 100
+     * @param step mm, 1 to 10 000
+     * @throws InvalidMeasuresException if any is out of its range; all such figures are named
+     */
+    public Fabric {
+        List<Violation> found = new ArrayList<>();
+        String at = "/fabric/" + id(material);
+        length(found, at + "/width", "the width of a cloth", width, 100, WIDEST);
+        share(found, at + "/shrinkageLengthwise", shrinkageLengthwise, 0.5);
+        share(found, at + "/shrinkageCrosswise", shrinkageCrosswise, 0.5);
+        share(found, at + "/waste", waste, 1);
+        length(found, at + "/gap", "the gap between pieces", gap, 0, 100);
+        length(found, at + "/step", "the step in which the shop sells", step, 1, 10_000);
+        if (found.isEmpty()) {
+            length(
+                    found,
+                    at + "/selvedge",
+                    "the selvedges must leave some of the width",
+                    selvedge,
+                    0,
+                    0.45 * width * (1 - shrinkageCrosswise));
+        }
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+    }
+
+    /**
+     * A cloth with usual figures: without nap, shrinkage or waste, 10 mm selvedges, 5 mm between pieces, sold by 50 mm (common practice, no source).
+     *
+     * @param material what is cut from it
+     * @param width from selvedge edge to selvedge edge, mm
+     * @param laying open, or folded lengthwise
+     * @return the cloth
+     */
+    public static Fabric plain(Material material, double width, Laying laying) {
+        return new Fabric(material, width, laying, Nap.WITHOUT, 0, 0, 0, 10, 5, 50);
+    }
+
+    /**
+     * The same cloth in another width.
+     *
+     * @param other mm
+     * @return the cloth
+     */
+    public Fabric withWidth(double other) {
+        return new Fabric(
+                material, other, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, selvedge, gap, step);
+    }
+
+    /**
+     * The same cloth with another nap.
+     *
+     * @param other with or without
+     * @return the cloth
+     */
+    public Fabric withNap(Nap other) {
+        return new Fabric(
+                material, width, laying, other, shrinkageLengthwise, shrinkageCrosswise, waste, selvedge, gap, step);
+    }
+
+    /**
+     * The width that pieces may cover, of one layer, after shrinking, without selvedges. A folded cloth has one selvedge per layer.
+     *
+     * @return millimetres
+     */
+    public double usableWidth() {
+        double shrunk = width * (1 - shrinkageCrosswise);
+        return laying == Laying.FOLDED ? shrunk / 2 - selvedge : shrunk - 2 * selvedge;
+    }
+
+    /**
+     * What the cloth is, in words.
+     *
+     * @param unit unit of its width
+     * @return for example {@code Main cloth, 140 cm wide, folded lengthwise, without nap}
+     */
+    public String words(Unit unit) {
+        String cloth = switch (material) {
+            case MAIN -> "Main cloth";
+            case LINING -> "Lining";
+            case INTERFACING -> "Interfacing";
+        };
+        return cloth + ", " + unit.format(width) + " " + unit.symbol() + " wide, "
+                + (laying == Laying.FOLDED ? "folded lengthwise" : "open, single layer")
+                + (nap == Nap.WITH ? ", with nap" : ", without nap");
+    }
+
+    /** The width as bought that leaves a given usable width, rounded up to a thousandth of a millimetre so that it surely does. */
+    double widthFor(double usable) {
+        double shrunk = laying == Laying.FOLDED ? 2 * (usable + selvedge) : usable + 2 * selvedge;
+        return Math.ceil(shrunk / (1 - shrinkageCrosswise) * 1000 - 1e-6) / 1000;
+    }
+
+    /**
+     * The name of a material in a request.
+     *
+     * @param material which
+     * @return for example {@code main}
+     */
+    static String id(Material material) {
+        return material.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static void length(
+            List<Violation> found, String pointer, String words, double value, double least, double greatest) {
+        if (!(value >= least && value <= greatest)) {
+            found.add(Violation.lengthOutside(pointer, words + " is outside what can be laid", value, least, greatest));
+        }
+    }
+
+    private static void share(List<Violation> found, String pointer, double value, double greatest) {
+        if (!(value >= 0 && value <= greatest)) {
+            found.add(new Violation(
+                    pointer,
+                    "a share of the cloth must lie in its range",
+                    Quantity.RATIO,
+                    OptionalDouble.of(value),
+                    OptionalDouble.of(0),
+                    OptionalDouble.of(greatest)));
+        }
+    }
+}

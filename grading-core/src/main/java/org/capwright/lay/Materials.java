@@ -1,0 +1,197 @@
+package org.capwright.lay;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.EdgeKind;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+import org.capwright.pattern.PieceEdge;
+import org.capwright.pattern.PieceKind;
+
+/**
+ * What to buy. Guaranteed to be immutable.
+ *
+ * @param cloths per size (or for the order as a whole) and cloth, in the order of the run and of the cloths given; a cloth whose material the pattern does
+ *     not use is left out
+ * @param trimmings per size (or for the order as a whole); empty if the pattern has no overlay
+ */
+public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings) {
+
+    /**
+     * What one pair of sleeves needs in every size, with {@linkplain Trimming#USUAL usual} trimming.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with
+     * @return needs per size, each for one pair
+     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     */
+    public static Materials of(PatternSet set, List<Fabric> fabrics) {
+        return of(set, fabrics, Trimming.USUAL);
+    }
+
+    /**
+     * What one pair of sleeves needs in every size.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with: one or more for a material, for example in several widths; lays on cloths that differ in width alone are compared
+     *     so that the wider never needs more
+     * @param trimming how trimming is bought
+     * @return needs per size, each for one pair
+     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     */
+    public static Materials of(PatternSet set, List<Fabric> fabrics, Trimming trimming) {
+        List<MaterialNeed> cloths = new ArrayList<>();
+        List<TrimmingNeed> trimmings = new ArrayList<>();
+        for (List<Piece> pieces : set.sizes()) {
+            List<PieceToCut> cutting = pieces.stream().map(PieceToCut::onePair).toList();
+            Map<String, Integer> pairs =
+                    pieces.isEmpty() ? Map.of() : Map.of(pieces.get(0).size(), 1);
+            cloths.addAll(cloths(cutting, pairs, fabrics));
+            trimming(cutting, pairs, trimming).ifPresent(trimmings::add);
+        }
+        return new Materials(List.copyOf(cloths), List.copyOf(trimmings));
+    }
+
+    /**
+     * What an order needs, all sizes laid together.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with
+     * @param trimming how trimming is bought
+     * @param order pairs of sleeves per size, 0 to 1000 each, at least one in all; sizes left out are not ordered
+     * @return needs for the whole order: one per cloth
+     * @throws InvalidMeasuresException if the order names a size that the run does not have, a number is out of range, nothing is ordered, or a piece is
+     *     wider than a cloth
+     */
+    public static Materials ofOrder(
+            PatternSet set, List<Fabric> fabrics, Trimming trimming, Map<String, Integer> order) {
+        Map<String, Integer> pairs = new LinkedHashMap<>();
+        List<PieceToCut> cutting = new ArrayList<>();
+        for (List<Piece> pieces : set.sizes()) {
+            for (Piece piece : pieces) {
+                int ordered = order.getOrDefault(piece.size(), 0);
+                PieceToCut.checkPairs(piece.size(), ordered, 0);
+                if (ordered > 0) {
+                    pairs.put(piece.size(), ordered);
+                    cutting.add(new PieceToCut(piece, ordered));
+                }
+            }
+        }
+        checkSizes(set, order);
+        if (cutting.isEmpty()) {
+            throw new InvalidMeasuresException(Violation.of("/order", "the order asks for no pair of sleeves at all"));
+        }
+        Map<String, Integer> fixed = Collections.unmodifiableMap(pairs);
+        return new Materials(
+                List.copyOf(cloths(cutting, fixed, fabrics)),
+                trimming(cutting, fixed, trimming).stream().toList());
+    }
+
+    /**
+     * Checks, without laying anything, that every piece fits on its cloths.
+     *
+     * @param set the pattern
+     * @param fabrics cloths to reckon with
+     * @param order pairs per size; empty for all sizes
+     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     */
+    public static void check(PatternSet set, List<Fabric> fabrics, Map<String, Integer> order) {
+        for (Fabric fabric : fabrics) {
+            List<PieceToCut> pieces = new ArrayList<>();
+            for (List<Piece> size : set.sizes()) {
+                for (Piece piece : size) {
+                    boolean cut = order.isEmpty() || order.getOrDefault(piece.size(), 0) > 0;
+                    if (cut && piece.kind().material() == fabric.material()) {
+                        pieces.add(PieceToCut.onePair(piece));
+                    }
+                }
+            }
+            CutPlan.checkWidth(pieces, fabric);
+        }
+    }
+
+    private static void checkSizes(PatternSet set, Map<String, Integer> order) {
+        List<String> labels = set.sizes().stream()
+                .filter(pieces -> !pieces.isEmpty())
+                .map(pieces -> pieces.get(0).size())
+                .toList();
+        List<Violation> found = order.keySet().stream()
+                .filter(size -> !labels.contains(size))
+                .sorted()
+                .map(size -> Violation.of(
+                        PieceToCut.pointer(size), "there is no such size; the run has " + String.join(", ", labels)))
+                .toList();
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
+    }
+
+    private static List<MaterialNeed> cloths(
+            List<PieceToCut> cutting, Map<String, Integer> pairs, List<Fabric> fabrics) {
+        Map<Fabric, List<Integer>> alike = new LinkedHashMap<>();
+        for (int i = 0; i < fabrics.size(); i++) {
+            alike.computeIfAbsent(fabrics.get(i).withWidth(Fabric.WIDEST), f -> new ArrayList<>())
+                    .add(i);
+        }
+        MaterialNeed[] needs = new MaterialNeed[fabrics.size()];
+        alike.forEach((fabric, positions) -> {
+            List<PieceToCut> pieces = cutting.stream()
+                    .filter(cut -> cut.piece().kind().material() == fabric.material())
+                    .toList();
+            if (pieces.isEmpty()) {
+                return;
+            }
+            List<Double> widths =
+                    positions.stream().map(p -> fabrics.get(p).width()).toList();
+            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths);
+            int count = 0;
+            double area = 0;
+            for (PieceToCut cut : pieces) {
+                count += cut.needed();
+                double drawn = Outlines.polygon(cut.piece().cutLine()).getArea();
+                area += cut.needed() * drawn * (cut.piece().onFold() ? 2 : 1);
+            }
+            for (int i = 0; i < lays.size(); i++) {
+                needs[positions.get(i)] = new MaterialNeed(pairs, fabric.material(), count, area, lays.get(i));
+            }
+        });
+        List<MaterialNeed> list = new ArrayList<>();
+        for (MaterialNeed need : needs) {
+            if (need != null) {
+                list.add(need);
+            }
+        }
+        return list;
+    }
+
+    private static Optional<TrimmingNeed> trimming(
+            List<PieceToCut> cutting, Map<String, Integer> pairs, Trimming trimming) {
+        double hem = 0;
+        double attached = 0;
+        for (PieceToCut cut : cutting) {
+            if (cut.piece().kind() != PieceKind.OVERLAY_MAIN) {
+                continue;
+            }
+            double times = cut.needed() * (cut.piece().onFold() ? 2 : 1);
+            for (PieceEdge edge : cut.piece().edges()) {
+                if (edge.kind() == EdgeKind.HEM) {
+                    hem += times * edge.curve().length();
+                } else if (edge.kind() == EdgeKind.ATTACHED_EDGE) {
+                    attached += times * edge.curve().length();
+                }
+            }
+        }
+        if (hem + attached == 0) {
+            return Optional.empty();
+        }
+        Purchase purchase = Purchase.of(hem + attached, 0, trimming.waste(), trimming.step());
+        return Optional.of(
+                new TrimmingNeed(pairs, hem, attached, purchase.wasteFactor(), trimming.step(), purchase.length()));
+    }
+}

@@ -1,0 +1,61 @@
+package org.capwright.lay;
+
+import java.util.OptionalDouble;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.Piece;
+
+/**
+ * A piece and for how many pairs of sleeves it is cut.
+ *
+ * @param piece the piece; its cut instruction says how many a pair needs
+ * @param pairs pairs of sleeves, 1 to 1000
+ */
+public record PieceToCut(Piece piece, int pairs) {
+
+    /** More pairs than this are not laid at once. */
+    static final int MOST_PAIRS = 1000;
+
+    /**
+     * Checks the number of pairs.
+     *
+     * @param piece the piece
+     * @param pairs 1 to 1000
+     * @throws InvalidMeasuresException if it is out of range
+     */
+    public PieceToCut {
+        checkPairs(piece.size(), pairs, 1);
+    }
+
+    /**
+     * A piece for one pair of sleeves.
+     *
+     * @param piece the piece
+     * @return the piece, for one pair
+     */
+    public static PieceToCut onePair(Piece piece) {
+        return new PieceToCut(piece, 1);
+    }
+
+    /** How many of the piece are needed in all. */
+    int needed() {
+        return piece.cut().count() * pairs;
+    }
+
+    static String pointer(String size) {
+        return "/order/" + size.replace("~", "~0").replace("/", "~1"); // RFC 6901, section 3
+    }
+
+    static void checkPairs(String size, int pairs, int least) {
+        if (pairs < least || pairs > MOST_PAIRS) {
+            throw new InvalidMeasuresException(new Violation(
+                    pointer(size),
+                    "the number of pairs ordered is out of range",
+                    Quantity.COUNT,
+                    OptionalDouble.of(pairs),
+                    OptionalDouble.of(least),
+                    OptionalDouble.of(MOST_PAIRS)));
+        }
+    }
+}

@@ -1,0 +1,179 @@
+package org.capwright.exchange.hpgl;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.capwright.exchange.OutsideTool;
+import org.capwright.exchange.TestPatterns;
+import org.capwright.geometry.Point;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/** Plotter files as hp2xx (Debian package hp2xx) reads them. It gives its drawings in points of 1/72 inch, y down. */
+class HpglExportTest {
+
+    private static final GeometryFactory PLANE = new GeometryFactory();
+
+    /** A coordinate is off by half a plotter unit at most, and hp2xx gives thousandths of a point. */
+    private static final double UNIT = 0.025;
+
+    @TempDir
+    Path folder;
+
+    private record Plot(String log, double width, double height, List<Polygon> cutLines) {}
+
+    private Plot plot(byte[] file) throws IOException {
+        Path in = folder.resolve("plot.plt");
+        Path out = folder.resolve("plot.svg");
+        Files.write(in, file);
+        OutsideTool.Answer answer =
+                OutsideTool.run("hp2xx", List.of("hp2xx", "-t", "-m", "svg", "-f", out.toString(), in.toString()));
+        assertEquals(0, answer.exit(), answer.output());
+        Matcher size = Pattern.compile("Width  x  height: ([0-9.]+) x ([0-9.]+) mm, true sizes")
+                .matcher(answer.output());
+        assertTrue(size.find(), answer.output());
+        return new Plot(
+                answer.output(),
+                Double.parseDouble(size.group(1)),
+                Double.parseDouble(size.group(2)),
+                polygons(Files.readString(out)));
+    }
+
+    /** hp2xx draws pen 1 in black and breaks long lines into paths; a closed line ends where it comes back to its start. */
+    private static List<Polygon> polygons(String svg) {
+        List<Polygon> polygons = new ArrayList<>();
+        boolean black = false;
+        List<Coordinate> ring = new ArrayList<>();
+        Matcher parts = Pattern.compile("<g style=\"stroke:rgb\\((\\d+),(\\d+),(\\d+)\\)|<path d=\"([^\"]*)\"")
+                .matcher(svg);
+        while (parts.find()) {
+            if (parts.group(4) == null) {
+                black = parts.group(1).equals("0")
+                        && parts.group(2).equals("0")
+                        && parts.group(3).equals("0");
+            } else if (black) {
+                Matcher pairs =
+                        Pattern.compile("([ML])\\s*(-?[0-9.]+),\\s*(-?[0-9.]+)").matcher(parts.group(4));
+                while (pairs.find()) {
+                    Coordinate at = new Coordinate(
+                            Double.parseDouble(pairs.group(2)) * 25.4 / 72,
+                            -Double.parseDouble(pairs.group(3)) * 25.4 / 72);
+                    if (pairs.group(1).equals("M") && ring.size() == 1) {
+                        ring.clear(); // a break just where a line had closed
+                    }
+                    if (ring.isEmpty() || !ring.get(ring.size() - 1).equals2D(at)) {
+                        ring.add(at);
+                    }
+                    if (ring.size() > 3 && ring.get(0).equals2D(at)) {
+                        polygons.add(PLANE.createPolygon(ring.toArray(new Coordinate[0])));
+                        ring.clear();
+                    }
+                }
+            }
+        }
+        assertTrue(ring.size() < 2, "a line that does not close");
+        return polygons;
+    }
+
+    private static Polygon polygon(Piece piece) {
+        List<Coordinate> ring = new ArrayList<>();
+        for (Point point : piece.cutLine()) {
+            ring.add(new Coordinate(point.x(), point.y()));
+        }
+        ring.add(ring.get(0));
+        return PLANE.createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {420, 610, 914, 1830})
+    void everyPieceIsPlottedAtTrueScaleAndAlone(double rollWidth) throws IOException {
+        PatternSet set = TestPatterns.choirGown();
+        Plot plot = plot(HpglExport.plot(set, rollWidth));
+        assertTrue(plot.log.contains("HPGL command(s) ignored: 0"), plot.log);
+        assertTrue(plot.log.contains("Unexpected event(s):  0"), plot.log);
+        assertTrue(plot.log.contains("Pens used: 1 2"), plot.log);
+        assertTrue(plot.height <= rollWidth, plot.height + " mm on a roll of " + rollWidth);
+        List<Piece> pieces = new ArrayList<>();
+        set.sizes().forEach(pieces::addAll);
+        assertEquals(pieces.size(), plot.cutLines.size());
+        double along = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            Polygon expected = polygon(pieces.get(i));
+            Polygon read = plot.cutLines.get(i);
+            String what = pieces.get(i).kind() + " " + pieces.get(i).size();
+            assertEquals(expected.getArea(), read.getArea(), UNIT * expected.getLength(), what);
+            Envelope wanted = expected.getEnvelopeInternal();
+            Envelope got = read.getEnvelopeInternal();
+            double longer = Math.max(wanted.getWidth(), wanted.getHeight());
+            double shorter = Math.min(wanted.getWidth(), wanted.getHeight());
+            assertEquals(longer, Math.max(got.getWidth(), got.getHeight()), UNIT + 0.001, what);
+            assertEquals(shorter, Math.min(got.getWidth(), got.getHeight()), UNIT + 0.001, what);
+            // Counter-clockwise as drafted: turned perhaps, but not mirrored.
+            assertTrue(
+                    org.locationtech.jts.algorithm.Orientation.isCCW(
+                            read.getExteriorRing().getCoordinates()),
+                    what);
+            along = Math.max(along, got.getMaxX());
+            for (int k = 0; k < i; k++) {
+                assertTrue(read.distance(plot.cutLines.get(k)) >= HpglExport.GAP - 2 * UNIT, what);
+            }
+        }
+        assertEquals(along, plot.width, 2 * UNIT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
+    void randomStylesArePlottedWithoutOverlap(long seed) throws IOException {
+        PatternSet set = TestPatterns.random(seed, 2);
+        Plot plot = plot(HpglExport.plot(set, 1500));
+        assertTrue(plot.log.contains("HPGL command(s) ignored: 0"), "seed " + seed + plot.log);
+        for (int i = 0; i < plot.cutLines.size(); i++) {
+            assertTrue(plot.cutLines.get(i).isValid(), "seed " + seed);
+            for (int k = 0; k < i; k++) {
+                assertFalse(plot.cutLines.get(i).intersects(plot.cutLines.get(k)), "seed " + seed);
+            }
+        }
+    }
+
+    @Test
+    void aRollTooNarrowIsRefusedWithTheWidthThatWouldDo() {
+        PatternSet set = TestPatterns.choirGown();
+        InvalidMeasuresException refused = assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, 50));
+        double needed = refused.violations().get(0).minimum().orElseThrow();
+        assertTrue(HpglExport.plot(set, needed).length > 0);
+        assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Math.nextDown(needed)));
+        assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Double.NaN));
+    }
+
+    @Test
+    void theFileIsPlainAndTheSameEachTime() {
+        byte[] file = HpglExport.plot(TestPatterns.choirGown("Chörgewand ½"), 914);
+        assertArrayEquals(file, HpglExport.plot(TestPatterns.choirGown("Chörgewand ½"), 914));
+        String text = new String(file, StandardCharsets.US_ASCII);
+        assertTrue(text.startsWith("IN;PU;SP1;"));
+        assertTrue(text.endsWith("PU;SP0;\n"));
+        for (String instruction : text.replace("\n", "").split(";")) {
+            assertTrue(instruction.matches("IN|SP[012]|P[UD](\\d+,\\d+(,\\d+,\\d+)*)?"), instruction);
+        }
+    }
+}

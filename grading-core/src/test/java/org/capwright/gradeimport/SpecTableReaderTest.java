@@ -1,0 +1,268 @@
+package org.capwright.gradeimport;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.CheckedMeasure;
+import org.capwright.check.Finding;
+import org.capwright.check.GradeChecks;
+import org.capwright.check.Thresholds;
+import org.capwright.measure.Unit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The spec table of a choir gown's sleeve, sizes 36 to 40, as different rooms would write it. Invented figures. */
+class SpecTableReaderTest {
+
+    private static List<Arguments> ways() {
+        return List.of(
+                way("commas, unit in a heading", """
+                        Choir gown
+                        Point of measure (cm),Tol +/-,36,38,40
+                        Bicep,1,34.8,36,37.2
+                        Sleeve length,1,59.5,60,60.5
+                        Cap height,0.5,13.1,13.5,13.9
+                        """),
+                way("semicolons, decimal commas, unit column", """
+                        Maß;Einheit;36;38;40
+                        Oberarmweite;cm;34,8;36;37,2
+                        Ärmellänge;cm;59,5;60;60,5
+                        Kugelhöhe;mm;131;135;139
+                        """),
+                way("tabs and a unit row", """
+                        POM	36	38	40
+                        	cm	cm	cm
+                        UPPER ARM WIDTH	34.8	36	37.2
+                        SLEEVE LENGTH	59.5	60	60.5
+                        CAP HEIGHT	13.1	13.5	13.9
+                        """),
+                way("units in the names", """
+                        Name,Size 36,Size 38,Size 40
+                        Bicep (mm),348,360,372
+                        Sleeve length [cm],59.5,60,60.5
+                        "Cap height, mm",131,135,139
+                        """),
+                way("units in the cells, half of the bicep", """
+                        Name,36,38*,40
+                        1/2 Bicep,17.4 cm,18 cm,18.6 cm
+                        Sleeve length,595mm,600mm,605mm
+                        Crown height,13.1 cm,13.5 cm,13.9 cm
+                        """),
+                way("one value to a line", """
+                        style;size;point of measure;value;unit
+                        gown;40;bicep;37,2;cm
+                        gown;40;length;60,5;cm
+                        gown;40;cap height;13,9;cm
+                        gown;36;bicep;34,8;cm
+                        gown;36;length;59,5;cm
+                        gown;36;cap height;13,1;cm
+                        gown;38;bicep;36;cm
+                        gown;38;length;60;cm
+                        gown;38;cap height;13,5;cm
+                        """),
+                way("sizes downward", """
+                        All measurements in cm
+                        Size,Bicep,Sleeve length,Cap height,Remarks
+                        36,34.8,59.5,13.1,
+                        38 (base),36,60,13.5,tried on
+                        40,37.2,60.5,13.9,
+                        """),
+                way("sizes downward with a unit row", """
+                        Size,Bicep,Sleeve length,Cap height
+                        ,cm,cm,mm
+                        36,34.8,59.5,131
+                        38,36,60,135
+                        40,37.2,60.5,139
+                        """),
+                way("largest first, jumps between, a stated unit", """
+                        Unit:,cm
+                        Base size: 38
+                        Code,Point,40,38,36,Grade
+                        A,Biceps,37.2,36,34.8,1.2
+                        B,Overarm length,60.5,60,59.5,0.5
+                        C,Sleeve cap height,13.9,13.5,13.1,0.4
+                        D,Button stand,2,2,2,0
+                        """));
+    }
+
+    private static Arguments way(String name, String text) {
+        return Arguments.of(name, text);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("ways")
+    void isRead(String name, String text) throws ForeignInputException {
+        for (byte[] bytes : List.of(
+                text.getBytes(StandardCharsets.UTF_8),
+                ("\ufeff" + text).getBytes(StandardCharsets.UTF_8),
+                text.replace("\n", "\r\n").getBytes(Charset.forName("windows-1252")),
+                ("\ufeff" + text).getBytes(StandardCharsets.UTF_16LE))) {
+            ForeignGrade read = SpecTableReader.read(ForeignFile.of("spec.csv", bytes), ForeignOptions.none());
+            check(read);
+        }
+    }
+
+    private static void check(ForeignGrade read) {
+        CheckedGrade grade = read.grade();
+        assertEquals(
+                List.of("36", "38", "40"),
+                grade.sizes().stream().map(s -> s.label()).toList());
+        assertEquals(1, grade.base());
+        double[][] meant = {{348, 595, 131}, {360, 600, 135}, {372, 605, 139}};
+        for (int i = 0; i < 3; i++) {
+            assertEquals(
+                    meant[i][0],
+                    value(grade, i, CheckedMeasure.BICEP),
+                    1e-9,
+                    () -> read.traces().toString());
+            assertEquals(
+                    meant[i][1],
+                    value(grade, i, CheckedMeasure.LENGTH),
+                    1e-9,
+                    () -> read.traces().toString());
+            assertEquals(
+                    meant[i][2],
+                    value(grade, i, CheckedMeasure.CAP_HEIGHT),
+                    1e-9,
+                    () -> read.traces().toString());
+        }
+        for (CheckedMeasure measure : List.of(CheckedMeasure.BICEP, CheckedMeasure.LENGTH, CheckedMeasure.CAP_HEIGHT)) {
+            assertTrue(
+                    read.traces().stream()
+                            .anyMatch(t -> t.subject().equals(measure.code())
+                                    && t.kind() == ImportNote.Kind.FOUND
+                                    && t.line() > 0),
+                    () -> measure + " " + read.traces());
+        }
+    }
+
+    private static double value(CheckedGrade grade, int size, CheckedMeasure measure) {
+        return grade.value(size, measure).orElse(Double.NaN);
+    }
+
+    @Test
+    void fractionsOfAnInch() throws ForeignInputException {
+        ForeignGrade read = read("""
+                Point (in),S,M,L,XL
+                Bicep,13 3/4,14 1/4,14-3/4,15¼"
+                Wrist,7⅞,8,8 1/8,8.25
+                Cap ease,1/2,1/2,5/8,+3/4
+                """, ForeignOptions.none());
+        assertEquals(
+                List.of("S", "M", "L", "XL"),
+                read.grade().sizes().stream().map(s -> s.label()).toList());
+        assertEquals(13.75 * 25.4, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+        assertEquals(14.75 * 25.4, value(read.grade(), 2, CheckedMeasure.BICEP), 1e-9);
+        assertEquals(15.25 * 25.4, value(read.grade(), 3, CheckedMeasure.BICEP), 1e-9);
+        assertEquals(7.875 * 25.4, value(read.grade(), 0, CheckedMeasure.WRIST), 1e-9);
+        assertEquals(0.75 * 25.4, value(read.grade(), 3, CheckedMeasure.CAP_EASE), 1e-9);
+    }
+
+    @Test
+    void gapsStayGapsAndUnknownPointsAreTold() throws ForeignInputException {
+        ForeignGrade read = read("""
+                Name,36,38,40
+                Bicep,34.8,-,37.2
+                Collar stand,3,3,3
+                Upper arm,1,2,3
+                """, ForeignOptions.in(Unit.CENTIMETRE));
+        assertTrue(read.grade().value(1, CheckedMeasure.BICEP).isEmpty());
+        assertEquals(372, value(read.grade(), 2, CheckedMeasure.BICEP), 1e-9);
+        assertTrue(read.traces().stream()
+                .anyMatch(t -> t.kind() == ImportNote.Kind.LEFT_OUT
+                        && t.line() == 3
+                        && t.words().contains("Collar stand")));
+        assertTrue(read.traces().stream()
+                .anyMatch(t -> t.kind() == ImportNote.Kind.LEFT_OUT
+                        && t.line() == 4
+                        && t.words().contains("line 2")));
+        assertTrue(read.traces().stream()
+                .anyMatch(t -> t.kind() == ImportNote.Kind.ASSUMED && t.words().contains("base size")));
+    }
+
+    @Test
+    void thousandsAndDecimals() throws ForeignInputException {
+        assertEquals(
+                1234.5,
+                value(
+                        read("Name (mm);36\nSleeve length;1.234,5\n", ForeignOptions.none())
+                                .grade(),
+                        0,
+                        CheckedMeasure.LENGTH),
+                1e-9);
+        assertEquals(
+                1234.5,
+                value(
+                        read("Name (mm)\t36\t38\nSleeve length\t1,234.5\t1,200\n", ForeignOptions.none())
+                                .grade(),
+                        0,
+                        CheckedMeasure.LENGTH),
+                1e-9);
+        assertEquals(
+                36.125 * 10,
+                value(
+                        read("Name (cm);36;38\nBicep;36,125;37,1\n", ForeignOptions.none())
+                                .grade(),
+                        0,
+                        CheckedMeasure.BICEP),
+                1e-9);
+    }
+
+    @Test
+    void aUnitMistakeIsFoundByTheChecks() throws ForeignInputException {
+        ForeignGrade read = read("""
+                Name (cm),36,38,40,42
+                Bicep,34.8,36,14.6,38.4
+                """, ForeignOptions.none());
+        List<Finding> found = GradeChecks.run(read.grade(), Thresholds.usual());
+        assertTrue(
+                found.stream()
+                        .anyMatch(f ->
+                                f.code().equals("unit-mistake") && f.sizes().equals(List.of("40"))),
+                found::toString);
+    }
+
+    private static List<Arguments> wrong() {
+        return List.of(
+                Arguments.of("Name,36,38\nBicep,34.8,36\n", 2, "no unit is stated"),
+                Arguments.of("Name (cm),36,38\nBicep,34.8,thirty\n", 2, "thirty"),
+                Arguments.of("Name (cm),36,38\nBicep,34.8,1/0\n", 2, "1/0"),
+                Arguments.of("Name (cm),36,38\nBicep,34.8,NaN\n", 2, "NaN"),
+                Arguments.of("Name (cm),36,36\nBicep,34.8,36\n", 1, "twice"),
+                Arguments.of("Name (cm),36,38\n\n\nBicep,34.8,99999999\n", 4, "out of all range"),
+                Arguments.of("Name (cm),36,38\nCollar,34.8,36\n", 0, "no point of measure"),
+                Arguments.of("size,point,value (cm)\n36,bicep,36\n36,bicep,37\n", 3, "twice"),
+                Arguments.of("Name (cm),36,38\nBicep,\"34.8,36\n", 2, "quoted"),
+                Arguments.of("", 0, "no table"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("wrong")
+    void whatIsWrongIsSaidWithItsLine(String text, int line, String words) {
+        ForeignInputException e = assertThrows(ForeignInputException.class, () -> read(text, ForeignOptions.none()));
+        assertTrue(e.reason().contains(words), e.getMessage());
+        assertEquals(line, e.line(), e.getMessage());
+    }
+
+    @Test
+    void theBaseSizeMustBeThere() throws ForeignInputException {
+        String text = "Name (cm),36,38,40\nBicep,34.8,36,37.2\n";
+        ForeignOptions options = new ForeignOptions(Optional.empty(), Optional.of("40"));
+        assertEquals(2, read(text, options).grade().base());
+        ForeignOptions wrong = new ForeignOptions(Optional.empty(), Optional.of("44"));
+        ForeignInputException e = assertThrows(ForeignInputException.class, () -> read(text, wrong));
+        assertTrue(e.reason().contains("44") && e.reason().contains("36, 38, 40"), e.reason());
+    }
+
+    private static ForeignGrade read(String text, ForeignOptions options) throws ForeignInputException {
+        return SpecTableReader.read(ForeignFile.of("spec.csv", text.getBytes(StandardCharsets.UTF_8)), options);
+    }
+}

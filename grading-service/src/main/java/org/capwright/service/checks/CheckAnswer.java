@@ -1,0 +1,115 @@
+package org.capwright.service.checks;
+
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.service.sizerun.FindingAnswer;
+
+/** The JSON answer to a grade that was checked; lengths in the unit named by {@code unit}. */
+@Schema(name = "CheckReport", description = "A grade held against bodies and practice.")
+record CheckAnswer(
+        @Schema(description = "Name of the style.", example = "Choir gown, bell shoulder")
+        String name,
+
+        @Schema(
+                description = "Unit of every length.",
+                allowableValues = {"mm", "cm", "in"},
+                example = "cm")
+        String unit,
+
+        @Schema(description = "Names of the sizes, smallest first.", example = "[\"36\",\"38\",\"40\"]")
+        List<String> sizes,
+
+        @Schema(description = "The base size.", example = "40")
+        String baseSize,
+
+        @Schema(description = "Id of the table that the jumps were held against.", example = "women-en-13402-3-bust")
+        Optional<String> sizeTable,
+
+        @Schema(description = "Where the table comes from.") Optional<String> source,
+
+        SummaryAnswer summary,
+
+        @ArraySchema(arraySchema = @Schema(description = "What was found, check by check; may be empty."))
+        List<FindingAnswer> findings,
+
+        @ArraySchema(arraySchema = @Schema(description = "The jumps of the garment beside those of the body."))
+        List<JumpAnswer> jumps,
+
+        @Schema(
+                description =
+                        "The smallest change of the grade rules that clears the stops; there for a size run with stops.")
+        Optional<WhatIfAnswer> whatIf,
+
+        @Schema(
+                description =
+                        "Who of a public survey finds a size; there where the bodies have a survey, and bicep and length are known.")
+        Optional<CoverageAnswer> coverage,
+
+        @ArraySchema(
+                arraySchema = @Schema(description = "How a file was understood, step by step; empty for a size run."))
+        List<TraceAnswer> traces) {
+
+    /** How many findings there are. */
+    @Schema(name = "CheckSummary", description = "How many findings there are of each severity.")
+    record SummaryAnswer(
+            @Schema(
+                    description = "The gravest severity; none where there is no finding.",
+                    allowableValues = {"none", "info", "caution", "stop"},
+                    example = "caution")
+            String gravest,
+
+            @Schema(description = "Do not cut before these are mended or meant.", example = "0")
+            int stop,
+
+            @Schema(description = "Look at these before cutting.", example = "2")
+            int caution,
+
+            @Schema(description = "Worth knowing.", example = "5")
+            int info) {}
+
+    /** One jump. */
+    @Schema(name = "Jump", description = "The growth of a measure from one size to the next, beside that of the body.")
+    record JumpAnswer(
+            @Schema(description = "Code of the point of measure.", example = "bicep")
+            String measure,
+
+            @Schema(description = "The smaller size.", example = "38")
+            String from,
+
+            @Schema(description = "The larger size.", example = "40")
+            String to,
+
+            @Schema(description = "Growth of the garment.", example = "1.3")
+            double garment,
+
+            @Schema(description = "The body dimension, where a table is chosen.", example = "upperArmGirth")
+            Optional<String> dimension,
+
+            @Schema(description = "Growth of the body in the table, where it has both sizes.", example = "1.24")
+            Optional<Double> body) {}
+
+    /** One step of reading a file. */
+    @Schema(name = "Trace", description = "One step of how a file was understood.")
+    record TraceAnswer(
+            @Schema(
+                    description = "Whether the file says so, it was assumed, or is not used.",
+                    allowableValues = {"found", "assumed", "left-out"},
+                    example = "found")
+            String kind,
+
+            @Schema(
+                    description = "What the sender called the file; empty where only one was sent as the body.",
+                    example = "sleeve-40.dxf")
+            String file,
+
+            @Schema(description = "Line of the file from 1; 0 where it is about the whole file.", example = "3")
+            int line,
+
+            @Schema(description = "What it is about: a size, a point of measure or the file.", example = "bicep")
+            String subject,
+
+            @Schema(description = "What was taken for what and why.")
+            String words) {}
+}

@@ -1,0 +1,142 @@
+package org.capwright.service.checks;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.check.BodyReference;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.CheckedMeasure;
+import org.capwright.check.Finding;
+import org.capwright.check.Severity;
+import org.capwright.drawing.pdf.GradeReport;
+import org.capwright.exchange.table.CsvText;
+import org.capwright.measure.Unit;
+import org.capwright.service.sizerun.FindingAnswer;
+import org.capwright.service.sizerun.Findings;
+import org.capwright.tables.BodyDimension;
+
+/** Writes what was found. */
+final class CheckReport {
+
+    private static final double GRID = 1e10;
+    private static final int DECIMALS = 6;
+
+    private CheckReport() {}
+
+    static CheckAnswer answer(GradeUnderCheck order) {
+        CheckedGrade grade = order.grade();
+        return new CheckAnswer(
+                order.name(),
+                order.unit().symbol(),
+                grade.sizes().stream().map(size -> size.label()).toList(),
+                grade.baseSize().label(),
+                grade.body().map(body -> body.table().id()),
+                grade.body().map(body -> body.table().info().source()),
+                summary(order.findings()),
+                Findings.shown(order.findings(), order.unit()),
+                jumps(grade, order.unit()),
+                order.whatIf().map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
+                order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
+                order.traces().stream()
+                        .map(trace -> new CheckAnswer.TraceAnswer(
+                                word(trace.kind()), trace.file(), trace.line(), trace.subject(), trace.words()))
+                        .toList());
+    }
+
+    private static CheckAnswer.SummaryAnswer summary(List<Finding> findings) {
+        int stop = count(findings, Severity.STOP);
+        int caution = count(findings, Severity.CAUTION);
+        int info = count(findings, Severity.INFO);
+        String gravest = stop > 0 ? "stop" : caution > 0 ? "caution" : info > 0 ? "info" : "none";
+        return new CheckAnswer.SummaryAnswer(gravest, stop, caution, info);
+    }
+
+    private static int count(List<Finding> findings, Severity severity) {
+        return (int) findings.stream()
+                .filter(finding -> finding.severity() == severity)
+                .count();
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static List<CheckAnswer.JumpAnswer> jumps(CheckedGrade grade, Unit unit) {
+        List<CheckAnswer.JumpAnswer> jumps = new ArrayList<>();
+        for (CheckedMeasure measure : CheckedMeasure.values()) {
+            for (int i = 0; measure.body().isPresent() && i < grade.intervals(); i++) {
+                OptionalDouble garment = grade.jump(i, measure);
+                if (garment.isPresent()) {
+                    jumps.add(jump(grade, measure, i, garment.getAsDouble(), unit));
+                }
+            }
+        }
+        return jumps;
+    }
+
+    private static CheckAnswer.JumpAnswer jump(
+            CheckedGrade grade, CheckedMeasure measure, int interval, double garment, Unit unit) {
+        String from = grade.label(interval);
+        String to = grade.label(interval + 1);
+        Optional<BodyDimension> dimension = grade.body().flatMap(body -> body.counterpart(measure));
+        Optional<Double> body = Optional.empty();
+        if (grade.body().isPresent() && dimension.isPresent()) {
+            BodyReference reference = grade.body().get();
+            OptionalDouble growth = reference.jump(from, to, dimension.get());
+            body = growth.isPresent() ? Optional.of(shown(growth.getAsDouble(), unit)) : Optional.empty();
+        }
+        return new CheckAnswer.JumpAnswer(
+                measure.code(), from, to, shown(garment, unit), dimension.map(BodyDimension::id), body);
+    }
+
+    private static double shown(double millimetres, Unit unit) {
+        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+
+    static byte[] pdf(GradeUnderCheck order) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new GradeReport(order.name(), order.unit(), order.grade(), order.findings(), order.whatIf(), order.coverage())
+                .write(out);
+        return out.toByteArray();
+    }
+
+    /** RFC 4180: a header line, then one line per finding. */
+    static String csv(GradeUnderCheck order) {
+        StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
+        out.append(
+                "style,check,severity,from size,to size,measure,value,least,greatest,unit,message,remedy,source\r\n");
+        for (FindingAnswer finding : Findings.shown(order.findings(), order.unit())) {
+            List<String> sizes = finding.sizes();
+            CsvText.field(out, order.name());
+            CsvText.field(out.append(','), finding.check());
+            CsvText.field(out.append(','), finding.severity());
+            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(0));
+            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(sizes.size() - 1));
+            CsvText.field(out.append(','), finding.dimension());
+            out.append(',').append(figure(finding.value()));
+            out.append(',').append(figure(finding.least()));
+            out.append(',').append(figure(finding.greatest()));
+            out.append(',').append(finding.unit().orElse(""));
+            CsvText.field(out.append(','), finding.message());
+            CsvText.field(out.append(','), finding.remedy());
+            CsvText.field(out.append(','), finding.source());
+            out.append("\r\n");
+        }
+        return out.toString();
+    }
+
+    private static String figure(Optional<Double> figure) {
+        if (figure.isEmpty()) {
+            return "";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(figure.get())
+                .setScale(DECIMALS, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+}

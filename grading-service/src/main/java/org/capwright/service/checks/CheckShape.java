@@ -1,0 +1,85 @@
+package org.capwright.service.checks;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.capwright.check.Threshold;
+import org.capwright.measure.Quantity;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
+import org.capwright.service.sizerun.SizeRunShape;
+
+/** The JSON body of {@code POST /v1/checks}. */
+public final class CheckShape {
+
+    static final RequestSchema THRESHOLDS = RequestSchema.of(
+            "CheckThresholds",
+            "Limits of the label, lengths in the unit of the size run. The usual limit where one is left out.",
+            Stream.of(Threshold.values()).map(CheckShape::field).toList());
+
+    /** The whole body. */
+    public static final RequestSchema REQUEST = RequestSchema.of(
+            "CheckRequest",
+            "A grade to be checked.",
+            List.of(
+                    SchemaField.required(
+                            "sizeRun", new FieldType.Nested(SizeRunShape.REQUEST), SizeRunShape.REQUEST.meaning()),
+                    SchemaField.optional("thresholds", new FieldType.Nested(THRESHOLDS), THRESHOLDS.meaning()),
+                    SchemaField.optional(
+                                    "sizeTable",
+                                    SizeRunShape.REQUEST.field("sizeTable").kind(),
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
+                                            + " your own. That of the size run if left out.")
+                            .example("women-en-13402-3-bust")));
+
+    /** The part {@code request} of a form with files. */
+    public static final RequestSchema UPLOAD = RequestSchema.of(
+            "CheckUpload",
+            "What is said of the files. Each field may be left out; a file that states a unit or a base size is believed.",
+            List.of(
+                    SchemaField.optional(
+                                    "name",
+                                    new FieldType.Text(80),
+                                    "Name of the style. Spec table or Outlines if left out.")
+                            .example("Choir gown, bell shoulder"),
+                    SchemaField.optional(
+                                    "units",
+                                    FieldType.Choice.of("mm", "cm", "in"),
+                                    "Unit of the answer and of the limits. fileUnits, or else mm, if left out.")
+                            .example("cm"),
+                    SchemaField.optional(
+                            "fileUnits",
+                            FieldType.Choice.of("mm", "cm", "in"),
+                            "Unit of the lengths of a spec table that states none; of outlines, before what the drawing"
+                                    + " states."),
+                    SchemaField.optional(
+                                    "baseSize",
+                                    SizeRunShape.REQUEST.field("baseSize").kind(),
+                                    "The base size, where the files do not name it.")
+                            .example("40"),
+                    SchemaField.optional(
+                                    "sizeTable",
+                                    SizeRunShape.REQUEST.field("sizeTable").kind(),
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
+                                            + " your own. None if left out.")
+                            .example("women-en-13402-3-bust"),
+                    SchemaField.optional("thresholds", new FieldType.Nested(THRESHOLDS), THRESHOLDS.meaning())));
+
+    /** The form with files: its two kinds of part. */
+    public static final List<String> PARTS = List.of(Uploads.FILE, Uploads.REQUEST);
+
+    /** What is answered as JSON. */
+    public static final Class<?> ANSWER = CheckAnswer.class;
+
+    private CheckShape() {}
+
+    private static SchemaField field(Threshold threshold) {
+        return SchemaField.optional(
+                threshold.key(),
+                threshold.quantity() == Quantity.LENGTH
+                        ? new FieldType.Length(threshold.least(), threshold.greatest())
+                        : new FieldType.Ratio(threshold.least(), threshold.greatest()),
+                "Usual limit: " + threshold.usual() + (threshold.quantity() == Quantity.LENGTH ? " mm" : "")
+                        + ". Source: " + threshold.source() + ".");
+    }
+}

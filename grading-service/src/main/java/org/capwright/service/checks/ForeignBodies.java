@@ -1,0 +1,127 @@
+package org.capwright.service.checks;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.capwright.check.Thresholds;
+import org.capwright.gradeimport.ForeignFile;
+import org.capwright.gradeimport.ForeignInputException;
+import org.capwright.gradeimport.OutlineReader;
+import org.capwright.gradeimport.SpecTableReader;
+import org.capwright.measure.Unit;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.tables.TableReader;
+import org.capwright.tables.SizeTable;
+import org.springframework.http.MediaType;
+
+/** Reads a spec table or outlines of a style drawn elsewhere, with what the parameters say of them. */
+final class ForeignBodies {
+
+    static final MediaType CSV = new MediaType("text", "csv");
+    static final MediaType DXF = new MediaType("image", "vnd.dxf");
+
+    private static final int LONGEST_LABEL = 20;
+
+    private ForeignBodies() {}
+
+    /** The media type of the body, if it is a file of a style drawn elsewhere. */
+    static Optional<MediaType> type(HttpServletRequest request) {
+        String given = request.getContentType() == null ? "" : request.getContentType();
+        try {
+            MediaType type = MediaType.parseMediaType(given);
+            return List.of(CSV, DXF).stream()
+                    .filter(one -> one.equalsTypeAndSubtype(type))
+                    .findFirst();
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** All parameters that are wrong are named at once. */
+    static ForeignReading said(
+            Optional<String> units, Optional<String> fileUnits, Optional<String> baseSize, Optional<String> sizeTable) {
+        List<FieldViolation> wrong = new ArrayList<>();
+        Optional<Unit> unit = unit("units", units, wrong);
+        Optional<Unit> fileUnit = unit("fileUnits", fileUnits, wrong);
+        if (baseSize.filter(label -> label.isBlank() || label.length() > LONGEST_LABEL)
+                .isPresent()) {
+            wrong.add(FieldViolation.of(
+                    "baseSize",
+                    "must be a text of 1 to " + LONGEST_LABEL + " characters",
+                    Optional.of(shown(baseSize.get()))));
+        }
+        Optional<SizeTable> table = sizeTable.flatMap(TableReader::comparable);
+        if (sizeTable.isPresent() && table.isEmpty()) {
+            wrong.add(FieldViolation.of(
+                    "sizeTable", TableReader.unknown(sizeTable.get()), Optional.of(shown(sizeTable.get()))));
+        }
+        if (!wrong.isEmpty()) {
+            throw new ProblemException(Problem.of(
+                    ProblemKind.BAD_REQUEST,
+                    "A parameter is wrong: " + wrong.get(0).field() + " "
+                            + wrong.get(0).reason() + ".",
+                    wrong));
+        }
+        return new ForeignReading(Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual());
+    }
+
+    private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
+        Optional<Unit> unit = symbol.flatMap(given -> Stream.of(Unit.values())
+                .filter(one -> one.symbol().equals(given))
+                .findFirst());
+        if (symbol.isPresent() && unit.isEmpty()) {
+            wrong.add(FieldViolation.of(parameter, "must be one of mm, cm, in", Optional.of(shown(symbol.get()))));
+        }
+        return unit;
+    }
+
+    private static String shown(String text) {
+        StringBuilder shown = new StringBuilder();
+        text.codePoints()
+                .limit(LONGEST_LABEL)
+                .forEach(c ->
+                        shown.appendCodePoint(Character.isISOControl(c) || c >= 0xD800 && c <= 0xDFFF ? 0xFFFD : c));
+        return shown.toString();
+    }
+
+    static GradeUnderCheck read(HttpServletRequest request, MediaType type, ForeignReading said) throws IOException {
+        boolean table = type.equals(CSV);
+        int most = table ? SpecTableReader.MOST_BYTES : OutlineReader.MOST_BYTES;
+        if (request.getContentLengthLong() > most) {
+            throw tooLarge(most);
+        }
+        ForeignFile file;
+        try {
+            file = table
+                    ? ForeignFile.table("", request.getInputStream())
+                    : ForeignFile.drawing("", request.getInputStream());
+        } catch (ForeignInputException e) {
+            throw tooLarge(most);
+        }
+        return said.checked(List.of(file), table ? ForeignReading.Format.TABLE : ForeignReading.Format.OUTLINES);
+    }
+
+    private static ProblemException tooLarge(int most) {
+        return new ProblemException(Problem.of(
+                ProblemKind.BODY_TOO_LARGE,
+                "The body is larger than " + most / 1_000_000
+                        + " million bytes, the most that is read of such a file."));
+    }
+
+    /** A body of another type than these. */
+    static ProblemException unsupported() {
+        return new ProblemException(
+                Problem.of(
+                        ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                        "The body must be sent as application/json in UTF-8, text/csv, image/vnd.dxf or"
+                                + " multipart/form-data."),
+                Map.of("Accept-Post", "application/json, text/csv, image/vnd.dxf, multipart/form-data"));
+    }
+}

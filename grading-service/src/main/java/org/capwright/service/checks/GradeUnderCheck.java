@@ -1,0 +1,53 @@
+package org.capwright.service.checks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
+import org.capwright.check.RunCoverage;
+import org.capwright.check.Severity;
+import org.capwright.check.Thresholds;
+import org.capwright.check.WhatIf;
+import org.capwright.gradeimport.ImportNote;
+import org.capwright.measure.Unit;
+import org.capwright.service.sizerun.SizeRunResult;
+
+/**
+ * A grade that was checked.
+ *
+ * @param name name of the style
+ * @param unit unit of the answer
+ * @param grade what was checked
+ * @param findings what was found
+ * @param traces how a file was understood; empty for a size run
+ * @param thresholds limits of the label
+ * @param run the run, where it was drafted here
+ */
+record GradeUnderCheck(
+        String name,
+        Unit unit,
+        CheckedGrade grade,
+        List<Finding> findings,
+        List<ImportNote> traces,
+        Thresholds thresholds,
+        Optional<SizeRunResult> run) {
+
+    /** The smallest change of the rules that clears the stops. Rules can only be changed where they are known, in a run that was drafted here. */
+    Optional<WhatIf.Proposal> whatIf() {
+        if (findings.stream().noneMatch(finding -> finding.severity() == Severity.STOP)) {
+            return Optional.empty();
+        }
+        return run.map(drafted -> WhatIf.clearingStops(
+                drafted.run(),
+                grade.body(),
+                thresholds,
+                Map.of(),
+                drafted.order().shownRounding()));
+    }
+
+    /** Who of the survey finds a size, where the bodies have one. */
+    Optional<RunCoverage.Covered> coverage() {
+        return RunCoverage.aboutBase(grade);
+    }
+}

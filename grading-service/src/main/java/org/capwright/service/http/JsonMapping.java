@@ -1,0 +1,57 @@
+package org.capwright.service.http;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.cfg.DateTimeFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The one mapper between JSON and objects. */
+@Configuration(proxyBeanMethods = false)
+public class JsonMapping {
+
+    /** No request nests deeper than three objects; this leaves room and stops bombs. */
+    static final int DEEPEST = 16;
+
+    private static final int LONGEST_TEXT = 10_000;
+    private static final int LONGEST_NUMBER = 60;
+    private static final int LONGEST_NAME = 1_000;
+
+    /**
+     * A mapper that reads strictly and writes what is there.
+     *
+     * @return the mapper, safe for many threads
+     */
+    public static JsonMapper mapper() {
+        JsonFactory factory = JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(DEEPEST)
+                        .maxStringLength(LONGEST_TEXT)
+                        .maxNumberLength(LONGEST_NUMBER)
+                        .maxNameLength(LONGEST_NAME)
+                        .build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+        return JsonMapper.builder(factory)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .disable(DateTimeFeature.WRITE_DATES_AS_TIMESTAMPS)
+                .changeDefaultPropertyInclusion(inclusion -> inclusion
+                        .withValueInclusion(JsonInclude.Include.NON_ABSENT)
+                        .withContentInclusion(JsonInclude.Include.ALWAYS))
+                .build();
+    }
+
+    /**
+     * The mapper for Spring.
+     *
+     * @return the mapper
+     */
+    @Bean
+    JsonMapper jsonMapper() {
+        return mapper();
+    }
+}

@@ -1,0 +1,138 @@
+package org.capwright.service.http;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.ProblemKind;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Reads JSON bodies within bounds. */
+@Component
+public final class RequestBodies {
+
+    /** The most bytes a body may have. */
+    public static final int MOST_BYTES = 256 * 1024;
+
+    private static final Map<String, String> ACCEPT_POST = Map.of("Accept-Post", MediaType.APPLICATION_JSON_VALUE);
+
+    private static final Pattern SOURCE = Pattern.compile("\\s*(\\([^()]*)?\\[Source:.*$");
+
+    private final JsonMapper mapper;
+
+    /**
+     * A reader of bodies.
+     *
+     * @param mapper the mapper
+     */
+    public RequestBodies(JsonMapper mapper) {
+        this.mapper = mapper;
+    }
+
+    /**
+     * Reads the body of a request.
+     *
+     * @param request the request
+     * @return the body as a tree
+     * @throws IOException if the caller goes away
+     * @throws ProblemException if the body is of another media type, too large, not UTF-8 or no JSON
+     */
+    public JsonNode read(HttpServletRequest request) throws IOException {
+        checkType(request.getContentType() == null ? "" : request.getContentType());
+        if (request.getContentLengthLong() > MOST_BYTES) {
+            throw tooLarge();
+        }
+        InputStream in = request.getInputStream();
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw tooLarge();
+        }
+        return parse(bytes);
+    }
+
+    private static void checkType(String type) {
+        try {
+            MediaType given = MediaType.parseMediaType(type);
+            boolean json = given.isCompatibleWith(MediaType.APPLICATION_JSON)
+                    || given.getType().equals("application")
+                            && given.getSubtype().endsWith("+json");
+            if (json && (given.getCharset() == null || StandardCharsets.UTF_8.equals(given.getCharset()))) {
+                return;
+            }
+        } catch (IllegalArgumentException e) {
+            // said below
+        }
+        throw new ProblemException(
+                Problem.of(
+                        ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                        "The body must be sent as Content-Type: application/json, in UTF-8."),
+                ACCEPT_POST);
+    }
+
+    private static ProblemException tooLarge() {
+        return new ProblemException(Problem.of(
+                ProblemKind.BODY_TOO_LARGE,
+                "The body is larger than " + MOST_BYTES / 1024 + " kB, the most that is read."));
+    }
+
+    /**
+     * Reads a JSON document.
+     *
+     * @param bytes the document
+     * @return the document as a tree
+     * @throws ProblemException if it is not UTF-8 or no JSON
+     */
+    public JsonNode parse(byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new ProblemException(Problem.of(ProblemKind.MALFORMED_BODY, "The body is not valid UTF-8."));
+        }
+        if (text.isBlank()) {
+            throw new ProblemException(
+                    Problem.of(ProblemKind.MALFORMED_BODY, "The body is empty; it must be a JSON object."));
+        }
+        try {
+            return mapper.readTree(text);
+        } catch (JacksonException e) {
+            throw malformed(e);
+        }
+    }
+
+    private static ProblemException malformed(JacksonException e) {
+        String said = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
+        String detail = e instanceof StreamConstraintsException
+                ? "The body goes beyond what is read: " + firstLine(said) + ". No more than " + JsonMapping.DEEPEST
+                        + " levels deep, numbers and texts of usual length."
+                : "The body is no JSON document: " + firstLine(said) + ".";
+        Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, detail);
+        TokenStreamLocation at = e.getLocation();
+        return new ProblemException(
+                at == null || at.getLineNr() < 1 ? problem : problem.at(at.getLineNr(), Math.max(1, at.getColumnNr())));
+    }
+
+    /** What the parser says, without where it read it from: the place is told apart, the rest is nobody's concern. */
+    private static String firstLine(String text) {
+        String line = SOURCE.matcher(text.lines().findFirst().orElse(""))
+                .replaceAll("")
+                .strip();
+        String shortened = line.length() > 160 ? line.substring(0, 160) + "…" : line;
+        return shortened.endsWith(".") ? shortened.substring(0, shortened.length() - 1) : shortened;
+    }
+}

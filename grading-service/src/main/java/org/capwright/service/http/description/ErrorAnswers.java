@@ -1,0 +1,58 @@
+package org.capwright.service.http.description;
+
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemKind;
+
+/** Answers that are problem documents. */
+final class ErrorAnswers {
+
+    private static final String PROBLEM_JSON = "application/problem+json";
+
+    private ErrorAnswers() {}
+
+    /** Every error of a call that reads a body. */
+    static void ofBody(Operation operation) {
+        of(
+                operation,
+                ProblemKind.MALFORMED_BODY,
+                ProblemKind.NOT_ACCEPTABLE,
+                ProblemKind.BODY_TOO_LARGE,
+                ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                ProblemKind.INVALID_REQUEST);
+    }
+
+    /** Some errors, and the one that is always possible. */
+    static void of(Operation operation, ProblemKind... kinds) {
+        for (ProblemKind kind : kinds) {
+            operation.getResponses().addApiResponse(Integer.toString(kind.status()), one(kind));
+        }
+        operation.getResponses().addApiResponse("500", one(ProblemKind.INTERNAL_ERROR));
+    }
+
+    /** One error. */
+    static ApiResponse one(ProblemKind kind) {
+        String meaning = switch (kind) {
+            case MALFORMED_BODY -> "The body is no JSON document; line and column say where.";
+            case BAD_REQUEST -> "A parameter is wrong.";
+            case NOT_FOUND -> "There is nothing of this name.";
+            case METHOD_NOT_ALLOWED -> "The address does not answer to this method.";
+            case NOT_ACCEPTABLE -> "None of the media types asked for can be made.";
+            case BODY_TOO_LARGE -> "The body is larger than 256 kB.";
+            case UNSUPPORTED_MEDIA_TYPE -> "The body is not sent as application/json in UTF-8.";
+            case INVALID_REQUEST ->
+                "Fields are wrong, or no sleeve can be drafted from them; violations names every one with what would"
+                        + " work.";
+            case INTERNAL_ERROR -> "The service is at fault.";
+        };
+        return new ApiResponse()
+                .description(meaning)
+                .content(new Content()
+                        .addMediaType(
+                                PROBLEM_JSON,
+                                new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(Problem.class)))));
+    }
+}

@@ -1,0 +1,179 @@
+package org.capwright.service.http.description;
+
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.media.ArraySchema;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.Encoding;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.ObjectSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import java.util.Map;
+import org.capwright.gradeimport.OutlineReader;
+import org.capwright.service.checks.CheckShape;
+import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.rules.RulesShape;
+import org.capwright.service.tables.TableShape;
+
+/** Calls about a grade: it is checked, it is derived, a table for it is read. */
+final class GradeCalls {
+
+    private final Bodies bodies;
+
+    GradeCalls(Bodies bodies) {
+        this.bodies = bodies;
+    }
+
+    void checks(Operation operation) {
+        operation.setDescription(
+                "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
+                        + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
+                        + " 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a form; the name of a"
+                        + " file then names the size where the drawing does not. Files are read in memory and kept nowhere.");
+        operation.setRequestBody(Bodies.json(
+                CheckShape.REQUEST,
+                "A size run with a limit of the label",
+                Map.of(
+                        "sizeRun",
+                        bodies.example("example-cm.json"),
+                        "thresholds",
+                        Map.of("unevenCaution", 0.3),
+                        "sizeTable",
+                        "women-en-13402-3-bust")));
+        operation
+                .getRequestBody()
+                .getContent()
+                .addMediaType(
+                        "text/csv",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .description(
+                                                "A spec table; comma, semicolon or tab, sizes across or" + " down.")))
+                .addMediaType(
+                        "image/vnd.dxf",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .format("binary")
+                                        .description("Outlines of all sizes in one DXF file.")))
+                .addMediaType("multipart/form-data", files());
+        operation.setResponses(new ApiResponses()
+                .addApiResponse(
+                        "200",
+                        new ApiResponse()
+                                .description("What was found, in the form that Accept asks for.")
+                                .content(found())));
+        ErrorAnswers.ofBody(operation);
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "400",
+                        ErrorAnswers.one(ProblemKind.MALFORMED_BODY)
+                                .description("The body cannot be read; line says where. Or a parameter is wrong."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "413",
+                        ErrorAnswers.one(ProblemKind.BODY_TOO_LARGE)
+                                .description("The body is larger than what is read of its type."));
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "415",
+                        ErrorAnswers.one(ProblemKind.UNSUPPORTED_MEDIA_TYPE)
+                                .description("The body is of another type than these."));
+    }
+
+    void gradeRules(Operation operation) {
+        operation.setDescription(
+                "For a style without grade rules: bicep, armhole, elbow, wrist and length follow the growth of bodies in a size table"
+                        + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"
+                        + " gaps and the front half grow in proportion. The growth from the base size is rounded as a whole, so"
+                        + " that rounding errors do not add up from size to size. Bodies are read up to 256 kB.");
+        operation.setRequestBody(Bodies.json(
+                RulesShape.REQUEST,
+                "Constant ease, half a centimetre of length per size, whole millimetres",
+                Map.of(
+                        "sizeRun",
+                        bodies.example("example-cm.json"),
+                        "sizeTable",
+                        "women-en-13402-3-bust",
+                        "ease",
+                        Map.of("policy", "constant"),
+                        "length",
+                        Map.of("policy", "stated", "perSize", 0.5),
+                        "grid",
+                        "1 mm")));
+        ErrorAnswers.ofBody(operation);
+    }
+
+    void ownTable(Operation operation) {
+        operation.setDescription(
+                "Checks a table of your own (units, plausible ranges, growth that must be monotone, dimensions that must exceed one another)"
+                        + " and answers it as GET does a published one, or names everything that is wrong with it. Nothing is"
+                        + " kept: put the same object into the field sizeTable of a request wherever an id is taken. Bodies are"
+                        + " read up to 256 kB.");
+        operation.setRequestBody(
+                Bodies.json(TableShape.TABLE, "Six sizes of a workshop", bodies.example("example-size-table.json")));
+        ErrorAnswers.ofBody(operation);
+        operation
+                .getResponses()
+                .addApiResponse(
+                        "400",
+                        ErrorAnswers.one(ProblemKind.MALFORMED_BODY)
+                                .description(
+                                        "The body is no JSON document; line and column say where. Or a parameter is"
+                                                + " wrong."));
+    }
+
+    private static Content found() {
+        return new Content()
+                .addMediaType(
+                        "application/json",
+                        new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(CheckShape.ANSWER))))
+                .addMediaType(
+                        "text/csv",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .description("RFC 4180: a header line, then one line per finding.")))
+                .addMediaType(
+                        "image/svg+xml",
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .description(
+                                                "The jumps beside those of the body, or the nest with its crossings"
+                                                        + " marked; legible in black and white.")))
+                .addMediaType(
+                        "application/pdf",
+                        new MediaType()
+                                .schema(
+                                        new StringSchema()
+                                                .format("binary")
+                                                .description(
+                                                        "A report on A4: jumps drawn beside those of the body, every finding"
+                                                                + " with its source and remedy, table of jumps, what-if, coverage.")));
+    }
+
+    private static MediaType files() {
+        Schema<?> form = new ObjectSchema();
+        form.addProperty(
+                CheckShape.PARTS.get(0),
+                new ArraySchema()
+                        .items(new StringSchema().format("binary"))
+                        .minItems(1)
+                        .maxItems(OutlineReader.MOST_FILES)
+                        .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
+                                + " repeated for every file."));
+        form.addProperty(CheckShape.PARTS.get(1), ShapeSchemas.reference(CheckShape.UPLOAD.name()));
+        form.addRequiredItem(CheckShape.PARTS.get(0));
+        return new MediaType()
+                .schema(form)
+                .addEncoding(
+                        CheckShape.PARTS.get(1),
+                        new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))
+                .addEncoding(
+                        CheckShape.PARTS.get(0),
+                        new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
+    }
+}

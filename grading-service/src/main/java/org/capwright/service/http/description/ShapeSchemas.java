@@ -1,0 +1,192 @@
+package org.capwright.service.http.description;
+
+import io.swagger.v3.oas.models.media.ArraySchema;
+import io.swagger.v3.oas.models.media.IntegerSchema;
+import io.swagger.v3.oas.models.media.NumberSchema;
+import io.swagger.v3.oas.models.media.ObjectSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.measure.Unit;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
+
+/** Makes schemas of the shapes by which requests are read. */
+final class ShapeSchemas {
+
+    private static final String LENGTH = "Length";
+    private static final String TEXT_LENGTH =
+            "^\\s*[+-]?(\\d{1,9}(\\.\\d{1,12})?|(\\d{1,6}(\\s+|-))?\\d{1,4}/\\d{1,4})\\s*$";
+
+    private final Map<String, Schema<?>> schemas = new LinkedHashMap<>();
+
+    private ShapeSchemas() {
+        schemas.put(LENGTH, length());
+    }
+
+    static Map<String, Schema<?>> of(RequestSchema shape) {
+        ShapeSchemas made = new ShapeSchemas();
+        made.object(shape);
+        return made.schemas;
+    }
+
+    static Schema<?> reference(String name) {
+        return new Schema<>().$ref("#/components/schemas/" + name);
+    }
+
+    private static Schema<?> length() {
+        Schema<?> schema = new Schema<>();
+        schema.addOneOfItem(new NumberSchema());
+        schema.addOneOfItem(new StringSchema().pattern(TEXT_LENGTH));
+        schema.setDescription(
+                "A length in the unit named by units: a number, or a text such as \"36.5\", \"1/2\" or \"3 1/2\".");
+        schema.setExample(13.5);
+        return schema;
+    }
+
+    private Schema<?> object(RequestSchema shape) {
+        if (!schemas.containsKey(shape.name())) {
+            ObjectSchema schema = new ObjectSchema();
+            schemas.put(shape.name(), schema);
+            schema.setDescription(shape.meaning());
+            schema.setAdditionalProperties(false);
+            for (SchemaField field : shape.fields().values()) {
+                schema.addProperty(field.name(), field(field));
+                if (field.required()) {
+                    schema.addRequiredItem(field.name());
+                }
+            }
+        }
+        return reference(shape.name());
+    }
+
+    private Schema<?> field(SchemaField field) {
+        Schema<?> schema = kind(field.kind());
+        if (schema.get$ref() != null) {
+            // Beside a reference nothing else counts in OpenAPI 3.0.
+            Schema<?> around = new Schema<>();
+            around.setAllOf(List.of(schema));
+            schema = around;
+        }
+        schema.setDescription(field.meaning() + range(field.kind()));
+        field.example().ifPresent(schema::setExample);
+        if (!field.required() && schema.getType() != null) {
+            schema.setNullable(true);
+            if (schema.getEnum() != null) {
+                allowNull(schema);
+            }
+        }
+        return schema;
+    }
+
+    /** A null must stand among the words of an enumeration as well (OpenAPI 3.0.3, clarification of nullable). */
+    private static <T> void allowNull(Schema<T> schema) {
+        schema.addEnumItemObject(null);
+    }
+
+    private Schema<?> kind(FieldType kind) {
+        if (kind instanceof FieldType.Text text) {
+            return new StringSchema().minLength(1).maxLength(text.longest());
+        } else if (kind instanceof FieldType.Choice choice) {
+            StringSchema schema = new StringSchema();
+            schema.setEnum(new ArrayList<>(choice.words()));
+            return schema;
+        } else if (kind instanceof FieldType.Length) {
+            return reference(LENGTH);
+        } else if (kind instanceof FieldType.Ratio ratio) {
+            return new NumberSchema()
+                    .minimum(BigDecimal.valueOf(ratio.least()))
+                    .maximum(BigDecimal.valueOf(ratio.greatest()));
+        } else if (kind instanceof FieldType.Whole whole) {
+            return new IntegerSchema()
+                    .minimum(BigDecimal.valueOf(whole.least()))
+                    .maximum(BigDecimal.valueOf(whole.greatest()));
+        } else if (kind instanceof FieldType.Ease) {
+            return eitherOf(
+                    reference(LENGTH), new StringSchema().pattern("^\\s*[+-]?\\d{1,9}(\\.\\d{1,12})?\\s*%\\s*$"));
+        } else if (kind instanceof FieldType.Step) {
+            return new StringSchema().pattern("^.*(mm|cm|in)\\s*$");
+        } else if (kind instanceof FieldType.Label label) {
+            return label(label.longest());
+        } else if (kind instanceof FieldType.Labels labels) {
+            return new ArraySchema()
+                    .items(label(labels.longest()))
+                    .minItems(1)
+                    .maxItems(labels.most())
+                    .uniqueItems(true);
+        } else if (kind instanceof FieldType.Words some) {
+            StringSchema word = new StringSchema();
+            word.setEnum(new ArrayList<>(some.words()));
+            return new ArraySchema().items(word).maxItems(some.words().size()).uniqueItems(true);
+        } else if (kind instanceof FieldType.Growth) {
+            return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
+        } else if (kind instanceof FieldType.Nested nested) {
+            return object(nested.shape());
+        } else if (kind instanceof FieldType.PerSize perSize) {
+            ObjectSchema schema = new ObjectSchema();
+            schema.setMinProperties(1);
+            schema.setAdditionalProperties(kind(perSize.count()));
+            return schema;
+        } else if (kind instanceof FieldType.TextOrNested either) {
+            Schema<?> text = new StringSchema().minLength(1).maxLength(either.longest());
+            text.setNullable(true);
+            return eitherOf(text, object(either.shape()));
+        } else if (kind instanceof FieldType.Objects objects) {
+            return new ArraySchema().items(object(objects.shape())).minItems(1).maxItems(objects.most());
+        } else if (kind instanceof FieldType.Gapped gapped) {
+            return new ArraySchema().items(lengthOrNull()).maxItems(gapped.most());
+        }
+        return eitherOf(reference(LENGTH), object(((FieldType.LengthOrNested) kind).shape()));
+    }
+
+    /** Beside a reference nothing counts in OpenAPI 3.0, so that the length is said again. */
+    private static Schema<?> lengthOrNull() {
+        Schema<?> schema = length();
+        // In one of the two, or null would match both.
+        schema.getOneOf().get(0).setNullable(true);
+        return schema;
+    }
+
+    private static Schema<?> label(int longest) {
+        Schema<?> schema =
+                eitherOf(new StringSchema().minLength(1).maxLength(longest), new IntegerSchema().format(null));
+        schema.setDescription("The name of a size; a whole number is read as its digits.");
+        return schema;
+    }
+
+    private static Schema<?> eitherOf(Schema<?> one, Schema<?> other) {
+        Schema<?> schema = new Schema<>();
+        schema.addOneOfItem(one);
+        schema.addOneOfItem(other);
+        return schema;
+    }
+
+    /** The range of a length in each unit: which one holds depends on the request. */
+    private static String range(FieldType kind) {
+        if (kind instanceof FieldType.Length length) {
+            return " From " + inUnits(length.least(), length.greatest()) + ".";
+        } else if (kind instanceof FieldType.Ease ease) {
+            return " From " + inUnits(ease.length().least(), ease.length().greatest()) + ", or "
+                    + Math.round(100 * ease.share().least()) + "% to "
+                    + Math.round(100 * ease.share().greatest()) + "%.";
+        } else if (kind instanceof FieldType.Growth growth) {
+            return " Each from " + inUnits(-growth.greatest(), growth.greatest()) + ".";
+        } else if (kind instanceof FieldType.LengthOrNested either) {
+            return " From " + inUnits(either.length().least(), either.length().greatest()) + ".";
+        }
+        return "";
+    }
+
+    private static String inUnits(double least, double greatest) {
+        List<String> ranges = new ArrayList<>();
+        for (Unit unit : Unit.values()) {
+            ranges.add(unit.format(least) + " to " + unit.format(greatest) + " " + unit.symbol());
+        }
+        return String.join(", ", ranges);
+    }
+}

@@ -1,0 +1,103 @@
+package org.capwright.service.http.problem;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A problem document (RFC 9457).
+ *
+ * @param type kind of the problem, a URI reference; {@code about:blank} says no more than the status
+ * @param title the kind in words, always the same for a type
+ * @param status HTTP status code
+ * @param detail what went wrong this time and what to do about it
+ * @param instance path of the request
+ * @param line line of the body, from 1, where it could not be read
+ * @param column column of the body, from 1, where it could not be read
+ * @param violations everything that is wrong with the request
+ */
+@Schema(description = "A problem document, RFC 9457.")
+public record Problem(
+        @Schema(
+                description = "Kind of the problem, a URI reference.",
+                example = "urn:capwright:problem:invalid-request")
+        String type,
+
+        @Schema(description = "The kind in words.", example = "Invalid request")
+        String title,
+
+        @Schema(description = "HTTP status code.", example = "422")
+        int status,
+
+        @Schema(
+                description = "What went wrong this time and what to do about it.",
+                example = "1 field is wrong; each is named with what would work.")
+        String detail,
+
+        @Schema(description = "Path of the request.", example = "/v1/size-runs")
+        Optional<String> instance,
+
+        @Schema(description = "Line of the body, from 1, where it could not be read.", example = "3")
+        Optional<Integer> line,
+
+        @Schema(description = "Column of the body, from 1, where it could not be read.", example = "17")
+        Optional<Integer> column,
+
+        @Schema(description = "Everything that is wrong with the request; empty where no field is to blame.")
+        List<FieldViolation> violations) {
+
+    static final String TYPE = "urn:capwright:problem:";
+
+    /**
+     * A problem of a kind.
+     *
+     * @param kind which
+     * @param detail what went wrong this time
+     * @return the document, without an instance
+     */
+    public static Problem of(ProblemKind kind, String detail) {
+        return of(kind, detail, List.of());
+    }
+
+    /**
+     * A problem with the fields of a request.
+     *
+     * @param kind which
+     * @param detail what went wrong this time
+     * @param violations what is wrong
+     * @return the document, without an instance
+     */
+    public static Problem of(ProblemKind kind, String detail, List<FieldViolation> violations) {
+        return new Problem(
+                TYPE + kind.word(),
+                kind.title(),
+                kind.status(),
+                detail,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.copyOf(violations));
+    }
+
+    /**
+     * The same problem, found at a place of the body.
+     *
+     * @param atLine line from 1
+     * @param atColumn column from 1
+     * @return the document with the place
+     */
+    public Problem at(int atLine, int atColumn) {
+        return new Problem(
+                type, title, status, detail, instance, Optional.of(atLine), Optional.of(atColumn), violations);
+    }
+
+    /**
+     * The same problem, met by a request.
+     *
+     * @param path path of the request
+     * @return the document with the path
+     */
+    public Problem on(String path) {
+        return new Problem(type, title, status, detail, Optional.of(path), line, column, violations);
+    }
+}

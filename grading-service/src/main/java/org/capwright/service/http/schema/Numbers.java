@@ -1,0 +1,53 @@
+package org.capwright.service.http.schema;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Violation;
+import tools.jackson.databind.JsonNode;
+
+/** Reads plain numbers. */
+final class Numbers {
+
+    static final double GREATEST = 1e9;
+
+    private Numbers() {}
+
+    static OptionalDouble ratio(Given given, FieldType.Ratio kind) {
+        if (!isNumber(given.node())) {
+            given.refuse("must be a number from " + kind.least() + " to " + kind.greatest());
+            return OptionalDouble.empty();
+        }
+        return within(given, Quantity.RATIO, kind.least(), kind.greatest());
+    }
+
+    static Optional<Integer> whole(Given given, FieldType.Whole kind) {
+        if (!isNumber(given.node())
+                || given.node().asDouble() != Math.rint(given.node().asDouble())) {
+            given.refuse("must be a whole number from " + kind.least() + " to " + kind.greatest());
+            return Optional.empty();
+        }
+        OptionalDouble number = within(given, Quantity.COUNT, kind.least(), kind.greatest());
+        return number.isPresent() ? Optional.of((int) number.getAsDouble()) : Optional.empty();
+    }
+
+    private static boolean isNumber(JsonNode value) {
+        return value.isNumber() && Math.abs(value.asDouble()) <= GREATEST;
+    }
+
+    private static OptionalDouble within(Given given, Quantity quantity, double least, double greatest) {
+        double value = given.node().asDouble();
+        if (value >= least && value <= greatest) {
+            return OptionalDouble.of(value);
+        }
+        given.found()
+                .add(new Violation(
+                        given.where(),
+                        "out of range",
+                        quantity,
+                        OptionalDouble.of(value),
+                        OptionalDouble.of(least),
+                        OptionalDouble.of(greatest)));
+        return OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,96 @@
+package org.capwright.service.http.schema;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Violation;
+import org.capwright.service.http.problem.FoundViolations;
+import tools.jackson.databind.JsonNode;
+
+/** Reads the names of the sizes: texts or whole numbers, all different, ascending where all are numbers. */
+public final class SizeLabels {
+
+    private SizeLabels() {}
+
+    /**
+     * Reads the names of the sizes.
+     *
+     * @param list the value of the field
+     * @param where where it stands
+     * @param kind how many and how long they may be
+     * @param found gathers what is wrong
+     * @return the names; none if anything is wrong with them
+     */
+    public static Optional<List<String>> read(
+            JsonNode list, String where, FieldType.Labels kind, FoundViolations found) {
+        if (!list.isArray()) {
+            found.add(where, "must be a list of the names of the sizes, smallest first, such as [\"36\", \"38\"]");
+            return Optional.empty();
+        }
+        if (list.isEmpty() || list.size() > kind.most()) {
+            found.add(new Violation(
+                    where,
+                    "number of sizes",
+                    Quantity.COUNT,
+                    java.util.OptionalDouble.of(list.size()),
+                    java.util.OptionalDouble.of(1),
+                    java.util.OptionalDouble.of(kind.most())));
+            return Optional.empty();
+        }
+        List<String> labels = new ArrayList<>(list.size());
+        Map<String, Integer> first = new HashMap<>();
+        boolean right = true;
+        for (int i = 0; i < list.size(); i++) {
+            Optional<String> label = one(list.get(i), where + "/" + i, kind.longest(), found);
+            right &= label.isPresent();
+            if (label.isPresent()) {
+                Integer before = first.putIfAbsent(label.get(), i);
+                if (before != null) {
+                    found.add(where + "/" + i, "repeats the size at " + where + "/" + before, label.get());
+                    right = false;
+                }
+                labels.add(label.get());
+            }
+        }
+        return right && ascending(labels, where, found) ? Optional.of(labels) : Optional.empty();
+    }
+
+    /**
+     * Reads the name of one size.
+     *
+     * @param value the value of the field
+     * @param where where it stands
+     * @param longest greatest number of characters
+     * @param found gathers what is wrong
+     * @return the name; none if it is wrong
+     */
+    public static Optional<String> one(JsonNode value, String where, int longest, FoundViolations found) {
+        return value.isIntegralNumber() && value.canConvertToInt()
+                ? Optional.of(Integer.toString(value.intValue()))
+                : Texts.checked(value, where, longest, found);
+    }
+
+    private static boolean ascending(List<String> labels, String where, FoundViolations found) {
+        for (String label : labels) {
+            if (!Lengths.DECIMAL.matcher(label).matches()) {
+                return true;
+            }
+        }
+        boolean right = true;
+        for (int i = 1; i < labels.size(); i++) {
+            if (new BigDecimal(labels.get(i)).compareTo(new BigDecimal(labels.get(i - 1))) <= 0) {
+                found.add(
+                        where + "/" + i,
+                        "sizes that are all numbers must ascend; it does not exceed " + labels.get(i - 1)
+                                + " before it",
+                        labels.get(i));
+                right = false;
+            }
+        }
+        return right;
+    }
+}

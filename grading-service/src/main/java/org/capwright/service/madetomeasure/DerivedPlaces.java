@@ -1,0 +1,68 @@
+package org.capwright.service.madetomeasure;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import org.capwright.measure.Unit;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.Problem;
+
+/** Where in the order the fields of the drafted run come from, so that what is wrong is named where the caller can mend it. */
+final class DerivedPlaces {
+
+    private final Map<String, String> origins = new HashMap<>();
+    private final Map<String, String> sums = new HashMap<>();
+    private final Set<String> standIns = new HashSet<>();
+
+    DerivedPlaces() {
+        origins.put("/sleeve/capEase", "/ease/capEase");
+        origins.put("/sizes", "/order");
+        origins.put("/sizes/0", "/order");
+        origins.put("/baseSize", "/order");
+    }
+
+    /** A field that is the sum of a measurement and an ease. */
+    void derived(String field, String ease, String measurement) {
+        origins.put(field, ease);
+        sums.put(field, measurement);
+    }
+
+    /** A field whose value stands for one that could not be had: what is wrong with it is no fault of the caller's. */
+    void standIn(String field) {
+        standIns.add(field);
+    }
+
+    /** Adds what is wrong with the run, at the fields of the order. */
+    void add(Problem problem, FoundViolations found) {
+        for (FieldViolation violation : problem.violations()) {
+            String origin = origins.getOrDefault(violation.field(), violation.field());
+            if (!standIns.contains(violation.field()) && !found.names(origin)) {
+                found.add(new FieldViolation(
+                        origin,
+                        reason(violation),
+                        violation.value(),
+                        violation.unit(),
+                        violation.minimum(),
+                        violation.maximum()));
+            }
+        }
+    }
+
+    /** Refuses what cannot be drafted. */
+    void refuse(Problem problem, Unit unit) {
+        FoundViolations found = new FoundViolations(unit);
+        add(problem, found);
+        found.refuse();
+    }
+
+    private String reason(FieldViolation violation) {
+        String measurement = sums.get(violation.field());
+        if (measurement == null) {
+            return violation.reason();
+        }
+        String dimension = violation.field().substring(violation.field().lastIndexOf('/') + 1);
+        return dimension + ", which is " + measurement + " and this ease, " + violation.reason();
+    }
+}

@@ -1,0 +1,19 @@
+package org.capwright.service.madetomeasure;
+
+import java.util.List;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.survey.PredictionInterval;
+
+/**
+ * A measurement that was not taken.
+ *
+ * @param dimension what was not measured
+ * @param from what it is estimated from
+ * @param prediction value and interval, mm
+ */
+record Estimate(BodyDimension dimension, List<BodyDimension> from, PredictionInterval prediction) {
+
+    Estimate {
+        from = List.copyOf(from);
+    }
+}

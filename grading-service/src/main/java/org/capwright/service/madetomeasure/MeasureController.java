@@ -1,0 +1,121 @@
+package org.capwright.service.madetomeasure;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.capwright.measure.Unit;
+import org.capwright.service.http.RequestBodies;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.sizerun.SizeRunFormat;
+import org.capwright.service.sizerun.SizeRunResult;
+import org.capwright.service.sizerun.SizeRunService;
+import org.capwright.tables.BodyDimension;
+import org.capwright.tables.survey.Survey;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Drafts a sleeve set for one wearer. What is known of the wearer lives as long as the request. */
+@RestController
+@Tag(name = "Made to measure")
+final class MeasureController {
+
+    /** Names, never values, so that forms without room for a note still tell what was not measured. */
+    private static final String ESTIMATED = "Capwright-Estimated";
+
+    private static final double GRID = 1e10;
+
+    private final RequestBodies bodies;
+    private final SizeRunService drafting;
+    private final JsonMapper mapper;
+
+    MeasureController(RequestBodies bodies, SizeRunService drafting, JsonMapper mapper) {
+        this.bodies = bodies;
+        this.drafting = drafting;
+        this.mapper = mapper;
+    }
+
+    /** Drafts the set and answers in the media type that the caller likes best. */
+    @Operation(operationId = "createMadeToMeasure", summary = "Draft a sleeve set for one wearer")
+    @PostMapping("/v1/made-to-measure")
+    ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
+        SizeRunFormat rendering = drafting.accepted(request);
+        MeasureRequest order = MeasureReader.read(bodies.read(request));
+        byte[] body;
+        try {
+            SizeRunResult result = SizeRunService.draft(order.run());
+            body = rendering.mediaType().equals(MediaType.APPLICATION_JSON)
+                    ? mapper.writeValueAsBytes(answer(order, result))
+                    : SizeRunService.written(result, rendering);
+        } catch (ProblemException e) {
+            order.places().refuse(e.problem(), order.run().unit());
+            throw e;
+        }
+        ResponseEntity<byte[]> response = SizeRunService.response(order.run(), rendering, body);
+        if (order.estimates().isEmpty()) {
+            return response;
+        }
+        return ResponseEntity.status(response.getStatusCode())
+                .headers(response.getHeaders())
+                .header(
+                        ESTIMATED,
+                        order.estimates().stream()
+                                .map(estimate -> estimate.dimension().id())
+                                .collect(Collectors.joining(", ")))
+                .body(body);
+    }
+
+    private static MeasureAnswer answer(MeasureRequest order, SizeRunResult result) {
+        Unit unit = order.run().unit();
+        return new MeasureAnswer(
+                unit.symbol(),
+                order.nearest().map(MeasureController::nearest),
+                order.nearest().map(NearestSize::departures).orElse(List.of()).stream()
+                        .map(departure -> new MeasureAnswer.DepartureAnswer(
+                                departure.dimension().id(),
+                                shown(departure.wearer(), unit),
+                                shown(departure.table(), unit),
+                                shown(departure.wearer() - departure.table(), unit),
+                                departure.nearest()))
+                        .toList(),
+                order.estimates().stream()
+                        .map(estimate -> estimate(estimate, unit))
+                        .toList(),
+                names(order.confirmed().stream().toList()),
+                names(order.unquestioned()),
+                SizeRunService.answer(result));
+    }
+
+    private static MeasureAnswer.NearestAnswer nearest(NearestSize nearest) {
+        return new MeasureAnswer.NearestAnswer(
+                nearest.table().id(),
+                nearest.size(),
+                nearest.table().info().key().map(BodyDimension::id).orElse(""),
+                nearest.table().info().source());
+    }
+
+    private static MeasureAnswer.EstimateAnswer estimate(Estimate estimate, Unit unit) {
+        Survey survey = MeasureShape.SURVEY;
+        return new MeasureAnswer.EstimateAnswer(
+                estimate.dimension().id(),
+                shown(estimate.prediction().estimate(), unit),
+                shown(estimate.prediction().interval().lower(), unit),
+                shown(estimate.prediction().interval().upper(), unit),
+                estimate.prediction().probability(),
+                names(estimate.from()),
+                survey.source() + "; " + survey.people() + " people");
+    }
+
+    private static List<String> names(List<BodyDimension> dimensions) {
+        return dimensions.stream().map(BodyDimension::id).toList();
+    }
+
+    private static double shown(double millimetres, Unit unit) {
+        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+}

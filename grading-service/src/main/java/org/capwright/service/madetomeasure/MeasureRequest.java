@@ -1,0 +1,28 @@
+package org.capwright.service.madetomeasure;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.capwright.service.sizerun.SizeRunRequest;
+import org.capwright.tables.BodyDimension;
+
+/**
+ * A made-to-measure order, read and found consistent.
+ *
+ * @param run the sleeve as a run of one size
+ * @param given what was measured, mm
+ * @param confirmed what was measured again
+ * @param estimates what was not measured
+ * @param unquestioned what was measured and could not be held against the survey
+ * @param nearest the nearest size of the chosen table
+ * @param places where the fields of the run come from
+ */
+record MeasureRequest(
+        SizeRunRequest run,
+        Map<BodyDimension, Double> given,
+        Set<BodyDimension> confirmed,
+        List<Estimate> estimates,
+        List<BodyDimension> unquestioned,
+        Optional<NearestSize> nearest,
+        DerivedPlaces places) {}

@@ -1,0 +1,93 @@
+package org.capwright.service.materials;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.lay.Fabric;
+import org.capwright.lay.Trimming;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Violation;
+import org.capwright.pattern.Material;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.RequestObject;
+
+/** Reads the field {@code materials}. */
+public final class MaterialReader {
+
+    private static final double USUAL_SELVEDGE = 10;
+    private static final double USUAL_GAP = 5;
+    private static final double USUAL_STEP = 50;
+
+    private MaterialReader() {}
+
+    /**
+     * Reads what is to be reckoned.
+     *
+     * @param materials the field
+     * @param sizes names of the sizes of the run
+     * @param found gathers what is wrong
+     * @return what is to be reckoned, of what is right
+     */
+    public static MaterialRequest read(RequestObject materials, List<String> sizes, FoundViolations found) {
+        List<Fabric> fabrics = new ArrayList<>();
+        for (RequestObject fabric : materials.objects("fabrics")) {
+            fabric(fabric, found).ifPresent(fabrics::add);
+        }
+        Map<String, Integer> pairs = materials.perSize("order", sizes);
+        int together = pairs.values().stream().mapToInt(count -> count).sum();
+        if (!pairs.isEmpty() && (together == 0 || together > MaterialShape.MOST_PAIRS)) {
+            found.add(new Violation(
+                    materials.at("order"),
+                    "pairs of sleeves in all; more are cut in several layers or orders",
+                    Quantity.COUNT,
+                    OptionalDouble.of(together),
+                    OptionalDouble.of(1),
+                    OptionalDouble.of(MaterialShape.MOST_PAIRS)));
+        }
+        Trimming trimming = materials
+                .object("trimming")
+                .map(given -> new Trimming(
+                        given.ratio("waste").orElse(Trimming.USUAL.waste()),
+                        given.length("step").orElse(Trimming.USUAL.step())))
+                .orElse(Trimming.USUAL);
+        return new MaterialRequest(List.copyOf(fabrics), trimming, pairs);
+    }
+
+    private static Optional<Fabric> fabric(RequestObject fabric, FoundViolations found) {
+        Optional<Material> material =
+                fabric.choice("material").map(word -> Material.valueOf(word.toUpperCase(Locale.ROOT)));
+        double width = fabric.length("width").orElse(Double.NaN);
+        Fabric.Laying laying =
+                fabric.choice("laying").filter("open"::equals).isPresent() ? Fabric.Laying.OPEN : Fabric.Laying.FOLDED;
+        Fabric.Nap nap = fabric.choice("nap").filter("with"::equals).isPresent() ? Fabric.Nap.WITH : Fabric.Nap.WITHOUT;
+        double lengthwise = fabric.ratio("shrinkageLengthwise").orElse(0);
+        double crosswise = fabric.ratio("shrinkageCrosswise").orElse(0);
+        double waste = fabric.ratio("waste").orElse(0);
+        double selvedge = fabric.length("selvedge").orElse(USUAL_SELVEDGE);
+        double gap = fabric.length("gap").orElse(USUAL_GAP);
+        double step = fabric.length("step").orElse(USUAL_STEP);
+        if (material.isEmpty() || Double.isNaN(width)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    new Fabric(material.get(), width, laying, nap, lengthwise, crosswise, waste, selvedge, gap, step));
+        } catch (InvalidMeasuresException e) {
+            for (Violation violation : e.violations()) {
+                String field = violation.pointer().substring(violation.pointer().lastIndexOf('/') + 1);
+                found.add(new Violation(
+                        fabric.at(field),
+                        violation.reason(),
+                        violation.quantity(),
+                        violation.value(),
+                        violation.minimum(),
+                        violation.maximum()));
+            }
+            return Optional.empty();
+        }
+    }
+}

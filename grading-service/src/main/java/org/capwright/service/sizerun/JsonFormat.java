@@ -1,0 +1,206 @@
+package org.capwright.service.sizerun;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayStyle;
+import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.pleat.Lie;
+import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.drawing.pdf.Paper;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.GradePoints;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.SizeRun;
+import org.capwright.grade.SpecTable;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.Rounding;
+import org.capwright.pattern.Piece;
+import org.capwright.pattern.SewingOrder;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.MediaType;
+import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The run as JSON: everything there is. */
+@Component
+@Order(1)
+final class JsonFormat implements SizeRunFormat {
+
+    private final JsonMapper mapper;
+
+    JsonFormat(JsonMapper mapper) {
+        this.mapper = mapper;
+    }
+
+    @Override
+    public MediaType mediaType() {
+        return MediaType.APPLICATION_JSON;
+    }
+
+    @Override
+    public String extension() {
+        return "json";
+    }
+
+    @Override
+    public String meaning() {
+        return "Every size with its pieces as exact curves and as points, the spec table, the grade points and the findings.";
+    }
+
+    @Override
+    public byte[] render(SizeRunResult result) {
+        return mapper.writeValueAsBytes(answer(result));
+    }
+
+    static SizeRunAnswer answer(SizeRunResult result) {
+        SizeRunRequest order = result.order();
+        SizeRun run = result.run();
+        UnitFormat shown = new UnitFormat(order.unit());
+        List<SizeRunAnswer.GradedSizeAnswer> sizes = new ArrayList<>();
+        for (int i = 0; i < run.sizes().size(); i++) {
+            sizes.add(size(result, i, shown));
+        }
+        String base = run.baseSize().label();
+        List<SizeRunAnswer.GradePointAnswer> points = GradePoints.of(run, order.alignment()).stream()
+                .map(point -> new SizeRunAnswer.GradePointAnswer(
+                        point.part(),
+                        point.name(),
+                        shown.exact(point.base()),
+                        point.deltas().stream().map(shown::exact).toArray(double[][]::new)))
+                .toList();
+        return new SizeRunAnswer(
+                order.name(),
+                order.revision(),
+                order.unit().symbol(),
+                base,
+                align(order.alignment()),
+                sizes,
+                table(result.specTable(), base, order.shownRounding(), shown),
+                points,
+                Findings.of(result),
+                Workroom.of(result, shown),
+                result.materials().map(needs -> Buying.of(needs, shown)),
+                new SizeRunAnswer.PaperAnswer(format(order.paper()), PdfFormat.pages(result)),
+                SewingOrder.of(result.patterns()).cautions());
+    }
+
+    private static String format(Paper paper) {
+        return paper instanceof Paper.Sheets sheets ? sheets.name().toLowerCase(Locale.ROOT) : "roll";
+    }
+
+    private static String align(Alignment alignment) {
+        return switch (alignment) {
+            case APEX -> "apex";
+            case UNDERARM -> "underarm";
+            case FOLD_AND_BICEP_LINE -> "fold";
+        };
+    }
+
+    private static SizeRunAnswer.GradedSizeAnswer size(SizeRunResult result, int i, UnitFormat shown) {
+        GradedSize size = result.run().sizes().get(i);
+        SleeveDraft draft = size.draft();
+        Dimensions dimensions = draft.dimensions();
+        Map<String, Double> byName = new LinkedHashMap<>();
+        for (Dimension dimension : dimensions.present()) {
+            byName.put(dimension.gradeName(), shown.length(dimensions.get(dimension)));
+        }
+        OptionalDouble ease = draft.capEase();
+        return new SizeRunAnswer.GradedSizeAnswer(
+                size.label(),
+                byName,
+                ease.isPresent() ? Optional.of(shown.length(ease.getAsDouble())) : Optional.empty(),
+                shown.exact(result.run().shift(i, result.order().alignment())),
+                draft.overlay()
+                        .flatMap(Overlay::pleats)
+                        .flatMap(layout -> result.order()
+                                .style()
+                                .overlay()
+                                .flatMap(OverlayStyle::pleats)
+                                .map(plan -> pleats(plan, layout, shown))),
+                result.patterns().sizes().get(i).stream()
+                        .map(piece -> piece(piece, shown))
+                        .toList());
+    }
+
+    private static SizeRunAnswer.PleatsAnswer pleats(PleatPlan plan, PleatLayout layout, UnitFormat shown) {
+        return new SizeRunAnswer.PleatsAnswer(
+                UnitFormat.word(plan.kind()),
+                layout.count(),
+                shown.length(layout.edge()),
+                shown.length(layout.span()),
+                shown.length(layout.takeUp()),
+                UnitFormat.ratio(layout.fullness()),
+                shown.length(layout.leastDepth()),
+                shown.length(layout.greatestDepth()),
+                layout.greatestLayers(),
+                layout.folds().stream()
+                        .map(fold -> new SizeRunAnswer.FoldAnswer(
+                                shown.length(fold.foldMark()),
+                                shown.length(fold.placementMark()),
+                                shown.length(fold.finished()),
+                                shown.length(fold.depth()),
+                                fold.lie() == Lie.TO_FRONT ? "front" : "back"))
+                        .toList());
+    }
+
+    private static SizeRunAnswer.PieceAnswer piece(Piece piece, UnitFormat shown) {
+        return new SizeRunAnswer.PieceAnswer(
+                piece.kind().id(),
+                piece.kind().words(),
+                UnitFormat.word(piece.kind().material()),
+                new SizeRunAnswer.CutAnswer(
+                        piece.cut().count(),
+                        UnitFormat.word(piece.cut().laying()),
+                        piece.cut().words()),
+                piece.edges().stream()
+                        .map(edge -> new SizeRunAnswer.EdgeAnswer(
+                                edge.name(),
+                                UnitFormat.word(edge.kind()),
+                                shown.length(edge.curve().length()),
+                                shown.length(edge.allowance()),
+                                shown.segments(edge.curve())))
+                        .toList(),
+                shown.points(piece.netLine()),
+                shown.points(piece.cutLine()),
+                piece.cutCorners(),
+                piece.notches().stream()
+                        .map(notch -> new SizeRunAnswer.NotchAnswer(
+                                UnitFormat.word(notch.kind()),
+                                notch.edge(),
+                                shown.length(notch.distance()),
+                                shown.exact(notch.at()),
+                                shown.exact(notch.onCut()),
+                                UnitFormat.direction(notch.inward())))
+                        .toList(),
+                piece.marks().stream()
+                        .map(mark -> new SizeRunAnswer.MarkAnswer(
+                                UnitFormat.word(mark.kind()), mark.name(), shown.segments(mark.line())))
+                        .toList(),
+                piece.label().lines());
+    }
+
+    private static SizeRunAnswer.SpecTableAnswer table(
+            SpecTable table, String base, Rounding rounding, UnitFormat shown) {
+        List<SizeRunAnswer.RowAnswer> rows = table.rows().stream()
+                .map(row -> new SizeRunAnswer.RowAnswer(
+                        row.code(),
+                        row.name(),
+                        row.definition(),
+                        shown.lengths(row.values()),
+                        shown.lengths(row.values().stream().map(rounding::round).toList()),
+                        shown.lengths(row.jumps()),
+                        shown.length(row.tolerance()),
+                        row.toleranceSource()))
+                .toList();
+        return new SizeRunAnswer.SpecTableAnswer(
+                table.sizes(), base, shown.unit().symbol(), shown.length(rounding.step()), rows);
+    }
+}

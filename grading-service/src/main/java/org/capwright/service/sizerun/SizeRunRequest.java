@@ -1,0 +1,80 @@
+package org.capwright.service.sizerun;
+
+import java.util.List;
+import java.util.Optional;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.drawing.pdf.Paper;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.GradeRule;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.Rounding;
+import org.capwright.measure.Unit;
+import org.capwright.pattern.PatternOptions;
+import org.capwright.service.materials.MaterialRequest;
+import org.capwright.tables.SizeTable;
+
+/**
+ * A request for a size run, read and found consistent; lengths in millimetres.
+ *
+ * @param name name of the style
+ * @param revision revision of the style
+ * @param unit unit of the answer
+ * @param sizes names of the sizes, smallest first
+ * @param base position of the base size
+ * @param style what is the same in every size
+ * @param dimensions dimensions of the base size
+ * @param rules grade rules
+ * @param sizeTable table to compare the jumps with
+ * @param options allowances and corners
+ * @param alignment point on which the nest lies
+ * @param layout how a DXF file is laid out
+ * @param paper what a PDF is printed on
+ * @param printed sizes that are printed; empty for all
+ * @param materials what to reckon of cloth and trimming, if it was asked for
+ * @param rounding grid of the shown values, if one was asked for
+ */
+public record SizeRunRequest(
+        String name,
+        String revision,
+        Unit unit,
+        List<String> sizes,
+        int base,
+        SleeveStyle style,
+        Dimensions dimensions,
+        List<GradeRule> rules,
+        Optional<SizeTable> sizeTable,
+        PatternOptions options,
+        Alignment alignment,
+        Layout layout,
+        Paper paper,
+        List<String> printed,
+        Optional<MaterialRequest> materials,
+        Optional<Rounding> rounding) {
+
+    /** How a DXF file is laid out. */
+    public enum Layout {
+        /** All sizes over one another. */
+        NEST,
+        /** One block per piece and size. */
+        BLOCKS
+    }
+
+    /**
+     * The grid of the shown values.
+     *
+     * @return the one asked for, else 1 mm, 0.1 cm or 1/8 in
+     */
+    public Rounding shownRounding() {
+        return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
+    }
+
+    /**
+     * Drafts every size.
+     *
+     * @return the run
+     */
+    SizeRun graded() {
+        return SizeRun.grade(style, dimensions, sizes, base, rules);
+    }
+}

@@ -1,0 +1,146 @@
+package org.capwright.service.sizerun;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.ProblemKind;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Component;
+
+/** Drafts what was read and answers in the form that the caller likes best. */
+@Component
+public final class SizeRunService {
+
+    private final Map<MediaType, SizeRunFormat> renderings = new LinkedHashMap<>();
+
+    SizeRunService(List<SizeRunFormat> renderings) {
+        for (SizeRunFormat rendering : renderings) {
+            this.renderings.put(rendering.contentType(), rendering);
+        }
+    }
+
+    /**
+     * The form that the caller likes best.
+     *
+     * @param request a request with or without an Accept header
+     * @return the form
+     * @throws ProblemException if none of the forms is accepted
+     */
+    public SizeRunFormat accepted(HttpServletRequest request) {
+        List<String> headers = new ArrayList<>(Collections.list(request.getHeaders(HttpHeaders.ACCEPT)));
+        MediaType type = Negotiation.pick(String.join(",", headers), renderings.keySet())
+                .orElseThrow(() -> notAcceptable(renderings.values().stream()
+                        .map(rendering -> rendering.mediaType().toString())
+                        .toList()));
+        SizeRunFormat rendering = renderings.get(type);
+        if (rendering == null) {
+            throw new IllegalStateException("no rendering for " + type);
+        }
+        return rendering;
+    }
+
+    /**
+     * One of some media types, by the Accept headers of a request.
+     *
+     * @param request a request with or without an Accept header
+     * @param offered the media types that can be made, the usual one first
+     * @return the one that the caller likes best
+     * @throws ProblemException if none of them is accepted
+     */
+    public static MediaType accepted(HttpServletRequest request, List<MediaType> offered) {
+        List<String> headers = new ArrayList<>(Collections.list(request.getHeaders(HttpHeaders.ACCEPT)));
+        return Negotiation.pick(String.join(",", headers), offered)
+                .orElseThrow(() -> notAcceptable(offered.stream()
+                        .map(type -> type.getType() + "/" + type.getSubtype())
+                        .toList()));
+    }
+
+    private static ProblemException notAcceptable(List<String> offered) {
+        return new ProblemException(Problem.of(
+                ProblemKind.NOT_ACCEPTABLE,
+                "None of the media types asked for by Accept can be made; there are " + String.join(", ", offered)
+                        + "."));
+    }
+
+    /**
+     * Drafts every size.
+     *
+     * @param order what is asked for
+     * @return the run with its pieces
+     * @throws ProblemException if a size cannot be drafted, with everything that is wrong at the fields of the request
+     */
+    public static SizeRunResult draft(SizeRunRequest order) {
+        try {
+            return SizeRunResult.of(order);
+        } catch (InvalidMeasuresException e) {
+            throw refused(e, order);
+        }
+    }
+
+    /**
+     * Writes a run.
+     *
+     * @param result a drafted run
+     * @param rendering the form
+     * @return the body of the answer
+     * @throws IOException if it cannot be written
+     * @throws ProblemException if the run cannot be written in this form
+     */
+    public static byte[] written(SizeRunResult result, SizeRunFormat rendering) throws IOException {
+        try {
+            return rendering.render(result);
+        } catch (InvalidMeasuresException e) {
+            throw refused(e, result.order());
+        }
+    }
+
+    private static RuntimeException refused(InvalidMeasuresException e, SizeRunRequest order) {
+        FoundViolations found = new FoundViolations(order.unit());
+        found.addAll(FieldPlaces.placed(e.violations(), order));
+        found.refuse();
+        return e;
+    }
+
+    /**
+     * The run as it is answered in JSON.
+     *
+     * @param result a drafted run
+     * @return everything there is
+     * @throws ProblemException if the run cannot be written in this form
+     */
+    public static SizeRunAnswer answer(SizeRunResult result) {
+        try {
+            return JsonFormat.answer(result);
+        } catch (InvalidMeasuresException e) {
+            throw refused(e, result.order());
+        }
+    }
+
+    /**
+     * The answer with its headers.
+     *
+     * @param order what was asked for; it names the file
+     * @param rendering the form
+     * @param body the written run
+     * @return an answer that is not to be stored on the way
+     */
+    public static ResponseEntity<byte[]> response(SizeRunRequest order, SizeRunFormat rendering, byte[] body) {
+        return ResponseEntity.ok()
+                .contentType(rendering.contentType())
+                .cacheControl(CacheControl.noStore())
+                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
+                .header(HttpHeaders.CONTENT_DISPOSITION, FileNames.disposition(order, rendering.extension()))
+                .body(body);
+    }
+}

@@ -1,0 +1,76 @@
+package org.capwright.service.sizerun;
+
+import java.util.List;
+import java.util.Locale;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+import org.capwright.measure.Unit;
+
+/** Shows lengths and points in the caller's unit, off the noise of binary fractions. */
+record UnitFormat(Unit unit) {
+
+    /** Values keep ten decimals: far below what can be measured, far above the noise. */
+    private static final double VALUE = 1e10;
+
+    /** Points of flattened lines lie within 0.01 mm of the curve; six decimals are ample. */
+    private static final double POINT = 1e6;
+
+    double length(double millimetres) {
+        return rounded(unit.fromMillimetres(millimetres), VALUE);
+    }
+
+    /** An area in the square of the unit, from mm². */
+    double area(double squareMillimetres) {
+        double one = unit.toMillimetres(1);
+        return rounded(squareMillimetres / (one * one), POINT);
+    }
+
+    static double ratio(double value) {
+        return rounded(value, VALUE);
+    }
+
+    double[] exact(Point point) {
+        return new double[] {length(point.x()), length(point.y())};
+    }
+
+    static double[] direction(Point point) {
+        return new double[] {rounded(point.x(), VALUE), rounded(point.y(), VALUE)};
+    }
+
+    double[][] points(List<Point> line) {
+        double[][] points = new double[line.size()][];
+        for (int i = 0; i < points.length; i++) {
+            Point point = line.get(i);
+            points[i] = new double[] {
+                rounded(unit.fromMillimetres(point.x()), POINT), rounded(unit.fromMillimetres(point.y()), POINT)
+            };
+        }
+        return points;
+    }
+
+    double[][][] segments(Curve curve) {
+        List<Cubic> cubics = curve.segments();
+        double[][][] segments = new double[cubics.size()][][];
+        for (int i = 0; i < segments.length; i++) {
+            Cubic cubic = cubics.get(i);
+            segments[i] = new double[][] {
+                exact(cubic.start()), exact(cubic.control1()), exact(cubic.control2()), exact(cubic.end())
+            };
+        }
+        return segments;
+    }
+
+    double[] lengths(List<Double> millimetres) {
+        return millimetres.stream().mapToDouble(this::length).toArray();
+    }
+
+    /** The name of a constant as the API writes it: {@code side-seam}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static double rounded(double value, double grid) {
+        return Math.rint(value * grid) / grid + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+}

@@ -1,0 +1,87 @@
+package org.capwright.service.http;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RequestBodiesTest {
+
+    private final RequestBodies bodies = new RequestBodies(JsonMapping.mapper());
+
+    private Problem refused(byte[] body) {
+        return assertThrows(ProblemException.class, () -> bodies.parse(body)).problem();
+    }
+
+    private Problem refused(String body) {
+        return refused(body.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "{`a`:1                        | 1",
+                "{`a`:NaN}                     | 1",
+                "{`a`:Infinity}                | 1",
+                "{`a`:-}                       | 1",
+                "{`a`:01}                      | 1",
+                "{'a':1}                       | 1",
+                "{`a`:1,}                      | 1",
+                "{`a`:1} x                     | 1",
+                "{`a`:1}{`b`:2}                | 1",
+                "{`a`:1,`a`:2}                 | 1",
+                "/* c */ {}                    | 1",
+                "{↵`a`:1,↵`b`:]}               | 3",
+                "{`a`:`tab\there`,↵`b`:nul}    | 1",
+                "{`a`:`x`,↵`b`:nul}            | 2"
+            })
+    void brokenJsonIsRefusedWithItsPlace(String body, int line) {
+        Problem problem = refused(body.replace('`', '"').replace("↵", "\n"));
+        assertEquals(400, problem.status());
+        assertEquals(Optional.of(line), problem.line(), problem::toString);
+        assertTrue(problem.column().orElse(0) > 0, problem::toString);
+        assertFalse(problem.detail().contains("Source") || problem.detail().contains("REDACTED"), problem::detail);
+    }
+
+    /** The parser's words about where it read from are left out, as the place is told by line and column. */
+    @Test
+    void saysWhatIsMissingInPlainWords() {
+        assertEquals(
+                "The body is no JSON document: Unexpected end-of-input: expected close marker for Array.",
+                refused("[[").detail());
+    }
+
+    @Test
+    void emptyBodiesAndOtherCharacterSetsAreRefused() {
+        assertEquals(400, refused("").status());
+        assertEquals(400, refused(" \n ").status());
+        assertEquals(
+                400,
+                refused(new byte[] {'{', '"', (byte) 0xE9, '"', ':', '1', '}'}).status());
+        assertEquals(400, refused("{\"a\":1}".getBytes(StandardCharsets.UTF_16)).status());
+    }
+
+    @Test
+    void deepNestingIsRefusedBeforeItCostsAnything() {
+        assertEquals(400, refused("[".repeat(100_000)).status());
+        assertEquals(400, refused("{\"a\":".repeat(50_000)).status());
+        assertTrue(refused("[".repeat(100_000)).detail().contains("levels deep"));
+    }
+
+    @Test
+    void longNumbersAndTextsAreRefused() {
+        assertEquals(400, refused("{\"a\":" + "9".repeat(10_000) + "}").status());
+        assertEquals(400, refused("{\"a\":\"" + "x".repeat(50_000) + "\"}").status());
+        assertEquals(400, refused("{\"" + "x".repeat(50_000) + "\":1}").status());
+    }
+}
