@@ -15,11 +15,7 @@ final class BaseSize {
             String given = options.baseSize().get().strip();
             int at = position(labels, given);
             if (at < 0) {
-                throw new ForeignInputException(
-                        file,
-                        0,
-                        "base size " + ForeignInputException.shown(given) + " is not among the sizes "
-                                + ForeignInputException.shown(String.join(", ", labels)));
+                throw new UnknownBaseSizeException(file, given, labels);
             }
             return at;
         }

@@ -1,7 +1,7 @@
 package org.capwright.gradeimport;
 
 /** Thrown when a file cannot be read as a grade. Says where and why, in words for the person who sent the file. */
-public final class ForeignInputException extends Exception {
+public class ForeignInputException extends Exception {
 
     private static final long serialVersionUID = 1L;
 

@@ -4,6 +4,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.web.server.autoconfigure.ServerProperties;
 import org.springframework.boot.web.server.context.WebServerInitializedEvent;
 import org.springframework.context.ApplicationListener;
 import org.springframework.context.annotation.Bean;
@@ -24,14 +25,26 @@ public class CapwrightService {
     }
 
     /**
-     * Says where the service can be reached, once it can.
+     * Says where the service can be reached, once it can; not where its management can.
      *
+     * @param server where it was told to listen
      * @return a listener for the start of the web server
      */
     @Bean
-    ApplicationListener<WebServerInitializedEvent> address() {
-        return event -> LOG.info(
-                "Listening on http://localhost:{} (description: /swagger-ui.html, /v3/api-docs)",
-                event.getWebServer().getPort());
+    ApplicationListener<WebServerInitializedEvent> address(ServerProperties server) {
+        return event -> {
+            if (event.getApplicationContext().getServerNamespace() == null) {
+                LOG.info(
+                        "Listening on {} (description: /swagger-ui.html, /v3/api-docs)",
+                        address(server, event.getWebServer().getPort()));
+            }
+        };
+    }
+
+    static String address(ServerProperties server, int port) {
+        boolean encrypted = server.getSsl() != null && server.getSsl().isEnabled();
+        String host =
+                server.getAddress() == null ? "0.0.0.0" : server.getAddress().getHostAddress();
+        return (encrypted ? "https://" : "http://") + (host.contains(":") ? "[" + host + "]" : host) + ":" + port;
     }
 }

@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.capwright.service.http.MultipartBody;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
@@ -23,6 +22,8 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.multipart.MultipartHttpServletRequest;
+import org.springframework.web.util.WebUtils;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -92,9 +93,10 @@ final class CheckController {
         Picture drawn = Picture.of(picture);
         MediaType answer = SizeRunService.accepted(
                 request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
-        Optional<MediaType> file = ForeignBodies.type(request);
+        Optional<MediaType> file = ForeignBodies.type(request.getContentType());
         boolean parameters =
                 units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent();
+        MultipartHttpServletRequest form = WebUtils.getNativeRequest(request, MultipartHttpServletRequest.class);
         GradeUnderCheck order;
         if (file.isPresent()) {
             order = ForeignBodies.read(request, file.get(), ForeignBodies.said(units, fileUnits, baseSize, sizeTable));
@@ -103,8 +105,8 @@ final class CheckController {
                     ProblemKind.BAD_REQUEST,
                     "The parameters units, fileUnits, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON and forms say it"
                             + " in the body."));
-        } else if (MultipartBody.isOne(request)) {
-            order = Uploads.read(request, bodies);
+        } else if (form != null) {
+            order = Uploads.read(form, bodies);
         } else {
             order = CheckReader.read(body(request));
         }

@@ -8,10 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.capwright.check.Thresholds;
-import org.capwright.gradeimport.ForeignFile;
-import org.capwright.gradeimport.ForeignInputException;
-import org.capwright.gradeimport.OutlineReader;
-import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.measure.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
@@ -19,6 +15,7 @@ import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 
 /** Reads a spec table or outlines of a style drawn elsewhere, with what the parameters say of them. */
@@ -32,10 +29,9 @@ final class ForeignBodies {
     private ForeignBodies() {}
 
     /** The media type of the body, if it is a file of a style drawn elsewhere. */
-    static Optional<MediaType> type(HttpServletRequest request) {
-        String given = request.getContentType() == null ? "" : request.getContentType();
+    static Optional<MediaType> type(@Nullable String given) {
         try {
-            MediaType type = MediaType.parseMediaType(given);
+            MediaType type = MediaType.parseMediaType(given == null ? "" : given);
             return List.of(CSV, DXF).stream()
                     .filter(one -> one.equalsTypeAndSubtype(type))
                     .findFirst();
@@ -69,7 +65,7 @@ final class ForeignBodies {
                             + wrong.get(0).reason() + ".",
                     wrong));
         }
-        return new ForeignReading(Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual());
+        return new ForeignReading(Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual(), "baseSize");
     }
 
     private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
@@ -92,27 +88,11 @@ final class ForeignBodies {
     }
 
     static GradeUnderCheck read(HttpServletRequest request, MediaType type, ForeignReading said) throws IOException {
-        boolean table = type.equals(CSV);
-        int most = table ? SpecTableReader.MOST_BYTES : OutlineReader.MOST_BYTES;
-        if (request.getContentLengthLong() > most) {
-            throw tooLarge(most);
+        ForeignReading.Format format = type.equals(CSV) ? ForeignReading.Format.TABLE : ForeignReading.Format.OUTLINES;
+        if (request.getContentLengthLong() > format.most()) {
+            throw format.tooLarge("");
         }
-        ForeignFile file;
-        try {
-            file = table
-                    ? ForeignFile.table("", request.getInputStream())
-                    : ForeignFile.drawing("", request.getInputStream());
-        } catch (ForeignInputException e) {
-            throw tooLarge(most);
-        }
-        return said.checked(List.of(file), table ? ForeignReading.Format.TABLE : ForeignReading.Format.OUTLINES);
-    }
-
-    private static ProblemException tooLarge(int most) {
-        return new ProblemException(Problem.of(
-                ProblemKind.BODY_TOO_LARGE,
-                "The body is larger than " + most / 1_000_000
-                        + " million bytes, the most that is read of such a file."));
+        return said.checked(List.of(format.file("", request.getInputStream())), format);
     }
 
     /** A body of another type than these. */

@@ -1,5 +1,7 @@
 package org.capwright.service.checks;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,7 +13,9 @@ import org.capwright.gradeimport.ForeignInputException;
 import org.capwright.gradeimport.ForeignOptions;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
+import org.capwright.gradeimport.UnknownBaseSizeException;
 import org.capwright.measure.Unit;
+import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -27,6 +31,7 @@ import org.capwright.tables.SizeTable;
  * @param baseSize label of the base size
  * @param table bodies to hold the jumps against
  * @param thresholds limits of the label
+ * @param baseSizeField where the base size was said: a parameter, or a place of a form
  */
 record ForeignReading(
         Optional<String> name,
@@ -34,19 +39,43 @@ record ForeignReading(
         Optional<Unit> fileUnit,
         Optional<String> baseSize,
         Optional<SizeTable> table,
-        Thresholds thresholds) {
+        Thresholds thresholds,
+        String baseSizeField) {
 
     /** What kind of file. */
     enum Format {
         /** A spec table as CSV. */
-        TABLE("Spec table"),
+        TABLE("Spec table", SpecTableReader.MOST_BYTES),
         /** Outlines as DXF. */
-        OUTLINES("Outlines");
+        OUTLINES("Outlines", OutlineReader.MOST_BYTES);
 
         private final String usualName;
+        private final int most;
 
-        Format(String usualName) {
+        Format(String usualName, int most) {
             this.usualName = usualName;
+            this.most = most;
+        }
+
+        /** The most bytes of a file. */
+        int most() {
+            return most;
+        }
+
+        /** Takes a file from a stream. */
+        ForeignFile file(String name, InputStream content) throws IOException {
+            try {
+                return this == TABLE ? ForeignFile.table(name, content) : ForeignFile.drawing(name, content);
+            } catch (ForeignInputException e) {
+                throw tooLarge(name);
+            }
+        }
+
+        ProblemException tooLarge(String name) {
+            return new ProblemException(Problem.of(
+                    ProblemKind.BODY_TOO_LARGE,
+                    (name.isEmpty() ? "The body" : name) + " is larger than " + most / 1_000_000
+                            + " million bytes, the most that is read of such a file."));
         }
     }
 
@@ -58,6 +87,8 @@ record ForeignReading(
             read = format == Format.TABLE
                     ? SpecTableReader.read(files.get(0), options)
                     : OutlineReader.read(files, options);
+        } catch (UnknownBaseSizeException e) {
+            throw otherBaseSize(e);
         } catch (ForeignInputException e) {
             throw malformed(e);
         }
@@ -73,8 +104,19 @@ record ForeignReading(
                 Optional.empty());
     }
 
+    private ProblemException otherBaseSize(UnknownBaseSizeException e) {
+        String reason = "must be one of the sizes of the file, " + String.join(", ", e.sizes());
+        boolean parameter = !baseSizeField.startsWith("/");
+        return new ProblemException(Problem.of(
+                parameter ? ProblemKind.BAD_REQUEST : ProblemKind.INVALID_REQUEST,
+                parameter
+                        ? "The parameter " + baseSizeField + " " + reason + "."
+                        : "1 field is wrong; it is named with what would work.",
+                List.of(FieldViolation.of(baseSizeField, reason, Optional.of(e.given())))));
+    }
+
     /** The reason names the line and, among several files, the file. */
-    static ProblemException malformed(ForeignInputException e) {
+    private static ProblemException malformed(ForeignInputException e) {
         String reason = e.reason().isEmpty() ? "the file cannot be read" : e.reason();
         String sentence = e.file().isEmpty()
                 ? reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1)

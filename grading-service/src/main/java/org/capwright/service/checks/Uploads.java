@@ -1,20 +1,20 @@
 package org.capwright.service.checks;
 
-import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Part;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.capwright.check.Thresholds;
 import org.capwright.gradeimport.ForeignFile;
-import org.capwright.gradeimport.ForeignInputException;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.measure.Unit;
-import org.capwright.service.http.MultipartBody;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
@@ -25,7 +25,11 @@ import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.http.schema.SizeLabels;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import org.springframework.util.StringUtils;
+import org.springframework.web.multipart.MultipartException;
+import org.springframework.web.multipart.MultipartHttpServletRequest;
 import tools.jackson.databind.JsonNode;
 
 /** Reads a form with files of a style drawn elsewhere, and what is said of them. */
@@ -37,19 +41,22 @@ final class Uploads {
     static final String FILE = "file";
     static final String REQUEST = "request";
 
+    private static final String BASE_SIZE = "/" + REQUEST + "/baseSize";
+
     /** The first group of a drawing: a code and, on the next line, a section or a remark. */
     private static final Pattern DRAWING = Pattern.compile("^\\uFEFF?\\s*(0\\s*\\R\\s*SECTION\\b|999\\s*\\R)");
 
     private static final int SNIFFED = 400;
+    private static final int LONGEST_LABEL = 60;
 
-    private final List<MultipartBody.Part> files = new ArrayList<>();
-    private final List<MultipartBody.Part> said = new ArrayList<>();
+    private final List<Part> files = new ArrayList<>();
+    private final List<Part> said = new ArrayList<>();
 
-    private Uploads(List<MultipartBody.Part> parts) {
-        for (MultipartBody.Part part : parts) {
-            if (part.name().equals(FILE)) {
+    private Uploads(Collection<Part> parts) {
+        for (Part part : parts) {
+            if (part.getName().equals(FILE)) {
                 files.add(part);
-            } else if (part.name().equals(REQUEST)) {
+            } else if (part.getName().equals(REQUEST)) {
                 said.add(part);
             } else {
                 throw refused("The form has a part of another name; there are file, once or more, and request.");
@@ -66,8 +73,14 @@ final class Uploads {
      * @throws IOException if the caller goes away
      * @throws ProblemException if the form or a file cannot be read, or something said is wrong
      */
-    static GradeUnderCheck read(HttpServletRequest request, RequestBodies bodies) throws IOException {
-        Uploads uploads = new Uploads(MultipartBody.read(request, MOST_BYTES));
+    static GradeUnderCheck read(MultipartHttpServletRequest request, RequestBodies bodies) throws IOException {
+        request.getMultiFileMap(); // has Spring read the form, or refuse it
+        Uploads uploads;
+        try {
+            uploads = new Uploads(request.getParts());
+        } catch (ServletException e) {
+            throw new MultipartException("read once before", e);
+        }
         ForeignReading reading = uploads.reading(bodies);
         ForeignReading.Format format = uploads.format();
         return reading.checked(uploads.files(format), format);
@@ -77,7 +90,7 @@ final class Uploads {
         return new ProblemException(Problem.of(ProblemKind.MALFORMED_BODY, why));
     }
 
-    private ForeignReading reading(RequestBodies bodies) {
+    private ForeignReading reading(RequestBodies bodies) throws IOException {
         if (said.isEmpty()) {
             return new ForeignReading(
                     Optional.empty(),
@@ -85,21 +98,22 @@ final class Uploads {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    Thresholds.usual());
+                    Thresholds.usual(),
+                    BASE_SIZE);
         }
         if (said.size() > 1) {
             throw refused("The form has the part request more than once.");
         }
-        MultipartBody.Content content = said.get(0).content();
-        if (content.length() > RequestBodies.MOST_BYTES) {
+        Part part = said.get(0);
+        if (part.getSize() > RequestBodies.MOST_BYTES) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BODY_TOO_LARGE,
                     "The part request is larger than " + RequestBodies.MOST_BYTES / 1024
                             + " kB, the most that is read of it."));
         }
         JsonNode tree;
-        try {
-            tree = bodies.parse(content.start(content.length()));
+        try (InputStream content = part.getInputStream()) {
+            tree = bodies.parse(content.readAllBytes());
         } catch (ProblemException e) {
             Problem problem = e.problem();
             Problem ofPart = Problem.of(
@@ -130,7 +144,8 @@ final class Uploads {
                 unit(tree.path("fileUnits")),
                 baseSize,
                 table,
-                CheckReader.thresholds(object));
+                CheckReader.thresholds(object),
+                BASE_SIZE);
         found.refuse();
         return reading;
     }
@@ -142,48 +157,58 @@ final class Uploads {
                 .findFirst();
     }
 
-    private ForeignReading.Format format() {
+    private ForeignReading.Format format() throws IOException {
         if (files.isEmpty()) {
             throw refused("The form has no part file; send a spec table as CSV, or outlines as DXF.");
         }
-        List<ForeignReading.Format> formats =
-                files.stream().map(Uploads::format).distinct().toList();
-        if (formats.size() > 1) {
-            throw refused("The form has spec tables and outlines; send the one or the other.");
+        ForeignReading.Format format = format(files.get(0));
+        for (Part file : files) {
+            if (format(file) != format) {
+                throw refused("The form has spec tables and outlines; send the one or the other.");
+            }
         }
-        if (formats.get(0) == ForeignReading.Format.TABLE && files.size() > 1) {
+        if (format == ForeignReading.Format.TABLE && files.size() > 1) {
             throw refused("The form has more than one spec table; a spec table has all sizes of a style in one file.");
         }
-        return formats.get(0);
+        return format;
     }
 
     /** By the media type where it says so, else by how the file starts. Browsers know neither type well. */
-    private static ForeignReading.Format format(MultipartBody.Part part) {
-        Optional<MediaType> type = part.type();
-        if (type.filter(ForeignBodies.DXF::equalsTypeAndSubtype).isPresent()) {
-            return ForeignReading.Format.OUTLINES;
+    private static ForeignReading.Format format(Part part) throws IOException {
+        Optional<MediaType> type = ForeignBodies.type(part.getContentType());
+        if (type.isPresent()) {
+            return type.get().equals(ForeignBodies.DXF) ? ForeignReading.Format.OUTLINES : ForeignReading.Format.TABLE;
         }
-        if (type.filter(ForeignBodies.CSV::equalsTypeAndSubtype).isPresent()) {
-            return ForeignReading.Format.TABLE;
+        try (InputStream content = part.getInputStream()) {
+            String start = new String(content.readNBytes(SNIFFED), StandardCharsets.UTF_8);
+            return DRAWING.matcher(start).find() ? ForeignReading.Format.OUTLINES : ForeignReading.Format.TABLE;
         }
-        String start = new String(part.content().start(SNIFFED), StandardCharsets.UTF_8);
-        return DRAWING.matcher(start).find() ? ForeignReading.Format.OUTLINES : ForeignReading.Format.TABLE;
     }
 
     private List<ForeignFile> files(ForeignReading.Format format) throws IOException {
         List<ForeignFile> read = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
-            MultipartBody.Part part = files.get(i);
-            String label = part.label().isEmpty() ? "file " + (i + 1) : part.label();
-            try (InputStream content = part.content().stream()) {
-                read.add(
-                        format == ForeignReading.Format.TABLE
-                                ? ForeignFile.table(label, content)
-                                : ForeignFile.drawing(label, content));
-            } catch (ForeignInputException e) {
-                throw ForeignReading.malformed(e);
+            Part part = files.get(i);
+            String label = label(part.getSubmittedFileName());
+            String name = label.isEmpty() ? "file " + (i + 1) : label;
+            try (InputStream content = part.getInputStream()) {
+                read.add(format.file(name, content));
             }
         }
         return read;
+    }
+
+    /** What the sender calls a file, without folders and control characters; to be shown, never to be opened. */
+    private static String label(@Nullable String file) {
+        String base = StringUtils.getFilename(StringUtils.cleanPath(file == null ? "" : file));
+        StringBuilder label = new StringBuilder();
+        (base == null ? "" : base)
+                .codePoints()
+                .limit(LONGEST_LABEL)
+                .filter(c -> !Character.isISOControl(c)
+                        && Character.getType(c) != Character.FORMAT
+                        && Character.getType(c) != Character.SURROGATE)
+                .forEach(label::appendCodePoint);
+        return label.toString().strip();
     }
 }

@@ -3,6 +3,8 @@ package org.capwright.service.http;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.converter.json.ProblemDetailJacksonMixin;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.json.JsonFactory;
@@ -38,6 +40,7 @@ public class JsonMapping {
                 .build();
         return JsonMapper.builder(factory)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                .addMixIn(ProblemDetail.class, ProblemDetailJacksonMixin.class)
                 .disable(DateTimeFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .changeDefaultPropertyInclusion(inclusion -> inclusion
                         .withValueInclusion(JsonInclude.Include.NON_ABSENT)

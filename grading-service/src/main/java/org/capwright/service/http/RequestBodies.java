@@ -7,7 +7,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -16,7 +15,9 @@ import org.springframework.stereotype.Component;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
+import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Reads JSON bodies within bounds. */
@@ -27,8 +28,6 @@ public final class RequestBodies {
     public static final int MOST_BYTES = 256 * 1024;
 
     private static final Map<String, String> ACCEPT_POST = Map.of("Accept-Post", MediaType.APPLICATION_JSON_VALUE);
-
-    private static final Pattern SOURCE = Pattern.compile("\\s*(\\([^()]*)?\\[Source:.*$");
 
     private final JsonMapper mapper;
 
@@ -65,10 +64,8 @@ public final class RequestBodies {
     private static void checkType(String type) {
         try {
             MediaType given = MediaType.parseMediaType(type);
-            boolean json = given.isCompatibleWith(MediaType.APPLICATION_JSON)
-                    || given.getType().equals("application")
-                            && given.getSubtype().endsWith("+json");
-            if (json && (given.getCharset() == null || StandardCharsets.UTF_8.equals(given.getCharset()))) {
+            if (given.equalsTypeAndSubtype(MediaType.APPLICATION_JSON)
+                    && (given.getCharset() == null || StandardCharsets.UTF_8.equals(given.getCharset()))) {
                 return;
             }
         } catch (IllegalArgumentException e) {
@@ -116,23 +113,25 @@ public final class RequestBodies {
     }
 
     private static ProblemException malformed(JacksonException e) {
-        String said = e.getOriginalMessage() == null ? "" : e.getOriginalMessage();
-        String detail = e instanceof StreamConstraintsException
-                ? "The body goes beyond what is read: " + firstLine(said) + ". No more than " + JsonMapping.DEEPEST
-                        + " levels deep, numbers and texts of usual length."
-                : "The body is no JSON document: " + firstLine(said) + ".";
-        Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, detail);
+        Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, "The body is no JSON document: " + reason(e) + ".");
         TokenStreamLocation at = e.getLocation();
         return new ProblemException(
                 at == null || at.getLineNr() < 1 ? problem : problem.at(at.getLineNr(), Math.max(1, at.getColumnNr())));
     }
 
-    /** What the parser says, without where it read it from: the place is told apart, the rest is nobody's concern. */
-    private static String firstLine(String text) {
-        String line = SOURCE.matcher(text.lines().findFirst().orElse(""))
-                .replaceAll("")
-                .strip();
-        String shortened = line.length() > 160 ? line.substring(0, 160) + "…" : line;
-        return shortened.endsWith(".") ? shortened.substring(0, shortened.length() - 1) : shortened;
+    /** In words of our own: the parser's speak of its classes and of where it reads from. */
+    private static String reason(JacksonException e) {
+        if (e instanceof StreamConstraintsException) {
+            return "it goes beyond what is read, " + JsonMapping.DEEPEST
+                    + " levels deep and numbers and texts of usual length";
+        } else if (e instanceof UnexpectedEndOfInputException) {
+            return "it ends before everything is closed that was opened";
+        } else if (e instanceof MismatchedInputException) {
+            return "something follows after its end";
+        }
+        String said = e.getOriginalMessage();
+        return said != null && said.startsWith("Duplicate")
+                ? "an object names a field twice"
+                : "a character stands where it cannot";
     }
 }

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.junit.jupiter.api.Test;
@@ -57,7 +59,7 @@ class RequestBodiesTest {
     @Test
     void saysWhatIsMissingInPlainWords() {
         assertEquals(
-                "The body is no JSON document: Unexpected end-of-input: expected close marker for Array.",
+                "The body is no JSON document: it ends before everything is closed that was opened.",
                 refused("[[").detail());
     }
 
@@ -83,5 +85,42 @@ class RequestBodiesTest {
         assertEquals(400, refused("{\"a\":" + "9".repeat(10_000) + "}").status());
         assertEquals(400, refused("{\"a\":\"" + "x".repeat(50_000) + "\"}").status());
         assertEquals(400, refused("{\"" + "x".repeat(50_000) + "\":1}").status());
+    }
+
+    /** Whatever is sent, the answer is in words for people: no name of a class or method, nothing of what was sent. */
+    @Test
+    void speaksInItsOwnWords() {
+        String whole = "{\"units\":\"cm\",\"sleeve\":{\"bicep\":36.5,\"front\":null},\"sizes\":[\"36\",true]}";
+        Random random = new Random(1);
+        int refusals = 0;
+        for (int i = 0; i < 1000; i++) {
+            StringBuilder changed = new StringBuilder(whole);
+            for (int j = 0; j < 2; j++) {
+                changed.setCharAt(random.nextInt(whole.length()), (char) (1 + random.nextInt(126)));
+            }
+            String sent = i % 3 == 0 ? changed.substring(0, random.nextInt(whole.length())) : changed.toString();
+            String said;
+            try {
+                bodies.parse(sent.getBytes(StandardCharsets.UTF_8));
+                continue;
+            } catch (ProblemException e) {
+                said = e.problem().detail();
+            }
+            refusals++;
+            assertTrue(
+                    said.matches("The body is (no JSON document: [a-z0-9 ,]+|empty; it must be a JSON object)\\."),
+                    said);
+        }
+        assertTrue(refusals > 400, "only " + refusals);
+        for (String hostile : List.of(
+                "[".repeat(5000),
+                "{\"a\":1,\"a\":2}",
+                "{} {}",
+                "9".repeat(5000),
+                "\"" + "x".repeat(50_000),
+                "NaN",
+                "{\"" + "n".repeat(9000))) {
+            assertTrue(refused(hostile).detail().matches("The body is no JSON document: [a-z0-9 ,]+\\."), hostile);
+        }
     }
 }

@@ -2,12 +2,14 @@ package org.capwright.service.http.problem;
 
 import io.swagger.v3.oas.annotations.Hidden;
 import jakarta.servlet.RequestDispatcher;
-import jakarta.servlet.http.HttpServletRequest;
-import jakarta.servlet.http.HttpServletResponse;
-import java.io.IOException;
-import java.util.Map;
+import java.net.URI;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.RequestAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 
 /** Stands in for the usual error page, where an error comes from the servlet container. */
@@ -15,18 +17,16 @@ import org.springframework.web.bind.annotation.RequestMapping;
 @Hidden
 final class ErrorPage implements ErrorController {
 
-    private final ProblemWriter writer;
-
-    ErrorPage(ProblemWriter writer) {
-        this.writer = writer;
-    }
-
-    /** Answers what the container forwards. */
+    /** Answers what the container forwards. Without a status somebody asked for the page itself, where there is nothing to see. */
     @RequestMapping("${spring.web.error.path:/error}")
-    void answer(HttpServletRequest request, HttpServletResponse response) throws IOException {
-        Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
-        // Without a code somebody asked for the page itself, where there is nothing to see.
-        int status = code instanceof Integer known ? known : 404;
-        writer.write(request, response, StatusProblems.of(status, request.getMethod(), Map.of()), Map.of());
+    ResponseEntity<ProblemDetail> answer(
+            @RequestAttribute(name = RequestDispatcher.ERROR_STATUS_CODE, required = false) @Nullable Integer status,
+            @RequestAttribute(name = RequestDispatcher.ERROR_REQUEST_URI, required = false) @Nullable String path) {
+        ProblemDetail document =
+                ProblemKind.of(status == null ? 404 : status).usual().document();
+        if (path != null) {
+            document.setInstance(URI.create(path));
+        }
+        return ProblemAnswers.answer(document, HttpHeaders.EMPTY);
     }
 }

@@ -1,8 +1,11 @@
 package org.capwright.service.http.problem;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.ProblemDetail;
 
 /**
  * A problem document (RFC 9457).
@@ -91,13 +94,14 @@ public record Problem(
                 type, title, status, detail, instance, Optional.of(atLine), Optional.of(atColumn), violations);
     }
 
-    /**
-     * The same problem, met by a request.
-     *
-     * @param path path of the request
-     * @return the document with the path
-     */
-    public Problem on(String path) {
-        return new Problem(type, title, status, detail, Optional.of(path), line, column, violations);
+    /** The document as Spring writes it; Spring adds the path of the request. */
+    ProblemDetail document() {
+        ProblemDetail document = ProblemDetail.forStatusAndDetail(HttpStatusCode.valueOf(status), detail);
+        document.setType(URI.create(type));
+        document.setTitle(title);
+        line.ifPresent(found -> document.setProperty("line", found));
+        column.ifPresent(found -> document.setProperty("column", found));
+        document.setProperty("violations", violations);
+        return document;
     }
 }

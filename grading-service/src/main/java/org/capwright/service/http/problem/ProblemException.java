@@ -1,14 +1,15 @@
 package org.capwright.service.http.problem;
 
 import java.util.Map;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.web.ErrorResponseException;
 
 /** Thrown to answer a request with a problem document. */
-public final class ProblemException extends RuntimeException {
+public final class ProblemException extends ErrorResponseException {
 
     private static final long serialVersionUID = 1L;
 
     private final transient Problem problem;
-    private final transient Map<String, String> headers;
 
     /**
      * An exception for a problem.
@@ -26,9 +27,9 @@ public final class ProblemException extends RuntimeException {
      * @param headers header fields by name
      */
     public ProblemException(Problem problem, Map<String, String> headers) {
-        super(problem.title(), null, false, false);
+        super(HttpStatusCode.valueOf(problem.status()), problem.document(), null);
         this.problem = problem;
-        this.headers = Map.copyOf(headers);
+        headers.forEach(getHeaders()::set);
     }
 
     /**
@@ -40,12 +41,15 @@ public final class ProblemException extends RuntimeException {
         return problem;
     }
 
-    /**
-     * Header fields of the answer.
-     *
-     * @return by name, often none
-     */
-    public Map<String, String> headers() {
-        return headers;
+    /** The kind alone: the values in the document may be the measurements of a person and must not reach a log. */
+    @Override
+    public String getMessage() {
+        return problem.title();
+    }
+
+    /** A mistake of a caller is nothing to be traced. */
+    @Override
+    public Throwable fillInStackTrace() {
+        return this;
     }
 }

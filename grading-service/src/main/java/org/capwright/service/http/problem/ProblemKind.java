@@ -1,34 +1,51 @@
 package org.capwright.service.http.problem;
 
+import java.util.stream.Stream;
+
 /** The kinds of problem the service answers with. */
 public enum ProblemKind {
     /** The body is no JSON document. */
-    MALFORMED_BODY("malformed-body", "Malformed body", 400),
+    MALFORMED_BODY("malformed-body", "Malformed body", 400, "The body cannot be read."),
     /** The request line, a header or a parameter cannot be read. */
-    BAD_REQUEST("bad-request", "Bad request", 400),
+    BAD_REQUEST("bad-request", "Bad request", 400, "The request cannot be read."),
     /** There is nothing at the address. */
-    NOT_FOUND("not-found", "Not found", 404),
+    NOT_FOUND(
+            "not-found",
+            "Not found",
+            404,
+            "There is nothing at this address. /v3/api-docs and /swagger-ui.html describe what there is."),
     /** The address does not answer to the method. */
-    METHOD_NOT_ALLOWED("method-not-allowed", "Method not allowed", 405),
+    METHOD_NOT_ALLOWED("method-not-allowed", "Method not allowed", 405, "This address does not answer to this method."),
     /** None of the media types asked for can be made. */
-    NOT_ACCEPTABLE("not-acceptable", "Not acceptable", 406),
+    NOT_ACCEPTABLE(
+            "not-acceptable", "Not acceptable", 406, "None of the media types asked for by Accept can be made here."),
     /** The body is too large. */
-    BODY_TOO_LARGE("body-too-large", "Body too large", 413),
+    BODY_TOO_LARGE("body-too-large", "Body too large", 413, "The body is too large."),
     /** The body is of a media type that is not read. */
-    UNSUPPORTED_MEDIA_TYPE("unsupported-media-type", "Unsupported media type", 415),
+    UNSUPPORTED_MEDIA_TYPE(
+            "unsupported-media-type",
+            "Unsupported media type",
+            415,
+            "The body must be sent as Content-Type: application/json."),
     /** The body is JSON, but its fields are wrong, or no sleeve can be drafted from them. */
-    INVALID_REQUEST("invalid-request", "Invalid request", 422),
+    INVALID_REQUEST("invalid-request", "Invalid request", 422, "A field of the request is wrong."),
     /** The service is at fault. */
-    INTERNAL_ERROR("internal-error", "Internal error", 500);
+    INTERNAL_ERROR(
+            "internal-error",
+            "Internal error",
+            500,
+            "The service failed. Nothing in the request need be wrong; report it.");
 
     private final String word;
     private final String title;
     private final int status;
+    private final String usually;
 
-    ProblemKind(String word, String title, int status) {
+    ProblemKind(String word, String title, int status, String usually) {
         this.word = word;
         this.title = title;
         this.status = status;
+        this.usually = usually;
     }
 
     /**
@@ -56,5 +73,23 @@ public enum ProblemKind {
      */
     public int status() {
         return status;
+    }
+
+    /**
+     * What a status says where nothing else is known.
+     *
+     * @param status HTTP status code, 400 or more
+     * @return the kind of this status, else whether the caller or the service is at fault
+     */
+    static ProblemKind of(int status) {
+        return Stream.of(values())
+                .filter(kind -> kind.status == status && kind != MALFORMED_BODY)
+                .findFirst()
+                .orElse(status < 500 ? BAD_REQUEST : INTERNAL_ERROR);
+    }
+
+    /** The problem where no more is known than its kind. */
+    Problem usual() {
+        return Problem.of(this, usually);
     }
 }

@@ -1,0 +1,108 @@
+package org.capwright.service.http.problem;
+
+import jakarta.servlet.MultipartConfigElement;
+import java.io.IOException;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatusCode;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.HttpRequestMethodNotSupportedException;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.multipart.MultipartException;
+import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+
+/** Answers every exception of a request with a problem document, whatever media type was asked for: an error has no other form here. */
+@RestControllerAdvice
+final class ProblemAnswers extends ResponseEntityExceptionHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ProblemAnswers.class);
+    private static final int FRAMES = 12;
+
+    private final MultipartConfigElement forms;
+
+    ProblemAnswers(MultipartConfigElement forms) {
+        this.forms = forms;
+    }
+
+    static ResponseEntity<ProblemDetail> answer(ProblemDetail document, HttpHeaders headers) {
+        return ResponseEntity.status(document.getStatus())
+                .headers(headers)
+                .cacheControl(CacheControl.noStore())
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(document);
+    }
+
+    /** Spring knows status and headers of its own exceptions; the words are ours. */
+    @Override
+    protected @Nullable ResponseEntity<Object> handleExceptionInternal(
+            Exception exception,
+            @Nullable Object body,
+            HttpHeaders headers,
+            HttpStatusCode status,
+            WebRequest request) {
+        ProblemDetail document = exception instanceof ProblemException known
+                ? known.getBody()
+                : usual(exception, status.value()).document();
+        ResponseEntity<ProblemDetail> answer = answer(document, headers);
+        return super.handleExceptionInternal(exception, document, answer.getHeaders(), status, request);
+    }
+
+    private Problem usual(Exception exception, int status) {
+        if (exception instanceof HttpRequestMethodNotSupportedException wrong) {
+            String[] others = wrong.getSupportedMethods();
+            return Problem.of(
+                    ProblemKind.METHOD_NOT_ALLOWED,
+                    "This address does not answer to " + wrong.getMethod() + ", only to "
+                            + Stream.of(others == null ? new String[] {"other methods"} : others)
+                                    .sorted()
+                                    .collect(Collectors.joining(", "))
+                            + ".");
+        }
+        return exception instanceof MaxUploadSizeExceededException
+                ? Problem.of(
+                        ProblemKind.BODY_TOO_LARGE,
+                        "The form is larger than " + forms.getMaxRequestSize() / 1_000_000
+                                + " million bytes, the most that is read of all its parts together.")
+                : ProblemKind.of(status).usual();
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> brokenForm(MultipartException exception) {
+        return answer(
+                Problem.of(
+                                ProblemKind.MALFORMED_BODY,
+                                "The body is no multipart/form-data that can be read: it is cut short, has no boundary,"
+                                        + " has more than 64 parts, or a part with more than 4096 bytes of headers.")
+                        .document(),
+                HttpHeaders.EMPTY);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> brokenOff(IOException exception) {
+        LOG.debug("the request broke off");
+        return answer(ProblemKind.BAD_REQUEST.usual().document(), HttpHeaders.EMPTY);
+    }
+
+    /** Logs the place, but not the message: it could hold the measurements of a person. */
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> unforeseen(Exception exception) {
+        LOG.error(
+                "Failed to answer: {}{}",
+                exception.getClass().getName(),
+                Stream.of(exception.getStackTrace())
+                        .limit(FRAMES)
+                        .map(frame -> "\n\tat " + frame)
+                        .collect(Collectors.joining()));
+        return answer(ProblemKind.INTERNAL_ERROR.usual().document(), HttpHeaders.EMPTY);
+    }
+}
