@@ -49,14 +49,7 @@ public final class HpglExport {
         List<Piece> pieces = new ArrayList<>();
         set.sizes().forEach(pieces::addAll);
         List<Box> boxes = pieces.stream().map(Box::of).toList();
-        double needed = 0;
-        for (Box box : boxes) {
-            needed = Math.max(needed, Math.min(box.width(), box.height()));
-        }
-        if (!(rollWidth >= needed)) {
-            throw new InvalidMeasuresException(Violation.lengthBelow(
-                    "/plotter/width", "a piece is wider than the roll, even turned", rollWidth, needed));
-        }
+        checkWidth(set, rollWidth);
         List<Shelves.Place> places = Shelves.place(
                 boxes.stream().map(b -> new Shelves.Box(b.width(), b.height())).toList(), rollWidth, GAP);
         HpglWriter writer = new HpglWriter();
@@ -70,6 +63,38 @@ public final class HpglExport {
         heading(writer, set, rollWidth);
         placed.forEach(p -> marks(writer, p));
         return writer.finish();
+    }
+
+    /**
+     * The narrowest roll that takes every piece, upright or turned by a quarter.
+     *
+     * @param set the pieces of all sizes
+     * @return width that the plotter must be able to draw, mm
+     */
+    public static double leastWidth(PatternSet set) {
+        double needed = 0;
+        for (List<Piece> pieces : set.sizes()) {
+            for (Piece piece : pieces) {
+                Box box = Box.of(piece);
+                needed = Math.max(needed, Math.min(box.width(), box.height()));
+            }
+        }
+        return needed;
+    }
+
+    /**
+     * Refuses a roll that is too narrow.
+     *
+     * @param set the pieces of all sizes
+     * @param rollWidth width that the plotter can draw, mm
+     * @throws InvalidMeasuresException if a piece is wider than the roll in both positions, with the width that would do
+     */
+    public static void checkWidth(PatternSet set, double rollWidth) {
+        double needed = leastWidth(set);
+        if (!(rollWidth >= needed)) {
+            throw new InvalidMeasuresException(Violation.lengthBelow(
+                    "/plotter/width", "a piece is wider than the roll, even turned", rollWidth, needed));
+        }
     }
 
     /** The box around a cut line. */

@@ -94,6 +94,7 @@ public final class MeasureShape {
             "align",
             "layout",
             "paper",
+            "plotter",
             "rounding");
 
     /** The whole body. */

@@ -30,12 +30,29 @@ final class HpglFormat implements SizeRunFormat {
     @Override
     public String meaning() {
         return "All pieces in all sizes side by side for a pen plotter, HP-GL, 40 units to the millimetre: pen 1 cuts, pen 2 marks."
-                + " The roll is as wide as paper asks, or 900 mm.";
+                + " The roll is as wide as plotter or paper asks, or 900 mm, or wider where a piece needs it.";
+    }
+
+    @Override
+    public String meaning(SizeRunResult result) {
+        double width = width(result);
+        return width > asked(result)
+                ? meaning() + " Here a piece needs " + Math.round(Math.ceil(width)) + " mm: it is wider than the roll."
+                : meaning();
     }
 
     @Override
     public byte[] render(SizeRunResult result) {
+        return HpglExport.plot(result.patterns(), width(result));
+    }
+
+    /** A roll that was only assumed gives way to the pieces; one that was stated was checked against them when the request was. */
+    private static double width(SizeRunResult result) {
+        return Math.max(asked(result), HpglExport.leastWidth(result.patterns()));
+    }
+
+    private static double asked(SizeRunResult result) {
         Paper paper = result.order().paper();
-        return HpglExport.plot(result.patterns(), paper instanceof Paper.Roll roll ? roll.width() : USUAL_ROLL);
+        return result.order().plotterWidth().orElse(paper instanceof Paper.Roll roll ? roll.width() : USUAL_ROLL);
     }
 }

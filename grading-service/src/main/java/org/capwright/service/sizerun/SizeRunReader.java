@@ -102,6 +102,7 @@ public final class SizeRunReader {
                         ? SizeRunRequest.Layout.BLOCKS
                         : SizeRunRequest.Layout.NEST,
                 paper,
+                body.object("plotter").map(plotter -> plotter.length("width")).orElse(OptionalDouble.empty()),
                 printed(sizes),
                 body.object("materials").map(given -> MaterialReader.read(given, sizes.orElse(List.of()), found)),
                 step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty());

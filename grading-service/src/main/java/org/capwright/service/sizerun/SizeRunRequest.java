@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.drawing.pdf.Paper;
 import org.capwright.grade.Alignment;
@@ -30,6 +31,7 @@ import org.capwright.tables.SizeTable;
  * @param alignment point on which the nest lies
  * @param layout how a DXF file is laid out
  * @param paper what a PDF is printed on
+ * @param plotterWidth width of the roll of a pen plotter, mm, if one was stated
  * @param printed sizes that are printed; empty for all
  * @param materials what to reckon of cloth and trimming, if it was asked for
  * @param rounding grid of the shown values, if one was asked for
@@ -48,6 +50,7 @@ public record SizeRunRequest(
         Alignment alignment,
         Layout layout,
         Paper paper,
+        OptionalDouble plotterWidth,
         List<String> printed,
         Optional<MaterialRequest> materials,
         Optional<Rounding> rounding) {

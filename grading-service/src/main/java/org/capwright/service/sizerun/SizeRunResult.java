@@ -1,6 +1,7 @@
 package org.capwright.service.sizerun;
 
 import java.util.Optional;
+import org.capwright.exchange.hpgl.HpglExport;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Materials;
@@ -26,7 +27,7 @@ public final class SizeRunResult {
      *
      * @param order what is asked for
      * @return the run with its pieces
-     * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth is too narrow for it, with everything that is wrong
+     * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunRequest order) {
         PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
@@ -34,6 +35,7 @@ public final class SizeRunResult {
         CapBounds.check(run);
         PatternSet patterns = PatternDrafter.draft(title, run, order.options());
         order.materials().ifPresent(asked -> asked.check(patterns));
+        order.plotterWidth().ifPresent(width -> HpglExport.checkWidth(patterns, width));
         return new SizeRunResult(order, patterns);
     }
 

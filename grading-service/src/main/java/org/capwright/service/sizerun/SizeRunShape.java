@@ -223,6 +223,16 @@ public final class SizeRunShape {
                             new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
                             "The sizes to print, in the order of the run. All if left out.")));
 
+    static final RequestSchema PLOTTER = RequestSchema.of(
+            "Plotter",
+            "For HP-GL: what the pen plotter draws on.",
+            List.of(SchemaField.optional(
+                            "width",
+                            new FieldType.Length(Paper.LEAST, Paper.GREATEST),
+                            "Width that the plotter can draw; every piece must fit, upright or turned. If left out that of paper"
+                                    + " from a roll, else 900 mm, or wider where a piece needs it.")
+                    .example(91.4)));
+
     /** The whole body. */
     public static final RequestSchema REQUEST = RequestSchema.of(
             "SizeRunRequest",
@@ -292,6 +302,7 @@ public final class SizeRunShape {
                             "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other media types are the same"
                                     + " either way."),
                     SchemaField.optional("paper", new FieldType.Nested(PAPER), PAPER.meaning()),
+                    SchemaField.optional("plotter", new FieldType.Nested(PLOTTER), PLOTTER.meaning()),
                     SchemaField.optional(
                             "materials",
                             new FieldType.Nested(MaterialShape.REQUEST),

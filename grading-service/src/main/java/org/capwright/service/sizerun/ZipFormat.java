@@ -68,7 +68,7 @@ final class ZipFormat implements SizeRunFormat {
                 if (rendering instanceof ZipFormat || rendering instanceof DxfFormat) {
                     continue;
                 }
-                archive.add(name + "." + rendering.extension(), rendering.render(result), rendering.meaning());
+                archive.add(name + "." + rendering.extension(), rendering.render(result), rendering.meaning(result));
             }
             addDrawings(archive, name, result);
             addLays(archive, name, result);

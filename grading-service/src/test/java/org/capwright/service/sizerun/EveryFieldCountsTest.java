@@ -120,6 +120,7 @@ class EveryFieldCountsTest {
         values("/paper/format", "{}", "\"a4\"", "\"letter\"");
         values("/paper/width", "{\"paper\":{\"format\":\"roll\"}}", "90", "120");
         values("/paper/sizes", "{}", "[\"40\"]", "[\"40\",\"42\"]");
+        values("/plotter/width", "{}", "90", "120");
         materials();
         growth();
     }
@@ -209,7 +210,12 @@ class EveryFieldCountsTest {
         SizeRunResult one = result(pair.get(0));
         SizeRunResult other = result(pair.get(1));
         List<SizeRunFormat> renderings = List.of(
-                new CsvFormat(), new DxfFormat(), new JsonFormat(Requests.MAPPER), new SvgFormat(), new PdfFormat());
+                new CsvFormat(),
+                new DxfFormat(),
+                new JsonFormat(Requests.MAPPER),
+                new SvgFormat(),
+                new PdfFormat(),
+                new HpglFormat());
         List<String> differing = new ArrayList<>();
         for (SizeRunFormat rendering : renderings) {
             if (!Arrays.equals(rendering.render(one), rendering.render(other))) {

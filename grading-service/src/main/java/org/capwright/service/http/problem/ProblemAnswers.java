@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.ConversionNotSupportedException;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
@@ -54,7 +55,10 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                 ? known.getBody()
                 : usual(exception, status.value()).document();
         ResponseEntity<ProblemDetail> answer = answer(document, headers);
-        return super.handleExceptionInternal(exception, document, answer.getHeaders(), status, request);
+        if (answer.getStatusCode().is5xxServerError()) {
+            log(exception);
+        }
+        return super.handleExceptionInternal(exception, document, answer.getHeaders(), answer.getStatusCode(), request);
     }
 
     private Problem usual(Exception exception, int status) {
@@ -67,6 +71,10 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                                     .sorted()
                                     .collect(Collectors.joining(", "))
                             + ".");
+        }
+        if (exception instanceof ConversionNotSupportedException) {
+            // Parameters are texts, so it was a file of a form that came under the name of one.
+            return Problem.of(ProblemKind.MALFORMED_BODY, "The form has a part of another name than it may have.");
         }
         return exception instanceof MaxUploadSizeExceededException
                 ? Problem.of(
@@ -93,9 +101,14 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
         return answer(ProblemKind.BAD_REQUEST.usual().document(), HttpHeaders.EMPTY);
     }
 
-    /** Logs the place, but not the message: it could hold the measurements of a person. */
     @ExceptionHandler
     ResponseEntity<ProblemDetail> unforeseen(Exception exception) {
+        log(exception);
+        return answer(ProblemKind.INTERNAL_ERROR.usual().document(), HttpHeaders.EMPTY);
+    }
+
+    /** The place, but not the message: it could hold the measurements of a person. */
+    private static void log(Exception exception) {
         LOG.error(
                 "Failed to answer: {}{}",
                 exception.getClass().getName(),
@@ -103,6 +116,5 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                         .limit(FRAMES)
                         .map(frame -> "\n\tat " + frame)
                         .collect(Collectors.joining()));
-        return answer(ProblemKind.INTERNAL_ERROR.usual().document(), HttpHeaders.EMPTY);
     }
 }
