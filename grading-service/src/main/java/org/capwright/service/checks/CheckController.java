@@ -10,11 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.capwright.service.http.Accepted;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.sizerun.SizeRunService;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -91,8 +91,8 @@ final class CheckController {
                     String picture)
             throws IOException {
         Picture drawn = Picture.of(picture);
-        MediaType answer = SizeRunService.accepted(
-                request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
+        MediaType answer =
+                Accepted.best(request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
         Optional<MediaType> file = ForeignBodies.type(request.getContentType());
         boolean parameters =
                 units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent();

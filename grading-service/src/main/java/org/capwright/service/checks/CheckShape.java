@@ -65,12 +65,6 @@ public final class CheckShape {
                             .example("women-en-13402-3-bust"),
                     SchemaField.optional("thresholds", new FieldType.Nested(THRESHOLDS), THRESHOLDS.meaning())));
 
-    /** The form with files: its two kinds of part. */
-    public static final List<String> PARTS = List.of(Uploads.FILE, Uploads.REQUEST);
-
-    /** What is answered as JSON. */
-    public static final Class<?> ANSWER = CheckAnswer.class;
-
     private CheckShape() {}
 
     private static SchemaField field(Threshold threshold) {

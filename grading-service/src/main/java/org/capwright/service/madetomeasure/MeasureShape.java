@@ -104,9 +104,6 @@ public final class MeasureShape {
                     + " \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             request());
 
-    /** What is answered as JSON. */
-    public static final Class<?> ANSWER = MeasureAnswer.class;
-
     private MeasureShape() {}
 
     private static RequestSchema nested(String field) {

@@ -1,2 +1,2 @@
-/** What to buy for a run: cloths and trimming, as they are asked for and as they are answered. */
+/** The call that tells what to buy for a run. What is asked and answered is part of a size run. */
 package org.capwright.service.materials;

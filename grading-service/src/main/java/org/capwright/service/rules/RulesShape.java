@@ -96,8 +96,5 @@ public final class RulesShape {
                                             + " by more than half a step. 1 mm, 0.1 cm or 1/8 in, as the units are, if left out.")
                             .example("1 mm")));
 
-    /** What is answered as JSON. */
-    public static final Class<?> ANSWER = RulesAnswer.class;
-
     private RulesShape() {}
 }

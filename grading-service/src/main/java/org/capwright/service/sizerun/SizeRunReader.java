@@ -20,7 +20,6 @@ import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.http.schema.SizeLabels;
-import org.capwright.service.materials.MaterialReader;
 import org.capwright.service.tables.TableReader;
 import tools.jackson.databind.JsonNode;
 

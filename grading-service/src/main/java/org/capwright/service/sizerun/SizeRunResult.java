@@ -70,6 +70,15 @@ public final class SizeRunResult {
     }
 
     /**
+     * What to buy as it is answered, with the lays drawn.
+     *
+     * @return the needs, where they were asked for
+     */
+    public Optional<MaterialAnswer> toBuy() {
+        return materials().map(needs -> Buying.pictured(needs, new UnitFormat(order.unit())));
+    }
+
+    /**
      * The graded run.
      *
      * @return the run

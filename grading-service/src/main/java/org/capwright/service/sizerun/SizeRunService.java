@@ -2,16 +2,13 @@ package org.capwright.service.sizerun;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.service.http.Accepted;
 import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.problem.ProblemKind;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -38,39 +35,12 @@ public final class SizeRunService {
      * @throws ProblemException if none of the forms is accepted
      */
     public SizeRunFormat accepted(HttpServletRequest request) {
-        List<String> headers = new ArrayList<>(Collections.list(request.getHeaders(HttpHeaders.ACCEPT)));
-        MediaType type = Negotiation.pick(String.join(",", headers), renderings.keySet())
-                .orElseThrow(() -> notAcceptable(renderings.values().stream()
-                        .map(rendering -> rendering.mediaType().toString())
-                        .toList()));
+        MediaType type = Accepted.best(request, renderings.keySet());
         SizeRunFormat rendering = renderings.get(type);
         if (rendering == null) {
             throw new IllegalStateException("no rendering for " + type);
         }
         return rendering;
-    }
-
-    /**
-     * One of some media types, by the Accept headers of a request.
-     *
-     * @param request a request with or without an Accept header
-     * @param offered the media types that can be made, the usual one first
-     * @return the one that the caller likes best
-     * @throws ProblemException if none of them is accepted
-     */
-    public static MediaType accepted(HttpServletRequest request, List<MediaType> offered) {
-        List<String> headers = new ArrayList<>(Collections.list(request.getHeaders(HttpHeaders.ACCEPT)));
-        return Negotiation.pick(String.join(",", headers), offered)
-                .orElseThrow(() -> notAcceptable(offered.stream()
-                        .map(type -> type.getType() + "/" + type.getSubtype())
-                        .toList()));
-    }
-
-    private static ProblemException notAcceptable(List<String> offered) {
-        return new ProblemException(Problem.of(
-                ProblemKind.NOT_ACCEPTABLE,
-                "None of the media types asked for by Accept can be made; there are " + String.join(", ", offered)
-                        + "."));
     }
 
     /**

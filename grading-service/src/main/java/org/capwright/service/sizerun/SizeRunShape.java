@@ -12,7 +12,6 @@ import org.capwright.pattern.PatternOptions;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.materials.MaterialShape;
 import org.capwright.service.tables.TableShape;
 
 /** The body of {@code POST /v1/size-runs}. The reader and the API description both come from here. */
@@ -313,12 +312,6 @@ public final class SizeRunShape {
                             "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\"."
                                     + " If left out 1 mm, 0.1 cm or 1/8 in, as the units are; JSON has the unrounded"
                                     + " values beside them. CSV is unrounded unless a rounding is given.")));
-
-    /** What is answered as JSON. */
-    public static final Class<?> ANSWER = SizeRunAnswer.class;
-
-    /** What is answered to a question about materials alone. */
-    public static final Class<?> MATERIALS = MaterialAnswer.class;
 
     private SizeRunShape() {}
 

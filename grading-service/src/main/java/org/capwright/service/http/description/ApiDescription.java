@@ -2,37 +2,26 @@ package org.capwright.service.http.description;
 
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
-import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Schema;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.capwright.service.checks.CheckShape;
+import java.util.stream.Stream;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
-import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.madetomeasure.MeasureShape;
-import org.capwright.service.rules.RulesShape;
-import org.capwright.service.sizerun.SizeRunFormat;
-import org.capwright.service.sizerun.SizeRunShape;
-import org.capwright.service.tables.TableShape;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Completes the API description: request schemas, every media type, every error. */
 @Component
 final class ApiDescription implements OpenApiCustomizer {
 
-    private final RunCalls runs;
-    private final GradeCalls grades;
+    private final List<DescribedCall> calls;
 
-    ApiDescription(List<SizeRunFormat> renderings, JsonMapper mapper) {
-        Bodies bodies = new Bodies(mapper);
-        this.runs = new RunCalls(renderings, bodies);
-        this.grades = new GradeCalls(bodies);
+    ApiDescription(List<DescribedCall> calls) {
+        this.calls = calls;
     }
 
     @Override
@@ -51,31 +40,19 @@ final class ApiDescription implements OpenApiCustomizer {
             api.setComponents(new Components());
         }
         Map<String, Schema<?>> schemas = new TreeMap<>();
-        ShapeSchemas.of(SizeRunShape.REQUEST).forEach(schemas::put);
-        ShapeSchemas.of(MeasureShape.REQUEST).forEach(schemas::put);
-        ShapeSchemas.of(CheckShape.REQUEST).forEach(schemas::put);
-        ShapeSchemas.of(CheckShape.UPLOAD).forEach(schemas::put);
-        ShapeSchemas.of(TableShape.TABLE).forEach(schemas::put);
-        ShapeSchemas.of(RulesShape.REQUEST).forEach(schemas::put);
-        List<Class<?>> answers = List.of(
-                SizeRunShape.ANSWER,
-                SizeRunShape.MATERIALS,
-                MeasureShape.ANSWER,
-                CheckShape.ANSWER,
-                RulesShape.ANSWER,
-                org.capwright.service.tables.AnswerTypes.LISTING,
-                org.capwright.service.tables.AnswerTypes.TABLE,
-                org.capwright.service.tables.AnswerTypes.FIGURES,
-                Problem.class);
-        for (Class<?> answer : answers) {
-            AnswerSchemas.add(answer, schemas);
-            AnswerSchemas.require(answer, schemas);
+        for (DescribedCall call : calls) {
+            call.requests().forEach(request -> schemas.putAll(ShapeSchemas.of(request)));
         }
+        Stream.concat(calls.stream().flatMap(call -> call.answers().stream()), Stream.of(Problem.class))
+                .forEach(answer -> {
+                    AnswerSchemas.add(answer, schemas);
+                    AnswerSchemas.require(answer, schemas);
+                });
         anyValue(schemas);
         sameGrade(schemas);
         api.getComponents().setSchemas(new TreeMap<>());
         schemas.forEach(api.getComponents()::addSchemas);
-        api.getPaths().forEach((path, item) -> describe(path, item));
+        calls.forEach(call -> call.describe(api.getPaths()));
     }
 
     /** The value given may be of any type: a schema without one. */
@@ -100,25 +77,6 @@ final class ApiDescription implements OpenApiCustomizer {
                 grade.setDescription("The whole field grade, to be put into the request as it stands.");
                 answer.getProperties().put("grade", grade);
             }
-        }
-    }
-
-    private void describe(String path, PathItem item) {
-        if (path.equals("/v1/size-runs")) {
-            runs.sizeRuns(item.getPost());
-        } else if (path.equals("/v1/materials")) {
-            runs.materials(item.getPost());
-        } else if (path.equals("/v1/made-to-measure")) {
-            runs.madeToMeasure(item.getPost());
-        } else if (path.equals("/v1/checks")) {
-            grades.checks(item.getPost());
-        } else if (path.equals("/v1/grade-rules")) {
-            grades.gradeRules(item.getPost());
-        } else if (path.equals("/v1/size-tables/{id}") || path.equals("/v1/size-tables/{id}/figures")) {
-            ErrorAnswers.of(item.getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);
-        } else if (path.equals("/v1/size-tables")) {
-            ErrorAnswers.of(item.getGet(), ProblemKind.NOT_ACCEPTABLE);
-            grades.ownTable(item.getPost());
         }
     }
 }

@@ -8,14 +8,18 @@ import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemKind;
 
 /** Answers that are problem documents. */
-final class ErrorAnswers {
+public final class ErrorAnswers {
 
     private static final String PROBLEM_JSON = "application/problem+json";
 
     private ErrorAnswers() {}
 
-    /** Every error of a call that reads a body. */
-    static void ofBody(Operation operation) {
+    /**
+     * Every error of a call that reads a body.
+     *
+     * @param operation gets the answers
+     */
+    public static void ofBody(Operation operation) {
         of(
                 operation,
                 ProblemKind.MALFORMED_BODY,
@@ -25,16 +29,26 @@ final class ErrorAnswers {
                 ProblemKind.INVALID_REQUEST);
     }
 
-    /** Some errors, and the one that is always possible. */
-    static void of(Operation operation, ProblemKind... kinds) {
+    /**
+     * Some errors, and the one that is always possible.
+     *
+     * @param operation gets the answers
+     * @param kinds which
+     */
+    public static void of(Operation operation, ProblemKind... kinds) {
         for (ProblemKind kind : kinds) {
             operation.getResponses().addApiResponse(Integer.toString(kind.status()), one(kind));
         }
         operation.getResponses().addApiResponse("500", one(ProblemKind.INTERNAL_ERROR));
     }
 
-    /** One error. */
-    static ApiResponse one(ProblemKind kind) {
+    /**
+     * One error.
+     *
+     * @param kind which
+     * @return its answer, with the usual description
+     */
+    public static ApiResponse one(ProblemKind kind) {
         String meaning = switch (kind) {
             case MALFORMED_BODY -> "The body is no JSON document; line and column say where.";
             case BAD_REQUEST -> "A parameter is wrong.";

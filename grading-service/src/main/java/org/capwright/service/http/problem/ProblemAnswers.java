@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.apache.tomcat.util.http.fileupload.impl.FileCountLimitExceededException;
 import org.springframework.beans.ConversionNotSupportedException;
+import org.springframework.core.NestedExceptionUtils;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
@@ -28,6 +30,11 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemAnswers.class);
     private static final int FRAMES = 12;
+
+    private static final Problem BROKEN_FORM = Problem.of(
+            ProblemKind.MALFORMED_BODY,
+            "The body is no multipart/form-data that can be read: it is cut short, has no boundary, has more than 64 parts,"
+                    + " or a part with more than 4096 bytes of headers.");
 
     private final MultipartConfigElement forms;
 
@@ -76,6 +83,9 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
             // Parameters are texts, so it was a file of a form that came under the name of one.
             return Problem.of(ProblemKind.MALFORMED_BODY, "The form has a part of another name than it may have.");
         }
+        if (NestedExceptionUtils.getMostSpecificCause(exception) instanceof FileCountLimitExceededException) {
+            return BROKEN_FORM;
+        }
         return exception instanceof MaxUploadSizeExceededException
                 ? Problem.of(
                         ProblemKind.BODY_TOO_LARGE,
@@ -86,13 +96,7 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
 
     @ExceptionHandler
     ResponseEntity<ProblemDetail> brokenForm(MultipartException exception) {
-        return answer(
-                Problem.of(
-                                ProblemKind.MALFORMED_BODY,
-                                "The body is no multipart/form-data that can be read: it is cut short, has no boundary,"
-                                        + " has more than 64 parts, or a part with more than 4096 bytes of headers.")
-                        .document(),
-                HttpHeaders.EMPTY);
+        return answer(BROKEN_FORM.document(), HttpHeaders.EMPTY);
     }
 
     @ExceptionHandler

@@ -1,4 +1,4 @@
-package org.capwright.service.materials;
+package org.capwright.service.sizerun;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
-package org.capwright.service.http.description;
+package org.capwright.service.checks;
 
 import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.media.ArraySchema;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.Encoding;
@@ -10,23 +11,40 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import java.util.List;
 import java.util.Map;
 import org.capwright.gradeimport.OutlineReader;
-import org.capwright.service.checks.CheckShape;
+import org.capwright.service.http.description.Bodies;
+import org.capwright.service.http.description.DescribedCall;
+import org.capwright.service.http.description.ErrorAnswers;
 import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.rules.RulesShape;
-import org.capwright.service.tables.TableShape;
+import org.capwright.service.http.schema.RequestSchema;
+import org.springframework.stereotype.Component;
 
-/** Calls about a grade: it is checked, it is derived, a table for it is read. */
-final class GradeCalls {
+/** Describes {@code POST /v1/checks}. */
+@Component
+final class CheckDescription implements DescribedCall {
 
     private final Bodies bodies;
 
-    GradeCalls(Bodies bodies) {
+    CheckDescription(Bodies bodies) {
         this.bodies = bodies;
     }
 
-    void checks(Operation operation) {
+
+    @Override
+    public List<RequestSchema> requests() {
+        return List.of(CheckShape.REQUEST, CheckShape.UPLOAD);
+    }
+
+    @Override
+    public List<Class<?>> answers() {
+        return List.of(CheckAnswer.class);
+    }
+
+    @Override
+    public void describe(Paths paths) {
+        Operation operation = paths.get("/v1/checks").getPost();
         operation.setDescription(
                 "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
                         + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
@@ -85,53 +103,11 @@ final class GradeCalls {
                                 .description("The body is of another type than these."));
     }
 
-    void gradeRules(Operation operation) {
-        operation.setDescription(
-                "For a style without grade rules: bicep, armhole, elbow, wrist and length follow the growth of bodies in a size table"
-                        + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"
-                        + " gaps and the front half grow in proportion. The growth from the base size is rounded as a whole, so"
-                        + " that rounding errors do not add up from size to size. Bodies are read up to 256 kB.");
-        operation.setRequestBody(Bodies.json(
-                RulesShape.REQUEST,
-                "Constant ease, half a centimetre of length per size, whole millimetres",
-                Map.of(
-                        "sizeRun",
-                        bodies.example("example-cm.json"),
-                        "sizeTable",
-                        "women-en-13402-3-bust",
-                        "ease",
-                        Map.of("policy", "constant"),
-                        "length",
-                        Map.of("policy", "stated", "perSize", 0.5),
-                        "grid",
-                        "1 mm")));
-        ErrorAnswers.ofBody(operation);
-    }
-
-    void ownTable(Operation operation) {
-        operation.setDescription(
-                "Checks a table of your own (units, plausible ranges, growth that must be monotone, dimensions that must exceed one another)"
-                        + " and answers it as GET does a published one, or names everything that is wrong with it. Nothing is"
-                        + " kept: put the same object into the field sizeTable of a request wherever an id is taken. Bodies are"
-                        + " read up to 256 kB.");
-        operation.setRequestBody(
-                Bodies.json(TableShape.TABLE, "Six sizes of a workshop", bodies.example("example-size-table.json")));
-        ErrorAnswers.ofBody(operation);
-        operation
-                .getResponses()
-                .addApiResponse(
-                        "400",
-                        ErrorAnswers.one(ProblemKind.MALFORMED_BODY)
-                                .description(
-                                        "The body is no JSON document; line and column say where. Or a parameter is"
-                                                + " wrong."));
-    }
-
     private static Content found() {
         return new Content()
                 .addMediaType(
                         "application/json",
-                        new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(CheckShape.ANSWER))))
+                        new MediaType().schema(Bodies.schema(CheckAnswer.class)))
                 .addMediaType(
                         "text/csv",
                         new MediaType()
@@ -158,22 +134,22 @@ final class GradeCalls {
     private static MediaType files() {
         Schema<?> form = new ObjectSchema();
         form.addProperty(
-                CheckShape.PARTS.get(0),
+                Uploads.FILE,
                 new ArraySchema()
                         .items(new StringSchema().format("binary"))
                         .minItems(1)
                         .maxItems(OutlineReader.MOST_FILES)
                         .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
                                 + " repeated for every file."));
-        form.addProperty(CheckShape.PARTS.get(1), ShapeSchemas.reference(CheckShape.UPLOAD.name()));
-        form.addRequiredItem(CheckShape.PARTS.get(0));
+        form.addProperty(Uploads.REQUEST, Bodies.schema(CheckShape.UPLOAD));
+        form.addRequiredItem(Uploads.FILE);
         return new MediaType()
                 .schema(form)
                 .addEncoding(
-                        CheckShape.PARTS.get(1),
+                        Uploads.REQUEST,
                         new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))
                 .addEncoding(
-                        CheckShape.PARTS.get(0),
+                        Uploads.FILE,
                         new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
     }
 }

@@ -1,4 +1,4 @@
-package org.capwright.service.materials;
+package org.capwright.service.sizerun;
 
 import java.util.List;
 import org.capwright.service.http.schema.FieldType;

@@ -1,16 +1,18 @@
-package org.capwright.service.sizerun;
+package org.capwright.service.materials;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
-import java.util.List;
-import org.capwright.lay.Materials;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.materials.MaterialRequest;
+import org.capwright.service.sizerun.MaterialAnswer;
+import org.capwright.service.sizerun.MaterialRequest;
+import org.capwright.service.sizerun.SizeRunReader;
+import org.capwright.service.sizerun.SizeRunRequest;
+import org.capwright.service.sizerun.SizeRunResult;
+import org.capwright.service.sizerun.SizeRunService;
 import org.springframework.http.CacheControl;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -29,17 +31,12 @@ final class MaterialController {
 
     /** Lays the pieces of a run on the cloths of its request. */
     @Operation(operationId = "createMaterials", summary = "Lay the pieces of a size run and tell what to buy")
-    @PostMapping("/v1/materials")
+    @PostMapping(path = "/v1/materials", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<MaterialAnswer> create(HttpServletRequest request) throws IOException {
-        SizeRunService.accepted(request, List.of(MediaType.APPLICATION_JSON));
-        SizeRunRequest order = SizeRunReader.read(bodies.read(request));
-        SizeRunResult result = SizeRunService.draft(order);
-        Materials needs = result.materials().orElseThrow(() -> missing(order));
+        SizeRunResult result = SizeRunService.draft(SizeRunReader.read(bodies.read(request)));
         return ResponseEntity.ok()
-                .contentType(MediaType.APPLICATION_JSON)
                 .cacheControl(CacheControl.noStore())
-                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
-                .body(Buying.pictured(needs, new UnitFormat(order.unit())));
+                .body(result.toBuy().orElseThrow(() -> missing(result.order())));
     }
 
     private static RuntimeException missing(SizeRunRequest order) {

@@ -1,34 +1,32 @@
-package org.capwright.service.sizerun;
+package org.capwright.service.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.capwright.service.http.problem.ProblemException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.http.MediaType;
+import org.springframework.mock.web.MockHttpServletRequest;
 
-class NegotiationTest {
+class AcceptedTest {
 
     private static final List<MediaType> OFFERED = MediaType.parseMediaTypes(
             "application/json, image/svg+xml, image/vnd.dxf, text/csv;charset=UTF-8;header=present, application/pdf");
 
-    /** The example of RFC 9110, section 12.5.1. Its last line, text/html;level=3, is left out: only text/* matches it there. */
+    /** The example of RFC 9110, section 12.5.1, of four types that it likes in this order. */
     @ParameterizedTest
     @CsvSource({
-        "text/plain;format=flowed, 1",
-        "text/plain, 0.7",
-        "text/html, 0.3",
-        "image/jpeg, 0.5",
-        "text/plain;format=fixed, 0.4"
+        "'text/plain;format=flowed, text/plain, text/html, image/jpeg', text/plain;format=flowed",
+        "'image/jpeg, text/html, text/plain', text/plain",
+        "'text/html, image/jpeg', image/jpeg"
     })
-    void qualityIsThatOfTheMostSpecificRange(String type, double quality) {
-        List<MediaType> ranges = MediaType.parseMediaTypes(
+    void takesTheBestOfTheExample(String offered, String best) {
+        MockHttpServletRequest request = new MockHttpServletRequest();
+        request.addHeader(
+                "Accept",
                 "text/*;q=0.3, text/plain;q=0.7, text/plain;format=flowed, text/plain;format=fixed;q=0.4, */*;q=0.5");
-        assertEquals(
-                quality,
-                Negotiation.governing(MediaType.parseMediaType(type), ranges)
-                        .orElseThrow()
-                        .getQualityValue());
+        assertEquals(MediaType.parseMediaType(best), Accepted.best(request, MediaType.parseMediaTypes(offered)));
     }
 
     @ParameterizedTest
@@ -46,7 +44,7 @@ class NegotiationTest {
                 "application/json;q=0.1, text/*;q=0.9    | text/csv",
                 "application/json;q=0.5, text/csv;q=0.5  | application/json",
                 "image/vnd.dxf, */*                      | image/vnd.dxf",
-                "*/*, application/json;q=0               | image/svg+xml",
+                "image/*, image/svg+xml;q=0              | image/vnd.dxf",
                 "text/html, */*;q=0.1                    | application/json",
                 "text/html                               | none",
                 "application/json;q=0                    | none",
@@ -55,10 +53,18 @@ class NegotiationTest {
                 "TEXT/CSV                                | text/csv"
             })
     void picksWhatIsLikedBest(String accept, String type) {
-        assertEquals(
-                type,
-                Negotiation.pick(accept, OFFERED)
-                        .map(found -> found.getType() + "/" + found.getSubtype())
-                        .orElse("none"));
+        MockHttpServletRequest request = new MockHttpServletRequest();
+        if (!accept.isEmpty()) {
+            request.addHeader("Accept", accept);
+        }
+        String picked;
+        try {
+            MediaType best = Accepted.best(request, OFFERED);
+            picked = best.getType() + "/" + best.getSubtype();
+        } catch (ProblemException e) {
+            assertEquals(406, e.problem().status());
+            picked = "none";
+        }
+        assertEquals(type, picked);
     }
 }

@@ -1,0 +1,50 @@
+package org.capwright.service.http;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.ProblemKind;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.web.servlet.mvc.condition.ProducesRequestCondition;
+
+/** Picks the media type of an answer by the Accept header, as Spring picks among methods by what they produce. */
+public final class Accepted {
+
+    private Accepted() {}
+
+    /**
+     * The content type that the caller likes best; of equal ones that which is offered first.
+     *
+     * @param request a request with or without an Accept header
+     * @param offered content types that can be made, the usual one first
+     * @return one of them
+     * @throws ProblemException if none of them is accepted
+     */
+    public static MediaType best(HttpServletRequest request, Collection<MediaType> offered) {
+        return offered.stream()
+                .map(type -> new ProducesRequestCondition(type.toString()).getMatchingCondition(request))
+                .filter(Objects::nonNull)
+                .filter(matching -> !refused(
+                        request, matching.getProducibleMediaTypes().iterator().next()))
+                .min((one, other) -> one.compareTo(other, request))
+                .map(matching -> matching.getProducibleMediaTypes().iterator().next())
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        ProblemKind.NOT_ACCEPTABLE,
+                        "None of the media types asked for by Accept can be made; there are "
+                                + offered.stream()
+                                        .map(type -> type.getType() + "/" + type.getSubtype())
+                                        .collect(Collectors.joining(", "))
+                                + ".")));
+    }
+
+    /** A quality of 0 says "not acceptable" (RFC 9110, section 12.4.2), which Spring takes for "last". */
+    private static boolean refused(HttpServletRequest request, MediaType type) {
+        return MediaType.parseMediaTypes(Collections.list(request.getHeaders(HttpHeaders.ACCEPT))).stream()
+                .anyMatch(range -> range.getQualityValue() == 0 && range.equalsTypeAndSubtype(type));
+    }
+}

@@ -1,0 +1,30 @@
+package org.capwright.service.http.description;
+
+import io.swagger.v3.oas.models.Paths;
+import java.util.List;
+import org.capwright.service.http.schema.RequestSchema;
+
+/** What a call says of itself in the API description, beyond what its method shows. */
+public interface DescribedCall {
+
+    /**
+     * Bodies that are read.
+     *
+     * @return one schema for each
+     */
+    List<RequestSchema> requests();
+
+    /**
+     * Bodies that are answered as JSON.
+     *
+     * @return records
+     */
+    List<Class<?>> answers();
+
+    /**
+     * Completes the operations of the call.
+     *
+     * @param paths every address of the service
+     */
+    void describe(Paths paths);
+}
