@@ -112,7 +112,8 @@ class RoomsTest {
     void theEngineIsUsedWhereItIsOpen() {
         Set<String> used = CLASSES.stream()
                 .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
-                .map(dependency -> dependency.getTargetClass().getBaseComponentType().getPackageName())
+                .map(dependency ->
+                        dependency.getTargetClass().getBaseComponentType().getPackageName())
                 .filter(name -> name.startsWith("org.capwright.") && !name.startsWith("org.capwright.service"))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(new TreeSet<>(ENGINE), used);

@@ -1,7 +1,7 @@
 package org.capwright.service.checks;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.media.ArraySchema;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.Encoding;
@@ -13,6 +13,7 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
@@ -31,7 +32,6 @@ final class CheckDescription implements DescribedCall {
         this.bodies = bodies;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(CheckShape.REQUEST, CheckShape.UPLOAD);
@@ -43,8 +43,8 @@ final class CheckDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/checks").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/checks").getPost();
         operation.setDescription(
                 "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
                         + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
@@ -105,9 +105,7 @@ final class CheckDescription implements DescribedCall {
 
     private static Content found() {
         return new Content()
-                .addMediaType(
-                        "application/json",
-                        new MediaType().schema(Bodies.schema(CheckAnswer.class)))
+                .addMediaType("application/json", new MediaType().schema(Bodies.schema(CheckAnswer.class)))
                 .addMediaType(
                         "text/csv",
                         new MediaType()
@@ -149,7 +147,6 @@ final class CheckDescription implements DescribedCall {
                         Uploads.REQUEST,
                         new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))
                 .addEncoding(
-                        Uploads.FILE,
-                        new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
+                        Uploads.FILE, new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
     }
 }

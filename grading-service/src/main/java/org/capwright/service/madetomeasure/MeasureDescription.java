@@ -1,11 +1,12 @@
 package org.capwright.service.madetomeasure;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.List;
+import java.util.function.Function;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -25,7 +26,6 @@ final class MeasureDescription implements DescribedCall {
         this.drafted = drafted;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(MeasureShape.REQUEST);
@@ -37,8 +37,8 @@ final class MeasureDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/made-to-measure").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/made-to-measure").getPost();
         operation.setDescription(
                 "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements plus ease, and the"
                         + " cap is fitted to the armhole. Measurements that hardly anybody has are questioned until they are"

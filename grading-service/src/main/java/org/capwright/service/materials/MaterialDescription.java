@@ -1,10 +1,11 @@
 package org.capwright.service.materials;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.List;
+import java.util.function.Function;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -23,7 +24,6 @@ final class MaterialDescription implements DescribedCall {
         this.bodies = bodies;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(SizeRunShape.REQUEST);
@@ -35,8 +35,8 @@ final class MaterialDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/materials").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/materials").getPost();
         operation.setDescription(
                 "Takes the body of a size run that has materials, and lays the pieces on the cloths it names."
                         + " Bodies are read up to 256 kB.");

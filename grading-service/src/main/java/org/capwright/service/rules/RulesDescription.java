@@ -1,9 +1,10 @@
 package org.capwright.service.rules;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -20,7 +21,6 @@ final class RulesDescription implements DescribedCall {
         this.bodies = bodies;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(RulesShape.REQUEST);
@@ -32,8 +32,8 @@ final class RulesDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/grade-rules").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/grade-rules").getPost();
         operation.setDescription(
                 "For a style without grade rules: bicep, armhole, elbow, wrist and length follow the growth of bodies in a size table"
                         + " and an ease policy, the cap height is fitted so that the cap ease of the base size is kept, rise,"

@@ -1,12 +1,13 @@
 package org.capwright.service.sizerun;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -25,7 +26,6 @@ final class SizeRunDescription implements DescribedCall {
         this.drafted = drafted;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(SizeRunShape.REQUEST);
@@ -37,8 +37,8 @@ final class SizeRunDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/size-runs").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/size-runs").getPost();
         operation.setDescription(
                 "The Accept header picks the form of the answer; JSON without one. The same request gives the same"
                         + " bytes. Bodies are read up to 256 kB.");

@@ -1,8 +1,9 @@
 package org.capwright.service.tables;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import java.util.List;
+import java.util.function.Function;
 import org.capwright.service.http.description.Bodies;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -20,7 +21,6 @@ final class TableDescription implements DescribedCall {
         this.bodies = bodies;
     }
 
-
     @Override
     public List<RequestSchema> requests() {
         return List.of(TableShape.TABLE);
@@ -32,8 +32,8 @@ final class TableDescription implements DescribedCall {
     }
 
     @Override
-    public void describe(Paths paths) {
-        Operation operation = paths.get("/v1/size-tables").getPost();
+    public void describe(Function<String, PathItem> paths) {
+        Operation operation = paths.apply("/v1/size-tables").getPost();
         operation.setDescription(
                 "Checks a table of your own (units, plausible ranges, growth that must be monotone, dimensions that must exceed one another)"
                         + " and answers it as GET does a published one, or names everything that is wrong with it. Nothing is"
@@ -50,10 +50,10 @@ final class TableDescription implements DescribedCall {
                                 .description(
                                         "The body is no JSON document; line and column say where. Or a parameter is"
                                                 + " wrong."));
-        ErrorAnswers.of(paths.get("/v1/size-tables").getGet(), ProblemKind.NOT_ACCEPTABLE);
+        ErrorAnswers.of(paths.apply("/v1/size-tables").getGet(), ProblemKind.NOT_ACCEPTABLE);
         for (String path : List.of("/v1/size-tables/{id}", "/v1/size-tables/{id}/figures")) {
             ErrorAnswers.of(
-                    paths.get(path).getGet(),
+                    paths.apply(path).getGet(),
                     ProblemKind.BAD_REQUEST,
                     ProblemKind.NOT_FOUND,
                     ProblemKind.NOT_ACCEPTABLE);

@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Schema;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.capwright.service.http.problem.FieldViolation;
@@ -52,7 +53,8 @@ final class ApiDescription implements OpenApiCustomizer {
         sameGrade(schemas);
         api.getComponents().setSchemas(new TreeMap<>());
         schemas.forEach(api.getComponents()::addSchemas);
-        calls.forEach(call -> call.describe(api.getPaths()));
+        calls.forEach(call ->
+                call.describe(path -> Objects.requireNonNull(api.getPaths().get(path), path)));
     }
 
     /** The value given may be of any type: a schema without one. */

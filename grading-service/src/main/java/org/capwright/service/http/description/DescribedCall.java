@@ -1,7 +1,8 @@
 package org.capwright.service.http.description;
 
-import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.PathItem;
 import java.util.List;
+import java.util.function.Function;
 import org.capwright.service.http.schema.RequestSchema;
 
 /** What a call says of itself in the API description, beyond what its method shows. */
@@ -24,7 +25,7 @@ public interface DescribedCall {
     /**
      * Completes the operations of the call.
      *
-     * @param paths every address of the service
+     * @param paths what there is at an address of the service
      */
-    void describe(Paths paths);
+    void describe(Function<String, PathItem> paths);
 }
