@@ -83,6 +83,20 @@ public record Point(double x, double y) {
     }
 
     /**
+     * The distance to a straight piece of line.
+     *
+     * @param start one end
+     * @param end the other end; the same point gives the distance to it
+     * @return millimetres to the nearest point between the ends, 0 or more
+     */
+    public double distanceTo(Point start, Point end) {
+        Point along = end.minus(start);
+        double square = along.dot(along);
+        double share = square == 0 ? 0 : Math.max(0, Math.min(1, minus(start).dot(along) / square));
+        return start.towards(end, share).distanceTo(this);
+    }
+
+    /**
      * A point of the straight line to another point.
      *
      * @param other the far end

@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.exchange.ForeignInputException;
 
 /** Which of the sizes is the base size. */
 final class BaseSize {

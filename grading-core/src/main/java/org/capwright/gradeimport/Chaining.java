@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
 
 /**
@@ -28,7 +29,7 @@ final class Chaining {
     /** A chain that is not closed. */
     record Open(List<Point> points, int line) {}
 
-    private final List<Line> lines;
+    private final List<DrawnLine> lines;
     private final int[] startNode;
     private final int[] endNode;
     private final List<List<Integer>> atNode = new ArrayList<>();
@@ -37,7 +38,7 @@ final class Chaining {
     private final List<Closed> closed = new ArrayList<>();
     private final List<Open> open = new ArrayList<>();
 
-    private Chaining(List<Line> lines) {
+    private Chaining(List<DrawnLine> lines) {
         this.lines = lines;
         this.startNode = new int[lines.size()];
         this.endNode = new int[lines.size()];
@@ -45,7 +46,7 @@ final class Chaining {
     }
 
     /** Joins open lines. */
-    static Chaining of(List<Line> lines) {
+    static Chaining of(List<DrawnLine> lines) {
         Chaining chaining = new Chaining(lines);
         chaining.nodes();
         chaining.left = chaining.atNode.stream().mapToInt(List::size).toArray();

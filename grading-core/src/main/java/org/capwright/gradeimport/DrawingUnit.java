@@ -1,13 +1,14 @@
 package org.capwright.gradeimport;
 
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.dxf.DxfDrawing;
 import org.capwright.measure.Unit;
 
 /** How long one unit of a drawing is. */
@@ -42,10 +43,7 @@ final class DrawingUnit {
 
     private static Optional<Double> stated(DxfDrawing drawing, ImportNotes traces) throws ForeignInputException {
         Set<Double> found = new LinkedHashSet<>();
-        texts(drawing.entities(), found);
-        for (DxfDrawing.Block block : drawing.blocks().values()) {
-            texts(block.entities(), found);
-        }
+        drawing.texts().forEach(text -> stated(text, found));
         if (found.size() > 1) {
             throw new ForeignInputException(
                     drawing.file().name(), 0, "its texts state two different units; give mm, cm or in");
@@ -64,20 +62,15 @@ final class DrawingUnit {
         return Optional.of(text);
     }
 
-    private static void texts(List<DxfEntity> entities, Set<Double> found) {
-        for (DxfEntity entity : entities) {
-            if (entity.type().equals("TEXT") || entity.type().equals("MTEXT")) {
-                String text = entity.text(1);
-                Matcher matcher = STATED.matcher(text.length() > 40 ? "" : text);
-                if (matcher.matches()) {
-                    switch (matcher.group(1).toUpperCase(Locale.ROOT)) {
-                        case "METRIC", "MM", "MILLIMETRES", "MILLIMETERS" -> found.add(1.0);
-                        case "CM", "CENTIMETRES", "CENTIMETERS" -> found.add(10.0);
-                        case "ENGLISH", "IMPERIAL", "INCH", "INCHES", "IN" -> found.add(25.4);
-                        default -> {
-                            // another text that begins like one about units
-                        }
-                    }
+    private static void stated(String text, Set<Double> found) {
+        Matcher matcher = STATED.matcher(text.length() > 40 ? "" : text);
+        if (matcher.matches()) {
+            switch (matcher.group(1).toUpperCase(Locale.ROOT)) {
+                case "METRIC", "MM", "MILLIMETRES", "MILLIMETERS" -> found.add(1.0);
+                case "CM", "CENTIMETRES", "CENTIMETERS" -> found.add(10.0);
+                case "ENGLISH", "IMPERIAL", "INCH", "INCHES", "IN" -> found.add(25.4);
+                default -> {
+                    // another text that begins like one about units
                 }
             }
         }

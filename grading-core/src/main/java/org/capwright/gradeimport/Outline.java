@@ -1,12 +1,13 @@
 package org.capwright.gradeimport;
 
 import java.util.List;
+import org.capwright.exchange.dxf.Insertion;
 import org.capwright.geometry.Point;
 
 /** A closed line of a drawing that may be a piece. */
-record Outline(String layer, LineRole role, Instance instance, int line, List<Point> points, Box box, double area) {
+record Outline(String layer, LineRole role, Insertion instance, int line, List<Point> points, Box box, double area) {
 
-    static Outline of(String layer, Instance instance, int line, List<Point> points) {
+    static Outline of(String layer, Insertion instance, int line, List<Point> points) {
         return new Outline(
                 layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
     }
@@ -17,7 +18,7 @@ record Outline(String layer, LineRole role, Instance instance, int line, List<Po
     }
 
     /** The same line as that of another insertion. */
-    Outline in(Instance other) {
+    Outline in(Insertion other) {
         return new Outline(layer, role, other, line, points, box, area);
     }
 }

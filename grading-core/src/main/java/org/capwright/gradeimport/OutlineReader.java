@@ -10,6 +10,10 @@ import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
 import org.capwright.check.NestLine;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.dxf.DxfContent;
+import org.capwright.exchange.dxf.DxfDrawing;
 
 /**
  * Reads sleeves drawn elsewhere as ASCII DXF of release 12 or later: polylines with bulges, lines, arcs, circles, ellipses and splines, in blocks or not, flattened to 0.01 mm. The
@@ -72,8 +76,8 @@ public final class OutlineReader {
 
     private void read(ForeignFile file) throws ForeignInputException {
         ImportNotes own = traces.of(file.name());
-        DxfDrawing drawing = DxfDrawing.of(DxfTags.of(file));
-        DxfExpansion expansion = DxfExpansion.of(drawing, DrawingUnit.of(drawing, options, own));
+        DxfDrawing drawing = DxfDrawing.of(file);
+        DxfContent expansion = drawing.content(DrawingUnit.of(drawing, options, own));
         for (String type : expansion.leftOut()) {
             own.leftOut(0, ImportNote.FILE, "entities " + type);
         }

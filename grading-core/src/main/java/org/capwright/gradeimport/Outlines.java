@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.exchange.dxf.Insertion;
 import org.capwright.geometry.Point;
 
 /** Finds the closed lines of a drawing. */
@@ -16,14 +19,14 @@ final class Outlines {
     /** Smaller closed lines are marks, square mm. */
     private static final double LEAST_AREA = 800;
 
-    private record Place(Instance instance, String layer) {}
+    private record Place(Insertion instance, String layer) {}
 
     private Outlines() {}
 
-    static List<Outline> of(List<Line> lines, ImportNotes traces) throws ForeignInputException {
+    static List<Outline> of(List<DrawnLine> lines, ImportNotes traces) throws ForeignInputException {
         List<Outline> found = new ArrayList<>();
-        Map<Place, List<Line>> open = new LinkedHashMap<>();
-        for (Line line : lines) {
+        Map<Place, List<DrawnLine>> open = new LinkedHashMap<>();
+        for (DrawnLine line : lines) {
             boolean meets = line.points().size() > 3 && line.start().distanceTo(line.end()) <= Chaining.MEET;
             if (line.closed() && line.points().size() > 2 || meets) {
                 add(traces.file(), found, Outline.of(line.layer(), line.instance(), line.line(), line.points()));
@@ -32,17 +35,18 @@ final class Outlines {
                         .add(line);
             }
         }
-        List<Line> folds = lines.stream()
+        List<DrawnLine> folds = lines.stream()
                 .filter(line -> LineRole.of(line.layer()) == LineRole.FOLD)
                 .limit(MOST_FOLDS)
                 .toList();
-        for (Map.Entry<Place, List<Line>> entry : open.entrySet()) {
+        for (Map.Entry<Place, List<DrawnLine>> entry : open.entrySet()) {
             chain(entry.getKey(), entry.getValue(), folds, found, traces);
         }
         return found;
     }
 
-    private static void chain(Place place, List<Line> open, List<Line> folds, List<Outline> found, ImportNotes traces)
+    private static void chain(
+            Place place, List<DrawnLine> open, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
             throws ForeignInputException {
         Chaining chaining = Chaining.of(open);
         for (Chaining.Closed closed : chaining.closed()) {
@@ -67,7 +71,7 @@ final class Outlines {
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */
     private static void byFold(
-            Place place, Chaining.Open chain, List<Line> folds, List<Outline> found, ImportNotes traces)
+            Place place, Chaining.Open chain, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
             throws ForeignInputException {
         Point start = chain.points().get(0);
         Point end = chain.points().get(chain.points().size() - 1);
@@ -75,9 +79,9 @@ final class Outlines {
         if (outline.area() < LEAST_AREA) {
             return;
         }
-        for (Line line : folds) {
-            if (Flattening.distance(start, line.start(), line.end()) <= Chaining.GAP
-                    && Flattening.distance(end, line.start(), line.end()) <= Chaining.GAP) {
+        for (DrawnLine line : folds) {
+            if (start.distanceTo(line.start(), line.end()) <= Chaining.GAP
+                    && end.distanceTo(line.start(), line.end()) <= Chaining.GAP) {
                 traces.found(
                         chain.line(),
                         ImportNote.FILE,

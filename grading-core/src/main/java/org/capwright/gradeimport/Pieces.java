@@ -10,6 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.exchange.dxf.DrawnText;
+import org.capwright.exchange.dxf.DxfContent;
+import org.capwright.exchange.dxf.Insertion;
 
 /** Sorts the outlines of one drawing by piece and size: by blocks, by layers, by the texts in and beside them. */
 final class Pieces {
@@ -19,19 +24,19 @@ final class Pieces {
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
 
     private final String file;
-    private final DxfExpansion drawing;
-    private final Map<Integer, List<Words>> wordsOf = new HashMap<>();
+    private final DxfContent drawing;
+    private final Map<Integer, List<DrawnText>> wordsOf = new HashMap<>();
     private final List<SizedPiece> pieces = new ArrayList<>();
 
-    private Pieces(String file, DxfExpansion drawing) {
+    private Pieces(String file, DxfContent drawing) {
         this.file = file;
         this.drawing = drawing;
     }
 
-    static List<SizedPiece> of(String file, DxfExpansion drawing, ImportNotes traces) throws ForeignInputException {
+    static List<SizedPiece> of(String file, DxfContent drawing, ImportNotes traces) throws ForeignInputException {
         Pieces pieces = new Pieces(file, drawing);
         pieces.gatherWords();
-        Map<Instance, List<Outline>> byInstance = new LinkedHashMap<>();
+        Map<Insertion, List<Outline>> byInstance = new LinkedHashMap<>();
         for (Outline outline : pieces.lifted(meant(Outlines.of(drawing.lines(), traces)))) {
             byInstance
                     .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
@@ -59,11 +64,11 @@ final class Pieces {
 
     /** Texts of each insertion, those of insertions within it among them. */
     private void gatherWords() {
-        for (Words word : drawing.words()) {
+        for (DrawnText word : drawing.words()) {
             boolean useful = SizeScale.named(word.text()).isPresent()
                     || SizeScale.isLabel(word.text())
                     || PieceName.of(word.text()) != PieceName.UNKNOWN;
-            Instance instance = word.instance();
+            Insertion instance = word.instance();
             while (useful) {
                 wordsOf.computeIfAbsent(instance.number(), n -> new ArrayList<>())
                         .add(word);
@@ -77,7 +82,7 @@ final class Pieces {
     private List<Outline> lifted(List<Outline> outlines) {
         Map<Integer, Set<Integer>> below = new HashMap<>();
         for (Outline outline : outlines) {
-            Instance at = outline.instance();
+            Insertion at = outline.instance();
             while (at.parent() != 0) {
                 at = drawing.instances().get(at.parent());
                 below.computeIfAbsent(at.number(), n -> new HashSet<>())
@@ -86,7 +91,7 @@ final class Pieces {
         }
         List<Outline> lifted = new ArrayList<>(outlines.size());
         for (Outline outline : outlines) {
-            Instance at = outline.instance();
+            Insertion at = outline.instance();
             while (at.parent() != 0 && below.getOrDefault(at.parent(), Set.of()).size() == 1) {
                 at = drawing.instances().get(at.parent());
             }
@@ -95,16 +100,16 @@ final class Pieces {
         return lifted;
     }
 
-    private void instance(Instance instance, List<Outline> outlines) {
-        List<Words> words = wordsOf.getOrDefault(instance.number(), List.of());
+    private void instance(Insertion instance, List<Outline> outlines) {
+        List<DrawnText> words = wordsOf.getOrDefault(instance.number(), List.of());
         List<List<Outline>> clusters = clusters(outlines);
         List<Box> boxes = clusters.stream()
                 .map(cluster ->
                         cluster.stream().map(Outline::box).reduce(Box::with).orElseThrow())
                 .toList();
-        List<List<Words>> near = new ArrayList<>();
+        List<List<DrawnText>> near = new ArrayList<>();
         clusters.forEach(cluster -> near.add(new ArrayList<>()));
-        for (Words word : words) {
+        for (DrawnText word : words) {
             near.get(nearest(boxes, word)).add(word);
         }
         Optional<String> one = only(words, true);
@@ -126,14 +131,14 @@ final class Pieces {
         }
     }
 
-    private static List<Words> inside(List<Words> words, Box box) {
+    private static List<DrawnText> inside(List<DrawnText> words, Box box) {
         return words.stream().filter(word -> box.distance(word.at()) == 0).toList();
     }
 
     /** The one size that texts name, if they name one alone. */
-    private static Optional<String> only(List<Words> words, boolean named) {
+    private static Optional<String> only(List<DrawnText> words, boolean named) {
         Set<String> sizes = new HashSet<>();
-        for (Words word : words) {
+        for (DrawnText word : words) {
             SizeScale.named(word.text())
                     .or(() -> !named && SizeScale.isLabel(word.text())
                             ? Optional.of(word.text().strip())
@@ -144,9 +149,9 @@ final class Pieces {
     }
 
     /** Sizes that layers are named by: with the words of a text on the layer where there is one. */
-    private static Map<String, String> layerSizes(List<Outline> outlines, List<Words> words) {
+    private static Map<String, String> layerSizes(List<Outline> outlines, List<DrawnText> words) {
         Map<String, Set<String>> texts = new HashMap<>();
-        for (Words word : words) {
+        for (DrawnText word : words) {
             SizeScale.named(word.text())
                     .ifPresent(size -> texts.computeIfAbsent(LineRole.rest(word.layer()), k -> new HashSet<>())
                             .add(size));
@@ -172,7 +177,7 @@ final class Pieces {
         return sizes;
     }
 
-    private static int nearest(List<Box> boxes, Words word) {
+    private static int nearest(List<Box> boxes, DrawnText word) {
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < boxes.size(); i++) {
@@ -205,8 +210,8 @@ final class Pieces {
         return clusters;
     }
 
-    private PieceName name(Instance instance, List<Outline> cluster, List<Words> near, Box box, List<String> how) {
-        for (Words word : near) {
+    private PieceName name(Insertion instance, List<Outline> cluster, List<DrawnText> near, Box box, List<String> how) {
+        for (DrawnText word : near) {
             var naming = NAMING.matcher(word.text());
             if (naming.matches() && PieceName.of(naming.group(1)) != PieceName.UNKNOWN) {
                 how.add("piece by the text \u201c" + ForeignInputException.shown(word.text()) + "\u201d");
@@ -217,7 +222,7 @@ final class Pieces {
             how.add("piece by the name of its block, " + ForeignInputException.shown(instance.block()));
             return PieceName.of(instance.block());
         }
-        Optional<Words> closest = near.stream()
+        Optional<DrawnText> closest = near.stream()
                 .filter(word -> !KEYED.matcher(word.text()).matches() && PieceName.of(word.text()) != PieceName.UNKNOWN)
                 .min(Comparator.comparingDouble(word -> box.distance(word.at())));
         if (closest.isPresent()) {
@@ -234,7 +239,7 @@ final class Pieces {
         return PieceName.UNKNOWN;
     }
 
-    private void add(Instance instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
+    private void add(Insertion instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
         LineRole best =
                 group.stream().map(Outline::role).min(Comparator.naturalOrder()).orElseThrow();
         List<Outline> lines = group.stream()
@@ -263,10 +268,10 @@ final class Pieces {
         }
     }
 
-    private List<Line> marks(Instance instance, Outline outline) {
+    private List<DrawnLine> marks(Insertion instance, Outline outline) {
         String rest = LineRole.rest(outline.layer());
-        List<Line> marks = new ArrayList<>();
-        for (Line line : drawing.lines()) {
+        List<DrawnLine> marks = new ArrayList<>();
+        for (DrawnLine line : drawing.lines()) {
             if (isIn(line.instance(), instance)
                     && !line.closed()
                     && line.points().size() == 2
@@ -282,8 +287,8 @@ final class Pieces {
         return marks;
     }
 
-    private boolean isIn(Instance inner, Instance outer) {
-        Instance at = inner;
+    private boolean isIn(Insertion inner, Insertion outer) {
+        Insertion at = inner;
         while (at.number() != outer.number() && at.parent() != 0) {
             at = drawing.instances().get(at.parent());
         }

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.capwright.check.CheckedMeasure;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.table.CsvGrid;
 import org.capwright.measure.Unit;
 
 /** A table whose points of measure stand under one another: with a column per size, or with one value to a line and the size beside it. */

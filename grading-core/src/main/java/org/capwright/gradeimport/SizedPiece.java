@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.exchange.dxf.DrawnLine;
 
 /**
  * An outline that may be the sleeve of a size.
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param how where size and name were found, in words
  */
 record SizedPiece(
-        String file, Optional<String> label, PieceName name, Outline outline, List<Line> marks, List<String> how) {
+        String file, Optional<String> label, PieceName name, Outline outline, List<DrawnLine> marks, List<String> how) {
 
     SizedPiece labelled(String size, String where) {
         List<String> more = new java.util.ArrayList<>(how);

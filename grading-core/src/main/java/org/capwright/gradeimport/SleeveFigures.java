@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.NestLine;
+import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
 
 /** Measures the shape of a sleeve, or of the overlay over one. */
@@ -20,7 +21,7 @@ final class SleeveFigures {
 
     private SleeveFigures() {}
 
-    static Map<CheckedMeasure, Double> sleeve(SleeveShape shape, List<Line> marks, List<String> how) {
+    static Map<CheckedMeasure, Double> sleeve(SleeveShape shape, List<DrawnLine> marks, List<String> how) {
         Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
         double bicep = shape.bicep();
         double front = 0.0 - shape.cap().get(0).x();
@@ -98,7 +99,8 @@ final class SleeveFigures {
      * Length down the centre line. The centre divides the hem as it divides the bicep line. Where it does not lie below the apex, the sleeve is turned at the elbow: its lower part
      * is swung about the front end F of the elbow line by an angle a, with its centre line square to the turned elbow line, so (M - F) · (cos a, -sin a) = |F to centre|.
      */
-    private static double length(SleeveShape shape, List<Point> hem, List<Line> marks, double skew, List<String> how) {
+    private static double length(
+            SleeveShape shape, List<Point> hem, List<DrawnLine> marks, double skew, List<String> how) {
         Point apex = shape.cap().get(shape.apex());
         Point front = hem.get(0);
         Point back = hem.get(hem.size() - 1);
@@ -136,8 +138,8 @@ final class SleeveFigures {
      *
      * @param sign 1 for the left side, -1 for the right one, then mirrored to the left
      */
-    private static Optional<Point> elbow(SleeveShape shape, List<Line> marks, double hem, double sign) {
-        for (Line mark : marks) {
+    private static Optional<Point> elbow(SleeveShape shape, List<DrawnLine> marks, double hem, double sign) {
+        for (DrawnLine mark : marks) {
             Point a = shape.placing().at(mark.start().x(), mark.start().y());
             Point b = shape.placing().at(mark.end().x(), mark.end().y());
             boolean first = sign * a.x() < sign * b.x();
@@ -159,7 +161,7 @@ final class SleeveFigures {
     private static double distance(Point point, List<Point> line) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 1; i < line.size(); i++) {
-            least = Math.min(least, Flattening.distance(point, line.get(i - 1), line.get(i)));
+            least = Math.min(least, point.distanceTo(line.get(i - 1), line.get(i)));
         }
         return least;
     }

@@ -2,6 +2,8 @@ package org.capwright.gradeimport;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
 /** Finds the way up of an outline, and the sleeve in it. */
@@ -34,7 +36,7 @@ final class SleeveFinder {
     }
 
     private static List<Double> turns(SizedPiece piece) {
-        for (Line mark : piece.marks()) {
+        for (DrawnLine mark : piece.marks()) {
             if (LineRole.of(mark.layer()) == LineRole.GRAIN) {
                 Point along = mark.end().minus(mark.start());
                 double up = 90 - Math.toDegrees(Math.atan2(along.y(), along.x()));

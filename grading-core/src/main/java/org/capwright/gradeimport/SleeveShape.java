@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
 /**

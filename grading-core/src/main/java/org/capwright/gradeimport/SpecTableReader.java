@@ -9,6 +9,9 @@ import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.table.CsvGrid;
 
 /**
  * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
@@ -33,7 +36,20 @@ public final class SpecTableReader {
     public static ForeignGrade read(ForeignFile file, ForeignOptions options) throws ForeignInputException {
         file.atMost(MOST_BYTES);
         ImportNotes traces = new ImportNotes(file.name());
-        TableContext context = TableContext.of(file, CsvGrid.of(file, traces), options, traces);
+        CsvGrid grid = CsvGrid.of(file);
+        if (grid.encoding().equals("windows-1252")) {
+            traces.assumed(0, ImportNote.FILE, "not UTF-8, so read as windows-1252");
+        }
+        traces.found(
+                0,
+                ImportNote.FILE,
+                "cells parted by "
+                        + switch (grid.delimiter()) {
+                            case '\t' -> "tabs";
+                            case ';' -> "semicolons";
+                            default -> "commas";
+                        });
+        TableContext context = TableContext.of(file, grid, options, traces);
         TableContent content = layout(context);
         return grade(context, content);
     }

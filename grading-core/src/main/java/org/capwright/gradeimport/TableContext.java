@@ -5,6 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.exchange.table.CsvGrid;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
 

@@ -1,6 +1,7 @@
 package org.capwright.gradeimport;
 
 import java.util.List;
+import org.capwright.exchange.ForeignInputException;
 
 /** Thrown when the sender names a base size that the files do not have: the files are right, what is said of them is wrong. */
 public final class UnknownBaseSizeException extends ForeignInputException {

@@ -13,6 +13,8 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.NestLine;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.OutsideTool;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

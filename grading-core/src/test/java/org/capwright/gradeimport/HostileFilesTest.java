@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 import org.capwright.check.CheckedSize;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Thresholds;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.table.SpecCsv;
@@ -261,10 +263,14 @@ class HostileFilesTest {
     void aHundredMillionBlanksAreNotEvenTakenIn() {
         for (byte filling : new byte[] {' ', '\n'}) {
             Blanks stream = new Blanks(100_000_000, filling);
-            assertThrows(ForeignInputException.class, () -> ForeignFile.drawing("blanks.dxf", stream));
+            assertThrows(
+                    ForeignInputException.class,
+                    () -> ForeignFile.read("blanks.dxf", stream, OutlineReader.MOST_BYTES));
             assertTrue(stream.left > 70_000_000);
             Blanks other = new Blanks(100_000_000, filling);
-            assertThrows(ForeignInputException.class, () -> ForeignFile.table("blanks.csv", other));
+            assertThrows(
+                    ForeignInputException.class,
+                    () -> ForeignFile.read("blanks.csv", other, SpecTableReader.MOST_BYTES));
             assertTrue(other.left > 90_000_000);
         }
     }

@@ -21,6 +21,8 @@ import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.table.SpecCsv;

@@ -13,6 +13,8 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Thresholds;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 import org.capwright.measure.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

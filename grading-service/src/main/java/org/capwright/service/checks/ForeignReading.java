@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Thresholds;
-import org.capwright.gradeimport.ForeignFile;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 import org.capwright.gradeimport.ForeignGrade;
-import org.capwright.gradeimport.ForeignInputException;
 import org.capwright.gradeimport.ForeignOptions;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
@@ -65,7 +65,7 @@ record ForeignReading(
         /** Takes a file from a stream. */
         ForeignFile file(String name, InputStream content) throws IOException {
             try {
-                return this == TABLE ? ForeignFile.table(name, content) : ForeignFile.drawing(name, content);
+                return ForeignFile.read(name, content, most);
             } catch (ForeignInputException e) {
                 throw tooLarge(name);
             }

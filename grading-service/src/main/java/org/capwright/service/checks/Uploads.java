@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.capwright.check.Thresholds;
-import org.capwright.gradeimport.ForeignFile;
+import org.capwright.exchange.ForeignFile;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.measure.Unit;
 import org.capwright.service.http.RequestBodies;

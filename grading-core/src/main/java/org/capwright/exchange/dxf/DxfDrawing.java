@@ -1,34 +1,94 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 
-/**
- * The parts of a drawing that matter here.
- *
- * @param tags all pairs
- * @param units value of the header variable $INSUNITS, 0 where it is not there
- * @param blocks by name in upper case
- * @param entities the drawing itself
- */
-record DxfDrawing(DxfTags tags, int units, Map<String, Block> blocks, List<DxfEntity> entities) {
+/** A drawing as ASCII DXF of release 12 or later, cut into its parts. Guaranteed not to change. */
+public final class DxfDrawing {
 
-    static final int MOST_BLOCKS = 20_000;
+    private static final int MOST_BLOCKS = 20_000;
+
+    private final DxfTags tags;
+    private final Reading parts;
 
     /** A block with its base point. */
     record Block(String name, int line, double x, double y, List<DxfEntity> entities) {}
 
-    static DxfDrawing of(DxfTags tags) throws ForeignInputException {
-        Reading reading = new Reading(tags);
-        reading.run();
-        return new DxfDrawing(tags, reading.units, reading.blocks, reading.entities);
+    private DxfDrawing(DxfTags tags, Reading parts) {
+        this.tags = tags;
+        this.parts = parts;
     }
 
-    ForeignFile file() {
+    /**
+     * Cuts a file into its parts.
+     *
+     * @param file ASCII DXF
+     * @return the drawing
+     * @throws ForeignInputException if it is no DXF, was cut off, or is larger than is read
+     */
+    public static DxfDrawing of(ForeignFile file) throws ForeignInputException {
+        DxfTags tags = DxfTags.of(file);
+        Reading parts = new Reading(tags);
+        parts.run();
+        return new DxfDrawing(tags, parts);
+    }
+
+    /**
+     * The file that it was read from.
+     *
+     * @return the file
+     */
+    public ForeignFile file() {
         return tags.file();
+    }
+
+    /**
+     * The unit by the header variable $INSUNITS.
+     *
+     * @return its value, 0 where it is not there
+     */
+    public int units() {
+        return parts.units;
+    }
+
+    /**
+     * All texts, those of blocks among them, inserted or not.
+     *
+     * @return as they stand in the file
+     */
+    public List<String> texts() {
+        return Stream.concat(
+                        parts.entities.stream(),
+                        parts.blocks.values().stream().flatMap(block -> block.entities().stream()))
+                .filter(entity -> entity.type().equals("TEXT") || entity.type().equals("MTEXT"))
+                .map(entity -> entity.text(1))
+                .toList();
+    }
+
+    /**
+     * What it shows.
+     *
+     * @param millimetresPerUnit how long one unit of the drawing is
+     * @return lines and texts in place, in mm
+     * @throws ForeignInputException if an entity is broken, or there are more than are read
+     */
+    public DxfContent content(double millimetresPerUnit) throws ForeignInputException {
+        return DxfExpansion.of(this, millimetresPerUnit);
+    }
+
+    /** By name in upper case. */
+    Map<String, Block> blocks() {
+        return parts.blocks;
+    }
+
+    List<DxfEntity> entities() {
+        return parts.entities;
     }
 
     private static final class Reading {

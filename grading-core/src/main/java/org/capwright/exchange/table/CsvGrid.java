@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.table;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -9,14 +9,19 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.capwright.exchange.FileText;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 
 /**
  * The cells of a delimited file.
  *
  * @param rows rows that hold something
  * @param columns the greatest number of cells in a row
+ * @param delimiter tab, semicolon or comma
+ * @param encoding name of the encoding it was read in
  */
-record CsvGrid(List<Row> rows, int columns) {
+public record CsvGrid(List<Row> rows, int columns, char delimiter, String encoding) {
 
     static final int MOST_LINES = 5000;
     static final int MOST_COLUMNS = 256;
@@ -24,34 +29,43 @@ record CsvGrid(List<Row> rows, int columns) {
 
     private static final int SAMPLE = 200;
 
-    /** A row and the line it begins on. */
-    record Row(int line, List<String> cells) {
+    /**
+     * A row.
+     *
+     * @param line the line of the file that it begins on, the first is 1
+     * @param cells its cells, without space around them
+     */
+    public record Row(int line, List<String> cells) {
 
-        /** The cell of a column; blank beyond the end of the row. */
-        String cell(int column) {
+        /**
+         * The cell of a column.
+         *
+         * @param column the first is 0
+         * @return its text; blank beyond the end of the row
+         */
+        public String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
         }
     }
 
-    static CsvGrid of(ForeignFile file, ImportNotes traces) throws ForeignInputException {
-        String text = FileText.of(file, traces).replace("\u001a", "");
+    /**
+     * Cuts a file into cells.
+     *
+     * @param file delimited text
+     * @return its cells
+     * @throws ForeignInputException if it is no text, holds no table, or has more lines, columns or longer cells than are read
+     */
+    public static CsvGrid of(ForeignFile file) throws ForeignInputException {
+        FileText read = FileText.of(file);
+        String text = read.text().replace("\u001a", "");
         limitLines(file, text);
         char delimiter = delimiter(text);
         List<Row> rows = parse(file, text, delimiter);
         if (rows.isEmpty()) {
             throw new ForeignInputException(file.name(), 0, "the file holds no table");
         }
-        traces.found(
-                0,
-                ImportNote.FILE,
-                "cells parted by "
-                        + switch (delimiter) {
-                            case '\t' -> "tabs";
-                            case ';' -> "semicolons";
-                            default -> "commas";
-                        });
         return new CsvGrid(
-                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0));
+                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0), delimiter, read.encoding());
     }
 
     private static void limitLines(ForeignFile file, String text) throws ForeignInputException {

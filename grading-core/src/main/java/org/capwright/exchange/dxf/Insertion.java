@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
 
 /**
  * One insertion of a block, or the drawing itself.
@@ -7,7 +7,7 @@ package org.capwright.gradeimport;
  * @param block name of the block; empty for the drawing itself
  * @param parent number of the insertion that it is part of; 0 for the drawing and what is inserted in it
  */
-record Instance(int number, String block, int parent) {
+public record Insertion(int number, String block, int parent) {
 
-    static final Instance DRAWING = new Instance(0, "", 0);
+    static final Insertion DRAWING = new Insertion(0, "", 0);
 }

@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,9 +7,6 @@ import org.capwright.geometry.Point;
 
 /** Turns a parametric curve into chords that keep within a distance of it. */
 final class Flattening {
-
-    /** Greatest distance of a chord from its curve, mm. */
-    static final double TOLERANCE = 0.01;
 
     private static final int DEEPEST = 14;
 
@@ -75,22 +72,14 @@ final class Flattening {
         double middle = (from + to) / 2;
         Point centre = curve.at(middle);
         if (depth > 0
-                && distance(centre, start, end) <= TOLERANCE
-                && distance(curve.at((from + middle) / 2), start, end) <= TOLERANCE
-                && distance(curve.at((middle + to) / 2), start, end) <= TOLERANCE) {
+                && centre.distanceTo(start, end) <= DxfContent.TOLERANCE
+                && curve.at((from + middle) / 2).distanceTo(start, end) <= DxfContent.TOLERANCE
+                && curve.at((middle + to) / 2).distanceTo(start, end) <= DxfContent.TOLERANCE) {
             return;
         }
         chord(from, start, middle, centre, depth + 1);
         add(middle, centre);
         chord(middle, centre, to, end, depth + 1);
-    }
-
-    static double distance(Point point, Point start, Point end) {
-        Point along = end.minus(start);
-        double square = along.dot(along);
-        double share =
-                square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(start).dot(along) / square));
-        return start.towards(end, share).distanceTo(point);
     }
 
     private List<Point> withExtremes() {

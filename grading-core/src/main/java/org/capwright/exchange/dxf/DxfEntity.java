@@ -1,4 +1,6 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
+
+import org.capwright.exchange.ForeignInputException;
 
 /** What stands between one group code 0 and the next: positions of its pairs. */
 record DxfEntity(DxfTags tags, String type, int from, int to) {
@@ -43,6 +45,12 @@ record DxfEntity(DxfTags tags, String type, int from, int to) {
     String layer() {
         String layer = text(8);
         return layer.isEmpty() ? "0" : layer;
+    }
+
+    /** Its own colour number, 0 where it takes that of its layer or block. */
+    int colour() throws ForeignInputException {
+        int colour = Math.abs(whole(62, 0));
+        return colour < 256 ? colour : 0;
     }
 
     /** Whether it is seen from behind, so that its own x runs to the left: extrusion (0, 0, -1). */

@@ -1,8 +1,11 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
 
 import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.capwright.exchange.FileText;
+import org.capwright.exchange.ForeignFile;
+import org.capwright.exchange.ForeignInputException;
 
 /** The pairs of group code and value of an ASCII DXF file, kept as positions in its bytes. */
 final class DxfTags {

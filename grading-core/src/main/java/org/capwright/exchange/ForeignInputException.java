@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange;
 
 /** Thrown when a file cannot be read as a grade. Says where and why, in words for the person who sent the file. */
 public class ForeignInputException extends Exception {
@@ -57,8 +57,13 @@ public class ForeignInputException extends Exception {
         return reason;
     }
 
-    /** A piece of a file as it can stand in a message: short, without control characters. */
-    static String shown(String text) {
+    /**
+     * A piece of a file as it can stand in a message.
+     *
+     * @param text any text
+     * @return its first 40 characters, without control characters
+     */
+    public static String shown(String text) {
         StringBuilder out = new StringBuilder(LONGEST + 3);
         for (int i = 0; i < Math.min(text.length(), LONGEST); i++) {
             char c = text.charAt(i);

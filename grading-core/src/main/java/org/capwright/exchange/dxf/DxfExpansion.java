@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
 /** Puts the blocks of a drawing in place and turns its lines into chords in millimetres. What it makes is bounded, whatever the drawing holds. */
@@ -33,29 +35,29 @@ final class DxfExpansion {
     private static final Set<String> SILENT = Set.of("POINT", "ATTDEF", "SEQEND", "VERTEX", "VIEWPORT");
 
     private final DxfDrawing drawing;
-    private final List<Line> lines = new ArrayList<>();
-    private final List<Words> words = new ArrayList<>();
+    private final List<DrawnLine> lines = new ArrayList<>();
+    private final List<DrawnText> words = new ArrayList<>();
     private final Set<String> leftOut = new TreeSet<>();
     private final Flattening.Budget budget = new Flattening.Budget(MOST_OF_CURVES);
     private int entities;
     private int points;
-    private final List<Instance> instances = new ArrayList<>(List.of(Instance.DRAWING));
+    private final List<Insertion> instances = new ArrayList<>(List.of(Insertion.DRAWING));
 
     private DxfExpansion(DxfDrawing drawing) {
         this.drawing = drawing;
     }
 
-    static DxfExpansion of(DxfDrawing drawing, double millimetresPerUnit) throws ForeignInputException {
+    static DxfContent of(DxfDrawing drawing, double millimetresPerUnit) throws ForeignInputException {
         DxfExpansion expansion = new DxfExpansion(drawing);
         Placing scale = Placing.scale(millimetresPerUnit);
-        expansion.expand(drawing.entities(), scale, Instance.DRAWING, "0", new ArrayList<>());
+        expansion.expand(drawing.entities(), scale, Insertion.DRAWING, "0", new ArrayList<>());
         if (expansion.lines.isEmpty()) {
             // A library of blocks that nothing inserts: each is a piece.
             for (DxfDrawing.Block block : drawing.blocks().values().stream()
                     .sorted(java.util.Comparator.comparingInt(DxfDrawing.Block::line))
                     .toList()) {
                 if (!block.name().startsWith("*")) {
-                    Instance instance = expansion.instance(block.name(), Instance.DRAWING);
+                    Insertion instance = expansion.instance(block.name(), Insertion.DRAWING);
                     expansion.expand(
                             block.entities(),
                             scale,
@@ -65,34 +67,17 @@ final class DxfExpansion {
                 }
             }
         }
-        return expansion;
+        return new DxfContent(expansion.lines, expansion.words, expansion.instances, expansion.leftOut);
     }
 
-    List<Line> lines() {
-        return lines;
-    }
-
-    List<Words> words() {
-        return words;
-    }
-
-    /** The drawing and all insertions in it, at the places of their numbers. */
-    List<Instance> instances() {
-        return instances;
-    }
-
-    private Instance instance(String block, Instance parent) {
-        Instance instance = new Instance(instances.size(), block, parent.number());
+    private Insertion instance(String block, Insertion parent) {
+        Insertion instance = new Insertion(instances.size(), block, parent.number());
         instances.add(instance);
         return instance;
     }
 
-    /** Types of entities that were not read. */
-    Set<String> leftOut() {
-        return leftOut;
-    }
-
-    private void expand(List<DxfEntity> list, Placing placing, Instance instance, String insertLayer, List<String> path)
+    private void expand(
+            List<DxfEntity> list, Placing placing, Insertion instance, String insertLayer, List<String> path)
             throws ForeignInputException {
         for (int i = 0; i < list.size(); i++) {
             DxfEntity entity = list.get(i);
@@ -120,7 +105,7 @@ final class DxfExpansion {
         return entity.seenFromBehind() ? placing.after(Placing.stretch(-1, 1)) : placing;
     }
 
-    private void insert(DxfEntity entity, Placing placing, Instance instance, String layer, List<String> path)
+    private void insert(DxfEntity entity, Placing placing, Insertion instance, String layer, List<String> path)
             throws ForeignInputException {
         String name = entity.text(2).toUpperCase(Locale.ROOT);
         DxfDrawing.Block block = drawing.blocks().get(name);
@@ -156,17 +141,18 @@ final class DxfExpansion {
                             Placing.move(k % columns * entity.number(44, 0), k / columns * entity.number(45, 0)))
                     .after(Placing.stretch(scaleX, scaleY))
                     .after(Placing.move(-block.x(), -block.y()));
-            Instance inside = instance(block.name(), instance);
+            Insertion inside = instance(block.name(), instance);
             expand(block.entities(), place, inside, layer, path);
         }
         path.remove(path.size() - 1);
     }
 
-    private void text(DxfEntity entity, Placing placing, Instance instance, String layer) throws ForeignInputException {
+    private void text(DxfEntity entity, Placing placing, Insertion instance, String layer)
+            throws ForeignInputException {
         String text = entity.text(1);
         if (!text.isBlank() && words.size() < MOST_WORDS) {
             Placing place = entity.type().equals("MTEXT") ? placing : seen(entity, placing);
-            words.add(new Words(
+            words.add(new DrawnText(
                     layer,
                     instance,
                     entity.line(),
@@ -185,7 +171,7 @@ final class DxfExpansion {
                 : bare.replace("{", "").replace("}", "").strip();
     }
 
-    private void curve(DxfEntity entity, Placing own, Placing world, Instance instance, String layer)
+    private void curve(DxfEntity entity, Placing own, Placing world, Insertion instance, String layer)
             throws ForeignInputException {
         switch (entity.type()) {
             case "LINE" -> {
@@ -234,7 +220,7 @@ final class DxfExpansion {
         return breaks;
     }
 
-    private void ellipse(DxfEntity entity, Placing placing, Instance instance, String layer)
+    private void ellipse(DxfEntity entity, Placing placing, Insertion instance, String layer)
             throws ForeignInputException {
         double x = entity.number(10);
         double y = entity.number(20);
@@ -255,7 +241,7 @@ final class DxfExpansion {
     /** A vertex with the bulge of the stretch that begins at it: the tangent of a quarter of its angle. */
     private record Vertex(double x, double y, double bulge) {}
 
-    private void lightweight(DxfEntity entity, Placing placing, Instance instance, String layer)
+    private void lightweight(DxfEntity entity, Placing placing, Insertion instance, String layer)
             throws ForeignInputException {
         List<Vertex> vertices = new ArrayList<>();
         DxfTags tags = entity.tags();
@@ -294,7 +280,7 @@ final class DxfExpansion {
         vertices(entity, vertices, entity.whole(70, 0), placing, instance, layer);
     }
 
-    private int polyline(List<DxfEntity> list, int at, Placing placing, Instance instance, String layer)
+    private int polyline(List<DxfEntity> list, int at, Placing placing, Insertion instance, String layer)
             throws ForeignInputException {
         DxfEntity head = list.get(at);
         int flags = head.whole(70, 0);
@@ -320,7 +306,7 @@ final class DxfExpansion {
     }
 
     private void vertices(
-            DxfEntity entity, List<Vertex> vertices, int flags, Placing placing, Instance instance, String layer)
+            DxfEntity entity, List<Vertex> vertices, int flags, Placing placing, Insertion instance, String layer)
             throws ForeignInputException {
         boolean closed = (flags & 1) != 0;
         List<Point> flat = new ArrayList<>(vertices.size() + 1);
@@ -358,14 +344,14 @@ final class DxfExpansion {
         flat.addAll(arc.subList(1, arc.size() - 1));
     }
 
-    private void add(DxfEntity entity, String layer, Instance instance, boolean closed, List<Point> flat)
+    private void add(DxfEntity entity, String layer, Insertion instance, boolean closed, List<Point> flat)
             throws ForeignInputException {
         checkSize(entity, flat.size());
         points += flat.size();
         for (Point point : flat) {
             checked(entity, point);
         }
-        lines.add(new Line(layer, instance, entity.line(), closed, flat));
+        lines.add(new DrawnLine(layer, entity.colour(), instance, entity.line(), closed, flat));
     }
 
     private void checkSize(DxfEntity entity, int more) throws ForeignInputException {

@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -26,35 +26,18 @@ public final class ForeignFile {
     }
 
     /**
-     * Takes a spec table from a stream.
+     * Takes a file from a stream.
      *
      * @param name its name
-     * @param stream read no further than one byte beyond {@link SpecTableReader#MOST_BYTES}, not closed
+     * @param stream read no further than one byte beyond the limit, not closed
+     * @param most the most bytes that are taken
      * @return the file
      * @throws IOException if the stream fails
      * @throws ForeignInputException if there is more
      */
-    public static ForeignFile table(String name, InputStream stream) throws IOException, ForeignInputException {
-        return read(name, stream, SpecTableReader.MOST_BYTES);
-    }
-
-    /**
-     * Takes a drawing from a stream.
-     *
-     * @param name its name
-     * @param stream read no further than one byte beyond {@link OutlineReader#MOST_BYTES}, not closed
-     * @return the file
-     * @throws IOException if the stream fails
-     * @throws ForeignInputException if there is more
-     */
-    public static ForeignFile drawing(String name, InputStream stream) throws IOException, ForeignInputException {
-        return read(name, stream, OutlineReader.MOST_BYTES);
-    }
-
-    private static ForeignFile read(String name, InputStream stream, int most)
+    public static ForeignFile read(String name, InputStream stream, int most)
             throws IOException, ForeignInputException {
-        byte[] content = stream.readNBytes(most + 1);
-        ForeignFile file = new ForeignFile(name, content);
+        ForeignFile file = new ForeignFile(name, stream.readNBytes(most + 1));
         file.atMost(most);
         return file;
     }
@@ -68,12 +51,22 @@ public final class ForeignFile {
         return name;
     }
 
-    /** The bytes themselves; not to be written to. */
-    byte[] bytes() {
+    /**
+     * Its bytes.
+     *
+     * @return the bytes themselves, not to be written to
+     */
+    public byte[] bytes() {
         return content;
     }
 
-    void atMost(int most) throws ForeignInputException {
+    /**
+     * Refuses a file that is too large.
+     *
+     * @param most the most bytes
+     * @throws ForeignInputException if it has more
+     */
+    public void atMost(int most) throws ForeignInputException {
         if (content.length > most) {
             throw new ForeignInputException(
                     name, 0, "the file has more than " + most / 1_000_000 + " million bytes; send a smaller one");

@@ -1,4 +1,4 @@
-package org.capwright.gradeimport;
+package org.capwright.exchange;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -7,21 +7,30 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/** Bytes to text: by the byte-order mark, else UTF-8, else windows-1252. */
-final class FileText {
+/**
+ * Bytes to text: by the byte-order mark, else UTF-8, else windows-1252.
+ *
+ * @param text the text
+ * @param encoding name of the encoding it was read in
+ */
+public record FileText(String text, String encoding) {
 
     private static final Charset WESTERN = Charset.forName("windows-1252");
 
-    private FileText() {}
-
-    /** The text of a whole file. */
-    static String of(ForeignFile file, ImportNotes traces) throws ForeignInputException {
+    /**
+     * The text of a whole file.
+     *
+     * @param file the file
+     * @return its text, and how it was read
+     * @throws ForeignInputException if it holds bytes of value 0 or control characters, or broken UTF-16
+     */
+    public static FileText of(ForeignFile file) throws ForeignInputException {
         byte[] bytes = file.bytes();
         if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
             Charset charset = bytes[0] == (byte) 0xff ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
             String text = strict(charset, bytes, 2, bytes.length)
                     .orElseThrow(() -> new ForeignInputException(file.name(), 0, "broken UTF-16 text"));
-            return refuseControls(file, text);
+            return refuseControls(file, text, charset);
         }
         int start = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
         int strange = firstNul(bytes);
@@ -31,14 +40,20 @@ final class FileText {
         }
         Optional<String> utf8 = strict(StandardCharsets.UTF_8, bytes, start, bytes.length);
         if (utf8.isPresent()) {
-            return refuseControls(file, utf8.get());
+            return refuseControls(file, utf8.get(), StandardCharsets.UTF_8);
         }
-        traces.assumed(0, ImportNote.FILE, "not UTF-8, so read as windows-1252");
-        return refuseControls(file, new String(bytes, start, bytes.length - start, WESTERN));
+        return refuseControls(file, new String(bytes, start, bytes.length - start, WESTERN), WESTERN);
     }
 
-    /** The text of a part of a file. */
-    static String part(byte[] bytes, int from, int to) {
+    /**
+     * The text of a part of a file in an encoding that is ASCII where it can be.
+     *
+     * @param bytes bytes of the file
+     * @param from first of the part
+     * @param to where it ends
+     * @return read as UTF-8, else as windows-1252
+     */
+    public static String part(byte[] bytes, int from, int to) {
         boolean ascii = true;
         for (int i = from; i < to && ascii; i++) {
             ascii = bytes[i] >= 0;
@@ -50,7 +65,8 @@ final class FileText {
                 .orElseGet(() -> new String(bytes, from, to - from, WESTERN));
     }
 
-    private static String refuseControls(ForeignFile file, String text) throws ForeignInputException {
+    private static FileText refuseControls(ForeignFile file, String text, Charset charset)
+            throws ForeignInputException {
         int line = 1;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -61,7 +77,7 @@ final class FileText {
                         file.name(), line, "not a text file: it holds the control character " + (int) c);
             }
         }
-        return text;
+        return new FileText(text, charset.name());
     }
 
     private static Optional<String> strict(Charset charset, byte[] bytes, int from, int to) {
