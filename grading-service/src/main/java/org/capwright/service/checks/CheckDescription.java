@@ -1,7 +1,6 @@
 package org.capwright.service.checks;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.media.ArraySchema;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.Encoding;
@@ -11,51 +10,32 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
-import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.capwright.gradeimport.OutlineReader;
-import org.capwright.service.http.description.Bodies;
+import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
 import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.http.schema.RequestSchema;
 import org.springframework.stereotype.Component;
 
 /** Describes {@code POST /v1/checks}. */
 @Component
 final class CheckDescription implements DescribedCall {
 
-    private final Bodies bodies;
-
-    CheckDescription(Bodies bodies) {
-        this.bodies = bodies;
-    }
-
     @Override
-    public List<RequestSchema> requests() {
-        return List.of(CheckShape.REQUEST, CheckShape.UPLOAD);
-    }
-
-    @Override
-    public List<Class<?>> answers() {
-        return List.of(CheckAnswer.class);
-    }
-
-    @Override
-    public void describe(Function<String, PathItem> paths) {
-        Operation operation = paths.apply("/v1/checks").getPost();
+    public void describe(DescribedApi api) {
+        Operation operation = api.at("/v1/checks").getPost();
         operation.setDescription(
                 "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
                         + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
                         + " 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a form; the name of a"
                         + " file then names the size where the drawing does not. Files are read in memory and kept nowhere.");
-        operation.setRequestBody(Bodies.json(
+        operation.setRequestBody(api.json(
                 CheckShape.REQUEST,
                 "A size run with a limit of the label",
                 Map.of(
                         "sizeRun",
-                        bodies.example("example-cm.json"),
+                        api.example("example-cm.json"),
                         "thresholds",
                         Map.of("unevenCaution", 0.3),
                         "sizeTable",
@@ -75,13 +55,13 @@ final class CheckDescription implements DescribedCall {
                                 .schema(new StringSchema()
                                         .format("binary")
                                         .description("Outlines of all sizes in one DXF file.")))
-                .addMediaType("multipart/form-data", files());
+                .addMediaType("multipart/form-data", files(api));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",
                         new ApiResponse()
                                 .description("What was found, in the form that Accept asks for.")
-                                .content(found())));
+                                .content(found(api))));
         ErrorAnswers.ofBody(operation);
         operation
                 .getResponses()
@@ -103,9 +83,9 @@ final class CheckDescription implements DescribedCall {
                                 .description("The body is of another type than these."));
     }
 
-    private static Content found() {
+    private static Content found(DescribedApi api) {
         return new Content()
-                .addMediaType("application/json", new MediaType().schema(Bodies.schema(CheckAnswer.class)))
+                .addMediaType("application/json", new MediaType().schema(api.schema(CheckAnswer.class)))
                 .addMediaType(
                         "text/csv",
                         new MediaType()
@@ -129,7 +109,7 @@ final class CheckDescription implements DescribedCall {
                                                                 + " with its source and remedy, table of jumps, what-if, coverage.")));
     }
 
-    private static MediaType files() {
+    private static MediaType files(DescribedApi api) {
         Schema<?> form = new ObjectSchema();
         form.addProperty(
                 Uploads.FILE,
@@ -139,7 +119,7 @@ final class CheckDescription implements DescribedCall {
                         .maxItems(OutlineReader.MOST_FILES)
                         .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
                                 + " repeated for every file."));
-        form.addProperty(Uploads.REQUEST, Bodies.schema(CheckShape.UPLOAD));
+        form.addProperty(Uploads.REQUEST, api.schema(CheckShape.UPLOAD));
         form.addRequiredItem(Uploads.FILE);
         return new MediaType()
                 .schema(form)

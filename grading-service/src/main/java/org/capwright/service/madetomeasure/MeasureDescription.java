@@ -1,16 +1,12 @@
 package org.capwright.service.madetomeasure;
 
 import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponses;
-import java.util.List;
-import java.util.function.Function;
-import org.capwright.service.http.description.Bodies;
+import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
-import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.sizerun.DraftedAnswers;
 import org.springframework.stereotype.Component;
 
@@ -18,41 +14,29 @@ import org.springframework.stereotype.Component;
 @Component
 final class MeasureDescription implements DescribedCall {
 
-    private final Bodies bodies;
     private final DraftedAnswers drafted;
 
-    MeasureDescription(Bodies bodies, DraftedAnswers drafted) {
-        this.bodies = bodies;
+    MeasureDescription(DraftedAnswers drafted) {
         this.drafted = drafted;
     }
 
     @Override
-    public List<RequestSchema> requests() {
-        return List.of(MeasureShape.REQUEST);
-    }
-
-    @Override
-    public List<Class<?>> answers() {
-        return List.of(MeasureAnswer.class);
-    }
-
-    @Override
-    public void describe(Function<String, PathItem> paths) {
-        Operation operation = paths.apply("/v1/made-to-measure").getPost();
+    public void describe(DescribedApi api) {
+        Operation operation = api.at("/v1/made-to-measure").getPost();
         operation.setDescription(
                 "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements plus ease, and the"
                         + " cap is fitted to the armhole. Measurements that hardly anybody has are questioned until they are"
                         + " named in confirmed, missing ones are estimated and marked, see estimates. Nothing about the wearer"
                         + " is stored or logged. The Accept header picks the form of the answer; JSON without one."
                         + " Bodies are read up to 256 kB.");
-        operation.setRequestBody(Bodies.json(
+        operation.setRequestBody(api.json(
                 MeasureShape.REQUEST,
                 "A choir gown for one singer; wrist and armscye are estimated",
-                bodies.example("example-made-to-measure.json")));
+                api.example("example-made-to-measure.json")));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",
-                        drafted.in("The sleeve set, in the form that Accept asks for.", MeasureAnswer.class)
+                        drafted.in(api, "The sleeve set, in the form that Accept asks for.", MeasureAnswer.class)
                                 .addHeaderObject(
                                         "Capwright-Estimated",
                                         new Header()

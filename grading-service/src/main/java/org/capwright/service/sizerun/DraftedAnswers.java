@@ -7,7 +7,7 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.List;
-import org.capwright.service.http.description.Bodies;
+import org.capwright.service.http.description.DescribedApi;
 import org.springframework.stereotype.Component;
 
 /** Describes the answer of a call that drafts a run: every form in which it can be had. */
@@ -23,18 +23,19 @@ public final class DraftedAnswers {
     /**
      * One answer in every form.
      *
+     * @param api the description
      * @param description what it is, in words
      * @param answer what is answered as JSON
      * @return the description of the answer
      */
-    public ApiResponse in(String description, Class<?> answer) {
+    public ApiResponse in(DescribedApi api, String description, Class<?> answer) {
         Content content = new Content();
         for (SizeRunFormat rendering : renderings) {
             String type = rendering.mediaType().toString();
             boolean binary =
                     rendering.extension().equals("pdf") || rendering.extension().equals("zip");
             Schema<?> schema = type.equals("application/json")
-                    ? Bodies.schema(answer)
+                    ? api.schema(answer)
                     : new StringSchema().format(binary ? "binary" : null).description(rendering.meaning());
             content.addMediaType(type, new MediaType().schema(schema));
         }

@@ -7,22 +7,23 @@ import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Schema;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Completes the API description: request schemas, every media type, every error. */
 @Component
 final class ApiDescription implements OpenApiCustomizer {
 
     private final List<DescribedCall> calls;
+    private final JsonMapper mapper;
 
-    ApiDescription(List<DescribedCall> calls) {
+    ApiDescription(List<DescribedCall> calls, JsonMapper mapper) {
         this.calls = calls;
+        this.mapper = mapper;
     }
 
     @Override
@@ -40,21 +41,14 @@ final class ApiDescription implements OpenApiCustomizer {
         if (api.getComponents() == null) {
             api.setComponents(new Components());
         }
-        Map<String, Schema<?>> schemas = new TreeMap<>();
-        for (DescribedCall call : calls) {
-            call.requests().forEach(request -> schemas.putAll(ShapeSchemas.of(request)));
-        }
-        Stream.concat(calls.stream().flatMap(call -> call.answers().stream()), Stream.of(Problem.class))
-                .forEach(answer -> {
-                    AnswerSchemas.add(answer, schemas);
-                    AnswerSchemas.require(answer, schemas);
-                });
+        DescribedApi described = new DescribedApi(api, mapper);
+        described.schema(Problem.class);
+        calls.forEach(call -> call.describe(described));
+        Map<String, Schema<?>> schemas = described.schemas();
         anyValue(schemas);
         sameGrade(schemas);
         api.getComponents().setSchemas(new TreeMap<>());
         schemas.forEach(api.getComponents()::addSchemas);
-        calls.forEach(call ->
-                call.describe(path -> Objects.requireNonNull(api.getPaths().get(path), path)));
     }
 
     /** The value given may be of any type: a schema without one. */

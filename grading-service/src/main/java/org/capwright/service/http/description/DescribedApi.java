@@ -1,5 +1,7 @@
 package org.capwright.service.http.description;
 
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
@@ -9,73 +11,86 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import org.capwright.service.http.schema.RequestSchema;
-import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Bodies of requests with their examples, and of answers. */
-@Component
-public final class Bodies {
+/** The API description in the making. What a call refers to is described by that. */
+public final class DescribedApi {
 
+    private final OpenAPI api;
     private final JsonMapper mapper;
 
-    Bodies(JsonMapper mapper) {
+    /** By name, in the order of names. */
+    private final Map<String, Schema<?>> schemas = new TreeMap<>();
+
+    DescribedApi(OpenAPI api, JsonMapper mapper) {
+        this.api = api;
         this.mapper = mapper;
+    }
+
+    Map<String, Schema<?>> schemas() {
+        return schemas;
+    }
+
+    /**
+     * What there is at an address.
+     *
+     * @param path an address of the service
+     * @return its operations
+     */
+    public PathItem at(String path) {
+        return Objects.requireNonNull(api.getPaths().get(path), path);
     }
 
     /**
      * A body in JSON with one example, in centimetres.
      *
-     * @param shape what is read
+     * @param request what is read
      * @param summary the example in words
      * @param example the example
      * @return the body of a request
      */
-    public static RequestBody json(RequestSchema shape, String summary, Object example) {
-        return json(shape, Map.of("centimetres", new Example().summary(summary).value(example)));
+    public RequestBody json(RequestSchema request, String summary, Object example) {
+        return json(
+                request, Map.of("centimetres", new Example().summary(summary).value(example)));
     }
 
     /**
      * A body in JSON with named examples.
      *
-     * @param shape what is read
+     * @param request what is read
      * @param examples by name
      * @return the body of a request
      */
-    public static RequestBody json(RequestSchema shape, Map<String, Example> examples) {
-        MediaType json = new MediaType().schema(ShapeSchemas.reference(shape.name()));
+    public RequestBody json(RequestSchema request, Map<String, Example> examples) {
+        MediaType json = new MediaType().schema(schema(request));
         json.setExamples(examples);
         return new RequestBody().required(true).content(new Content().addMediaType("application/json", json));
     }
 
     /**
-     * The schema of a body that is answered.
-     *
-     * @param answer one of {@link DescribedCall#answers}
-     * @return a reference to its schema
-     */
-    public static Schema<?> schema(Class<?> answer) {
-        return ShapeSchemas.reference(AnswerSchemas.name(answer));
-    }
-
-    /**
      * The schema of a body that is read.
      *
-     * @param request one of {@link DescribedCall#requests}
+     * @param request what is read
      * @return a reference to its schema
      */
-    public static Schema<?> schema(RequestSchema request) {
+    public Schema<?> schema(RequestSchema request) {
+        schemas.putAll(ShapeSchemas.of(request));
         return ShapeSchemas.reference(request.name());
     }
 
     /**
-     * An answer in JSON.
+     * The schema of a body that is answered.
      *
-     * @param answer one of {@link DescribedCall#answers}
-     * @return the content of a response
+     * @param answer a record
+     * @return a reference to its schema
      */
-    public static Content answer(Class<?> answer) {
-        return new Content().addMediaType("application/json", new MediaType().schema(schema(answer)));
+    public Schema<?> schema(Class<?> answer) {
+        AnswerSchemas.add(answer, schemas);
+        AnswerSchemas.require(answer, schemas);
+        return ShapeSchemas.reference(AnswerSchemas.name(answer));
     }
 
     /**
@@ -85,7 +100,7 @@ public final class Bodies {
      * @return the example as maps, lists and values
      */
     public Object example(String name) {
-        try (InputStream in = Bodies.class.getResourceAsStream(name)) {
+        try (InputStream in = DescribedApi.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("no example " + name);
             }
