@@ -46,6 +46,7 @@ class RoomsTest {
             "org.capwright.draft.pleat",
             "org.capwright.drawing.pdf",
             "org.capwright.drawing.svg",
+            "org.capwright.exchange",
             "org.capwright.exchange.dxf",
             "org.capwright.exchange.hpgl",
             "org.capwright.exchange.table",
