@@ -42,13 +42,16 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     }
 
     /**
-     * A table with the survey of 1988 beside it, which has the relaxed arm, at 95 % confidence.
+     * A table of women with the survey of 1988 beside it, which has the relaxed arm, at 95 % confidence; a table of others stands alone, as the survey is one of
+     * women.
      *
      * @param table a body table
      * @return the reference; labels are names of the table
      */
     public static BodyReference of(SizeTable table) {
-        return new BodyReference(table, Optional.of(Survey.ANSUR_1988_WOMEN), Map.of(), 0.95);
+        Optional<Survey> survey =
+                table.info().figureType().contains("women") ? Optional.of(Survey.ANSUR_1988_WOMEN) : Optional.empty();
+        return new BodyReference(table, survey, Map.of(), 0.95);
     }
 
     /**

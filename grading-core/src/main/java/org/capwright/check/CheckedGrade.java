@@ -15,6 +15,7 @@ import org.capwright.grade.GradedSize;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
+import org.capwright.tables.SizeTable;
 
 /**
  * A grade to be checked, drafted here or read from somebody's spec table or outlines. Immutable.
@@ -117,6 +118,16 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      */
     public CheckedGrade against(BodyReference reference) {
         return new CheckedGrade(sizes, base, Optional.of(reference));
+    }
+
+    /**
+     * The same grade held against a table, if there is one.
+     *
+     * @param table a table of bodies whose sizes a body dimension orders
+     * @return a new grade
+     */
+    public CheckedGrade against(Optional<SizeTable> table) {
+        return new CheckedGrade(sizes, base, table.map(BodyReference::of));
     }
 
     /**

@@ -28,7 +28,7 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
      * @param base position of the base size among them
      * @param rules at most one per dimension, each with one increment per interval
      * @return the run, every size drafted anew
-     * @throws InvalidMeasuresException if a size cannot be drafted; all such sizes are named
+     * @throws InvalidMeasuresException if a size cannot be drafted, or its cap line is far too long or too short for its armhole; all such sizes are named
      */
     public static SizeRun grade(
             SleeveStyle style, Dimensions baseDimensions, List<String> labels, int base, List<GradeRule> rules) {
@@ -62,7 +62,9 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
-        return new SizeRun(style, List.copyOf(sizes), base, List.copyOf(rules));
+        SizeRun run = new SizeRun(style, List.copyOf(sizes), base, List.copyOf(rules));
+        CapBounds.check(run);
+        return run;
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.check.CheckedGrade;
+import org.capwright.check.Findings;
 import org.capwright.check.Threshold;
 import org.capwright.check.Thresholds;
 import org.capwright.measure.Quantity;
@@ -13,7 +14,6 @@ import org.capwright.measure.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.schema.RequestObject;
-import org.capwright.service.sizerun.Findings;
 import org.capwright.service.sizerun.NestedRun;
 import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.sizerun.SizeRunResult;
@@ -45,12 +45,12 @@ final class CheckReader {
         found.refuse();
         SizeRunRequest run = order.orElseThrow();
         SizeRunResult result = NestedRun.drafted(run);
-        CheckedGrade grade = Findings.grade(result, table.or(run::sizeTable));
+        CheckedGrade grade = CheckedGrade.of(result.run()).against(table.or(run::sizeTable));
         return new GradeUnderCheck(
                 run.name(),
                 unit,
                 grade,
-                Findings.found(result, grade, thresholds),
+                Findings.of(result.patterns(), grade, thresholds),
                 List.of(),
                 thresholds,
                 Optional.of(result));

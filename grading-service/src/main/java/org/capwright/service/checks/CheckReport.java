@@ -17,7 +17,6 @@ import org.capwright.drawing.pdf.GradeReport;
 import org.capwright.exchange.table.CsvText;
 import org.capwright.measure.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
-import org.capwright.service.sizerun.Findings;
 import org.capwright.tables.BodyDimension;
 
 /** Writes what was found. */
@@ -38,7 +37,7 @@ final class CheckReport {
                 grade.body().map(body -> body.table().id()),
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
-                Findings.shown(order.findings(), order.unit()),
+                FindingAnswer.of(order.findings(), order.unit()),
                 jumps(grade, order.unit()),
                 order.whatIf().map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
@@ -110,7 +109,7 @@ final class CheckReport {
         StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
         out.append(
                 "style,check,severity,from size,to size,measure,value,least,greatest,unit,message,remedy,source\r\n");
-        for (FindingAnswer finding : Findings.shown(order.findings(), order.unit())) {
+        for (FindingAnswer finding : FindingAnswer.of(order.findings(), order.unit())) {
             List<String> sizes = finding.sizes();
             CsvText.field(out, order.name());
             CsvText.field(out.append(','), finding.check());

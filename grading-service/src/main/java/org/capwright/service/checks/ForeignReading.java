@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
+import org.capwright.check.Findings;
 import org.capwright.check.Thresholds;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
@@ -19,7 +20,6 @@ import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.sizerun.Findings;
 import org.capwright.tables.SizeTable;
 
 /**
@@ -92,13 +92,13 @@ record ForeignReading(
         } catch (ForeignInputException e) {
             throw malformed(e);
         }
-        CheckedGrade grade = new CheckedGrade(read.grade().sizes(), read.grade().base(), table.map(Findings::bodies));
+        CheckedGrade grade = read.grade().against(table);
         Unit shown = unit.or(() -> fileUnit).orElse(Unit.MILLIMETRE);
         return new GradeUnderCheck(
                 name.orElse(format.usualName),
                 shown,
                 grade,
-                Findings.found(grade, thresholds),
+                Findings.of(grade, thresholds),
                 read.traces(),
                 thresholds,
                 Optional.empty());

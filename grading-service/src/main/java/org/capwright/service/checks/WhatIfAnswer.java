@@ -10,7 +10,6 @@ import org.capwright.check.WhatIf;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
-import org.capwright.service.sizerun.Findings;
 import org.capwright.service.sizerun.GradeWriter;
 
 /** The smallest change of the grade rules that clears the stops; lengths in the unit of the answer. */
@@ -64,7 +63,7 @@ record WhatIfAnswer(
                 proposal.cleared(),
                 changes,
                 GradeWriter.written(proposal.run().rules(), unit),
-                Findings.shown(proposal.remaining(), unit));
+                FindingAnswer.of(proposal.remaining(), unit));
     }
 
     private static void add(List<ChangeAnswer> changes, WhatIf.Change change, SizeRun run, Unit unit) {

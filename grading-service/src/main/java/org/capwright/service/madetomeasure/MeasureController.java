@@ -6,6 +6,8 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.capwright.check.Estimate;
+import org.capwright.check.NearestSize;
 import org.capwright.measure.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.ProblemException;

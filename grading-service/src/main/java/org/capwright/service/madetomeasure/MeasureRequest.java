@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.check.Estimate;
+import org.capwright.check.NearestSize;
 import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.tables.BodyDimension;
 

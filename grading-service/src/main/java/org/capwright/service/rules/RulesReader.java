@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.check.BodyReference;
 import org.capwright.draft.CapFit;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.derive.BodySource;
@@ -21,7 +22,6 @@ import org.capwright.measure.Violation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.schema.RequestObject;
-import org.capwright.service.sizerun.Findings;
 import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.service.sizerun.NestedRun;
 import org.capwright.service.sizerun.SizeRunRequest;
@@ -150,7 +150,7 @@ final class RulesReader {
     }
 
     private static BodySource source(SizeTable table, boolean filled) {
-        return Findings.bodies(table)
+        return BodyReference.of(table)
                 .survey()
                 .filter(survey -> filled)
                 .<BodySource>map(survey -> new BodySource.OfTableAndSurvey(table, survey))

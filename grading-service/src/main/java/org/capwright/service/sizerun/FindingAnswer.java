@@ -3,6 +3,10 @@ package org.capwright.service.sizerun;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.check.Finding;
+import org.capwright.measure.Quantity;
+import org.capwright.measure.Unit;
 
 /**
  * Something worth a look before cutting.
@@ -60,4 +64,40 @@ public record FindingAnswer(
 
         @Schema(description = "What is the matter.") String message,
 
-        @Schema(description = "What to change.") String remedy) {}
+        @Schema(description = "What to change.") String remedy) {
+
+    /**
+     * Findings as they are answered.
+     *
+     * @param findings what was found
+     * @param unit unit of the answer
+     * @return the same, lengths in the unit
+     */
+    public static List<FindingAnswer> of(List<Finding> findings, Unit unit) {
+        UnitFormat shown = new UnitFormat(unit);
+        return findings.stream().map(finding -> answer(finding, shown)).toList();
+    }
+
+    private static FindingAnswer answer(Finding finding, UnitFormat shown) {
+        boolean length = finding.quantity() == Quantity.LENGTH;
+        return new FindingAnswer(
+                finding.code(),
+                UnitFormat.word(finding.severity()),
+                finding.sizes(),
+                finding.measure(),
+                figure(finding.value(), length, shown),
+                figure(finding.expected().least(), length, shown),
+                figure(finding.expected().greatest(), length, shown),
+                length ? Optional.of(shown.unit().symbol()) : Optional.empty(),
+                finding.source(),
+                finding.sentence(),
+                finding.remedy());
+    }
+
+    private static Optional<Double> figure(OptionalDouble figure, boolean length, UnitFormat shown) {
+        if (figure.isEmpty() || !Double.isFinite(figure.getAsDouble())) {
+            return Optional.empty();
+        }
+        return Optional.of(length ? shown.length(figure.getAsDouble()) : UnitFormat.ratio(figure.getAsDouble()));
+    }
+}

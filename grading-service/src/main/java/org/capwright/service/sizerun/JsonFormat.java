@@ -7,6 +7,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Findings;
+import org.capwright.check.Thresholds;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
@@ -85,7 +88,12 @@ final class JsonFormat implements SizeRunFormat {
                 sizes,
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
-                Findings.of(result),
+                FindingAnswer.of(
+                        Findings.of(
+                                result.patterns(),
+                                CheckedGrade.of(run).against(order.sizeTable()),
+                                Thresholds.usual()),
+                        order.unit()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
                 new SizeRunAnswer.PaperAnswer(format(order.paper()), PdfFormat.pages(result)),

@@ -32,7 +32,6 @@ public final class SizeRunResult {
     static SizeRunResult of(SizeRunRequest order) {
         PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
         SizeRun run = order.graded();
-        CapBounds.check(run);
         PatternSet patterns = PatternDrafter.draft(title, run, order.options());
         order.materials().ifPresent(asked -> asked.check(patterns));
         order.plotterWidth().ifPresent(width -> HpglExport.checkWidth(patterns, width));

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.capwright.draft.CapEase;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.drawing.pdf.Paper;
@@ -21,14 +22,8 @@ public final class SizeRunShape {
     static final int LONGEST_LABEL = 20;
     private static final double GREATEST_JUMP = 200;
 
-    /** A cap line shorter than this cannot be stretched into its armhole, a share of the armhole. Common practice, no source. */
-    static final double LEAST_EASE = -0.3;
-
-    /** A cap line longer than this is more than a gathered cap, a share of the armhole. Common practice, no source. */
-    static final double GREATEST_EASE = 0.5;
-
     private static final FieldType EASE =
-            new FieldType.Ease(new FieldType.Length(-300, 300), new FieldType.Ratio(LEAST_EASE, GREATEST_EASE));
+            new FieldType.Ease(new FieldType.Length(-300, 300), new FieldType.Ratio(CapEase.LEAST_SHARE, CapEase.GREATEST_SHARE));
     private static final FieldType.Length ALLOWANCE = new FieldType.Length(0, Allowances.WIDEST);
     private static final String INSTEAD =
             " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted to it.";

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.capwright.check.Findings;
 import org.capwright.check.GradeCheck;
 import org.capwright.check.GradeChecks;
 import org.junit.jupiter.api.Test;

@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,8 +1,10 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.check;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,13 +18,13 @@ import org.capwright.tables.survey.PredictionInterval;
 import org.capwright.tables.survey.Survey;
 
 /** What a survey says of one wearer: which measurements are unusual, and what those are likely to be that were not taken. */
-final class SurveyOpinion {
+public final class SurveyOpinion {
 
     /** An estimate is shown with the range that holds this share of people alike. */
-    static final double ESTIMATE_PROBABILITY = 0.95;
+    public static final double ESTIMATE_PROBABILITY = 0.95;
 
     /** This share of true wearers is questioned at most, however many measurements are given. Common practice, no source. */
-    static final double QUESTIONED = 0.01;
+    public static final double QUESTIONED = 0.01;
 
     /** Size and height carry the rest; they are what the others are questioned by. */
     private static final List<BodyDimension> CARRIERS = List.of(BodyDimension.BUST_GIRTH, BodyDimension.STATURE);
@@ -30,16 +32,26 @@ final class SurveyOpinion {
     private final Survey survey;
     private final Map<BodyDimension, Double> given;
 
-    SurveyOpinion(Survey survey, Map<BodyDimension, Double> given) {
+    /**
+     * The opinion on one wearer.
+     *
+     * @param survey people of the wearer's kind
+     * @param given the wearer's measurements, mm
+     */
+    public SurveyOpinion(Survey survey, Map<BodyDimension, Double> given) {
         this.survey = survey;
-        this.given = given;
+        this.given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
     }
 
     /**
      * The measurements outside their prediction interval. The intervals are those of Bonferroni: with m of them at 1 - 0.01 / m each, all hold together for
      * 99 of 100 wearers or more.
+     *
+     * @param confirmed what was measured again and is not questioned
+     * @param unit unit of the figures that the reasons name
+     * @return a question for each
      */
-    List<Violation> questions(Set<BodyDimension> confirmed, Unit unit) {
+    public List<Violation> questions(Set<BodyDimension> confirmed, Unit unit) {
         List<BodyDimension> carriers = usable(CARRIERS);
         List<BodyDimension> asked = given.keySet().stream()
                 .filter(dimension ->
@@ -67,8 +79,12 @@ final class SurveyOpinion {
         return questions;
     }
 
-    /** What was given and could not be held against anything. */
-    List<BodyDimension> unquestioned() {
+    /**
+     * What was given and could not be compared with anything.
+     *
+     * @return dimensions that the survey lacks, or all but bust girth and stature where those are not given or lie outside its range
+     */
+    public List<BodyDimension> unquestioned() {
         boolean none = usable(CARRIERS).isEmpty();
         return given.keySet().stream()
                 .filter(dimension -> !CARRIERS.contains(dimension)
@@ -76,8 +92,13 @@ final class SurveyOpinion {
                 .toList();
     }
 
-    /** The estimate with the narrowest interval that any one or two of the given measurements allow. */
-    Optional<Estimate> estimate(BodyDimension missing) {
+    /**
+     * The estimate with the narrowest interval that any one or two of the given measurements allow.
+     *
+     * @param missing what was not measured
+     * @return the estimate; empty where the survey lacks the dimension or nothing usable was given
+     */
+    public Optional<Estimate> estimate(BodyDimension missing) {
         if (!survey.dimensions().contains(missing)) {
             return Optional.empty();
         }

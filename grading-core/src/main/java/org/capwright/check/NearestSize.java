@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +15,19 @@ import org.capwright.tables.TableValue;
  * @param size the size, by the dimension that orders the table
  * @param departures what of the wearer departs from that size
  */
-record NearestSize(SizeTable table, String size, List<Departure> departures) {
+public record NearestSize(SizeTable table, String size, List<Departure> departures) {
 
     /** Less is within what measuring twice makes, mm. Common practice, no source. */
     private static final double LEAST_DEPARTURE = 5;
 
-    NearestSize {
+    /**
+     * Copies the departures.
+     *
+     * @param table the table
+     * @param size the size, by the dimension that orders the table
+     * @param departures what of the wearer departs from that size
+     */
+    public NearestSize {
         departures = List.copyOf(departures);
     }
 
@@ -32,10 +39,16 @@ record NearestSize(SizeTable table, String size, List<Departure> departures) {
      * @param table the table's, mm
      * @param nearest the size that is nearest in this dimension alone
      */
-    record Departure(BodyDimension dimension, double wearer, double table, String nearest) {}
+    public record Departure(BodyDimension dimension, double wearer, double table, String nearest) {}
 
-    /** Empty where the wearer's key dimension was not given or no size has it. */
-    static Optional<NearestSize> of(SizeTable table, Map<BodyDimension, Double> given) {
+    /**
+     * Looks for the nearest size.
+     *
+     * @param table the table
+     * @param given the wearer's measurements, mm
+     * @return the size; empty where the wearer's key dimension was not given or no size has it
+     */
+    public static Optional<NearestSize> of(SizeTable table, Map<BodyDimension, Double> given) {
         Optional<BodyDimension> key = table.info().key().filter(given::containsKey);
         Optional<String> size = key.flatMap(dimension -> nearest(table, dimension, value(given, dimension)));
         return size.map(name -> new NearestSize(table, name, departures(table, name, given)));

@@ -1,4 +1,4 @@
-package org.capwright.service.sizerun;
+package org.capwright.grade;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,11 +7,10 @@ import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.CapFitting;
 import org.capwright.draft.SleeveDraft;
-import org.capwright.grade.GradedSize;
-import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Quantity;
 import org.capwright.measure.Violation;
 
 /** Refuses a cap that no armhole of the length given takes, where bicep and cap height are both given. An ease that is asked for has the same bounds. */
@@ -32,7 +31,7 @@ final class CapBounds {
                 continue;
             }
             double share = ease.getAsDouble() / draft.dimensions().get(Dimension.ARMHOLE);
-            if (share < SizeRunShape.LEAST_EASE || share > SizeRunShape.GREATEST_EASE) {
+            if (share < CapEase.LEAST_SHARE || share > CapEase.GREATEST_SHARE) {
                 Violation violation = violation(draft.dimensions(), share > 0);
                 found.add(i == run.base() ? violation : violation.inSize(size.label()));
             }
@@ -48,10 +47,10 @@ final class CapBounds {
                 tooLong
                         ? "with this bicep the cap line is far longer than the armhole, more than a gathered cap can be"
                         : "with this bicep the cap line is far shorter than the armhole, so it cannot be set in",
-                org.capwright.measure.Quantity.LENGTH,
+                Quantity.LENGTH,
                 OptionalDouble.of(dimensions.get(Dimension.CAP_HEIGHT)),
-                height(dimensions, SizeRunShape.LEAST_EASE),
-                height(dimensions, SizeRunShape.GREATEST_EASE));
+                height(dimensions, CapEase.LEAST_SHARE),
+                height(dimensions, CapEase.GREATEST_SHARE));
     }
 
     /** The cap height at a bound of the ease, if there is one. */

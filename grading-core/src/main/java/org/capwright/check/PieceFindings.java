@@ -1,13 +1,10 @@
-package org.capwright.service.sizerun;
+package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import org.capwright.check.Expected;
-import org.capwright.check.Finding;
-import org.capwright.check.Severity;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;

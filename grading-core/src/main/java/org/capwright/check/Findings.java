@@ -1,0 +1,79 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.capwright.measure.Quantity;
+import org.capwright.pattern.PatternSet;
+import org.capwright.tables.SizeTable;
+
+/** What is worth a look in a run before it is cut: the checks of its grade, and what its pieces and its size table leave open. */
+public final class Findings {
+
+    private static final String SIZE_TABLE = "size-table";
+
+    /** Codes beside those of {@link GradeChecks}; docs/checks has a page for each. */
+    public static final List<String> CODES =
+            Stream.concat(Stream.of(SIZE_TABLE), PieceFindings.CODES.stream()).toList();
+
+    private Findings() {}
+
+    /**
+     * What is worth a look in a run that was drafted here.
+     *
+     * @param patterns the pieces of the run
+     * @param grade the same run as it is checked
+     * @param thresholds limits of the label
+     * @return findings, check by check
+     */
+    public static List<Finding> of(PatternSet patterns, CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> findings = new ArrayList<>(of(grade, thresholds));
+        findings.addAll(PieceFindings.of(patterns));
+        return findings;
+    }
+
+    /**
+     * What is worth a look in a grade that was drafted elsewhere.
+     *
+     * @param grade what is known of it
+     * @param thresholds limits of the label
+     * @return findings, check by check
+     */
+    public static List<Finding> of(CheckedGrade grade, Thresholds thresholds) {
+        List<Finding> findings = new ArrayList<>(GradeChecks.run(grade, thresholds));
+        grade.body()
+                .filter(reference -> nothingToCompare(grade, reference))
+                .ifPresent(reference -> findings.add(unknownSizes(reference.table())));
+        return findings;
+    }
+
+    private static boolean nothingToCompare(CheckedGrade grade, BodyReference reference) {
+        for (int i = 1; i < grade.sizes().size(); i++) {
+            String from = grade.label(i - 1);
+            String to = grade.label(i);
+            if (reference.jump(from, to, reference.key()).isPresent()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Finding unknownSizes(SizeTable table) {
+        String labels = table.labels().isEmpty()
+                ? ""
+                : ", also called " + String.join(", ", table.labels().keySet());
+        return new Finding(
+                SIZE_TABLE,
+                Severity.INFO,
+                List.of(),
+                "sizeTable",
+                Quantity.OTHER,
+                OptionalDouble.empty(),
+                Expected.ANYTHING,
+                "No two neighbouring sizes of the run are in the table " + table.id()
+                        + ", so nothing was compared with it.",
+                table.info().source(),
+                "Name the sizes as the table does: " + String.join(", ", table.sizes()) + labels + ".");
+    }
+}
