@@ -1,5 +1,6 @@
 package org.capwright.draft;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,8 +30,10 @@ public record SleeveDraft(
      */
     public static SleeveDraft of(SleeveStyle style, Dimensions given) {
         List<Violation> implausible = BaseSleeve.outOfPlausibleRange(given);
-        if (!implausible.isEmpty()) {
-            throw new InvalidMeasuresException(implausible);
+        List<Violation> wrong = new ArrayList<>(NeededDimensions.missing(style, given));
+        wrong.addAll(implausible);
+        if (!wrong.isEmpty()) {
+            throw new InvalidMeasuresException(wrong);
         }
         Dimensions fitted = CapFitting.fitted(given, style.fit());
         BaseSleeve base = BaseSleeve.draft(fitted);

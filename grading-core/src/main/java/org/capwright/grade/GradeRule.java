@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
 
 /**
  * How much a dimension grows from each size to the next. Guaranteed to be immutable.
@@ -15,12 +17,17 @@ import org.capwright.measure.Dimensions;
 public record GradeRule(Dimension dimension, List<Double> increments) {
 
     /**
-     * Keeps the increments on the grid on which sums are exact.
+     * Checks the increments and keeps them on the grid on which sums are exact.
      *
      * @param dimension what grows
      * @param increments millimetres, one per interval between neighbouring sizes, smallest size first; negative where the dimension shrinks
+     * @throws InvalidMeasuresException if an increment is no finite number
      */
     public GradeRule {
+        if (!increments.stream().allMatch(Double::isFinite)) {
+            throw new InvalidMeasuresException(
+                    Violation.of("/grade/" + dimension.gradeName(), "has an increment that is not a number"));
+        }
         List<Double> snapped = new ArrayList<>(increments.size());
         for (double increment : increments) {
             snapped.add(Dimensions.snap(increment));
@@ -35,8 +42,12 @@ public record GradeRule(Dimension dimension, List<Double> increments) {
      * @param increment millimetres per size
      * @param sizes how many sizes the run has, 1 or more
      * @return the rule
+     * @throws IllegalArgumentException if there is no size
      */
     public static GradeRule uniform(Dimension dimension, double increment, int sizes) {
+        if (sizes < 1) {
+            throw new IllegalArgumentException("sizes: " + sizes + " is not 1 or more");
+        }
         return new GradeRule(dimension, Collections.nCopies(sizes - 1, increment));
     }
 

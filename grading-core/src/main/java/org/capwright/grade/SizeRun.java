@@ -1,10 +1,13 @@
 package org.capwright.grade;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.geometry.Point;
+import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
@@ -20,6 +23,47 @@ import org.capwright.measure.Violation;
 public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<GradeRule> rules) {
 
     /**
+     * Checks sizes and rules.
+     *
+     * @param style what is the same in every size
+     * @param sizes the sizes, smallest first, all with different labels
+     * @param base position of the base size
+     * @param rules the grade rules, at most one per dimension, each with one increment per interval
+     * @throws InvalidMeasuresException if a label is repeated, there is no base size at its position, two rules are for one dimension, or a rule has too few or too many
+     *     increments
+     */
+    public SizeRun {
+        sizes = List.copyOf(sizes);
+        rules = List.copyOf(rules);
+        List<Violation> wrong =
+                wrong(rules, new Sizes(sizes.stream().map(GradedSize::label).toList(), base));
+        if (!wrong.isEmpty()) {
+            throw new InvalidMeasuresException(wrong);
+        }
+    }
+
+    private static List<Violation> wrong(List<GradeRule> rules, Sizes sizes) {
+        List<Violation> wrong = new ArrayList<>();
+        Set<Dimension> seen = EnumSet.noneOf(Dimension.class);
+        for (GradeRule rule : rules) {
+            if (rule.increments().size() != sizes.intervals()) {
+                wrong.add(violation(
+                        rule,
+                        "a rule needs one increment per interval between neighbouring sizes, here "
+                                + sizes.intervals()));
+            }
+            if (!seen.add(rule.dimension())) {
+                wrong.add(violation(rule, "has two rules; give one per dimension"));
+            }
+        }
+        return wrong;
+    }
+
+    private static Violation violation(GradeRule rule, String reason) {
+        return Violation.of("/grade/" + rule.dimension().gradeName(), reason);
+    }
+
+    /**
      * Grades a style.
      *
      * @param style what is the same in every size
@@ -28,21 +72,18 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
      * @param base position of the base size among them
      * @param rules at most one per dimension, each with one increment per interval
      * @return the run, every size drafted anew
-     * @throws InvalidMeasuresException if a size cannot be drafted, or its cap line is far too long or too short for its armhole; all such sizes are named
+     * @throws InvalidMeasuresException if sizes or rules contradict each other, a size cannot be drafted, or its cap line is far too long or too short for its armhole; all such sizes are named
      */
     public static SizeRun grade(
             SleeveStyle style, Dimensions baseDimensions, List<String> labels, int base, List<GradeRule> rules) {
+        List<Violation> wrong = wrong(rules, new Sizes(labels, base));
         for (GradeRule rule : rules) {
-            if (rule.increments().size() != labels.size() - 1) {
-                throw new InvalidMeasuresException(Violation.of(
-                        "/grade/" + rule.dimension().gradeName(),
-                        "a rule needs one increment per interval between neighbouring sizes"));
-            }
             if (!baseDimensions.has(rule.dimension())) {
-                throw new InvalidMeasuresException(Violation.of(
-                        "/grade/" + rule.dimension().gradeName(),
-                        "the style has no such dimension, so that it cannot grow"));
+                wrong.add(violation(rule, "the style has no such dimension, so that it cannot grow"));
             }
+        }
+        if (!wrong.isEmpty()) {
+            throw new InvalidMeasuresException(wrong);
         }
         List<GradedSize> sizes = new ArrayList<>(labels.size());
         List<Violation> found = new ArrayList<>();
@@ -62,7 +103,7 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
-        SizeRun run = new SizeRun(style, List.copyOf(sizes), base, List.copyOf(rules));
+        SizeRun run = new SizeRun(style, sizes, base, rules);
         CapBounds.check(run);
         return run;
     }

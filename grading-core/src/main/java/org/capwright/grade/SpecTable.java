@@ -25,6 +25,28 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
     private static final String PRACTICE = "common practice, no source";
 
     /**
+     * Checks that every row has a value per size.
+     *
+     * @param sizes labels, smallest first
+     * @param base position of the base size
+     * @param rows points of measure
+     * @throws IllegalArgumentException if a row has too few or too many values, or there is no base size at that position
+     */
+    public SpecTable {
+        sizes = List.copyOf(sizes);
+        rows = List.copyOf(rows);
+        if (base < 0 || base >= sizes.size()) {
+            throw new IllegalArgumentException("base: " + base + " is not within 0 to " + (sizes.size() - 1));
+        }
+        for (PointOfMeasure row : rows) {
+            if (row.values().size() != sizes.size()) {
+                throw new IllegalArgumentException(
+                        "rows: " + row.code() + " has " + row.values().size() + " values for " + sizes.size() + " sizes");
+            }
+        }
+    }
+
+    /**
      * Measures a run.
      *
      * @param run a graded run

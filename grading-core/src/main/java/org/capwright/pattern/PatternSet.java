@@ -13,6 +13,29 @@ import org.capwright.grade.SizeRun;
 public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
 
     /**
+     * Checks that there are pieces for every size.
+     *
+     * @param title what stands on every file
+     * @param run the graded run
+     * @param sizes pieces per size, in the order of the run
+     * @throws IllegalArgumentException if there are more or fewer lists than sizes, or they differ in their kinds of piece
+     */
+    public PatternSet {
+        sizes = sizes.stream().map(List::copyOf).toList();
+        if (sizes.size() != run.sizes().size()) {
+            throw new IllegalArgumentException(
+                    "sizes: pieces of " + sizes.size() + " sizes for a run of " + run.sizes().size());
+        }
+        if (sizes.stream()
+                        .map(pieces -> pieces.stream().map(Piece::kind).toList())
+                        .distinct()
+                        .count()
+                > 1) {
+            throw new IllegalArgumentException("sizes: the kinds of piece are not the same in every size");
+        }
+    }
+
+    /**
      * What every file states.
      *
      * @param style name of the style, any script

@@ -1,6 +1,7 @@
 package org.capwright.service.sizerun;
 
-import org.capwright.exchange.dxf.DxfExport;
+import java.io.IOException;
+import org.capwright.FileFormat;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -29,10 +30,12 @@ final class DxfFormat implements SizeRunFormat {
     }
 
     @Override
-    public byte[] render(SizeRunResult result) {
-        return switch (result.order().layout()) {
-            case NEST -> DxfExport.nest(result.patterns(), result.order().alignment());
-            case BLOCKS -> DxfExport.blocks(result.patterns());
-        };
+    public byte[] render(SizeRunResult result) throws IOException {
+        return PieceFormat.written(
+                result,
+                switch (result.order().layout()) {
+                    case NEST -> FileFormat.DXF_NEST;
+                    case BLOCKS -> FileFormat.DXF_BLOCKS;
+                });
     }
 }

@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.check.CheckedGrade;
-import org.capwright.check.Findings;
 import org.capwright.check.Thresholds;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
@@ -89,14 +87,11 @@ final class JsonFormat implements SizeRunFormat {
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
                 FindingAnswer.of(
-                        Findings.of(
-                                result.patterns(),
-                                CheckedGrade.of(run).against(order.sizeTable()),
-                                Thresholds.usual()),
+                        result.pieces().check(order.sizeTable(), Thresholds.usual()),
                         order.unit()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
-                new SizeRunAnswer.PaperAnswer(format(order.paper()), PdfFormat.pages(result)),
+                new SizeRunAnswer.PaperAnswer(format(order.paper()), result.pieces().pages()),
                 SewingOrder.of(result.patterns()).cautions());
     }
 

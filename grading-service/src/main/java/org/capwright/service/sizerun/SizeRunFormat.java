@@ -37,16 +37,6 @@ public interface SizeRunFormat {
     String meaning();
 
     /**
-     * What the answer holds for one run.
-     *
-     * @param result the drafted run
-     * @return the meaning, and what is unusual this time
-     */
-    default String meaning(SizeRunResult result) {
-        return meaning();
-    }
-
-    /**
      * Writes a run; the same run gives the same bytes.
      *
      * @param result the drafted run

@@ -3,15 +3,19 @@ package org.capwright.service.sizerun;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.GradeRules;
+import org.capwright.Pieces;
+import org.capwright.StructuredSleeve;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.drawing.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
-import org.capwright.grade.SizeRun;
+import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.pattern.PatternSet;
 import org.capwright.tables.SizeTable;
 
 /**
@@ -71,12 +75,19 @@ public record SizeRunRequest(
         return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
     }
 
-    /**
-     * Drafts every size.
-     *
-     * @return the run
-     */
-    SizeRun graded() {
-        return SizeRun.grade(style, dimensions, sizes, base, rules);
+    /** What stands on every file. */
+    PatternSet.Title title() {
+        return new PatternSet.Title(name, revision, unit);
+    }
+
+    /** Drafts every size and its pieces, by the front door of the engine as any program does. */
+    Pieces pieces() {
+        Pieces pieces = StructuredSleeve.of(title(), style, dimensions)
+                .grade(GradeRules.of(rules), new Sizes(sizes, base))
+                .pieces(options)
+                .alignedOn(alignment)
+                .onPaper(paper)
+                .printedIn(printed);
+        return rounding.map(pieces::roundedTo).orElse(pieces);
     }
 }

@@ -1,25 +1,25 @@
 package org.capwright.service.sizerun;
 
 import java.util.Optional;
-import org.capwright.exchange.hpgl.HpglExport;
+import java.util.OptionalDouble;
+import org.capwright.Pieces;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Materials;
-import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternSet;
 
 /** A drafted and graded run with its pieces. */
 public final class SizeRunResult {
 
     private final SizeRunRequest order;
-    private final PatternSet patterns;
+    private final Pieces pieces;
 
     /** Lays are found once, when a form of the answer first shows them: the nest alone is drawn a hundred times as fast. */
     private Optional<Materials> laid = Optional.empty();
 
-    private SizeRunResult(SizeRunRequest order, PatternSet patterns) {
+    private SizeRunResult(SizeRunRequest order, Pieces pieces) {
         this.order = order;
-        this.patterns = patterns;
+        this.pieces = pieces;
     }
 
     /**
@@ -30,12 +30,10 @@ public final class SizeRunResult {
      * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunRequest order) {
-        PatternSet.Title title = new PatternSet.Title(order.name(), order.revision(), order.unit());
-        SizeRun run = order.graded();
-        PatternSet patterns = PatternDrafter.draft(title, run, order.options());
-        order.materials().ifPresent(asked -> asked.check(patterns));
-        order.plotterWidth().ifPresent(width -> HpglExport.checkWidth(patterns, width));
-        return new SizeRunResult(order, patterns);
+        Pieces pieces = order.pieces();
+        order.materials().ifPresent(asked -> asked.check(pieces.patterns()));
+        OptionalDouble plotter = order.plotterWidth();
+        return new SizeRunResult(order, plotter.isPresent() ? pieces.onPlotter(plotter.getAsDouble()) : pieces);
     }
 
     /**
@@ -53,7 +51,12 @@ public final class SizeRunResult {
      * @return run and pieces
      */
     public PatternSet patterns() {
-        return patterns;
+        return pieces.patterns();
+    }
+
+    /** The pieces as they are written, with what to buy where it was asked for. */
+    Pieces pieces() {
+        return materials().map(pieces::withMaterials).orElse(pieces);
     }
 
     /**
@@ -63,7 +66,7 @@ public final class SizeRunResult {
      */
     synchronized Optional<Materials> materials() {
         if (laid.isEmpty()) {
-            laid = order.materials().map(asked -> asked.needs(patterns));
+            laid = order.materials().map(asked -> asked.needs(patterns()));
         }
         return laid;
     }
@@ -83,7 +86,7 @@ public final class SizeRunResult {
      * @return the run
      */
     public SizeRun run() {
-        return patterns.run();
+        return patterns().run();
     }
 
     /**
@@ -92,6 +95,6 @@ public final class SizeRunResult {
      * @return points of measure
      */
     public SpecTable specTable() {
-        return SpecTable.of(run());
+        return pieces.specTable();
     }
 }

@@ -22,8 +22,8 @@ public final class SizeRunShape {
     static final int LONGEST_LABEL = 20;
     private static final double GREATEST_JUMP = 200;
 
-    private static final FieldType EASE =
-            new FieldType.Ease(new FieldType.Length(-300, 300), new FieldType.Ratio(CapEase.LEAST_SHARE, CapEase.GREATEST_SHARE));
+    private static final FieldType EASE = new FieldType.Ease(
+            new FieldType.Length(-300, 300), new FieldType.Ratio(CapEase.LEAST_SHARE, CapEase.GREATEST_SHARE));
     private static final FieldType.Length ALLOWANCE = new FieldType.Length(0, Allowances.WIDEST);
     private static final String INSTEAD =
             " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted to it.";

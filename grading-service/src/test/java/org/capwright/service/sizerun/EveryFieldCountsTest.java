@@ -210,12 +210,12 @@ class EveryFieldCountsTest {
         SizeRunResult one = result(pair.get(0));
         SizeRunResult other = result(pair.get(1));
         List<SizeRunFormat> renderings = List.of(
-                new CsvFormat(),
+                new PieceFormats().csvFormat(),
                 new DxfFormat(),
                 new JsonFormat(Requests.MAPPER),
-                new SvgFormat(),
-                new PdfFormat(),
-                new HpglFormat());
+                new PieceFormats().svgFormat(),
+                new PieceFormats().pdfFormat(),
+                new PieceFormats().hpglFormat());
         List<String> differing = new ArrayList<>();
         for (SizeRunFormat rendering : renderings) {
             if (!Arrays.equals(rendering.render(one), rendering.render(other))) {

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.capwright.exchange.FileName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,6 +48,7 @@ class FileNamesTest {
                         "filename\\*?=(\"(=\\?UTF-8\\?Q\\?)?[^\"\\\\/:*|<>]*\"|UTF-8''[A-Za-z0-9%.-]*)(; filename\\*=UTF-8''[A-Za-z0-9%.-]*)?"),
                 header);
         assertTrue(!header.contains("..") && !header.contains("%2F") && !header.contains("%5C"), header);
-        assertTrue(FileNames.base(named(name)).matches("[\\p{L}\\p{N}\\p{M}-]+"), FileNames.base(named(name)));
+        String file = FileName.of(named(name).title());
+        assertTrue(file.matches("[\\p{L}\\p{N}\\p{M}-]+"), file);
     }
 }

@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.capwright.exchange.hpgl.HpglExport;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.ProblemException;
@@ -22,17 +26,32 @@ class WidePiecesTest {
         return SizeRunService.draft(SizeRunReader.read(Requests.patched(WIDE.formatted(more))));
     }
 
-    @Test
-    void theRollIsAsWideAsThePieceNeedsWhereNoneIsStated() {
-        SizeRunResult result = drafted("");
-        assertTrue(HpglExport.leastWidth(result.patterns()) > 900);
-        HpglFormat format = new HpglFormat();
-        assertTrue(new String(format.render(result), StandardCharsets.US_ASCII).startsWith("IN"));
-        assertTrue(format.meaning(result).matches(".* Here a piece needs \\d{3,4} mm: .*"), format.meaning(result));
+    private static byte[] plot(SizeRunResult result) throws IOException {
+        return new PieceFormats().hpglFormat().render(result);
+    }
+
+    private static String contents(byte[] archive) throws IOException {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().equals("contents.txt")) {
+                    return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+                }
+            }
+        }
+        throw new AssertionError("the archive says what it holds");
     }
 
     @Test
-    void aStatedRollThatIsTooNarrowIsRefusedAtItsFieldWhateverTheForm() {
+    void theRollIsAsWideAsThePieceNeedsWhereNoneIsStated() throws IOException {
+        SizeRunResult result = drafted("");
+        assertTrue(HpglExport.leastWidth(result.patterns()) > 900);
+        assertTrue(new String(plot(result), StandardCharsets.US_ASCII).startsWith("IN"));
+        String contents = contents(new ZipFormat(new JsonFormat(Requests.MAPPER)).render(result));
+        assertTrue(contents.matches("(?s).* Here a piece needs \\d{3,4} mm: .*"), contents);
+    }
+
+    @Test
+    void aStatedRollThatIsTooNarrowIsRefusedAtItsFieldWhateverTheForm() throws IOException {
         FieldViolation violation = assertThrows(ProblemException.class, () -> drafted(",\"plotter\":{\"width\":91.4}"))
                 .problem()
                 .violations()
@@ -40,6 +59,6 @@ class WidePiecesTest {
         assertEquals("/plotter/width", violation.field());
         assertEquals(91.4, (double) violation.value().orElseThrow(), 1e-9);
         double enough = Math.ceil(violation.minimum().orElseThrow());
-        assertTrue(new HpglFormat().render(drafted(",\"plotter\":{\"width\":" + enough + "}")).length > 0);
+        assertTrue(plot(drafted(",\"plotter\":{\"width\":" + enough + "}")).length > 0);
     }
 }

@@ -1,0 +1,124 @@
+package org.capwright;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.capwright.exchange.dxf.PointGrading;
+import org.capwright.lay.LaySvg;
+import org.capwright.lay.MaterialNeed;
+import org.capwright.lay.Materials;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Unit;
+
+/** Every form of some pieces in one archive, with what it holds in words and the SHA-256 sum of every file as {@code sha256sum -c} reads it. */
+final class Archive {
+
+    /** The earliest date that an archive can state; it stands for no date. */
+    private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private final ZipOutputStream zip;
+    private final MessageDigest digest;
+    private final StringBuilder contents = new StringBuilder();
+    private final StringBuilder sums = new StringBuilder();
+
+    private Archive(OutputStream to) {
+        zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    static void write(Pieces pieces, List<NamedFile> first, OutputStream out) throws IOException {
+        String name = pieces.fileName();
+        Archive archive = new Archive(out);
+        for (NamedFile file : first) {
+            archive.add(name + "." + file.ending(), file.content(), file.meaning());
+        }
+        for (FileFormat format : List.of(FileFormat.SVG, FileFormat.CSV, FileFormat.PDF, FileFormat.HPGL)) {
+            archive.add(name + "." + format.ending(), bytes(pieces, format), pieces.meaning(format));
+        }
+        archive.add(name + "-nest.dxf", bytes(pieces, FileFormat.DXF_NEST), FileFormat.DXF_NEST.meaning());
+        archive.add(name + "-blocks.dxf", bytes(pieces, FileFormat.DXF_BLOCKS), FileFormat.DXF_BLOCKS.meaning());
+        archive.addGraded(pieces, name);
+        archive.addLays(pieces, name);
+        archive.finish();
+    }
+
+    private static byte[] bytes(Pieces pieces, FileFormat format) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 18);
+        pieces.write(format, bytes);
+        return bytes.toByteArray();
+    }
+
+    private void addGraded(Pieces pieces, String name) throws IOException {
+        PointGrading grading;
+        try {
+            grading = PointGrading.of(pieces.patterns());
+        } catch (InvalidMeasuresException e) {
+            say("There is no grade rule table, as the pieces do not have the same points in every size.");
+            return;
+        }
+        add(name + "-graded.dxf", grading.drawing(), "The base size with numbered grade points, DXF R12.");
+        add(name + "-graded.rul", grading.rules().bytes(), "The grade rules of the numbered points.");
+    }
+
+    private void addLays(Pieces pieces, String name) throws IOException {
+        Unit unit = pieces.patterns().title().unit();
+        List<MaterialNeed> cloths =
+                pieces.materials().map(Materials::cloths).orElse(List.of());
+        for (int i = 0; i < cloths.size(); i++) {
+            MaterialNeed need = cloths.get(i);
+            add(
+                    String.format(Locale.ROOT, "%s-lay-%02d.svg", name, i + 1),
+                    LaySvg.of(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
+                    "Lay for " + pairs(need.pairs()) + ". "
+                            + need.lay().fabric().words(unit) + ".");
+        }
+    }
+
+    private static String pairs(Map<String, Integer> pairs) {
+        List<String> words = new ArrayList<>();
+        pairs.forEach((size, count) -> words.add(count + " of size " + size));
+        return String.join(", ", words);
+    }
+
+    private void add(String name, byte[] bytes, String meaning) throws IOException {
+        put(name, bytes);
+        say(name + ": " + meaning);
+    }
+
+    private void say(String line) {
+        contents.append(line).append('\n');
+    }
+
+    private void put(String name, byte[] bytes) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(NO_DATE);
+        zip.putNextEntry(entry);
+        zip.write(bytes);
+        zip.closeEntry();
+        sums.append(HexFormat.of().formatHex(digest.digest(bytes)))
+                .append("  ")
+                .append(name)
+                .append('\n');
+    }
+
+    private void finish() throws IOException {
+        put("contents.txt", contents.toString().getBytes(StandardCharsets.UTF_8));
+        put("SHA256SUMS", sums.toString().getBytes(StandardCharsets.UTF_8));
+        zip.finish();
+    }
+}

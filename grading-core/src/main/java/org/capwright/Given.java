@@ -1,0 +1,28 @@
+package org.capwright;
+
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Unit;
+import org.capwright.measure.Violation;
+
+/**
+ * Dimensions as they are given, step by step.
+ *
+ * @param unit the unit they are given in
+ * @param dimensions those given so far
+ */
+record Given(Unit unit, Dimensions dimensions) {
+
+    Given with(Dimension dimension, double value) {
+        return new Given(unit, dimensions.with(dimension, length(dimension.pointer(), value)));
+    }
+
+    /** A length in mm. Ranges are judged when the run is graded; what is no number has none. */
+    double length(String subject, double value) {
+        if (!Double.isFinite(value)) {
+            throw new InvalidMeasuresException(Violation.of(subject, "is not a number: " + value));
+        }
+        return unit.toMillimetres(value);
+    }
+}

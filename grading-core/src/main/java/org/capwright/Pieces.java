@@ -1,0 +1,348 @@
+package org.capwright;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
+import org.capwright.check.Findings;
+import org.capwright.check.Thresholds;
+import org.capwright.drawing.pdf.Paper;
+import org.capwright.drawing.pdf.PdfExport;
+import org.capwright.drawing.pdf.PdfOptions;
+import org.capwright.drawing.svg.SvgExport;
+import org.capwright.exchange.FileName;
+import org.capwright.exchange.dxf.DxfExport;
+import org.capwright.exchange.hpgl.HpglExport;
+import org.capwright.exchange.table.SpecCsv;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.SpecTable;
+import org.capwright.lay.Fabric;
+import org.capwright.lay.Materials;
+import org.capwright.lay.Trimming;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Rounding;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.SewingOrder;
+import org.capwright.tables.SizeTable;
+
+/**
+ * The pieces of a run in every size, and the files that are made of them. Immutable: what says how files are made returns new pieces. Usual are a nest on the fold line and
+ * the bicep line, A4 sheets with every size, a plotter's roll of 900 mm, figures as they are, and no cloths. No stream is closed, and none is read back.
+ */
+public final class Pieces {
+
+    /** A usual roll where the paper asked for is a sheet, mm. */
+    private static final double USUAL_ROLL = 900;
+
+    private final PatternSet patterns;
+    private final Alignment alignment;
+    private final Paper paper;
+    private final List<String> printed;
+    private final OptionalDouble plotterWidth;
+    private final Optional<Rounding> rounding;
+    private final Optional<Materials> materials;
+
+    private Pieces(
+            PatternSet patterns,
+            Alignment alignment,
+            Paper paper,
+            List<String> printed,
+            OptionalDouble plotterWidth,
+            Optional<Rounding> rounding,
+            Optional<Materials> materials) {
+        this.patterns = patterns;
+        this.alignment = alignment;
+        this.paper = paper;
+        this.printed = printed;
+        this.plotterWidth = plotterWidth;
+        this.rounding = rounding;
+        this.materials = materials;
+    }
+
+    static Pieces of(PatternSet patterns) {
+        return new Pieces(
+                patterns,
+                Alignment.FOLD_AND_BICEP_LINE,
+                Paper.A4,
+                List.of(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * The same pieces with their nests on another point.
+     *
+     * @param point the point on which the sizes lie over one another
+     * @return the pieces
+     */
+    public Pieces alignedOn(Alignment point) {
+        return new Pieces(patterns, point, paper, printed, plotterWidth, rounding, materials);
+    }
+
+    /**
+     * The same pieces on other paper.
+     *
+     * @param sheetsOrRoll what a PDF is printed on
+     * @return the pieces
+     */
+    public Pieces onPaper(Paper sheetsOrRoll) {
+        return new Pieces(patterns, alignment, sheetsOrRoll, printed, plotterWidth, rounding, materials);
+    }
+
+    /**
+     * The same pieces printed in some sizes.
+     *
+     * @param labels labels of sizes; empty for all
+     * @return the pieces
+     */
+    public Pieces printedIn(List<String> labels) {
+        return new Pieces(patterns, alignment, paper, List.copyOf(labels), plotterWidth, rounding, materials);
+    }
+
+    /**
+     * The same pieces for a plotter whose roll is known.
+     *
+     * @param width what the plotter can draw, mm
+     * @return the pieces
+     * @throws InvalidMeasuresException if a piece is wider than the roll both ways, with the width that would do
+     */
+    public Pieces onPlotter(double width) {
+        HpglExport.checkWidth(patterns, width);
+        return new Pieces(patterns, alignment, paper, printed, OptionalDouble.of(width), rounding, materials);
+    }
+
+    /**
+     * The same pieces with the figures of the spec table rounded in files.
+     *
+     * @param grid the grid of the figures
+     * @return the pieces
+     */
+    public Pieces roundedTo(Rounding grid) {
+        return new Pieces(patterns, alignment, paper, printed, plotterWidth, Optional.of(grid), materials);
+    }
+
+    /**
+     * The same pieces with what to buy shown in the PDF and its lays in the archive.
+     *
+     * @param needs what {@link #buy(List)} or {@link #buy(List, Trimming, Map)} says
+     * @return the pieces
+     */
+    public Pieces withMaterials(Materials needs) {
+        return new Pieces(patterns, alignment, paper, printed, plotterWidth, rounding, Optional.of(needs));
+    }
+
+    /**
+     * The pieces themselves: their lines, edges and marks.
+     *
+     * @return all pieces in all sizes
+     */
+    public PatternSet patterns() {
+        return patterns;
+    }
+
+    Optional<Materials> materials() {
+        return materials;
+    }
+
+    /**
+     * The spec table: points of measure, each taken from the drafted lines of every size, mm.
+     *
+     * @return the table
+     */
+    public SpecTable specTable() {
+        return SpecTable.of(patterns.run());
+    }
+
+    /**
+     * What is worth a look before cutting, without a table of bodies.
+     *
+     * @return findings, check by check; empty when all is well
+     */
+    public List<Finding> check() {
+        return check(Optional.empty(), Thresholds.usual());
+    }
+
+    /**
+     * What is worth a look before cutting: the jumps are compared with those of a table of bodies as well.
+     *
+     * @param table a table of bodies whose sizes a body dimension orders
+     * @return findings, check by check; empty when all is well
+     * @throws IllegalArgumentException if the table is none of bodies, or no body dimension orders its sizes
+     */
+    public List<Finding> check(SizeTable table) {
+        return check(Optional.of(table), Thresholds.usual());
+    }
+
+    /**
+     * What is worth a look before cutting, by limits of one's own.
+     *
+     * @param table a table of bodies whose sizes a body dimension orders, if any
+     * @param thresholds limits of the label
+     * @return findings, check by check; empty when all is well
+     * @throws IllegalArgumentException if the table is none of bodies, or no body dimension orders its sizes
+     */
+    public List<Finding> check(Optional<SizeTable> table, Thresholds thresholds) {
+        return Findings.of(patterns, CheckedGrade.of(patterns.run()).against(table), thresholds);
+    }
+
+    /**
+     * What to buy for one pair of sleeves in every size, with usual trimming.
+     *
+     * @param cloths one or more for each material
+     * @return needs per size
+     * @throws InvalidMeasuresException if a piece is wider than a cloth, with the width that would do
+     */
+    public Materials buy(List<Fabric> cloths) {
+        return Materials.of(patterns, cloths);
+    }
+
+    /**
+     * What to buy for an order, all sizes laid together.
+     *
+     * @param cloths one or more for each material
+     * @param trimming how trimming is bought
+     * @param pairs pairs of sleeves per size, 0 to 1000 each; empty for one pair of each size, laid by itself
+     * @return needs of the order
+     * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
+     */
+    public Materials buy(List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs) {
+        return pairs.isEmpty()
+                ? Materials.of(patterns, cloths, trimming)
+                : Materials.ofOrder(patterns, cloths, trimming, pairs);
+    }
+
+    /**
+     * The nest as SVG at true scale.
+     *
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     */
+    public void writeSvg(OutputStream out) throws IOException {
+        write(FileFormat.SVG, out);
+    }
+
+    /**
+     * The nest as DXF R12, one drawing unit a millimetre.
+     *
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     */
+    public void writeDxf(OutputStream out) throws IOException {
+        write(FileFormat.DXF_NEST, out);
+    }
+
+    /**
+     * Pages at true scale, as PDF.
+     *
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     * @throws InvalidMeasuresException if a piece is wider than the roll, or a size to be printed is not in the run
+     */
+    public void writePdf(OutputStream out) throws IOException {
+        write(FileFormat.PDF, out);
+    }
+
+    /**
+     * The spec table as comma-separated values.
+     *
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     */
+    public void writeCsv(OutputStream out) throws IOException {
+        write(FileFormat.CSV, out);
+    }
+
+    /**
+     * All pieces for a pen plotter, as HP-GL.
+     *
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     */
+    public void writeHpgl(OutputStream out) throws IOException {
+        write(FileFormat.HPGL, out);
+    }
+
+    /**
+     * Every form in one archive.
+     *
+     * @param out where the file goes
+     * @param first files that go before the others; may be none
+     * @throws IOException if it cannot be written
+     * @throws InvalidMeasuresException as for {@link #writePdf}
+     */
+    public void writeZip(OutputStream out, NamedFile... first) throws IOException {
+        Archive.write(this, List.of(first), out);
+    }
+
+    /**
+     * One form.
+     *
+     * @param format which
+     * @param out where the file goes
+     * @throws IOException if it cannot be written
+     * @throws InvalidMeasuresException if the pieces cannot be written in this form, with what would work
+     */
+    public void write(FileFormat format, OutputStream out) throws IOException {
+        switch (format) {
+            case SVG -> out.write(SvgExport.nest(patterns, alignment).getBytes(StandardCharsets.UTF_8));
+            case CSV ->
+                out.write(SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8));
+            case PDF -> PdfExport.write(patterns, pdfOptions(), out);
+            case HPGL -> out.write(HpglExport.plot(patterns, rollWidth()));
+            case DXF_NEST -> out.write(DxfExport.nest(patterns, alignment));
+            case DXF_BLOCKS -> out.write(DxfExport.blocks(patterns));
+            case ZIP -> writeZip(out);
+        }
+    }
+
+    /**
+     * How many pages the PDF has.
+     *
+     * @return pages with the cover, 1 or more
+     * @throws InvalidMeasuresException as for {@link #writePdf}
+     */
+    public int pages() {
+        return PdfExport.pages(patterns, pdfOptions());
+    }
+
+    /**
+     * The name of the files, made of style and revision.
+     *
+     * @return without an ending, safe on any disk
+     */
+    public String fileName() {
+        return FileName.of(patterns.title());
+    }
+
+    /** What a file holds, and what is unusual this time. */
+    String meaning(FileFormat format) {
+        return format == FileFormat.HPGL && rollWidth() > askedRoll()
+                ? format.meaning() + " Here a piece needs " + Math.round(Math.ceil(rollWidth()))
+                        + " mm: it is wider than the roll."
+                : format.meaning();
+    }
+
+    private PdfOptions pdfOptions() {
+        SewingOrder sewing = SewingOrder.of(patterns);
+        PdfOptions options = PdfOptions.on(paper)
+                .withSizes(printed)
+                .withAlignment(alignment)
+                .withSewing(sewing.steps(), sewing.cautions());
+        return materials.map(options::withMaterials).orElse(options);
+    }
+
+    /** A roll that is only assumed gives way to the pieces; one that was stated has been checked against them. */
+    private double rollWidth() {
+        return Math.max(askedRoll(), HpglExport.leastWidth(patterns));
+    }
+
+    private double askedRoll() {
+        return plotterWidth.orElse(paper instanceof Paper.Roll roll ? roll.width() : USUAL_ROLL);
+    }
+}

@@ -1,0 +1,75 @@
+package org.capwright;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.GradePoint;
+import org.capwright.grade.GradePoints;
+import org.capwright.grade.SpecTable;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.pattern.PatternDrafter;
+import org.capwright.pattern.PatternOptions;
+import org.capwright.pattern.PatternSet;
+
+/** A style drafted in every size. Immutable. */
+public final class SizeRun {
+
+    private final PatternSet.Title title;
+    private final org.capwright.grade.SizeRun run;
+
+    SizeRun(PatternSet.Title title, org.capwright.grade.SizeRun run) {
+        this.title = title;
+        this.run = run;
+    }
+
+    /**
+     * The spec table: points of measure, each taken from the drafted lines of every size, mm.
+     *
+     * @return the table
+     */
+    public SpecTable specTable() {
+        return SpecTable.of(run);
+    }
+
+    /**
+     * How every named point moves from the base size, for rooms that grade by points.
+     *
+     * @param alignment the point on which the sizes lie over one another
+     * @return the points with their moves, mm
+     */
+    public List<GradePoint> gradePoints(Alignment alignment) {
+        return GradePoints.of(run, alignment);
+    }
+
+    /**
+     * The pieces with usual allowances: 10 mm all round, mitred corners, lining 2 mm shorter, interfacing cut net. Common practice, no source.
+     *
+     * @return the pieces of every size
+     * @throws InvalidMeasuresException if a piece has no valid outline
+     */
+    public Pieces pieces() {
+        return pieces(PatternOptions.usual());
+    }
+
+    /**
+     * The pieces with allowances of one's own.
+     *
+     * @param finish gives allowances and corners, in the unit of the style
+     * @return the pieces of every size
+     * @throws InvalidMeasuresException if an allowance or the turn of cloth is out of range or leaves a piece without a valid outline; with the greatest value that works
+     */
+    public Pieces pieces(UnaryOperator<PieceStep> finish) {
+        return pieces(finish.apply(new PieceStep(title.unit(), PatternOptions.usual())).options());
+    }
+
+    /**
+     * The pieces with options that are known already.
+     *
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @return the pieces of every size
+     * @throws InvalidMeasuresException if an option is out of range or leaves a piece without a valid outline; with the greatest value that works
+     */
+    public Pieces pieces(PatternOptions options) {
+        return Pieces.of(PatternDrafter.draft(title, run, options));
+    }
+}
