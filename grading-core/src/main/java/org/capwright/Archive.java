@@ -77,8 +77,7 @@ final class Archive {
 
     private void addLays(Pieces pieces, String name) throws IOException {
         Unit unit = pieces.patterns().title().unit();
-        List<MaterialNeed> cloths =
-                pieces.materials().map(Materials::cloths).orElse(List.of());
+        List<MaterialNeed> cloths = pieces.materials().map(Materials::cloths).orElse(List.of());
         for (int i = 0; i < cloths.size(); i++) {
             MaterialNeed need = cloths.get(i);
             add(

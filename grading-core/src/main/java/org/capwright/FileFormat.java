@@ -5,7 +5,9 @@ public enum FileFormat {
     /** The nest as a drawing. */
     SVG("svg", "The nest as SVG 1.1 at true scale, one user unit a millimetre, with a test square."),
     /** The spec table. */
-    CSV("csv", "The spec table, RFC 4180: a header line, then one line per point of measure with its values and jumps."),
+    CSV(
+            "csv",
+            "The spec table, RFC 4180: a header line, then one line per point of measure with its values and jumps."),
     /** Pages to print. */
     PDF("pdf", "The pieces at true scale on sheets to be glued together, or on a roll, as paper asks, with a cover."),
     /** For pen plotters. */

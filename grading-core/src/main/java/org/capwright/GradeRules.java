@@ -65,8 +65,8 @@ public final class GradeRules {
 
     private GradeRules added(Dimension dimension, List<Double> millimetres) {
         if (increments.containsKey(dimension)) {
-            throw new InvalidMeasuresException(Violation.of(
-                    "/grade/" + dimension.gradeName(), "has a rule already; give one per dimension"));
+            throw new InvalidMeasuresException(
+                    Violation.of("/grade/" + dimension.gradeName(), "has a rule already; give one per dimension"));
         }
         Map<Dimension, List<Double>> more = new EnumMap<>(Dimension.class);
         more.putAll(increments);
@@ -79,7 +79,8 @@ public final class GradeRules {
         List<GradeRule> rules = new ArrayList<>();
         increments.forEach((dimension, given) -> rules.add(
                 given.size() == 1
-                        ? GradeRule.uniform(dimension, given.get(0), sizes.labels().size())
+                        ? GradeRule.uniform(
+                                dimension, given.get(0), sizes.labels().size())
                         : new GradeRule(dimension, given)));
         return rules;
     }

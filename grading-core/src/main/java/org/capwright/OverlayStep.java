@@ -154,8 +154,8 @@ public final class OverlayStep {
      */
     public OverlayStep pleats(UnaryOperator<PleatStep> pleats) {
         PleatStep last = pleats.apply(new PleatStep(given));
-        Optional<FullnessTarget> target =
-                style.target().or(() -> last.given().dimensions().has(Dimension.RISE) ? Optional.empty() : last.target());
+        Optional<FullnessTarget> target = style.target()
+                .or(() -> last.given().dimensions().has(Dimension.RISE) ? Optional.empty() : last.target());
         return new OverlayStep(
                 last.given(), new OverlayStyle(style.hem(), style.join(), Optional.of(last.plan()), target));
     }

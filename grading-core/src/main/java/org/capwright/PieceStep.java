@@ -20,15 +20,13 @@ public final class PieceStep {
     private PieceStep with(Allowances allowances) {
         return new PieceStep(
                 unit,
-                new PatternOptions(
-                        allowances, options.corners(), options.turnOfCloth(), options.interfacingOverlap()));
+                new PatternOptions(allowances, options.corners(), options.turnOfCloth(), options.interfacingOverlap()));
     }
 
     private PieceStep with(CornerKind corners) {
         return new PieceStep(
                 unit,
-                new PatternOptions(
-                        options.allowances(), corners, options.turnOfCloth(), options.interfacingOverlap()));
+                new PatternOptions(options.allowances(), corners, options.turnOfCloth(), options.interfacingOverlap()));
     }
 
     private double length(String subject, double value) {
@@ -53,8 +51,8 @@ public final class PieceStep {
      */
     public PieceStep armholeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(new Allowances(
-                length("/seamAllowance/armhole", width), old.attachedEdge(), old.sideSeam(), old.hem()));
+        return with(
+                new Allowances(length("/seamAllowance/armhole", width), old.attachedEdge(), old.sideSeam(), old.hem()));
     }
 
     /**
@@ -65,8 +63,8 @@ public final class PieceStep {
      */
     public PieceStep attachedEdgeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(new Allowances(
-                old.armhole(), length("/seamAllowance/attachedEdge", width), old.sideSeam(), old.hem()));
+        return with(
+                new Allowances(old.armhole(), length("/seamAllowance/attachedEdge", width), old.sideSeam(), old.hem()));
     }
 
     /**
@@ -77,8 +75,8 @@ public final class PieceStep {
      */
     public PieceStep sideSeamAllowance(double width) {
         Allowances old = options.allowances();
-        return with(new Allowances(
-                old.armhole(), old.attachedEdge(), length("/seamAllowance/sideSeam", width), old.hem()));
+        return with(
+                new Allowances(old.armhole(), old.attachedEdge(), length("/seamAllowance/sideSeam", width), old.hem()));
     }
 
     /**
@@ -89,8 +87,8 @@ public final class PieceStep {
      */
     public PieceStep hemAllowance(double width) {
         Allowances old = options.allowances();
-        return with(new Allowances(
-                old.armhole(), old.attachedEdge(), old.sideSeam(), length("/seamAllowance/hem", width)));
+        return with(
+                new Allowances(old.armhole(), old.attachedEdge(), old.sideSeam(), length("/seamAllowance/hem", width)));
     }
 
     /**

@@ -54,7 +54,10 @@ public final class PleatStep {
     public PleatStep depth(double value) {
         Given deep = given.with(Dimension.PLEAT_DEPTH, value);
         return new PleatStep(
-                deep, plan, count, Optional.of(new PleatSizing.ByDepth(deep.dimensions().get(Dimension.PLEAT_DEPTH))));
+                deep,
+                plan,
+                count,
+                Optional.of(new PleatSizing.ByDepth(deep.dimensions().get(Dimension.PLEAT_DEPTH))));
     }
 
     /**

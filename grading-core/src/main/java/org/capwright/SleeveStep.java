@@ -111,7 +111,8 @@ public final class SleeveStep {
      * @return the next step
      */
     public SleeveStep capEase(double value) {
-        return new SleeveStep(given, Optional.of(new CapEase.Length(given.length("/sleeve/capEase", value))), front, back);
+        return new SleeveStep(
+                given, Optional.of(new CapEase.Length(given.length("/sleeve/capEase", value))), front, back);
     }
 
     /**

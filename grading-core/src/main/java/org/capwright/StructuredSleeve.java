@@ -65,8 +65,7 @@ public final class StructuredSleeve {
      * @return the style
      */
     public StructuredSleeve revision(String revision) {
-        return new StructuredSleeve(
-                new PatternSet.Title(title.style(), revision, title.unit()), style, dimensions);
+        return new StructuredSleeve(new PatternSet.Title(title.style(), revision, title.unit()), style, dimensions);
     }
 
     /**
@@ -130,7 +129,6 @@ public final class StructuredSleeve {
     public SizeRun grade(GradeRules rules, Sizes sizes) {
         return new SizeRun(
                 title,
-                org.capwright.grade.SizeRun.grade(
-                        style, dimensions, sizes.labels(), sizes.base(), rules.over(sizes)));
+                org.capwright.grade.SizeRun.grade(style, dimensions, sizes.labels(), sizes.base(), rules.over(sizes)));
     }
 }

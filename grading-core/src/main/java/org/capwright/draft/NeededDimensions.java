@@ -24,8 +24,8 @@ final class NeededDimensions {
             needed.add(Dimension.ARMHOLE);
         }
         style.overlay().ifPresent(overlay -> {
-            needed.addAll(List.of(
-                    Dimension.ARMHOLE, Dimension.OVERLAY_LENGTH, Dimension.FRONT_GAP, Dimension.BACK_GAP));
+            needed.addAll(
+                    List.of(Dimension.ARMHOLE, Dimension.OVERLAY_LENGTH, Dimension.FRONT_GAP, Dimension.BACK_GAP));
             if (overlay.target().isEmpty()) {
                 needed.add(Dimension.RISE);
             }
@@ -35,7 +35,8 @@ final class NeededDimensions {
         }
         needed.removeAll(given.present());
         return needed.stream()
-                .map(dimension -> Violation.of(dimension.pointer(), "is missing; the style cannot be drafted without it"))
+                .map(dimension ->
+                        Violation.of(dimension.pointer(), "is missing; the style cannot be drafted without it"))
                 .toList();
     }
 }

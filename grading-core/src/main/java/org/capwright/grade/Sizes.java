@@ -56,8 +56,8 @@ public record Sizes(List<String> labels, int base) {
     public static Sizes withBase(String base, String... labels) {
         int position = List.of(labels).indexOf(base);
         if (position < 0 && labels.length > 0) {
-            throw new InvalidMeasuresException(
-                    Violation.of("/baseSize", "is " + base + "; it must be one of the sizes " + String.join(", ", labels)));
+            throw new InvalidMeasuresException(Violation.of(
+                    "/baseSize", "is " + base + "; it must be one of the sizes " + String.join(", ", labels)));
         }
         return new Sizes(List.of(labels), position);
     }

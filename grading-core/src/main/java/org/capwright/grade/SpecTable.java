@@ -40,8 +40,8 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
         }
         for (PointOfMeasure row : rows) {
             if (row.values().size() != sizes.size()) {
-                throw new IllegalArgumentException(
-                        "rows: " + row.code() + " has " + row.values().size() + " values for " + sizes.size() + " sizes");
+                throw new IllegalArgumentException("rows: " + row.code() + " has "
+                        + row.values().size() + " values for " + sizes.size() + " sizes");
             }
         }
     }

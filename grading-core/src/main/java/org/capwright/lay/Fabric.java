@@ -36,6 +36,15 @@ public record Fabric(
         double gap,
         double step) {
 
+    /** Width of a selvedge that is not cut into, mm. Common practice, no source. */
+    public static final double USUAL_SELVEDGE = 10;
+
+    /** Distance between neighbouring cut lines, mm. Common practice, no source. */
+    public static final double USUAL_GAP = 5;
+
+    /** The shop sells whole multiples of this length, mm. Common practice, no source. */
+    public static final double USUAL_STEP = 50;
+
     /** The widest cloth that is laid, mm. */
     static final double WIDEST = 10_000;
 
@@ -94,7 +103,7 @@ public record Fabric(
     }
 
     /**
-     * A cloth with usual figures: without nap, shrinkage or waste, 10 mm selvedges, 5 mm between pieces, sold by 50 mm (common practice, no source).
+     * A cloth with usual figures: without nap, shrinkage or waste, {@link #USUAL_SELVEDGE}, {@link #USUAL_GAP} and {@link #USUAL_STEP}.
      *
      * @param material what is cut from it
      * @param width from selvedge edge to selvedge edge, mm
@@ -102,7 +111,109 @@ public record Fabric(
      * @return the cloth
      */
     public static Fabric plain(Material material, double width, Laying laying) {
-        return new Fabric(material, width, laying, Nap.WITHOUT, 0, 0, 0, 10, 5, 50);
+        return new Fabric(material, width, laying, Nap.WITHOUT, 0, 0, 0, USUAL_SELVEDGE, USUAL_GAP, USUAL_STEP);
+    }
+
+    /**
+     * Main cloth with usual figures, folded lengthwise.
+     *
+     * @param width from selvedge edge to selvedge edge, mm, 100 to 10 000
+     * @return the cloth
+     * @throws InvalidMeasuresException if the width is out of its range
+     */
+    public static Fabric main(double width) {
+        return plain(Material.MAIN, width, Laying.FOLDED);
+    }
+
+    /**
+     * Lining with usual figures, folded lengthwise.
+     *
+     * @param width from selvedge edge to selvedge edge, mm, 100 to 10 000
+     * @return the cloth
+     * @throws InvalidMeasuresException if the width is out of its range
+     */
+    public static Fabric lining(double width) {
+        return plain(Material.LINING, width, Laying.FOLDED);
+    }
+
+    /**
+     * Interfacing with usual figures, folded lengthwise.
+     *
+     * @param width from selvedge edge to selvedge edge, mm, 100 to 10 000
+     * @return the cloth
+     * @throws InvalidMeasuresException if the width is out of its range
+     */
+    public static Fabric interfacing(double width) {
+        return plain(Material.INTERFACING, width, Laying.FOLDED);
+    }
+
+    /**
+     * The same cloth in one layer, right side up.
+     *
+     * @return the cloth
+     */
+    public Fabric open() {
+        return new Fabric(
+                material, width, Laying.OPEN, nap, shrinkageLengthwise, shrinkageCrosswise, waste, selvedge, gap, step);
+    }
+
+    /**
+     * The same cloth, losing some of its size before it is cut.
+     *
+     * @param lengthwise share of the length as bought, 0 to 0.5
+     * @param crosswise share of the width as bought, 0 to 0.5
+     * @return the cloth
+     * @throws InvalidMeasuresException if a share is out of its range
+     */
+    public Fabric withShrinkage(double lengthwise, double crosswise) {
+        return new Fabric(material, width, laying, nap, lengthwise, crosswise, waste, selvedge, gap, step);
+    }
+
+    /**
+     * The same cloth with some length added for flaws, ends and squaring up.
+     *
+     * @param share of the length, 0 to 1
+     * @return the cloth
+     * @throws InvalidMeasuresException if the share is out of its range
+     */
+    public Fabric withWaste(double share) {
+        return new Fabric(
+                material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, share, selvedge, gap, step);
+    }
+
+    /**
+     * The same cloth with other selvedges.
+     *
+     * @param each width of one, which is not cut into, mm, 0 or more; at most 0.45 of the width after shrinking
+     * @return the cloth
+     * @throws InvalidMeasuresException if it is out of its range
+     */
+    public Fabric withSelvedge(double each) {
+        return new Fabric(material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, each, gap, step);
+    }
+
+    /**
+     * The same cloth, its pieces laid closer or wider apart.
+     *
+     * @param between least distance between neighbouring cut lines, mm, 0 to 100
+     * @return the cloth
+     * @throws InvalidMeasuresException if it is out of its range
+     */
+    public Fabric withGap(double between) {
+        return new Fabric(
+                material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, selvedge, between, step);
+    }
+
+    /**
+     * The same cloth, sold by another length.
+     *
+     * @param multiple the shop sells whole multiples of this, mm, 1 to 10 000: 114.3 for an eighth of a yard
+     * @return the cloth
+     * @throws InvalidMeasuresException if it is out of its range
+     */
+    public Fabric soldBy(double multiple) {
+        return new Fabric(
+                material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, selvedge, gap, multiple);
     }
 
     /**

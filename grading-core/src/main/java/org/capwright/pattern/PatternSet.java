@@ -23,8 +23,8 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
     public PatternSet {
         sizes = sizes.stream().map(List::copyOf).toList();
         if (sizes.size() != run.sizes().size()) {
-            throw new IllegalArgumentException(
-                    "sizes: pieces of " + sizes.size() + " sizes for a run of " + run.sizes().size());
+            throw new IllegalArgumentException("sizes: pieces of " + sizes.size() + " sizes for a run of "
+                    + run.sizes().size());
         }
         if (sizes.stream()
                         .map(pieces -> pieces.stream().map(Piece::kind).toList())

@@ -86,12 +86,11 @@ final class JsonFormat implements SizeRunFormat {
                 sizes,
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
-                FindingAnswer.of(
-                        result.pieces().check(order.sizeTable(), Thresholds.usual()),
-                        order.unit()),
+                FindingAnswer.of(result.pieces().check(order.sizeTable(), Thresholds.usual()), order.unit()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
-                new SizeRunAnswer.PaperAnswer(format(order.paper()), result.pieces().pages()),
+                new SizeRunAnswer.PaperAnswer(
+                        format(order.paper()), result.pieces().pages()),
                 SewingOrder.of(result.patterns()).cautions());
     }
 

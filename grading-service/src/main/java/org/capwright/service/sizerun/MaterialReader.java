@@ -18,10 +18,6 @@ import org.capwright.service.http.schema.RequestObject;
 /** Reads the field {@code materials}. */
 public final class MaterialReader {
 
-    private static final double USUAL_SELVEDGE = 10;
-    private static final double USUAL_GAP = 5;
-    private static final double USUAL_STEP = 50;
-
     private MaterialReader() {}
 
     /**
@@ -67,9 +63,9 @@ public final class MaterialReader {
         double lengthwise = fabric.ratio("shrinkageLengthwise").orElse(0);
         double crosswise = fabric.ratio("shrinkageCrosswise").orElse(0);
         double waste = fabric.ratio("waste").orElse(0);
-        double selvedge = fabric.length("selvedge").orElse(USUAL_SELVEDGE);
-        double gap = fabric.length("gap").orElse(USUAL_GAP);
-        double step = fabric.length("step").orElse(USUAL_STEP);
+        double selvedge = fabric.length("selvedge").orElse(Fabric.USUAL_SELVEDGE);
+        double gap = fabric.length("gap").orElse(Fabric.USUAL_GAP);
+        double step = fabric.length("step").orElse(Fabric.USUAL_STEP);
         if (material.isEmpty() || Double.isNaN(width)) {
             return Optional.empty();
         }
