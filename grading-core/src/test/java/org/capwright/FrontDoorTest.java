@@ -111,12 +111,8 @@ class FrontDoorTest {
     @Test
     void capEaseAskedForIsCapEaseDrafted() {
         StructuredSleeve plain = StructuredSleeve.named("Plain", Unit.CENTIMETRE);
-        assertEquals(
-                0.04 * 450,
-                value(plain.sleeve(s -> s.bicep(36).armhole(45).capEaseShare(0.04)), "capEase"),
-                1e-6);
-        assertEquals(
-                12, value(plain.sleeve(s -> s.capHeight(13.5).armhole(45).capEase(1.2)), "capEase"), 1e-6);
+        assertEquals(0.04 * 450, value(plain.sleeve(s -> s.bicep(36).armhole(45).capEaseShare(0.04)), "capEase"), 1e-6);
+        assertEquals(12, value(plain.sleeve(s -> s.capHeight(13.5).armhole(45).capEase(1.2)), "capEase"), 1e-6);
         assertEquals(
                 0.03 * 225 + 0.05 * 225,
                 value(plain.sleeve(s -> s.bicep(36).armhole(45).capEaseShares(0.03, 0.05)), "capEase"),
@@ -127,11 +123,13 @@ class FrontDoorTest {
     void theRiseFollowsFromTheFullnessOrThePleats() {
         StructuredSleeve base = StructuredSleeve.named("Gown", Unit.CENTIMETRE)
                 .sleeve(s -> s.bicep(36).capHeight(13.5).armhole(45));
-        StructuredSleeve full = base.overlay(
-                o -> o.fullness(1.5).length(34).frontGap(6).backGap(6));
+        StructuredSleeve full =
+                base.overlay(o -> o.fullness(1.5).length(34).frontGap(6).backGap(6));
         assertEquals(1.5, value(full, "overlayEdge") / value(full, "attachSpan"), 1e-8);
-        StructuredSleeve pleated = base.overlay(o ->
-                o.length(34).frontGap(6).backGap(6).pleats(p -> p.count(6).depth(1.5).knifeTowardFront()));
+        StructuredSleeve pleated = base.overlay(o -> o.length(34)
+                .frontGap(6)
+                .backGap(6)
+                .pleats(p -> p.count(6).depth(1.5).knifeTowardFront()));
         assertEquals(6 * 2 * 15, value(pleated, "pleatTakeUp"), 1e-6);
     }
 
@@ -216,7 +214,8 @@ class FrontDoorTest {
     @Test
     void clothIsReckonedByNamedSteps() {
         Materials plain = pieces().buy(List.of(Fabric.main(1400)));
-        Materials shrinking = pieces().buy(List.of(Fabric.main(1400).withShrinkage(0.1, 0).withWaste(0.05)));
+        Materials shrinking =
+                pieces().buy(List.of(Fabric.main(1400).withShrinkage(0.1, 0).withWaste(0.05)));
         assertEquals(4, plain.cloths().size());
         // Lay length x 1 / (1 - 0.1) x 1.05.
         assertEquals(

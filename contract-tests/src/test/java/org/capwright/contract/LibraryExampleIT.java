@@ -45,22 +45,13 @@ class LibraryExampleIT {
 
     @BeforeAll
     static void compileAndRun() throws Exception {
-        String classPath = Arrays.stream(System.getProperty(
-                                "surefire.test.class.path", System.getProperty("java.class.path"))
-                        .split(File.pathSeparator))
+        String classPath = Arrays.stream(
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
+                                .split(File.pathSeparator))
                 .filter(entry -> LIBRARY.stream().anyMatch(entry::contains))
                 .collect(Collectors.joining(File.pathSeparator));
         int compiled = ToolProvider.getSystemJavaCompiler()
-                .run(
-                        null,
-                        null,
-                        null,
-                        "-proc:none",
-                        "-cp",
-                        classPath,
-                        "-d",
-                        folder.toString(),
-                        SOURCE.toString());
+                .run(null, null, null, "-proc:none", "-cp", classPath, "-d", folder.toString(), SOURCE.toString());
         assertEquals(0, compiled);
         Process run = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -128,10 +119,11 @@ class LibraryExampleIT {
     /** The lines of main, set back to the margin. */
     private static String body() throws IOException {
         List<String> lines = Files.readAllLines(SOURCE);
-        int begin = 1 + lines.indexOf(lines.stream()
-                .filter(line -> line.contains("void main("))
-                .findFirst()
-                .orElseThrow());
+        int begin = 1
+                + lines.indexOf(lines.stream()
+                        .filter(line -> line.contains("void main("))
+                        .findFirst()
+                        .orElseThrow());
         try (Stream<String> body = lines.subList(begin, lines.lastIndexOf("    }")).stream()) {
             return body.map(line -> line.isEmpty() ? line : line.substring(8)).collect(Collectors.joining("\n"));
         }

@@ -189,7 +189,8 @@ public record Fabric(
      * @throws InvalidMeasuresException if it is out of its range
      */
     public Fabric withSelvedge(double each) {
-        return new Fabric(material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, each, gap, step);
+        return new Fabric(
+                material, width, laying, nap, shrinkageLengthwise, shrinkageCrosswise, waste, each, gap, step);
     }
 
     /**

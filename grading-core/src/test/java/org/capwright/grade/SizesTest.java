@@ -23,8 +23,7 @@ class SizesTest {
 
     private static List<String> refused(List<String> labels, int base, GradeRule... rules) {
         return assertThrows(
-                        InvalidMeasuresException.class,
-                        () -> SizeRun.grade(PLAIN, BASE, labels, base, List.of(rules)))
+                        InvalidMeasuresException.class, () -> SizeRun.grade(PLAIN, BASE, labels, base, List.of(rules)))
                 .violations()
                 .stream()
                 .map(violation -> violation.reason())
@@ -69,8 +68,7 @@ class SizesTest {
         SizeRun run = SizeRun.grade(PLAIN, BASE, List.of("36", "38"), 0, List.of());
         assertThrows(
                 InvalidMeasuresException.class,
-                () -> new SizeRun(
-                        PLAIN, List.of(run.sizes().get(0), run.sizes().get(0)), 0, List.of()));
+                () -> new SizeRun(PLAIN, List.of(run.sizes().get(0), run.sizes().get(0)), 0, List.of()));
         assertThrows(InvalidMeasuresException.class, () -> new SizeRun(PLAIN, run.sizes(), 5, List.of()));
     }
 
@@ -93,8 +91,7 @@ class SizesTest {
         for (double armhole : new double[] {200, 1200}) {
             InvalidMeasuresException e = assertThrows(
                     InvalidMeasuresException.class,
-                    () -> SizeRun.grade(
-                            PLAIN, BASE.with(Dimension.ARMHOLE, armhole), List.of("36"), 0, List.of()));
+                    () -> SizeRun.grade(PLAIN, BASE.with(Dimension.ARMHOLE, armhole), List.of("36"), 0, List.of()));
             assertEquals(135, e.violations().get(0).value().orElseThrow());
         }
     }
