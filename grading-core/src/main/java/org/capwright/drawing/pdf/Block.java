@@ -2,6 +2,7 @@ package org.capwright.drawing.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.PatternSet;

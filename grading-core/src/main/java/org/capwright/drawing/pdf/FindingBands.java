@@ -1,13 +1,12 @@
 package org.capwright.drawing.pdf;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.check.Finding;
 import org.capwright.exchange.PrintedName;
+import org.capwright.measure.Decimals;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
 
@@ -105,11 +104,7 @@ final class FindingBands {
         return switch (finding.quantity()) {
             case LENGTH -> unit.format(number);
             case COUNT -> Long.toString(Math.round(number));
-            default ->
-                BigDecimal.valueOf(number)
-                        .setScale(3, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString();
+            default -> Decimals.text(number, 3);
         };
     }
 }

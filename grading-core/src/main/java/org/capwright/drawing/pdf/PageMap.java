@@ -1,6 +1,7 @@
 package org.capwright.drawing.pdf;
 
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /** The whole sheet drawn small: pages with their labels, and the pieces on them. */

@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.capwright.geometry.Box;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
 import org.capwright.pattern.PatternSet;

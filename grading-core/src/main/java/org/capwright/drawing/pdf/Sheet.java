@@ -3,6 +3,7 @@ package org.capwright.drawing.pdf;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /**

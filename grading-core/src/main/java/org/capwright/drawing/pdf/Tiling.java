@@ -1,6 +1,7 @@
 package org.capwright.drawing.pdf;
 
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
