@@ -1,7 +1,7 @@
 package org.capwright.service.sizerun;
 
-import org.capwright.drawing.pdf.Paper;
 import org.capwright.exchange.hpgl.HpglExport;
+import org.capwright.report.Paper;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;

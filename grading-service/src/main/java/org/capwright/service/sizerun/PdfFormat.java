@@ -2,9 +2,9 @@ package org.capwright.service.sizerun;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import org.capwright.drawing.pdf.PdfExport;
-import org.capwright.drawing.pdf.PdfOptions;
 import org.capwright.pattern.SewingOrder;
+import org.capwright.report.PdfExport;
+import org.capwright.report.PdfOptions;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;

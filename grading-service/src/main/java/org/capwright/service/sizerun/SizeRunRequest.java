@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.SleeveStyle;
-import org.capwright.drawing.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
@@ -12,6 +11,8 @@ import org.capwright.measure.Dimensions;
 import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.report.Paper;
+import org.capwright.service.materials.MaterialRequest;
 import org.capwright.tables.SizeTable;
 
 /**

@@ -1,7 +1,6 @@
 package org.capwright.service.sizerun;
 
-import java.nio.charset.StandardCharsets;
-import org.capwright.drawing.svg.SvgExport;
+import org.capwright.report.SvgExport;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -30,6 +29,6 @@ final class SvgFormat implements SizeRunFormat {
 
     @Override
     public byte[] render(SizeRunResult result) {
-        return SvgExport.nest(result.patterns(), result.order().alignment()).getBytes(StandardCharsets.UTF_8);
+        return SvgExport.nest(result.patterns(), result.order().alignment());
     }
 }

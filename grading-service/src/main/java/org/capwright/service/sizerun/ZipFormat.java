@@ -17,11 +17,11 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.dxf.PointGrading;
-import org.capwright.lay.LaySvg;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Unit;
+import org.capwright.report.LayPicture;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
@@ -101,7 +101,7 @@ final class ZipFormat implements SizeRunFormat {
             Unit unit = result.order().unit();
             archive.add(
                     String.format(Locale.ROOT, "%s-lay-%02d.svg", name, i + 1),
-                    LaySvg.of(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
+                    LayPicture.svg(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
                     "Lay for " + pairs(need.pairs()) + ". "
                             + need.lay().fabric().words(unit) + ".");
         }
