@@ -18,6 +18,8 @@ import java.util.concurrent.Future;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.capwright.drawing.Script;
+import org.capwright.drawing.Typeface;
 import org.capwright.grade.Alignment;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.MaterialNeed;

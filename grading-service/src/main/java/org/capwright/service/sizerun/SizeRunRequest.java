@@ -12,7 +12,6 @@ import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.report.Paper;
-import org.capwright.service.materials.MaterialRequest;
 import org.capwright.tables.SizeTable;
 
 /**
