@@ -17,6 +17,8 @@ import org.capwright.pattern.Piece;
 /** What stands on the cover: title, test squares, picture, tables, sewing order, map of the sheets. */
 final class Cover {
 
+    private static final double[] COLUMNS = {0, 0.34, 0.70};
+
     private final PatternSet set;
     private final PdfOptions options;
     private final List<Block> blocks;
@@ -109,14 +111,7 @@ final class Cover {
     }
 
     private Band row(Letters letters, String... cells) {
-        double[] columns = {0, 0.34, 0.70, 1};
-        return Band.of(5.2, (canvas, left, top) -> {
-            for (int i = 0; i < cells.length; i++) {
-                double room = (columns[i + 1] - columns[i]) * width - 2;
-                canvas.text(letters.within(cells[i], room), Place.LEFT, left + columns[i] * width, top - 3.5, cells[i]);
-            }
-            canvas.stroke(TextBands.RULE).line(left, top - 5, left + width, top - 5);
-        });
+        return TextBands.row(letters, width, COLUMNS, cells);
     }
 
     private void list(List<Band> bands, String words, List<String> items, IntFunction<String> sign) {

@@ -41,17 +41,21 @@ final class FindingBands {
     }
 
     private Band band(Finding finding) {
-        List<String> message = Wrapped.lines(finding.sentence(), TextBands.BODY, width - INDENT);
-        List<String> remedy = Wrapped.lines(finding.remedy(), REMEDY, width - INDENT);
-        List<String> source = Wrapped.lines(source(finding.source()), SOURCE, width - INDENT);
-        double height = 6 + LEADING * (message.size() + remedy.size()) + 3.4 * source.size() + 2.6;
+        double room = width - INDENT;
+        List<Band> lines = List.of(
+                TextBands.lines(finding.sentence(), TextBands.BODY, LEADING, room),
+                TextBands.lines(finding.remedy(), REMEDY, LEADING, room),
+                TextBands.lines(source(finding.source()), SOURCE, 3.4, room));
+        double height =
+                8 + lines.stream().mapToDouble(line -> line.height() - 1.5).sum();
         return Band.of(height, (canvas, left, top) -> {
             SeverityMark.draw(canvas, finding.severity(), left + 3, top - 3.4, 3.6);
             head(canvas, finding, left + INDENT, top - 4.4);
-            double y = top - 9;
-            y = lines(canvas, TextBands.BODY, LEADING, left + INDENT, y, message);
-            y = lines(canvas, REMEDY, LEADING, left + INDENT, y, remedy);
-            lines(canvas, SOURCE, 3.4, left + INDENT, y, source);
+            double y = top - 5.8;
+            for (Band line : lines) {
+                line.drawing().draw(canvas, left + INDENT, y);
+                y -= line.height() - 1.5;
+            }
             canvas.stroke(TextBands.RULE).line(left + INDENT, top - height + 1, left + width, top - height + 1);
         });
     }
@@ -66,14 +70,6 @@ final class FindingBands {
         }
         sources.add(words);
         return "Source [" + sources.size() + "]: " + words;
-    }
-
-    private static double lines(
-            Canvas canvas, Letters letters, double leading, double x, double y, List<String> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            canvas.text(letters, Place.LEFT, x, y - leading * i, lines.get(i));
-        }
-        return y - leading * lines.size();
     }
 
     private void head(Canvas canvas, Finding finding, double left, double y) {

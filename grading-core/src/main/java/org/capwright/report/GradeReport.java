@@ -100,10 +100,10 @@ public record GradeReport(
             bands.add(TextBands.space());
         }
         whatIf.ifPresent(proposal -> whatIf(bands, proposal, width));
-        List<JumpTable.Row> rows = JumpTable.jumps(grade, unit);
+        List<FigureTable.Row> rows = JumpTable.jumps(grade, unit);
         if (!rows.isEmpty()) {
             bands.add(TextBands.heading("Table of jumps, " + unit.symbol()));
-            bands.addAll(JumpTable.bands(JumpTable.intervals(grade), rows, width));
+            bands.addAll(JumpTable.bands(grade, rows, width));
         }
         coverage.ifPresent(covered -> {
             bands.add(TextBands.heading("Who finds a size"));
@@ -152,13 +152,17 @@ public record GradeReport(
 
     private void whatIf(List<Band> bands, WhatIf.Proposal proposal, double width) {
         bands.add(TextBands.heading("What if: the smallest change of the rules"));
-        List<JumpTable.Row> rows = new ArrayList<>();
+        List<FigureTable.Row> rows = new ArrayList<>();
         for (WhatIf.Change change : proposal.changes()) {
             String dimension = PrintedName.capital(change.dimension().gradeName());
-            rows.add(new JumpTable.Row(
-                    dimension + ", as it is", figures(change.before().increments()), TextBands.BODY));
-            rows.add(new JumpTable.Row(
-                    dimension + ", proposed", figures(change.after().increments()), TextBands.BOLD));
+            rows.add(FigureTable.Row.of(
+                    dimension + ", as it is",
+                    TextBands.BODY,
+                    figures(change.before().increments())));
+            rows.add(FigureTable.Row.of(
+                    dimension + ", proposed",
+                    TextBands.BOLD,
+                    figures(change.after().increments())));
         }
         bands.addAll(TextBands.paragraph(
                 proposal.changes().isEmpty()
@@ -170,7 +174,7 @@ public record GradeReport(
                                         + " in lines that no rule moves. Increments in " + unit.symbol() + ".",
                 width));
         if (!rows.isEmpty()) {
-            bands.addAll(JumpTable.bands(JumpTable.intervals(grade), rows, width));
+            bands.addAll(JumpTable.bands(grade, rows, width));
         }
         if (!proposal.cleared() && !proposal.changes().isEmpty()) {
             bands.addAll(FindingBands.bands(proposal.remaining(), unit, width));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.capwright.drawing.Place;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
@@ -14,7 +13,7 @@ import org.capwright.measure.Unit;
 /** What to buy, as bands: a line per cloth with the length for each size, and how the pieces of the base size, or of the order, lie on it. */
 final class MaterialSheet {
 
-    private static final double NAME = 0.45;
+    private static final double[] COLUMNS = {0, 0.45};
 
     private final Materials materials;
     private final String base;
@@ -61,7 +60,7 @@ final class MaterialSheet {
                 bands.add(LayPicture.band(need.lay(), unit, width));
             }
         }
-        bands.add(Band.of(2, (canvas, left, top) -> {}));
+        bands.add(TextBands.space());
         return bands;
     }
 
@@ -77,27 +76,6 @@ final class MaterialSheet {
     }
 
     private Band row(String words, List<String> lengths) {
-        List<String> name = Wrapped.lines(words, TextBands.BODY, NAME * width - 3);
-        List<String> figures = Wrapped.lines(String.join(" · ", lengths), TextBands.BODY, (1 - NAME) * width);
-        int lines = Math.max(name.size(), figures.size());
-        return Band.of(TextBands.LEADING * lines + 1.4, (canvas, left, top) -> {
-            for (int i = 0; i < name.size(); i++) {
-                canvas.text(TextBands.BODY, Place.LEFT, left, top - 3.2 - TextBands.LEADING * i, name.get(i));
-            }
-            for (int i = 0; i < figures.size(); i++) {
-                canvas.text(
-                        TextBands.BODY,
-                        Place.LEFT,
-                        left + NAME * width,
-                        top - 3.2 - TextBands.LEADING * i,
-                        figures.get(i));
-            }
-            canvas.stroke(TextBands.RULE)
-                    .line(
-                            left,
-                            top - TextBands.LEADING * lines - 0.7,
-                            left + width,
-                            top - TextBands.LEADING * lines - 0.7);
-        });
+        return TextBands.row(TextBands.BODY, width, COLUMNS, words, String.join(" · ", lengths));
     }
 }

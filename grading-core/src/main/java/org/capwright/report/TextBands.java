@@ -1,5 +1,6 @@
 package org.capwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -60,6 +61,22 @@ final class TextBands {
             for (int i = 0; i < lines.size(); i++) {
                 canvas.text(letters, Place.LEFT, left, top - 1.1 * letters.size() - leading * i, lines.get(i));
             }
+        });
+    }
+
+    /** Words in columns with a rule below; columns begin at shares of the width. */
+    static Band row(Letters letters, double width, double[] shares, String... cells) {
+        List<Band> columns = new ArrayList<>();
+        for (int i = 0; i < cells.length; i++) {
+            double end = i + 1 < cells.length ? shares[i + 1] : 1;
+            columns.add(lines(cells[i], letters, LEADING, (end - shares[i]) * width - 2));
+        }
+        double height = columns.stream().mapToDouble(Band::height).max().orElse(0);
+        return Band.of(height, (canvas, left, top) -> {
+            for (int i = 0; i < cells.length; i++) {
+                columns.get(i).drawing().draw(canvas, left + shares[i] * width, top);
+            }
+            canvas.stroke(RULE).line(left, top - height + 0.3, left + width, top - height + 0.3);
         });
     }
 }
