@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.capwright.exchange.dxf.PointGrading;
-import org.capwright.lay.LaySvg;
+import org.capwright.report.LayPicture;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.measure.InvalidMeasuresException;
@@ -82,7 +82,7 @@ final class Archive {
             MaterialNeed need = cloths.get(i);
             add(
                     String.format(Locale.ROOT, "%s-lay-%02d.svg", name, i + 1),
-                    LaySvg.of(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
+                    LayPicture.svg(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
                     "Lay for " + pairs(need.pairs()) + ". "
                             + need.lay().fabric().words(unit) + ".");
         }

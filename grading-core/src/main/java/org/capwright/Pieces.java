@@ -11,10 +11,10 @@ import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.Findings;
 import org.capwright.check.Thresholds;
-import org.capwright.drawing.pdf.Paper;
-import org.capwright.drawing.pdf.PdfExport;
-import org.capwright.drawing.pdf.PdfOptions;
-import org.capwright.drawing.svg.SvgExport;
+import org.capwright.report.Paper;
+import org.capwright.report.PdfExport;
+import org.capwright.report.PdfOptions;
+import org.capwright.report.SvgExport;
 import org.capwright.exchange.FileName;
 import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.hpgl.HpglExport;
@@ -290,7 +290,7 @@ public final class Pieces {
      */
     public void write(FileFormat format, OutputStream out) throws IOException {
         switch (format) {
-            case SVG -> out.write(SvgExport.nest(patterns, alignment).getBytes(StandardCharsets.UTF_8));
+            case SVG -> out.write(SvgExport.nest(patterns, alignment));
             case CSV ->
                 out.write(SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8));
             case PDF -> PdfExport.write(patterns, pdfOptions(), out);

@@ -4,9 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import org.capwright.draft.OverlayStyle;
-import org.capwright.drawing.pdf.Paper;
-import org.capwright.drawing.pdf.PdfExport;
-import org.capwright.drawing.pdf.PdfOptions;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -17,6 +14,9 @@ import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SewingOrder;
+import org.capwright.report.Paper;
+import org.capwright.report.PdfExport;
+import org.capwright.report.PdfOptions;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -56,7 +56,7 @@ public class SizeRunBenchmark {
         if (Math.abs(engine - reference) > 1e-5) {
             throw new IllegalStateException("engine " + engine + ", reference " + reference);
         }
-        svg = writeSvg().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        svg = writeSvg().clone();
         dxf = writeDxf().clone();
     }
 
@@ -111,8 +111,8 @@ public class SizeRunBenchmark {
 
     /** The nest as SVG text. */
     @Benchmark
-    public String writeSvg() {
-        return org.capwright.drawing.svg.SvgExport.nest(set, Alignment.FOLD_AND_BICEP_LINE);
+    public byte[] writeSvg() {
+        return org.capwright.report.SvgExport.nest(set, Alignment.FOLD_AND_BICEP_LINE);
     }
 
     /** As many bytes as the SVG has, copied. */

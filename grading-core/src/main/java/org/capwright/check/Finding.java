@@ -2,6 +2,7 @@ package org.capwright.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.capwright.measure.Decimals;
 import org.capwright.measure.Quantity;
 import org.capwright.measure.Unit;
 
@@ -78,11 +79,7 @@ public record Finding(
         return switch (quantity) {
             case LENGTH -> unit.format(number);
             case COUNT -> Long.toString(Math.round(number));
-            default ->
-                java.math.BigDecimal.valueOf(number)
-                        .setScale(3, java.math.RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString();
+            default -> Decimals.text(number, 3);
         };
     }
 

@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import org.capwright.exchange.dxf.Insertion;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /** A closed line of a drawing that may be a piece. */

@@ -15,6 +15,7 @@ import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.exchange.dxf.DrawnText;
 import org.capwright.exchange.dxf.DxfContent;
 import org.capwright.exchange.dxf.Insertion;
+import org.capwright.geometry.Box;
 
 /** Sorts the outlines of one drawing by piece and size: by blocks, by layers, by the texts in and beside them. */
 final class Pieces {
@@ -104,8 +105,10 @@ final class Pieces {
         List<DrawnText> words = wordsOf.getOrDefault(instance.number(), List.of());
         List<List<Outline>> clusters = clusters(outlines);
         List<Box> boxes = clusters.stream()
-                .map(cluster ->
-                        cluster.stream().map(Outline::box).reduce(Box::with).orElseThrow())
+                .map(cluster -> cluster.stream()
+                        .map(Outline::box)
+                        .reduce(Box::including)
+                        .orElseThrow())
                 .toList();
         List<List<DrawnText>> near = new ArrayList<>();
         clusters.forEach(cluster -> near.add(new ArrayList<>()));
@@ -132,7 +135,7 @@ final class Pieces {
     }
 
     private static List<DrawnText> inside(List<DrawnText> words, Box box) {
-        return words.stream().filter(word -> box.distance(word.at()) == 0).toList();
+        return words.stream().filter(word -> box.distanceTo(word.at()) == 0).toList();
     }
 
     /** The one size that texts name, if they name one alone. */
@@ -177,11 +180,16 @@ final class Pieces {
         return sizes;
     }
 
+    /** Whether two boxes share a third of the smaller one. */
+    private static boolean overlap(Box a, Box b) {
+        return a.meets(b) && a.shared(b).area() >= Math.min(a.area(), b.area()) / 3;
+    }
+
     private static int nearest(List<Box> boxes, DrawnText word) {
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < boxes.size(); i++) {
-            double distance = boxes.get(i).distance(word.at());
+            double distance = boxes.get(i).distanceTo(word.at());
             if (distance < least) {
                 least = distance;
                 best = i;
@@ -198,7 +206,7 @@ final class Pieces {
         for (Outline outline : largest) {
             int at = -1;
             for (int i = 0; i < clusters.size() && at < 0; i++) {
-                at = boxes.get(i).overlaps(outline.box()) ? i : -1;
+                at = overlap(boxes.get(i), outline.box()) ? i : -1;
             }
             if (at < 0) {
                 clusters.add(new ArrayList<>(List.of(outline)));
@@ -224,7 +232,7 @@ final class Pieces {
         }
         Optional<DrawnText> closest = near.stream()
                 .filter(word -> !KEYED.matcher(word.text()).matches() && PieceName.of(word.text()) != PieceName.UNKNOWN)
-                .min(Comparator.comparingDouble(word -> box.distance(word.at())));
+                .min(Comparator.comparingDouble(word -> box.distanceTo(word.at())));
         if (closest.isPresent()) {
             how.add("piece by the text \u201c"
                     + ForeignInputException.shown(closest.get().text()) + "\u201d near it");
@@ -279,8 +287,8 @@ final class Pieces {
                     && (instance.number() != 0
                             || LineRole.rest(line.layer()).equals(rest)
                             || LineRole.of(line.layer()) == LineRole.GRAIN)
-                    && outline.box().distance(line.start()) < 1
-                    && outline.box().distance(line.end()) < 1) {
+                    && outline.box().distanceTo(line.start()) < 1
+                    && outline.box().distanceTo(line.end()) < 1) {
                 marks.add(line);
             }
         }

@@ -1,7 +1,5 @@
 package org.capwright.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -64,9 +62,7 @@ public enum Unit {
      * @return for example {@code 36.25}, without the unit
      */
     public String format(double length) {
-        BigDecimal rounded = BigDecimal.valueOf(fromMillimetres(length)).setScale(decimals, RoundingMode.HALF_UP);
-        BigDecimal plain = rounded.stripTrailingZeros();
-        return plain.signum() == 0 ? "0" : plain.toPlainString();
+        return Decimals.text(fromMillimetres(length), decimals);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /**
@@ -13,17 +14,6 @@ import org.capwright.geometry.Point;
  */
 final class FreeCells {
 
-    /** A free rectangle. */
-    record Rectangle(double left, double bottom, double right, double top) {
-        double width() {
-            return right - left;
-        }
-
-        double height() {
-            return top - bottom;
-        }
-    }
-
     private final int cells;
     private final double clearance;
     private final double left;
@@ -33,22 +23,13 @@ final class FreeCells {
     private final boolean[] taken;
 
     private FreeCells(List<Point> net, int cells, double clearance) {
-        double minX = Double.POSITIVE_INFINITY;
-        double minY = Double.POSITIVE_INFINITY;
-        double maxX = Double.NEGATIVE_INFINITY;
-        double maxY = Double.NEGATIVE_INFINITY;
-        for (Point point : net) {
-            minX = Math.min(minX, point.x());
-            minY = Math.min(minY, point.y());
-            maxX = Math.max(maxX, point.x());
-            maxY = Math.max(maxY, point.y());
-        }
+        Box box = Box.of(net);
         this.cells = cells;
         this.clearance = clearance;
-        this.left = minX;
-        this.bottom = minY;
-        this.width = (maxX - minX) / cells;
-        this.height = (maxY - minY) / cells;
+        this.left = box.left();
+        this.bottom = box.bottom();
+        this.width = box.width() / cells;
+        this.height = box.height() / cells;
         this.taken = new boolean[cells * cells];
     }
 
@@ -130,8 +111,8 @@ final class FreeCells {
     }
 
     /** All rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */
-    List<Rectangle> rectangles() {
-        List<Rectangle> found = new ArrayList<>();
+    List<Box> rectangles() {
+        List<Box> found = new ArrayList<>();
         int[] tall = new int[cells];
         for (int row = 0; row < cells; row++) {
             for (int column = 0; column < cells; column++) {
@@ -146,13 +127,13 @@ final class FreeCells {
         return found;
     }
 
-    private void addFrom(List<Rectangle> found, int[] tall, int row, int start) {
+    private void addFrom(List<Box> found, int[] tall, int row, int start) {
         int low = tall[start];
         int before = start == 0 ? 0 : tall[start - 1];
         for (int end = start; end < cells && tall[end] > before; end++) {
             low = Math.min(low, tall[end]);
             if (end + 1 == cells || tall[end + 1] < low) {
-                found.add(new Rectangle(
+                found.add(new Box(
                         left + start * width,
                         bottom + (row + 1 - low) * height,
                         left + (end + 1) * width,

@@ -2,6 +2,7 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /**
@@ -26,16 +27,15 @@ final class LabelPlacement {
     private LabelPlacement() {}
 
     /** A way to write the label. */
-    private record Choice(List<String> lines, FreeCells.Rectangle place, double lineHeight) {}
+    private record Choice(List<String> lines, Box place, double lineHeight) {}
 
     static PieceLabel place(List<String> lines, List<Point> net, List<MarkLine> marks) {
         List<List<Point>> drawn = new ArrayList<>(marks.size());
         for (MarkLine mark : marks) {
             drawn.add(mark.line().flattened(0.2));
         }
-        List<FreeCells.Rectangle> free =
-                FreeCells.of(net, drawn, CELLS, CLEARANCE).rectangles();
-        Choice best = new Choice(List.of(), new FreeCells.Rectangle(0, 0, 0, 0), 0);
+        List<Box> free = FreeCells.of(net, drawn, CELLS, CLEARANCE).rectangles();
+        Choice best = new Choice(List.of(), new Box(0, 0, 0, 0), 0);
         double widest = TextWidth.widest(lines);
         for (int parts = 1; parts <= MOST_BREAKS && best.lineHeight() < COMFORTABLE; parts++) {
             List<String> setting = parts == 1 ? lines : TextWidth.broken(lines, widest / parts);
@@ -48,15 +48,15 @@ final class LabelPlacement {
             best = shortened(lines, free);
         }
         double height = Math.min(TALLEST, best.lineHeight());
-        FreeCells.Rectangle place = best.place();
+        Box place = best.place();
         double slack = Math.max(0, place.height() - height * best.lines().size()) / 2;
         return new PieceLabel(best.lines(), new Point(place.left(), place.top() - slack), height, place.width());
     }
 
-    private static Choice largest(List<String> lines, List<FreeCells.Rectangle> free) {
+    private static Choice largest(List<String> lines, List<Box> free) {
         double width = TextWidth.widest(lines);
-        Choice best = new Choice(lines, new FreeCells.Rectangle(0, 0, 0, 0), 0);
-        for (FreeCells.Rectangle rectangle : free) {
+        Choice best = new Choice(lines, new Box(0, 0, 0, 0), 0);
+        for (Box rectangle : free) {
             double height = Math.min(rectangle.height() / lines.size(), rectangle.width() / width);
             if (height > best.lineHeight()) {
                 best = new Choice(lines, rectangle, height);
@@ -66,10 +66,10 @@ final class LabelPlacement {
     }
 
     /** The rectangle that shows most of the lines at the least height; on a piece too small even for that, the first two letters as large as they can be. */
-    private static Choice shortened(List<String> lines, List<FreeCells.Rectangle> free) {
+    private static Choice shortened(List<String> lines, List<Box> free) {
         Choice best = largest(List.of(TextWidth.shortened(lines.get(0), 2)), free);
         double most = 0;
-        for (FreeCells.Rectangle rectangle : free) {
+        for (Box rectangle : free) {
             int count = (int) Math.min(lines.size(), Math.floor(rectangle.height() / LEAST));
             double letters = Math.min(rectangle.width() / LEAST, TextWidth.widest(lines));
             if (letters >= 2 && count * letters > most) {

@@ -28,7 +28,8 @@ class LayersTest {
             "exchange",
             "check",
             "gradeimport",
-            "drawing");
+            "drawing",
+            "report");
 
     @Test
     void dependenciesGoOneWay() {

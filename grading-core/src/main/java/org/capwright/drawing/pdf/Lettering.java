@@ -8,6 +8,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.capwright.drawing.Typeface;
 
 /** Remembers which characters a document uses, so that each font is cut down and embedded once. */
 final class Lettering {

@@ -1,2 +1,2 @@
-/** PDF at true scale: pieces on tiled sheets or on one roll, with a cover that says what they are. */
+/** Writes pictures as PDF, with the fonts they use. */
 package org.capwright.drawing.pdf;

@@ -1,2 +1,2 @@
-/** Drawings at true scale as SVG: one user unit is one millimetre. */
+/** Writes pictures as SVG: one user unit is one millimetre. */
 package org.capwright.drawing.svg;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.pattern.MarkLine;
@@ -56,8 +57,7 @@ final class BlockDrawing {
             double left = 0;
             double highest = 0;
             for (int size = 0; size < blocks.size(); size++) {
-                Extents box = new Extents();
-                box.add(set.sizes().get(size).get(kind).cutLine());
+                Box box = Box.of(set.sizes().get(size).get(kind).cutLine());
                 // Whole millimetres, so that a moved coordinate keeps its decimals.
                 Point at = new Point(Math.ceil(left - box.left()), Math.floor(top - box.top()));
                 writer.insert(AstmLayer.BOUNDARY.id(), blocks.get(size).get(kind), at);

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.capwright.geometry.Box;
+import org.capwright.geometry.Point;
 
 /** Checks blocks and entities of a DXF file. */
 final class DxfEntities {
@@ -40,7 +42,7 @@ final class DxfEntities {
 
     /** What is drawn in a block or in the model. */
     private static final class Drawn {
-        final Extents box = new Extents();
+        Box box = Box.EMPTY;
         final List<Insertion> inserts = new ArrayList<>();
     }
 
@@ -159,7 +161,7 @@ final class DxfEntities {
             OptionalDouble x = record.number(code);
             OptionalDouble y = record.number(code + 10);
             if (x.isPresent() && y.isPresent()) {
-                open.box.add(x.getAsDouble(), y.getAsDouble());
+                open.box = open.box.including(new Point(x.getAsDouble(), y.getAsDouble()));
             }
         }
     }
@@ -168,8 +170,7 @@ final class DxfEntities {
         double x = record.number(10).orElse(0);
         double y = record.number(20).orElse(0);
         double radius = record.number(40).orElse(0);
-        open.box.add(x - radius, y - radius);
-        open.box.add(x + radius, y + radius);
+        open.box = open.box.including(new Box(x - radius, y - radius, x + radius, y + radius));
     }
 
     private void insert(DxfRecord record) {
@@ -248,28 +249,28 @@ final class DxfEntities {
                 }
             }
         }
-        Map<String, Extents> resolved = new HashMap<>();
-        Extents drawn = resolve("", model, resolved, new HashSet<>());
+        Map<String, Box> resolved = new HashMap<>();
+        Box drawn = resolve("", model, resolved, new HashSet<>());
         checkExtents(drawn);
         for (Map.Entry<String, Drawn> block : blocks.entrySet()) {
             resolve(block.getKey(), block.getValue(), resolved, new HashSet<>());
         }
     }
 
-    private Extents resolve(String name, Drawn drawn, Map<String, Extents> resolved, Set<String> within) {
-        Extents known = resolved.get(name);
+    private Box resolve(String name, Drawn drawn, Map<String, Box> resolved, Set<String> within) {
+        Box known = resolved.get(name);
         if (known != null) {
             return known;
         }
         within.add(name);
-        Extents box = new Extents();
-        box.add(drawn.box, 0, 0);
+        Box box = drawn.box;
         for (Insertion insert : drawn.inserts) {
             Drawn block = blocks.get(insert.block);
             if (within.contains(insert.block) || within.size() > DEEPEST) {
                 structure.report(insert.line, DxfFault.BLOCK_CYCLE, DxfLexer.shown(insert.block));
             } else if (block != null) {
-                box.add(resolve(insert.block, block, resolved, within), insert.x, insert.y);
+                box = box.including(
+                        resolve(insert.block, block, resolved, within).moved(new Point(insert.x, insert.y)));
             }
         }
         within.remove(name);
@@ -277,7 +278,7 @@ final class DxfEntities {
         return box;
     }
 
-    private void checkExtents(Extents drawn) {
+    private void checkExtents(Box drawn) {
         if (extentsLine == 0 || curved || drawn.isEmpty()) {
             return;
         }

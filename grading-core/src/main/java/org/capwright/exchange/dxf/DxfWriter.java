@@ -5,7 +5,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.measure.Decimals;
 
 /**
  * Writes the entities of a DXF R12 (AC1009) drawing as they come, into one growing buffer, and keeps the extents; the header, which states them, is put in
@@ -13,7 +15,7 @@ import org.capwright.geometry.Point;
  */
 final class DxfWriter {
 
-    /** A layer of the drawing. */
+    /** A layer of the open. */
     record Layer(String name, int colour, LineType lineType) {}
 
     /** The line types that every drawing defines. */
@@ -27,11 +29,14 @@ final class DxfWriter {
     /** The longest number and its line ending stay below this. */
     private static final int NUMBER = 24;
 
+    /** A nanometre: finer than any reader keeps. */
+    static final int DECIMALS = 6;
+
     private byte[] buffer;
     private int size;
-    private final Extents drawing = new Extents();
-    private final Map<String, Extents> blocks = new HashMap<>();
-    private Extents open = drawing;
+    private final Map<String, Box> blocks = new HashMap<>();
+    private Box open = Box.EMPTY;
+    private String block = "";
 
     private DxfWriter(int capacity) {
         buffer = new byte[capacity];
@@ -119,14 +124,14 @@ final class DxfWriter {
         pair(70, 0);
         place(10, 0, 0);
         pair(3, name);
-        open = new Extents();
-        blocks.put(name, open);
+        block = name;
     }
 
     void endBlock() {
         pair(0, "ENDBLK");
         pair(8, "0");
-        open = drawing;
+        blocks.put(block, open);
+        open = Box.EMPTY;
     }
 
     void beginEntities() {
@@ -135,7 +140,7 @@ final class DxfWriter {
     }
 
     void insert(String layer, String block, Point at) {
-        Extents box = blocks.get(block);
+        Box box = blocks.get(block);
         if (box == null) {
             throw new IllegalArgumentException("no block " + block);
         }
@@ -143,7 +148,7 @@ final class DxfWriter {
         pair(8, layer);
         pair(2, block);
         place(10, at.x(), at.y());
-        open.add(box, at.x(), at.y());
+        open = open.including(box.moved(at));
     }
 
     void line(String layer, Point from, Point to) {
@@ -151,21 +156,20 @@ final class DxfWriter {
         pair(8, layer);
         place(10, from.x(), from.y());
         place(11, to.x(), to.y());
-        open.add(from);
-        open.add(to);
+        open = open.including(from).including(to);
     }
 
     void point(String layer, Point at) {
         pair(0, "POINT");
         pair(8, layer);
         place(10, at.x(), at.y());
-        open.add(at);
+        open = open.including(at);
     }
 
     /** Text that begins at a point of its base line. */
     void text(String layer, Point at, double height, String words) {
         textHead(layer, at, height, words);
-        open.add(at);
+        open = open.including(at);
     }
 
     /** Text whose middle lies on a point. */
@@ -174,7 +178,7 @@ final class DxfWriter {
         pair(72, 1);
         place(11, at.x(), at.y());
         pair(73, 2);
-        open.add(at);
+        open = open.including(at);
     }
 
     private void textHead(String layer, Point at, double height, String words) {
@@ -210,16 +214,16 @@ final class DxfWriter {
         for (Point point : points) {
             reserve(head.length + 2 * NUMBER + 5);
             System.arraycopy(head, 0, buffer, size, head.length);
-            size = FixedPoint.put(point.x(), buffer, size + head.length);
+            size = Decimals.put(point.x(), 1, DECIMALS, buffer, size + head.length);
             newLine();
             buffer[size++] = ' ';
             buffer[size++] = '2';
             buffer[size++] = '0';
             newLine();
-            size = FixedPoint.put(point.y(), buffer, size);
+            size = Decimals.put(point.y(), 1, DECIMALS, buffer, size);
             newLine();
-            open.add(point.x(), point.y());
         }
+        open = open.including(Box.of(points));
         pair(0, "SEQEND");
         pair(8, layer);
     }
@@ -243,7 +247,7 @@ final class DxfWriter {
     private void pair(int code, double number) {
         code(code);
         reserve(NUMBER);
-        size = FixedPoint.put(number, buffer, size);
+        size = Decimals.put(number, 1, DECIMALS, buffer, size);
         newLine();
     }
 
@@ -279,12 +283,12 @@ final class DxfWriter {
         }
     }
 
-    Extents extents() {
-        return drawing;
+    Box extents() {
+        return open;
     }
 
     /**
-     * Ends the drawing.
+     * Ends the open.
      *
      * @return the whole file
      */
@@ -296,9 +300,9 @@ final class DxfWriter {
         header.pair(9, "$ACADVER");
         header.pair(1, "AC1009");
         header.variable("$INSBASE", 0, 0);
-        if (!drawing.isEmpty()) {
-            header.variable("$EXTMIN", drawing.left(), drawing.bottom());
-            header.variable("$EXTMAX", drawing.right(), drawing.top());
+        if (!open.isEmpty()) {
+            header.variable("$EXTMIN", open.left(), open.bottom());
+            header.variable("$EXTMAX", open.right(), open.top());
         }
         header.pair(0, "ENDSEC");
         byte[] file = Arrays.copyOf(header.buffer, header.size + size);

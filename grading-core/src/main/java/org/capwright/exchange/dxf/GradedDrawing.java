@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.pattern.PatternSet;
 
@@ -36,8 +37,7 @@ final class GradedDrawing {
         writer.beginEntities();
         double left = 0;
         for (int i = 0; i < pieces.size(); i++) {
-            Extents box = new Extents();
-            box.add(pieces.get(i).base().cutLine());
+            Box box = Box.of(pieces.get(i).base().cutLine());
             writer.insert(AstmLayer.BOUNDARY.id(), names.get(i), new Point(Math.ceil(left - box.left()), 0));
             left += Math.ceil(box.width()) + SPACE;
         }

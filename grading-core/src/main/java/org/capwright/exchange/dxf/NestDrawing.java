@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.MarkLine;
@@ -75,12 +76,10 @@ final class NestDrawing {
     private static double nest(
             DxfWriter writer, PatternSet set, Alignment alignment, List<SizeLayers> layers, int kind, double left) {
         List<Piece> pieces = set.acrossSizes(kind);
-        Extents box = new Extents();
+        Box box = Box.EMPTY;
         for (int i = 0; i < pieces.size(); i++) {
-            Extents own = new Extents();
-            own.add(pieces.get(i).cutLine());
-            Point shift = set.run().shift(i, alignment);
-            box.add(own, shift.x(), shift.y());
+            Box own = Box.of(pieces.get(i).cutLine());
+            box = box.including(own.moved(set.run().shift(i, alignment)));
         }
         Point place = new Point(Math.ceil(left - box.left()), 0);
         for (int i = 0; i < pieces.size(); i++) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
+import org.capwright.measure.Decimals;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.pattern.PatternSet;
 
@@ -87,7 +88,7 @@ public record RuleTable(String name, List<String> sizes, String sampleSize, List
     }
 
     private static void append(StringBuilder out, double value, byte[] number) {
-        int length = FixedPoint.put(value, number, 0);
+        int length = Decimals.put(value, 1, DxfWriter.DECIMALS, number, 0);
         for (int i = 0; i < length; i++) {
             out.append((char) number[i]);
         }

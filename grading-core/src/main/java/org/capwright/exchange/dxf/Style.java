@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.GradedSize;
 import org.capwright.pattern.PatternSet;
@@ -33,7 +34,7 @@ final class Style {
 
     /** Writes texts one under another below all that is drawn. */
     static void write(DxfWriter writer, String layer, List<String> texts) {
-        Extents drawn = writer.extents();
+        Box drawn = writer.extents();
         double left = drawn.isEmpty() ? 0 : drawn.left();
         double below = drawn.isEmpty() ? 0 : drawn.bottom();
         for (int i = 0; i < texts.size(); i++) {

@@ -2,6 +2,7 @@ package org.capwright.exchange.hpgl;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Violation;
@@ -48,7 +49,7 @@ public final class HpglExport {
     public static byte[] plot(PatternSet set, double rollWidth) {
         List<Piece> pieces = new ArrayList<>();
         set.sizes().forEach(pieces::addAll);
-        List<Box> boxes = pieces.stream().map(Box::of).toList();
+        List<Box> boxes = pieces.stream().map(piece -> Box.of(piece.cutLine())).toList();
         checkWidth(set, rollWidth);
         List<Shelves.Place> places = Shelves.place(
                 boxes.stream().map(b -> new Shelves.Box(b.width(), b.height())).toList(), rollWidth, GAP);
@@ -75,7 +76,7 @@ public final class HpglExport {
         double needed = 0;
         for (List<Piece> pieces : set.sizes()) {
             for (Piece piece : pieces) {
-                Box box = Box.of(piece);
+                Box box = Box.of(piece.cutLine());
                 needed = Math.max(needed, Math.min(box.width(), box.height()));
             }
         }
@@ -97,33 +98,15 @@ public final class HpglExport {
         }
     }
 
-    /** The box around a cut line. */
-    private record Box(double left, double bottom, double width, double height) {
-
-        static Box of(Piece piece) {
-            double left = Double.POSITIVE_INFINITY;
-            double bottom = Double.POSITIVE_INFINITY;
-            double right = Double.NEGATIVE_INFINITY;
-            double top = Double.NEGATIVE_INFINITY;
-            for (Point point : piece.cutLine()) {
-                left = Math.min(left, point.x());
-                bottom = Math.min(bottom, point.y());
-                right = Math.max(right, point.x());
-                top = Math.max(top, point.y());
-            }
-            return new Box(left, bottom, right - left, top - bottom);
-        }
-    }
-
     /** A piece on the roll. */
     private record Placed(Piece piece, Box box, Shelves.Place place) {
 
         Point moved(Point point) {
-            double x = point.x() - box.left;
-            double y = point.y() - box.bottom;
+            double x = point.x() - box.left();
+            double y = point.y() - box.bottom();
             return place.turned() == Shelves.Turn.NONE
                     ? new Point(HEADING_ROOM + place.along() + x, place.across() + y)
-                    : new Point(HEADING_ROOM + place.along() + box.height - y, place.across() + x);
+                    : new Point(HEADING_ROOM + place.along() + box.height() - y, place.across() + x);
         }
 
         List<Point> moved(List<Point> points) {

@@ -1,11 +1,10 @@
 package org.capwright.exchange.table;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
+import org.capwright.measure.Decimals;
 import org.capwright.measure.Rounding;
 import org.capwright.pattern.PatternSet;
 
@@ -70,9 +69,6 @@ public final class SpecCsv {
     }
 
     private static String figure(PatternSet.Title title, double millimetres) {
-        BigDecimal rounded = BigDecimal.valueOf(title.unit().fromMillimetres(millimetres))
-                .setScale(DECIMALS, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        return Decimals.text(title.unit().fromMillimetres(millimetres), DECIMALS);
     }
 }

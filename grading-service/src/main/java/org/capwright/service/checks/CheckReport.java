@@ -2,7 +2,6 @@ package org.capwright.service.checks;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,9 +12,10 @@ import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
-import org.capwright.drawing.pdf.GradeReport;
 import org.capwright.exchange.table.CsvText;
+import org.capwright.measure.Decimals;
 import org.capwright.measure.Unit;
+import org.capwright.report.GradeReport;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
 
@@ -130,12 +130,6 @@ final class CheckReport {
     }
 
     private static String figure(Optional<Double> figure) {
-        if (figure.isEmpty()) {
-            return "";
-        }
-        BigDecimal rounded = BigDecimal.valueOf(figure.get())
-                .setScale(DECIMALS, java.math.RoundingMode.HALF_UP)
-                .stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        return figure.map(known -> Decimals.text(known, DECIMALS)).orElse("");
     }
 }

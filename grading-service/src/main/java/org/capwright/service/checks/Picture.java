@@ -2,8 +2,8 @@ package org.capwright.service.checks;
 
 import java.util.List;
 import java.util.Optional;
-import org.capwright.drawing.svg.JumpChart;
-import org.capwright.drawing.svg.NestPicture;
+import org.capwright.report.JumpChart;
+import org.capwright.report.NestPicture;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;

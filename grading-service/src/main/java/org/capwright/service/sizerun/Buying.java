@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.Lay;
-import org.capwright.lay.LaySvg;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Purchase;
+import org.capwright.report.LayPicture;
 
 /** Shows what to buy. */
 final class Buying {
@@ -21,7 +21,7 @@ final class Buying {
     }
 
     static MaterialAnswer pictured(Materials needs, UnitFormat shown) {
-        return answer(needs, shown, need -> Optional.of(LaySvg.of(need.lay(), shown.unit())));
+        return answer(needs, shown, need -> Optional.of(LayPicture.svg(need.lay(), shown.unit())));
     }
 
     private static MaterialAnswer answer(

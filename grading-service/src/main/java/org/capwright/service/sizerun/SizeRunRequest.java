@@ -7,7 +7,6 @@ import org.capwright.GradeRules;
 import org.capwright.Pieces;
 import org.capwright.StructuredSleeve;
 import org.capwright.draft.SleeveStyle;
-import org.capwright.drawing.pdf.Paper;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
@@ -16,6 +15,7 @@ import org.capwright.measure.Rounding;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.report.Paper;
 import org.capwright.tables.SizeTable;
 
 /**

@@ -1,0 +1,103 @@
+package org.capwright.drawing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** A font of the documents, read once and shared: DejaVu Sans Condensed, open licence, see DejaVu-LICENCE.txt beside the files. */
+public enum Typeface {
+    /** Of usual weight. */
+    REGULAR("DejaVuSansCondensed.ttf"),
+    /** Bold. */
+    BOLD("DejaVuSansCondensed-Bold.ttf");
+
+    /** Shown for a character that the font has not: U+FFFD, a question mark on a dark ground. */
+    public static final int REPLACEMENT = 0xFFFD;
+
+    /** Height of capital letters over the font size. */
+    public static final double CAPITAL = 1493.0 / 2048;
+
+    private final TrueTypeFont font;
+    private final CmapLookup glyphs;
+    private final double unitsPerEm;
+
+    Typeface(String file) {
+        try (InputStream in = Typeface.class.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException("the font " + file + " is not on the class path");
+            }
+            font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            glyphs = font.getUnicodeCmapLookup();
+            unitsPerEm = font.getUnitsPerEm();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the font " + file + " cannot be read", e);
+        }
+    }
+
+    /**
+     * The font itself.
+     *
+     * @return as it was read; not to be closed
+     */
+    public TrueTypeFont font() {
+        return font;
+    }
+
+    /**
+     * Whether the font has a sign for a character.
+     *
+     * @param codePoint the character
+     * @return false if {@link #REPLACEMENT} stands for it
+     */
+    public boolean has(int codePoint) {
+        return glyph(codePoint) != 0;
+    }
+
+    /**
+     * The sign of a character.
+     *
+     * @param codePoint the character
+     * @return its number in the font, 0 if there is none
+     */
+    public int glyph(int codePoint) {
+        return glyphs.getGlyphId(codePoint);
+    }
+
+    private double advance(int codePoint) {
+        try {
+            return font.getAdvanceWidth(glyph(codePoint)) / unitsPerEm;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Width of a text.
+     *
+     * @param text made ready to be shown
+     * @param size font size
+     * @return in the unit of the font size
+     */
+    public double width(Script text, double size) {
+        double sum = 0;
+        for (int codePoint : text.shown()) {
+            sum += advance(codePoint);
+        }
+        return sum * size;
+    }
+
+    /**
+     * Width of a text.
+     *
+     * @param text a line
+     * @param size font size
+     * @return in the unit of the font size
+     */
+    public double width(String text, double size) {
+        return width(Script.of(text, this), size);
+    }
+}

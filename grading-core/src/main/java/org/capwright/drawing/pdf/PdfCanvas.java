@@ -1,0 +1,216 @@
+package org.capwright.drawing.pdf;
+
+import java.nio.charset.StandardCharsets;
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Script;
+import org.capwright.drawing.Stroke;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Point;
+
+/** Writes a picture as the operators of a content stream (PDF Reference 1.6, chapter 4). Decimals end at a micrometre. */
+public final class PdfCanvas extends Canvas {
+
+    private static final int DECIMALS = 3;
+
+    /** For matrices, so that true scale holds over the longest page. */
+    private static final int PRECISE = 9;
+
+    private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
+
+    private final Lettering lettering;
+
+    PdfCanvas(Lettering lettering) {
+        this.lettering = lettering;
+    }
+
+    private PdfCanvas op(String operator) {
+        put(operator);
+        put('\n');
+        return this;
+    }
+
+    private PdfCanvas numbers(double... values) {
+        for (double value : values) {
+            put(value, DECIMALS);
+            put(' ');
+        }
+        return this;
+    }
+
+    /** From points of 1/72 inch to millimetres. */
+    PdfCanvas millimetres() {
+        transform(72 / 25.4, 0, 0, 72 / 25.4, 0, 0);
+        return this;
+    }
+
+    /** Takes over what another canvas of the same document holds. */
+    PdfCanvas append(PdfCanvas other) {
+        put(other.bytes());
+        return this;
+    }
+
+    /**
+     * Draws no more outside the line; until {@link #restore}.
+     *
+     * @return this
+     */
+    public PdfCanvas clip() {
+        return op("W n");
+    }
+
+    /**
+     * Draws a form of the file.
+     *
+     * @param name its name
+     * @return this
+     */
+    public PdfCanvas form(String name) {
+        put('/');
+        return op(name + " Do");
+    }
+
+    @Override
+    public Canvas group(String kind, String name, Point move) {
+        save();
+        return move.equals(Point.ORIGIN) ? this : move(move.x(), move.y());
+    }
+
+    @Override
+    public Canvas end() {
+        return restore();
+    }
+
+    @Override
+    public Canvas about(String kind, String words) {
+        return this;
+    }
+
+    @Override
+    public Canvas save() {
+        return op("q");
+    }
+
+    @Override
+    public Canvas restore() {
+        return op("Q");
+    }
+
+    @Override
+    public Canvas transform(double a, double b, double c, double d, double e, double f) {
+        for (double part : new double[] {a, b, c, d, e, f}) {
+            put(part, PRECISE);
+            put(' ');
+        }
+        return op("cm");
+    }
+
+    /** Lines of dashes end bluntly, so that dashes keep their lengths. */
+    @Override
+    public Canvas stroke(Stroke stroke) {
+        colour(stroke.ink(), "RG").numbers(stroke.width()).op("w");
+        op(stroke.dash().isEmpty() ? "1 J 1 j" : "0 J 1 j");
+        put('[');
+        stroke.dash().forEach(this::numbers);
+        return op("] 0 d");
+    }
+
+    @Override
+    public Canvas ink(Ink ink) {
+        return colour(ink, "rg");
+    }
+
+    private PdfCanvas colour(Ink ink, String operator) {
+        return numbers(ink.red(), ink.green(), ink.blue()).op(operator);
+    }
+
+    @Override
+    public Canvas from(double x, double y) {
+        return numbers(x, y).op("m");
+    }
+
+    @Override
+    public Canvas to(double x, double y) {
+        return numbers(x, y).op("l");
+    }
+
+    @Override
+    public Canvas curve(Cubic cubic) {
+        if (cubic.isStraight()) {
+            return to(cubic.end());
+        }
+        Point first = cubic.control1();
+        Point second = cubic.control2();
+        Point end = cubic.end();
+        return numbers(first.x(), first.y(), second.x(), second.y(), end.x(), end.y())
+                .op("c");
+    }
+
+    @Override
+    public Canvas close() {
+        return op("h");
+    }
+
+    @Override
+    public Canvas box(double x, double y, double width, double height) {
+        return numbers(x, y, width, height).op("re");
+    }
+
+    @Override
+    public Canvas draw() {
+        return op("S");
+    }
+
+    @Override
+    public Canvas fill() {
+        return op("f");
+    }
+
+    @Override
+    public Canvas fillAndDraw() {
+        return op("B");
+    }
+
+    @Override
+    public Canvas text(Letters letters, Place place, double x, double y, String text) {
+        Script script = Script.of(text, letters.face());
+        if (script.shown().length == 0) {
+            return this;
+        }
+        double shift = switch (place) {
+            case LEFT -> 0;
+            case CENTRE -> letters.face().width(script, letters.size()) / 2;
+            case RIGHT -> letters.face().width(script, letters.size());
+        };
+        ink(letters.ink());
+        if (script.altered()) {
+            actualText(script.text());
+        }
+        put("BT/");
+        put(Lettering.name(letters.face()));
+        put(' ');
+        numbers(letters.size()).op("Tf").numbers(x - shift, y).op("Td");
+        put('<');
+        for (int codePoint : script.shown()) {
+            lettering.use(letters.face(), codePoint);
+            hex(letters.face().glyph(codePoint));
+        }
+        op("> Tj").op("ET");
+        return script.altered() ? op("EMC") : this;
+    }
+
+    /** What stands here in truth, for whoever searches or copies (PDF Reference 1.6, section 10.8.3). */
+    private void actualText(String text) {
+        put("/Span <</ActualText <FEFF");
+        text.chars().forEach(this::hex);
+        op(">>> BDC");
+    }
+
+    private void hex(int sixteenBits) {
+        for (int shift = 12; shift >= 0; shift -= 4) {
+            put(HEX[sixteenBits >> shift & 15]);
+        }
+    }
+}

@@ -1,0 +1,335 @@
+package org.capwright.drawing.svg;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Stroke;
+import org.capwright.drawing.Typeface;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Point;
+
+/** Writes a picture as an SVG 1.1 document at true scale: one user unit is one millimetre. SVG counts y downward, so every y changes its sign. */
+public final class SvgCanvas extends Canvas {
+
+    private static final int DECIMALS = 3;
+
+    /** What {@link #restore} brings back, and how many elements it closes. */
+    private record State(Stroke stroke, Ink ink, int open) {}
+
+    private final Deque<State> saved = new ArrayDeque<>();
+    private Stroke stroke = Stroke.solid(Ink.BLACK, 0.2);
+    private Ink ink = Ink.BLACK;
+    private int open;
+    private String kind = "";
+    private String words = "";
+    private String element = "";
+    private boolean path;
+
+    private SvgCanvas() {}
+
+    /**
+     * Begins a document; its origin is the upper left corner of the paper.
+     *
+     * @param title what it is called
+     * @param description what it shows, in words
+     * @param width of the paper, mm
+     * @param height of the paper, mm
+     * @return a canvas for what is on it
+     */
+    public static SvgCanvas begin(String title, String description, double width, double height) {
+        SvgCanvas canvas = new SvgCanvas();
+        canvas.put(
+                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
+        canvas.number(width);
+        canvas.put("mm\" height=\"");
+        canvas.number(height);
+        canvas.put("mm\" viewBox=\"0 0 ");
+        canvas.number(width);
+        canvas.put(' ');
+        canvas.number(height);
+        canvas.put(
+                "\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans Condensed, DejaVu Sans, Verdana,"
+                        + " Helvetica, sans-serif\" font-stretch=\"condensed\">\n<title>");
+        canvas.words(title);
+        canvas.put("</title>\n<desc>");
+        canvas.words(description);
+        canvas.put("</desc>\n");
+        canvas.ink(Ink.WHITE).about("paper", "").box(0, -height, width, height).fill();
+        return canvas;
+    }
+
+    /**
+     * Ends the document.
+     *
+     * @return the whole file, UTF-8
+     */
+    public byte[] finish() {
+        put("</svg>\n");
+        return bytes();
+    }
+
+    private void number(double value) {
+        put(value, DECIMALS);
+    }
+
+    private void pair(double x, double y) {
+        number(x);
+        put(' ');
+        number(-y);
+    }
+
+    private void attribute(String name, double value) {
+        put(name);
+        number(value);
+        put('"');
+    }
+
+    private void colour(String name, Ink colour) {
+        put(name);
+        put('#');
+        for (double part : new double[] {colour.red(), colour.green(), colour.blue()}) {
+            int whole = (int) Math.round(255 * part);
+            put(Character.forDigit(whole >> 4, 16));
+            put(Character.forDigit(whole & 15, 16));
+        }
+        put('"');
+    }
+
+    /** Escaped; characters that XML 1.0 does not allow become U+FFFD. */
+    private void words(String text) {
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '<' -> put("&lt;");
+                case '>' -> put("&gt;");
+                case '&' -> put("&amp;");
+                case '"' -> put("&quot;");
+                default -> {
+                    if (c >= 0x20 && c < 0x7f) {
+                        put(c);
+                    } else {
+                        put(Character.toString(allowed(c) ? c : Typeface.REPLACEMENT)
+                                .getBytes(StandardCharsets.UTF_8));
+                    }
+                }
+            }
+        });
+    }
+
+    private static boolean allowed(int c) {
+        return c == '\t' || c == '\n' || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+    }
+
+    @Override
+    public Canvas group(String sort, String name, Point move) {
+        save();
+        put("<g class=\"");
+        words(sort);
+        if (!name.isEmpty()) {
+            put("\" data-");
+            put(sort);
+            put("=\"");
+            words(name);
+        }
+        if (!move.equals(Point.ORIGIN)) {
+            put("\" transform=\"translate(");
+            pair(move.x(), move.y());
+            put(')');
+        }
+        put("\">\n");
+        open++;
+        return this;
+    }
+
+    @Override
+    public Canvas end() {
+        return restore();
+    }
+
+    @Override
+    public Canvas about(String sort, String text) {
+        kind = sort;
+        words = text;
+        return this;
+    }
+
+    @Override
+    public Canvas save() {
+        saved.push(new State(stroke, ink, open));
+        open = 0;
+        return this;
+    }
+
+    @Override
+    public Canvas restore() {
+        for (; open > 0; open--) {
+            put("</g>\n");
+        }
+        State state = saved.pop();
+        stroke = state.stroke;
+        ink = state.ink;
+        open = state.open;
+        return this;
+    }
+
+    @Override
+    public Canvas transform(double a, double b, double c, double d, double e, double f) {
+        put("<g transform=\"matrix(");
+        for (double part : new double[] {a, -b, -c, d, e, -f}) {
+            put(part, 9);
+            put(' ');
+        }
+        put(")\">\n");
+        open++;
+        return this;
+    }
+
+    @Override
+    public Canvas stroke(Stroke next) {
+        stroke = next;
+        return this;
+    }
+
+    @Override
+    public Canvas ink(Ink next) {
+        ink = next;
+        return this;
+    }
+
+    private void begin(String name) {
+        element = name;
+        put('<');
+        put(name);
+        if (!kind.isEmpty()) {
+            put(" class=\"");
+            put(kind);
+            put('"');
+        }
+    }
+
+    @Override
+    public Canvas from(double x, double y) {
+        if (!path) {
+            begin("path");
+            put(" d=\"");
+            path = true;
+        }
+        put('M');
+        pair(x, y);
+        return this;
+    }
+
+    @Override
+    public Canvas to(double x, double y) {
+        put('L');
+        pair(x, y);
+        return this;
+    }
+
+    @Override
+    public Canvas curve(Cubic cubic) {
+        if (cubic.isStraight()) {
+            return to(cubic.end());
+        }
+        put('C');
+        pair(cubic.control1().x(), cubic.control1().y());
+        put(' ');
+        pair(cubic.control2().x(), cubic.control2().y());
+        put(' ');
+        pair(cubic.end().x(), cubic.end().y());
+        return this;
+    }
+
+    @Override
+    public Canvas close() {
+        put('Z');
+        return this;
+    }
+
+    @Override
+    public Canvas box(double x, double y, double width, double height) {
+        begin("rect");
+        attribute(" x=\"", x);
+        attribute(" y=\"", -y - height);
+        attribute(" width=\"", width);
+        attribute(" height=\"", height);
+        return this;
+    }
+
+    @Override
+    public Canvas draw() {
+        stroked();
+        return finished();
+    }
+
+    @Override
+    public Canvas fill() {
+        filled();
+        return finished();
+    }
+
+    @Override
+    public Canvas fillAndDraw() {
+        filled();
+        stroked();
+        return finished();
+    }
+
+    private void endPath() {
+        if (path) {
+            put('"');
+            path = false;
+        }
+    }
+
+    private void filled() {
+        endPath();
+        colour(" fill=\"", ink);
+    }
+
+    private void stroked() {
+        endPath();
+        colour(" stroke=\"", stroke.ink());
+        attribute(" stroke-width=\"", stroke.width());
+        if (!stroke.dash().isEmpty()) {
+            put(" stroke-linecap=\"butt\" stroke-dasharray=\"");
+            for (int i = 0; i < stroke.dash().size(); i++) {
+                put(i == 0 ? "" : " ");
+                number(stroke.dash().get(i));
+            }
+            put('"');
+        }
+    }
+
+    private Canvas finished() {
+        if (words.isEmpty()) {
+            put("/>\n");
+        } else {
+            put("><title>");
+            words(words);
+            put("</title></");
+            put(element);
+            put(">\n");
+        }
+        return about("", "");
+    }
+
+    @Override
+    public Canvas text(Letters letters, Place place, double x, double y, String text) {
+        begin("text");
+        attribute(" x=\"", x);
+        attribute(" y=\"", -y);
+        attribute(" font-size=\"", letters.size());
+        colour(" fill=\"", letters.ink());
+        if (place != Place.LEFT) {
+            put(place == Place.CENTRE ? " text-anchor=\"middle\"" : " text-anchor=\"end\"");
+        }
+        put(letters.face() == Typeface.BOLD ? " font-weight=\"bold\">" : ">");
+        words(text);
+        put("</text>\n");
+        return about("", "");
+    }
+}

@@ -1,0 +1,91 @@
+package org.capwright.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Writes numbers as decimals for people and files alike: fixed point, a dot, half up, no garbage of binary fractions, no locale. Thread-safe. */
+public final class Decimals {
+
+    /** Greatest number that is written: as millimetres a thousand kilometres, and the digits still fit a long. */
+    private static final double GREATEST = 1e9;
+
+    private static final long[] POWERS = {
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+    };
+
+    private Decimals() {}
+
+    /**
+     * A number as text, without trailing zeros.
+     *
+     * @param value finite
+     * @param most the most decimals, 0 or more
+     * @return for example {@code 36.25}; never {@code -0}
+     */
+    public static String text(double value, int most) {
+        BigDecimal plain = rounded(value, most).stripTrailingZeros();
+        return plain.signum() == 0 ? "0" : plain.toPlainString();
+    }
+
+    private static BigDecimal rounded(double value, int most) {
+        return BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_UP);
+    }
+
+    /**
+     * Puts a number into a buffer as ASCII, without trailing zeros.
+     *
+     * @param value the number, at most 1e9 in size
+     * @param least the least decimals, 0 or 1
+     * @param most the most decimals, 1 to 9
+     * @param to buffer with at least 24 free bytes
+     * @param at where to begin
+     * @return where the number ends
+     * @throws IllegalArgumentException if the number is not finite or beyond 1e9
+     */
+    public static int put(double value, int least, int most, byte[] to, int at) {
+        if (!(Math.abs(value) <= GREATEST)) {
+            throw new IllegalArgumentException("not a coordinate: " + value);
+        }
+        long one = POWERS[most];
+        long scaled = scaled(value, most, one);
+        int next = at;
+        if (scaled < 0) {
+            to[next++] = '-';
+            scaled = -scaled;
+        }
+        long whole = scaled / one;
+        next = whole(whole, to, next);
+        long rest = scaled - whole * one;
+        if (rest > 0 || least > 0) {
+            to[next++] = '.';
+            do {
+                rest *= 10;
+                to[next++] = (byte) ('0' + rest / one);
+                rest %= one;
+            } while (rest > 0);
+        }
+        return next;
+    }
+
+    /** The product rounds as the decimal itself does, except next to a half: there the decimal decides. */
+    private static long scaled(double value, int most, long one) {
+        double product = value * one;
+        double floor = Math.floor(product);
+        return Math.abs(product - floor - 0.5) > 1e-6 * (1 + Math.abs(product) * 1e-9)
+                ? (long) Math.floor(product + 0.5)
+                : rounded(value, most).movePointRight(most).longValueExact();
+    }
+
+    private static int whole(long whole, byte[] to, int at) {
+        int digits = 1;
+        for (long bound = 10; bound <= whole; bound *= 10) {
+            digits++;
+        }
+        long left = whole;
+        for (int i = at + digits - 1; i >= at; i--) {
+            to[i] = (byte) ('0' + left % 10);
+            left /= 10;
+        }
+        return at + digits;
+    }
+}

@@ -1,0 +1,78 @@
+package org.capwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.drawing.Stroke;
+import org.capwright.geometry.Box;
+import org.capwright.geometry.Point;
+import org.capwright.grade.Alignment;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+
+/**
+ * What is placed on the sheet as one: a piece in the sizes chosen, nested over one another.
+ *
+ * @param position its position among the blocks of the file
+ * @param layers the sizes, smallest first
+ * @param lead position of the layer that is drawn with all its marks: the base size where it is chosen, else the middle one
+ * @param outlines their cut lines in the coordinates of the block, x and y in turn
+ * @param bounds the box about all of them
+ */
+record Block(int position, List<Layer> layers, int lead, List<double[]> outlines, Box bounds) {
+
+    /**
+     * One size of a block.
+     *
+     * @param piece the piece
+     * @param shift from its own coordinates to those of the block
+     * @param stroke how its cut line is drawn
+     */
+    record Layer(Piece piece, Point shift, Stroke stroke) {}
+
+    static List<Block> of(PatternSet set, List<Integer> sizes, Alignment alignment) {
+        int chosenBase = sizes.indexOf(set.run().base());
+        int lead = chosenBase >= 0 ? chosenBase : sizes.size() / 2;
+        List<Block> blocks = new ArrayList<>();
+        int kinds = set.sizes().isEmpty() ? 0 : set.sizes().get(0).size();
+        for (int kind = 0; kind < kinds; kind++) {
+            List<Layer> layers = new ArrayList<>(sizes.size());
+            for (int i = 0; i < sizes.size(); i++) {
+                int size = sizes.get(i);
+                layers.add(new Layer(
+                        set.sizes().get(size).get(kind),
+                        sizes.size() == 1 ? Point.ORIGIN : set.run().shift(size, alignment),
+                        Stroke.ofSize(i, lead)));
+            }
+            blocks.add(of(kind, List.copyOf(layers), lead));
+        }
+        return blocks;
+    }
+
+    private static Block of(int position, List<Layer> layers, int lead) {
+        List<double[]> outlines = new ArrayList<>(layers.size());
+        Box bounds = Box.EMPTY;
+        for (Layer layer : layers) {
+            List<Point> cut = layer.piece.cutLine();
+            double[] outline = new double[2 * cut.size()];
+            for (int i = 0; i < cut.size(); i++) {
+                outline[2 * i] = cut.get(i).x() + layer.shift.x();
+                outline[2 * i + 1] = cut.get(i).y() + layer.shift.y();
+            }
+            bounds = bounds.including(Box.of(cut).moved(layer.shift));
+            outlines.add(outline);
+        }
+        return new Block(position, layers, lead, List.copyOf(outlines), bounds);
+    }
+
+    Layer leading() {
+        return layers.get(lead);
+    }
+
+    boolean nested() {
+        return layers.size() > 1;
+    }
+
+    String words() {
+        return leading().piece.kind().words();
+    }
+}

@@ -1,0 +1,132 @@
+package org.capwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Script;
+import org.capwright.drawing.Typeface;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+
+/** What stands on the cover: title, test squares, picture, tables, sewing order, map of the sheets. */
+final class Cover {
+
+    private static final double[] COLUMNS = {0, 0.34, 0.70};
+
+    private final PatternSet set;
+    private final PdfOptions options;
+    private final List<Block> blocks;
+    private final double width;
+
+    Cover(PatternSet set, PdfOptions options, List<Block> blocks, double width) {
+        this.set = set;
+        this.options = options;
+        this.blocks = blocks;
+        this.width = width;
+    }
+
+    List<Band> bands(Optional<PageMap> map) {
+        List<Band> bands = new ArrayList<>();
+        title(bands);
+        squares(bands);
+        cuttingList(bands);
+        options.materials()
+                .ifPresent(needs -> bands.addAll(MaterialSheet.bands(
+                        needs, set.run().baseSize().label(), set.title().unit(), width)));
+        bands.addAll(SpecSheet.bands(set, width));
+        list(bands, "Sewing order", options.sewingOrder(), number -> number + ".");
+        list(bands, "Cautions", options.cautions(), number -> "–");
+        bands.add(TextBands.heading("Lines and marks"));
+        bands.add(Legend.band(blocks, width));
+        map.ifPresent(drawn -> {
+            bands.add(TextBands.heading(drawn.heading()));
+            bands.add(drawn.band(width));
+        });
+        return bands;
+    }
+
+    private void title(List<Band> bands) {
+        PatternSet.Title title = set.title();
+        String line = "Revision " + title.revision() + "   ·   "
+                + (blocks.get(0).nested() ? "sizes " : "size ") + SizeNames.sizes(blocks.get(0)) + "   ·   base size "
+                + set.run().baseSize().label() + "   ·   figures in "
+                + title.unit().symbol();
+        bands.add(TextBands.title(title.style(), line, width));
+        int[] shown = Script.of(title.style(), Typeface.BOLD).shown();
+        if (IntStream.of(shown).anyMatch(c -> c == Typeface.REPLACEMENT)) {
+            bands.addAll(TextBands.paragraph(
+                    "The embedded font has no sign for some characters of the style name; they are shown as "
+                            + Character.toString(Typeface.REPLACEMENT)
+                            + ". The properties of this document give the name in full.",
+                    width));
+        }
+    }
+
+    private void squares(List<Band> bands) {
+        double pictureWidth = width - 118;
+        boolean beside = pictureWidth >= 60;
+        SleevePicture picture = new SleevePicture(set, beside ? pictureWidth : width, 60);
+        bands.add(Band.of(70, (canvas, left, top) -> {
+            TestSquare.draw(canvas, left + 1, top - 4, 50, "50 mm");
+            TestSquare.draw(canvas, left + 57, top - 4, 50.8, "2 in");
+            canvas.text(
+                    Letters.bold(3, Ink.TEXT),
+                    Place.LEFT,
+                    left + 1,
+                    top - 60.5,
+                    "Measure before cutting: the squares must be exact.");
+            canvas.text(
+                    Letters.regular(2.7, Ink.QUIET),
+                    Place.LEFT,
+                    left + 1,
+                    top - 64.5,
+                    "Print at 100 %, without “fit to page”.");
+            if (beside) {
+                picture.draw(canvas, left + 118, top - 2);
+            }
+        }));
+        if (!beside) {
+            bands.add(Band.of(66, (canvas, left, top) -> picture.draw(canvas, left, top - 2)));
+        }
+    }
+
+    private void cuttingList(List<Band> bands) {
+        bands.add(TextBands.heading("Cutting list, for one pair of sleeves"));
+        Band header = row(TextBands.QUIET, "Piece", "Cut", "Material").keptWithNext();
+        bands.add(header);
+        for (int i = 0; i < blocks.size(); i++) {
+            Piece piece = blocks.get(i).leading().piece();
+            String material = piece.kind().material().name().toLowerCase(Locale.ROOT);
+            Band row = row(TextBands.BODY, piece.kind().words(), piece.cut().words(), material)
+                    .under(header);
+            bands.add(i == 0 ? row.keptWithNext() : row);
+        }
+        bands.add(TextBands.space());
+    }
+
+    private Band row(Letters letters, String... cells) {
+        return TextBands.row(letters, width, COLUMNS, cells);
+    }
+
+    private void list(List<Band> bands, String words, List<String> items, IntFunction<String> sign) {
+        if (items.isEmpty()) {
+            return;
+        }
+        bands.add(TextBands.heading(words));
+        for (int i = 0; i < items.size(); i++) {
+            String before = sign.apply(i + 1);
+            Band item = TextBands.lines(items.get(i), TextBands.BODY, TextBands.LEADING, width - 7);
+            bands.add(Band.of(item.height() - 0.8, (canvas, left, top) -> {
+                canvas.text(Letters.bold(2.9, Ink.ACCENT), Place.RIGHT, left + 5, top - 3.2, before);
+                item.drawing().draw(canvas, left + 7, top);
+            }));
+        }
+        bands.add(TextBands.space());
+    }
+}

@@ -1,0 +1,209 @@
+package org.capwright.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
+import org.capwright.check.RunCoverage;
+import org.capwright.check.Severity;
+import org.capwright.check.WhatIf;
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.pdf.PdfCanvas;
+import org.capwright.drawing.pdf.PdfFile;
+import org.capwright.exchange.PrintedName;
+import org.capwright.measure.Unit;
+
+/**
+ * A checked grade as a report on A4: verdict, the jumps drawn beside those of the body, every finding with its source and remedy, the jumps as a table, what-if and coverage. Severity and
+ * bars differ in shape and fill, so that a print in black and white tells as much. The same report gives the same bytes.
+ *
+ * @param name name of the style
+ * @param unit unit of the figures
+ * @param grade what was checked
+ * @param findings what was found
+ * @param whatIf the change of the rules that clears the stops, if one was looked for
+ * @param coverage who of a survey finds a size, if it was counted
+ */
+public record GradeReport(
+        String name,
+        Unit unit,
+        CheckedGrade grade,
+        List<Finding> findings,
+        Optional<WhatIf.Proposal> whatIf,
+        Optional<RunCoverage.Covered> coverage) {
+
+    private static final double FOOT = 8;
+
+    /**
+     * Copies the findings.
+     *
+     * @param name name of the style
+     * @param unit unit of the figures
+     * @param grade what was checked
+     * @param findings what was found
+     * @param whatIf the change of the rules that clears the stops, if one was looked for
+     * @param coverage who of a survey finds a size, if it was counted
+     */
+    public GradeReport {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Writes the report as PDF.
+     *
+     * @param out where the file goes; it is not closed
+     * @throws IOException if it cannot be written
+     */
+    public void write(OutputStream out) throws IOException {
+        PdfFile file = new PdfFile();
+        Paper.Sheets paper = Paper.A4;
+        CoverFlow flow = CoverFlow.within(paper.width() - 2 * Paper.MARGIN, paper.height() - 2 * Paper.MARGIN - FOOT);
+        List<PdfCanvas> pages = flow.pages(bands(flow.columnWidth()), file);
+        for (int i = 0; i < pages.size(); i++) {
+            foot(pages.get(i), flow, i + 1, pages.size());
+            file.add(new PdfFile.Page(paper.width(), paper.height(), Paper.MARGIN, pages.get(i)));
+        }
+        String subject = "Report of a checked grade, sizes " + String.join(", ", labels());
+        file.save(name, subject, Optional.empty(), PdfFile.Scale.AS_USUAL, out);
+    }
+
+    private List<String> labels() {
+        return grade.sizes().stream().map(size -> size.label()).toList();
+    }
+
+    private void foot(Canvas canvas, CoverFlow flow, int page, int pages) {
+        double y = -flow.height() - FOOT + 1;
+        String words = "page " + page + " of " + pages;
+        canvas.text(Letters.regular(2.5, Ink.QUIET).within(name, flow.width() - 40), Place.LEFT, 0, y, name)
+                .text(Letters.regular(2.5, Ink.QUIET), Place.RIGHT, flow.width(), y, words);
+    }
+
+    private List<Band> bands(double width) {
+        List<Band> bands = new ArrayList<>();
+        bands.add(title(width));
+        verdict(bands, width);
+        List<Band> chart = JumpChart.bands(grade, unit, findings, width);
+        if (!chart.isEmpty()) {
+            bands.add(TextBands.heading("Jumps from size to size"));
+            bands.addAll(chart);
+        }
+        if (!findings.isEmpty()) {
+            bands.add(TextBands.heading("Findings"));
+            bands.addAll(FindingBands.bands(findings, unit, width));
+            bands.add(TextBands.space());
+        }
+        whatIf.ifPresent(proposal -> whatIf(bands, proposal, width));
+        List<FigureTable.Row> rows = JumpTable.jumps(grade, unit);
+        if (!rows.isEmpty()) {
+            bands.add(TextBands.heading("Table of jumps, " + unit.symbol()));
+            bands.addAll(JumpTable.bands(grade, rows, width));
+        }
+        coverage.ifPresent(covered -> {
+            bands.add(TextBands.heading("Who finds a size"));
+            bands.addAll(CoverageBands.bands(covered, unit, width));
+            bands.add(TextBands.space());
+        });
+        sources(bands, width);
+        return bands;
+    }
+
+    private Band title(double width) {
+        String line = "Grade held against bodies   ·   sizes " + SizeNames.sizes(labels()) + "   ·   base size "
+                + grade.baseSize().label() + "   ·   figures in " + unit.symbol();
+        return TextBands.title(name, line, width);
+    }
+
+    private long count(Severity severity) {
+        return findings.stream()
+                .filter(finding -> finding.severity() == severity)
+                .count();
+    }
+
+    private void verdict(List<Band> bands, double width) {
+        String words = count(Severity.STOP) > 0
+                ? "Do not cut before the stops are mended or meant."
+                : count(Severity.CAUTION) > 0
+                        ? "Nothing stops this grade. Look at the cautions before cutting."
+                        : "Nothing stops this grade.";
+        bands.add(Band.of(20, (canvas, left, top) -> {
+            canvas.ink(Ink.TINT).box(left, top - 17, width, 16).fill();
+            double x = left + 6;
+            for (Severity severity : List.of(Severity.STOP, Severity.CAUTION, Severity.INFO)) {
+                SeverityMark.draw(canvas, severity, x, top - 9, 5);
+                String number = Long.toString(count(severity));
+                Letters large = Letters.bold(6, Ink.TEXT);
+                canvas.text(large, Place.LEFT, x + 5, top - 11.2, number);
+                String word = SeverityMark.word(severity).toLowerCase(Locale.ROOT);
+                canvas.text(
+                        Letters.regular(2.7, Ink.QUIET), Place.LEFT, x + 6.5 + large.width(number), top - 11.2, word);
+                x += 29;
+            }
+            canvas.text(
+                    Letters.bold(3.6, Ink.TEXT).within(words, width - 100), Place.LEFT, left + 95, top - 10.4, words);
+        }));
+    }
+
+    private void whatIf(List<Band> bands, WhatIf.Proposal proposal, double width) {
+        bands.add(TextBands.heading("What if: the smallest change of the rules"));
+        List<FigureTable.Row> rows = new ArrayList<>();
+        for (WhatIf.Change change : proposal.changes()) {
+            String dimension = PrintedName.capital(change.dimension().gradeName());
+            rows.add(FigureTable.Row.of(
+                    dimension + ", as it is",
+                    TextBands.BODY,
+                    figures(change.before().increments())));
+            rows.add(FigureTable.Row.of(
+                    dimension + ", proposed",
+                    TextBands.BOLD,
+                    figures(change.after().increments())));
+        }
+        bands.addAll(TextBands.paragraph(
+                proposal.changes().isEmpty()
+                        ? "No change of the grade rules clears these stops; the base size itself has to change."
+                        : proposal.cleared()
+                                ? "With these rules, drafted anew and checked, no stop is left. Increments in "
+                                        + unit.symbol() + "."
+                                : "With these rules, drafted anew and checked, some stops are left: they lie in the base size or"
+                                        + " in lines that no rule moves. Increments in " + unit.symbol() + ".",
+                width));
+        if (!rows.isEmpty()) {
+            bands.addAll(JumpTable.bands(grade, rows, width));
+        }
+        if (!proposal.cleared() && !proposal.changes().isEmpty()) {
+            bands.addAll(FindingBands.bands(proposal.remaining(), unit, width));
+            bands.add(TextBands.space());
+        }
+    }
+
+    private List<String> figures(List<Double> increments) {
+        return increments.stream().map(unit::format).map(PrintedName::signed).toList();
+    }
+
+    private void sources(List<Band> bands, double width) {
+        bands.add(TextBands.heading("Sources"));
+        grade.body()
+                .ifPresentOrElse(
+                        body -> {
+                            bands.addAll(TextBands.small(
+                                    "Bodies: " + body.table().info().title() + ". "
+                                            + body.table().info().source() + ".",
+                                    width));
+                            body.survey()
+                                    .ifPresent(survey -> bands.addAll(
+                                            TextBands.small("Second opinion: " + survey.source() + ".", width)));
+                        },
+                        () -> bands.addAll(TextBands.small(
+                                "No table of bodies was chosen: the grade was held against itself alone.", width)));
+        bands.addAll(TextBands.small(
+                "Every finding names the source of its limit; where it says common practice, no source, no publication gives"
+                        + " the figure. A report is no substitute for a toile.",
+                width));
+    }
+}

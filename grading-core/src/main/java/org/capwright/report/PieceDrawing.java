@@ -1,0 +1,321 @@
+package org.capwright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Stroke;
+import org.capwright.drawing.Typeface;
+import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+import org.capwright.pattern.MarkKind;
+import org.capwright.pattern.MarkLine;
+import org.capwright.pattern.NestWords;
+import org.capwright.pattern.Notch;
+import org.capwright.pattern.NotchKind;
+import org.capwright.pattern.Piece;
+import org.capwright.pattern.PieceEdge;
+import org.capwright.pattern.PieceLabel;
+
+/** Draws a block: cut and net lines of every size, notches, marks, and once the label. */
+final class PieceDrawing {
+
+    static final Stroke NET = Stroke.dashed(new Ink(0.25, 0.25, 0.25), 0.18, 3.0, 1.5);
+    static final Stroke CUT = Stroke.solid(Ink.BLACK, 0.45);
+    static final Stroke GRAIN = Stroke.solid(Ink.BLACK, 0.3);
+    static final Stroke FOLD = Stroke.dashed(Ink.BLACK, 0.5, 8.0, 1.5, 1.5, 1.5);
+    static final Stroke CENTRE = Stroke.dashed(new Ink(0.25, 0.25, 0.25), 0.2, 8.0, 1.5, 1.5, 1.5);
+    static final Stroke LEVEL = Stroke.dashed(new Ink(0.25, 0.25, 0.25), 0.2, 1.5, 1.5);
+    static final Stroke PLEAT_FOLD = Stroke.solid(new Ink(0.15, 0.15, 0.15), 0.25);
+    static final Stroke PLEAT_PLACEMENT = Stroke.dashed(new Ink(0.15, 0.15, 0.15), 0.25, 4.0, 2.0);
+    static final Stroke DART = Stroke.dashed(new Ink(0.15, 0.15, 0.15), 0.25, 3.0, 1.5);
+    static final Stroke NOTCH = Stroke.solid(Ink.BLACK, 0.4);
+
+    /** Of the sizes in a nest that do not carry the label, pleats are marked this far from the edge only, mm. */
+    private static final double TICK = 8;
+
+    private static final double SIZE_LABEL = 3.2;
+    private static final double NOTCH_LENGTH = 6;
+    private static final double FOLD_BRACKET = 7;
+
+    private final Canvas canvas;
+    private final Block block;
+    private final List<Outline> outlines;
+
+    private PieceDrawing(Canvas canvas, Block block) {
+        this.canvas = canvas;
+        this.block = block;
+        outlines = block.layers().stream()
+                .map(layer -> new Outline(layer.piece().cutLine()))
+                .toList();
+    }
+
+    static void draw(Canvas canvas, Block block) {
+        PieceDrawing drawing = new PieceDrawing(canvas, block);
+        for (int i = 0; i < block.layers().size(); i++) {
+            if (i != block.lead()) {
+                drawing.layer(i);
+            }
+        }
+        drawing.layer(block.lead()); // last, so that it lies on top
+        drawing.label();
+    }
+
+    private void layer(int position) {
+        Block.Layer layer = block.layers().get(position);
+        Piece piece = layer.piece();
+        boolean lead = position == block.lead();
+        canvas.group("size", piece.size(), layer.shift());
+        Ink ink = layer.stroke().ink();
+        canvas.stroke(lead ? NET : new Stroke(ink, 0.12, List.of(1.2, 1.2)));
+        for (PieceEdge edge : piece.edges()) {
+            if (edge.allowance() > 0) {
+                canvas.about("net", "").path(edge.curve()).draw();
+            }
+        }
+        for (MarkLine mark : piece.marks()) {
+            mark(mark, piece, lead, ink);
+        }
+        pleatArrows(piece, lead);
+        cutLine(layer, position);
+        for (Notch notch : piece.notches()) {
+            notch(notch, ink);
+        }
+        canvas.end();
+    }
+
+    private void cutLine(Block.Layer layer, int position) {
+        Piece piece = layer.piece();
+        Outline outline = outlines.get(position);
+        canvas.stroke(layer.stroke());
+        Letters letters = Letters.bold(SIZE_LABEL, layer.stroke().ink());
+        List<double[]> labels = new ArrayList<>();
+        if (block.nested()) {
+            double width = letters.width(piece.size());
+            for (double at : SizeLabels.places(block, outlines, position, width + 1.6)) {
+                labels.add(new double[] {at - width / 2 - 0.8, at + width / 2 + 0.8});
+            }
+        }
+        List<double[]> folds = FoldEdge.stretches(piece, outline);
+        List<double[]> gaps = new ArrayList<>(labels);
+        gaps.addAll(folds);
+        gaps.sort(Comparator.comparingDouble(gap -> gap[0]));
+        canvas.about("cut", "");
+        if (gaps.isEmpty()) {
+            canvas.polyline(piece.cutLine()).close();
+        }
+        for (int i = 0; i < gaps.size(); i++) {
+            double from = gaps.get(i)[1];
+            double to = i + 1 < gaps.size() ? gaps.get(i + 1)[0] : gaps.get(0)[0] + outline.length();
+            if (to > from + 1e-6) {
+                canvas.polyline(outline.part(from, to));
+            }
+        }
+        canvas.draw();
+        for (double[] gap : labels) {
+            Point upright = upright(outline.at(gap[1]).minus(outline.at(gap[0])).unit());
+            Point down = upright.left().times(-SIZE_LABEL * Typeface.CAPITAL / 2);
+            canvas.written(letters, outline.at((gap[0] + gap[1]) / 2).plus(down), upright, piece.size());
+        }
+        boolean lead = position == block.lead();
+        for (double[] fold : folds) {
+            Point a = outline.at(fold[0]).plus(layer.shift());
+            Point b = outline.at(fold[1]).plus(layer.shift());
+            for (Curve part : lead ? List.of(Curve.line(a, b)) : FoldEdge.beyond(block, a, b)) {
+                canvas.stroke(lead ? FOLD : FOLD.lighter(letters.ink())).about("cut", "the fold of the cloth");
+                canvas.from(part.start().minus(layer.shift()))
+                        .to(part.end().minus(layer.shift()))
+                        .draw();
+            }
+        }
+    }
+
+    /** A direction turned so that words along it can be read from below or from the right. */
+    private static Point upright(Point along) {
+        return along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() < 0 ? along.times(-1) : along;
+    }
+
+    private void mark(MarkLine mark, Piece piece, boolean lead, Ink ink) {
+        Curve line = mark.line();
+        switch (mark.kind()) {
+            case GRAIN -> {
+                if (piece == block.layers().get(0).piece()) {
+                    grain(mark);
+                }
+            }
+            case FOLD_LINE -> {
+                if (lead) {
+                    fold(mark, piece);
+                }
+            }
+            case CENTRE_LINE -> {
+                if (lead) {
+                    mark(mark, CENTRE).path(line).draw();
+                }
+            }
+            case BICEP_LINE, ELBOW_LINE -> {
+                mark(mark, lead ? LEVEL : LEVEL.lighter(ink)).path(line).draw();
+                if (lead) {
+                    along(line, mark.name(), 0.72);
+                }
+            }
+            case PLEAT_FOLD, PLEAT_PLACEMENT -> {
+                Stroke stroke = mark.kind() == MarkKind.PLEAT_FOLD ? PLEAT_FOLD : PLEAT_PLACEMENT;
+                Curve shown = lead || line.length() <= TICK ? line : line.part(0, TICK);
+                mark(mark, lead ? stroke : stroke.lighter(ink)).path(shown).draw();
+            }
+            case DART_LEG ->
+                mark(mark, lead ? DART : DART.lighter(ink)).path(line).draw();
+        }
+    }
+
+    private Canvas mark(MarkLine mark, Stroke stroke) {
+        return canvas.stroke(stroke).about("mark", mark.name());
+    }
+
+    private void grain(MarkLine mark) {
+        Curve line = mark.line();
+        Point along = line.end().minus(line.start()).unit();
+        mark(mark, GRAIN)
+                .path(line)
+                .arrow(line.end(), along, 5)
+                .arrow(line.start(), along.times(-1), 5)
+                .draw();
+        along(line, mark.name(), 0.5);
+    }
+
+    /** Small words just above a line, at a share of its length. */
+    private void along(Curve line, String words, double share) {
+        Point upright = upright(line.end().minus(line.start()).unit());
+        Point at = line.start().towards(line.end(), share).plus(upright.left());
+        canvas.about("mark", "").written(Letters.regular(2.8, Ink.TEXT), at, upright, words);
+    }
+
+    /** A bracket whose arrows point at the fold edge; a fold line inside the piece is only drawn. */
+    private void fold(MarkLine mark, Piece piece) {
+        Curve line = mark.line();
+        if (!piece.onFold()) {
+            mark(mark, FOLD).path(line).draw();
+            return;
+        }
+        Point along = line.end().minus(line.start()).unit();
+        Point aside = along.left();
+        Point inward = aside.times(
+                Math.signum(aside.dot(Box.of(piece.cutLine()).middle().minus(line.start()))));
+        Point a = line.start().towards(line.end(), 0.2);
+        Point b = line.start().towards(line.end(), 0.8);
+        Point aIn = a.plus(inward.times(FOLD_BRACKET));
+        Point bIn = b.plus(inward.times(FOLD_BRACKET));
+        Point outward = inward.times(-1);
+        mark(mark, GRAIN)
+                .polyline(List.of(a, aIn, bIn, b))
+                .arrow(a, outward, 4)
+                .arrow(b, outward, 4)
+                .draw();
+        along(Curve.line(aIn, bIn), "place on the fold of the cloth", 0.5);
+    }
+
+    /** Arrows from each pleat fold to the line on which it is placed, well inside. */
+    private void pleatArrows(Piece piece, boolean lead) {
+        if (!lead) {
+            return;
+        }
+        List<Curve> folds = lines(piece, MarkKind.PLEAT_FOLD);
+        List<Curve> placements = lines(piece, MarkKind.PLEAT_PLACEMENT);
+        if (folds.size() != placements.size()) {
+            return;
+        }
+        for (int i = 0; i < folds.size(); i++) {
+            Curve fold = folds.get(i);
+            Curve placement = placements.get(i);
+            double depth = Math.min(fold.length(), placement.length()) * 0.4;
+            Point from = fold.pointAtLength(depth);
+            Point to = placement.pointAtLength(depth);
+            if (from.distanceTo(to) > 3) {
+                canvas.stroke(PLEAT_FOLD).about("pleat-arrow", "");
+                canvas.from(from).to(to).arrow(to, to.minus(from).unit(), 2.2).draw();
+            }
+        }
+    }
+
+    private static List<Curve> lines(Piece piece, MarkKind kind) {
+        return piece.marks().stream()
+                .filter(mark -> mark.kind() == kind)
+                .map(MarkLine::line)
+                .toList();
+    }
+
+    private void notch(Notch notch, Ink ink) {
+        double allowance = notch.onCut().distanceTo(notch.at());
+        double length = allowance > 1 ? Math.min(NOTCH_LENGTH, allowance * 0.75) : NOTCH_LENGTH * 0.75;
+        if (notch.kind() == NotchKind.CLIP) {
+            length = Math.max(allowance - 1, length);
+        }
+        String words = notch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch, " + notch.edge();
+        canvas.stroke(new Stroke(ink, NOTCH.width(), List.of())).about("notch", words);
+        notch(canvas, notch.kind(), notch.onCut(), notch.inward(), length);
+    }
+
+    /** The sign of a notch, in the stroke of the canvas. */
+    static void notch(Canvas canvas, NotchKind kind, Point cut, Point inward, double length) {
+        Point in = inward.times(length);
+        Point end = cut.plus(in);
+        Point side = inward.left().times(2);
+        switch (kind) {
+            case SINGLE, BALANCE -> canvas.from(cut).to(end);
+            case DOUBLE -> {
+                canvas.from(cut.plus(side)).to(end.plus(side));
+                canvas.from(cut.minus(side)).to(end.minus(side));
+            }
+            case APEX -> canvas.from(cut).to(end).circle(end.plus(inward.times(1.2)), 1.2);
+            case OVERLAY_END -> canvas.from(cut).to(end).from(end.plus(side)).to(end.minus(side));
+            case CLIP -> canvas.from(cut).to(end).arrow(end, inward, 2);
+        }
+        canvas.draw();
+    }
+
+    /** Label and grain line lie where the smallest size has them: there they are clear of its lines, and inside all the others. */
+    private void label() {
+        Block.Layer layer = block.layers().get(0);
+        PieceLabel label = layer.piece().label();
+        List<String> lines = block.nested()
+                ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), 0)
+                : label.lines();
+        int named = linesOfName(lines, block.words());
+        double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;
+        double size = natural;
+        for (int i = 0; i < lines.size(); i++) {
+            Letters wished = new Letters(face(i, named), size, Ink.BLACK);
+            size = wished.within(lines.get(i), label.width()).size();
+        }
+        Point at = label.topLeft().plus(layer.shift());
+        double leading = label.lineHeight() * size / natural;
+        canvas.group("words", "", Point.ORIGIN);
+        for (int i = 0; i < lines.size(); i++) {
+            Letters letters = new Letters(face(i, named), size, Ink.BLACK);
+            canvas.text(letters, Place.LEFT, at.x(), at.y() - leading * (i + 0.8), lines.get(i));
+        }
+        canvas.end();
+    }
+
+    private static Typeface face(int line, int named) {
+        return line < named ? Typeface.BOLD : Typeface.REGULAR;
+    }
+
+    /** How many of the lines the name of the piece takes, which may have been broken at its spaces. */
+    private static int linesOfName(List<String> lines, String name) {
+        String joined = "";
+        for (int i = 0; i < lines.size(); i++) {
+            joined = (joined + " " + lines.get(i)).strip();
+            if (!name.startsWith(joined)) {
+                return Math.max(i, 1);
+            }
+        }
+        return lines.size();
+    }
+}

@@ -1,0 +1,95 @@
+package org.capwright.report;
+
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Stroke;
+import org.capwright.geometry.Point;
+
+/** What helps to put pages together: frame, glue lines, registration crosses, labels. All of it is pale, and drawn beneath the pattern. */
+final class SheetFurniture {
+
+    private static final double CROSS = 3.5;
+
+    private final Canvas canvas;
+    private final Tiling tiling;
+    private final int row;
+    private final int column;
+    private final double width;
+    private final double height;
+
+    private SheetFurniture(Canvas canvas, Tiling tiling, int row, int column) {
+        this.canvas = canvas;
+        this.tiling = tiling;
+        this.row = row;
+        this.column = column;
+        width = tiling.printedWidth();
+        height = tiling.printedHeight();
+    }
+
+    /**
+     * Draws it.
+     *
+     * @param canvas its origin is the upper left corner between the margins
+     * @param words what the sheet belongs to
+     */
+    static void draw(Canvas canvas, Tiling tiling, int row, int column, String words) {
+        SheetFurniture furniture = new SheetFurniture(canvas, tiling, row, column);
+        furniture.frame();
+        furniture.glue();
+        furniture.crosses();
+        furniture.labels(words);
+    }
+
+    private void frame() {
+        canvas.stroke(Stroke.solid(Ink.SHEET, 0.15))
+                .box(0, -height, width, height)
+                .draw();
+    }
+
+    private void glue() {
+        canvas.stroke(Stroke.dashed(Ink.SHEET, 0.2, 4.0, 2.0));
+        Letters letters = Letters.regular(2.6, Ink.SHEET);
+        double strip = Paper.OVERLAP;
+        if (tiling.needs(row, column + 1)) {
+            canvas.line(width - strip, 0, width - strip, -height);
+            Point middle = new Point(width - strip / 2 - 0.9, -height * 0.25);
+            canvas.written(letters, middle, new Point(0, -1), "glue " + Tiling.label(row, column + 1) + " here");
+        }
+        if (tiling.needs(row + 1, column)) {
+            canvas.line(0, -height + strip, width, -height + strip);
+            String words = "glue " + Tiling.label(row + 1, column) + " here";
+            canvas.text(letters, Place.CENTRE, width * 0.25, -height + strip / 2 - 0.9, words);
+        }
+    }
+
+    /** Crosses in the middle of the strips in common: each is printed on every page that shares it. */
+    private void crosses() {
+        canvas.stroke(Stroke.solid(Ink.SHEET, 0.2));
+        double in = Paper.OVERLAP / 2;
+        for (double x : new double[] {in, width / 2, width - in}) {
+            for (double y : new double[] {in, height / 2, height - in}) {
+                if (x == in || x == width - in || y == in || y == height - in) {
+                    canvas.line(x - CROSS, -y, x + CROSS, -y).line(x, -y - CROSS, x, -y + CROSS);
+                    canvas.circle(new Point(x, -y), CROSS * 0.5).draw();
+                }
+            }
+        }
+    }
+
+    private void labels(String words) {
+        canvas.text(
+                        Letters.bold(8, Ink.SHEET),
+                        Place.LEFT,
+                        Paper.OVERLAP + 3,
+                        -Paper.OVERLAP - 8,
+                        Tiling.label(row, column))
+                .text(
+                        Letters.regular(2.6, Ink.SHEET).within(words, width / 2 - Paper.OVERLAP - 3 - 2 * CROSS),
+                        Place.LEFT,
+                        Paper.OVERLAP + 3,
+                        -Paper.OVERLAP / 2 - 0.9,
+                        words);
+    }
+}

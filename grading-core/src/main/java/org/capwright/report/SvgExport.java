@@ -1,0 +1,104 @@
+package org.capwright.report;
+
+import java.util.List;
+import java.util.Locale;
+import org.capwright.drawing.Canvas;
+import org.capwright.drawing.Ink;
+import org.capwright.drawing.Letters;
+import org.capwright.drawing.Place;
+import org.capwright.drawing.Stroke;
+import org.capwright.drawing.svg.SvgCanvas;
+import org.capwright.geometry.Point;
+import org.capwright.grade.Alignment;
+import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
+
+/**
+ * Draws the nest of a pattern set as an SVG 1.1 file at true scale: width and height in mm, one user unit a millimetre. Each kind of piece stands by itself
+ * with all its sizes over one another. The base size is drawn with all its marks and words; every cut line carries the label of its size. Groups have
+ * the classes {@code piece} and {@code size} and a {@code data-} attribute each, so that a page can show and hide them.
+ */
+public final class SvgExport {
+
+    private static final double MARGIN = 15;
+    private static final double GAP = 25;
+    private static final double HEADER = 98;
+    private static final double SQUARE = 50;
+    private static final double KEY = 24;
+    private static final double LEAST = 275;
+    private static final int KEYS_IN_ROW = 8;
+
+    private SvgExport() {}
+
+    /**
+     * The nest of all pieces and sizes.
+     *
+     * @param set pieces per size
+     * @param alignment the point on which the sizes lie over one another
+     * @return the file, UTF-8
+     */
+    public static byte[] nest(PatternSet set, Alignment alignment) {
+        List<Block> blocks = Block.of(set, PdfExport.chosen(set, List.of()), alignment);
+        double width = 2 * MARGIN - GAP;
+        double tallest = 0;
+        for (Block block : blocks) {
+            width += block.bounds().width() + GAP;
+            tallest = Math.max(tallest, block.bounds().height());
+        }
+        SvgCanvas canvas =
+                SvgCanvas.begin(title(set), description(set), Math.max(width, LEAST), HEADER + tallest + MARGIN);
+        header(canvas, set);
+        double x = MARGIN;
+        for (Block block : blocks) {
+            Point at = new Point(
+                    x - block.bounds().left(), -HEADER - block.bounds().top());
+            canvas.group("piece", block.leading().piece().kind().id(), at);
+            PieceDrawing.draw(canvas, block);
+            canvas.end();
+            x += block.bounds().width() + GAP;
+        }
+        return canvas.finish();
+    }
+
+    private static String title(PatternSet set) {
+        return set.title().style() + ", revision " + set.title().revision();
+    }
+
+    private static String description(PatternSet set) {
+        StringBuilder words = new StringBuilder("Nest at true scale, one user unit is one millimetre. Sizes ");
+        words.append(String.join(
+                ", ", set.run().sizes().stream().map(size -> size.label()).toList()));
+        words.append("; base size ").append(set.run().baseSize().label());
+        words.append(". Measures in ").append(set.title().unit().symbol()).append('.');
+        for (Piece piece : set.sizes().get(set.run().base())) {
+            words.append(' ')
+                    .append(piece.kind().words())
+                    .append(": ")
+                    .append(piece.cut().words())
+                    .append(", ");
+            words.append(piece.kind().material().name().toLowerCase(Locale.ROOT))
+                    .append('.');
+        }
+        return words.append(" The test square measures 50 mm: check it before cutting.")
+                .toString();
+    }
+
+    private static void header(Canvas canvas, PatternSet set) {
+        canvas.group("header", "", Point.ORIGIN);
+        canvas.text(Letters.bold(8, Ink.TEXT), Place.LEFT, MARGIN, -20, title(set));
+        String words = "Nest at true scale · base size " + set.run().baseSize().label()
+                + " · cut lines with allowance, net line dashed";
+        Letters small = Letters.regular(4.5, Ink.TEXT);
+        canvas.text(small, Place.LEFT, MARGIN, -29, words);
+        for (int i = 0; i < set.sizes().size(); i++) {
+            double x = MARGIN + SQUARE + 12 + KEY * (i % KEYS_IN_ROW);
+            double y = -46 - 12.0 * (i / KEYS_IN_ROW);
+            canvas.stroke(Stroke.ofSize(i, set.run().base())).line(x, y, x + 18, y);
+            canvas.text(
+                    small, Place.CENTRE, x + 9, y + 3, set.run().sizes().get(i).label());
+        }
+        canvas.end().group("test-square", "", Point.ORIGIN);
+        TestSquare.draw(canvas, MARGIN, -36, SQUARE, "50 mm");
+        canvas.end();
+    }
+}

@@ -1,2 +1,0 @@
-/** Tests of the PDF: read back by PDFBox, poppler, qpdf and mupdf. */
-package org.capwright.drawing.pdf;
