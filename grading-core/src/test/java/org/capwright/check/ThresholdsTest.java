@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
-import org.capwright.measure.InvalidMeasuresException;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
+import org.capwright.measure.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 class ThresholdsTest {

@@ -6,6 +6,7 @@ import java.util.Random;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.capwright.Sample;
 import org.capwright.draft.CapLine;
 import org.capwright.draft.StyleSpace;
 import org.capwright.geometry.Curve;
@@ -29,7 +30,7 @@ record PleatCase(long seed, Curve flat, double apex, AttachSpan span, PleatPlan 
     }
 
     static Stream<PleatCase> some() {
-        return all().limit(500);
+        return all().limit(Sample.of(200, 500));
     }
 
     /** Tries a property on cases in turn; a failure names the case. */
