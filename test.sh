@@ -1,5 +1,6 @@
 #!/bin/sh
-# Builds everything and passes every test. Installs what the tests read our files with, where it is missing (Debian).
+# Builds everything and runs every test; at the end prints the time taken and the ten slowest classes. Installs what the tests read our files with, where it is missing (Debian).
+# Options go to Maven: ./test.sh -Pthorough runs every seeded case instead of a sample.
 set -eu
 cd "$(dirname "$0")"
 . ./install.sh
@@ -15,6 +16,17 @@ need qpdf qpdf                                               # checks the struct
 need mutool mupdf-tools                                      # checks the operators of PDF
 need chromium chromium                                       # the browser of the page's tests
 need chromedriver chromium-driver
-need node nodejs                                             # runs the JavaScript example
+need node nodejs                                             # runs the page's unit tests and the JavaScript example
 need_file /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf fonts-dejavu-core
+
+started=$(date +%s)
+report() {
+  echo "The ten slowest test classes, in seconds:"
+  find . -path '*/target/*-reports/TEST-*.xml' -exec sed -n 's/^<testsuite .* name="\([^"]*\)" time="\([^"]*\)".*/\2 \1/p' {} + | tr -d , | sort -rn | head -10
+  seconds=$(($(date +%s) - started))
+  echo "Total time: $((seconds / 60)) min $((seconds % 60)) s"
+}
+trap report EXIT
+rm -rf ./*/target/surefire-reports ./*/target/failsafe-reports
 mvn -B -ntp verify "$@"
+./reproducible.sh

@@ -1,6 +1,5 @@
 package org.capwright.check;
 
-import java.util.Optional;
 import org.capwright.measure.Quantity;
 
 /**
@@ -217,20 +216,5 @@ public enum Threshold {
      */
     public String source() {
         return source;
-    }
-
-    /**
-     * Finds a threshold by its name in settings.
-     *
-     * @param key such as {@code capEaseDriftStop}
-     * @return the threshold, or empty
-     */
-    public static Optional<Threshold> ofKey(String key) {
-        for (Threshold threshold : values()) {
-            if (threshold.key().equals(key)) {
-                return Optional.of(threshold);
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -38,13 +38,4 @@ public record WristOpening(Basis basis, double handGirth, double wrist, double l
                         given.isPresent() ? Basis.GIVEN : Basis.USUAL, hand, wrist, (hand - wrist) / 2 + EASE))
                 : Optional.empty();
     }
-
-    /**
-     * What the wrist lacks.
-     *
-     * @return millimetres, above 0
-     */
-    public double lacking() {
-        return handGirth - wrist;
-    }
 }

@@ -1,6 +1,5 @@
 package org.capwright.measure;
 
-import java.util.Optional;
 
 /**
  * A dimension of a sleeve style that is given in numbers and can be graded. All are lengths in millimetres.
@@ -199,20 +198,5 @@ public enum Dimension {
      */
     public String definition() {
         return definition;
-    }
-
-    /**
-     * The dimension with a given name among grade rules.
-     *
-     * @param name for example {@code capHeight}
-     * @return the dimension, or nothing
-     */
-    public static Optional<Dimension> ofGradeName(String name) {
-        for (Dimension dimension : values()) {
-            if (dimension.gradeName().equals(name)) {
-                return Optional.of(dimension);
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -1,6 +1,5 @@
 package org.capwright.measure;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -84,21 +83,5 @@ public enum Unit {
             return toMillimetres(fraction.group(1).equals("-") ? -value : value);
         }
         throw new NumberFormatException("not a length: " + trimmed);
-    }
-
-    /**
-     * The unit with a given short name.
-     *
-     * @param symbol {@code mm}, {@code cm} or {@code in}
-     * @return the unit
-     * @throws IllegalArgumentException if there is none
-     */
-    public static Unit ofSymbol(String symbol) {
-        for (Unit unit : values()) {
-            if (unit.symbol.equals(symbol.toLowerCase(Locale.ROOT))) {
-                return unit;
-            }
-        }
-        throw new IllegalArgumentException("no unit " + symbol);
     }
 }

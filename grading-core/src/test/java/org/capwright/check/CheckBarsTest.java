@@ -7,18 +7,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.capwright.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * What the checks are worth, measured. A sample by default; {@code -Dcapwright.faults=1000 -Dcapwright.styles=500} measures all and leaves the tables in {@code target/check-bars}, as
- * docs/checks/README.md has them.
+ * What the checks are worth, measured. A sample by default; {@code -Pthorough} measures all and leaves the tables in {@code target/check-bars}, as docs/checks/README.md has them.
  */
 class CheckBarsTest {
 
-    private static final int FAULTS = Integer.getInteger("capwright.faults", 120);
-    private static final int STYLES = Integer.getInteger("capwright.styles", 40);
+    private static final int FAULTS = Sample.of(120, 1000);
+    private static final int STYLES = Sample.of(40, 500);
     private static final Path TABLES = Path.of("target", "check-bars");
 
     private static void keep(String name, String text) throws IOException {
@@ -28,7 +28,9 @@ class CheckBarsTest {
 
     @Test
     void faultsInFiguresAndLinesAreNamed() throws IOException {
-        named("grade", SeededFaults.count(1, FAULTS));
+        SeededFaults.Table table = SeededFaults.count(1, 1000);
+        named("grade", table);
+        table.faults().forEach((kind, count) -> assertTrue(count.found() >= 0.95 * count.seeded(), table::text));
     }
 
     @ParameterizedTest

@@ -20,17 +20,18 @@ import org.capwright.measure.Dimensions;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
 
-/** The costume workshop's choir gown, sizes 36 to 46, with a pleated shoulder overlay. */
+/** The one gown of these tests: a costume workshop's choir gown, sizes 36 to 46, with a pleated shoulder overlay. Invented figures. */
 public final class ChoirGown {
 
     public static final List<String> LABELS = List.of("36", "38", "40", "42", "44", "46");
 
-    public static final SleeveStyle STYLE = new SleeveStyle(
-            new CapFit.Given(),
-            Optional.of(new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)
-                    .pleated(new PleatPlan(
-                            PleatKind.KNIFE, PleatDirection.AWAY_FROM_APEX, new PleatSizing.ByCount(8), 0, 0))),
-            Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+    private static final OverlayStyle OVERLAY = new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION);
+
+    public static final SleeveStyle STYLE = with(OVERLAY.pleated(
+            new PleatPlan(PleatKind.KNIFE, PleatDirection.AWAY_FROM_APEX, new PleatSizing.ByCount(8), 0, 0)));
+
+    /** The same before its pleats are laid out. */
+    public static final SleeveStyle UNPLEATED = with(OVERLAY);
 
     public static final Dimensions BASE = Dimensions.of(Map.ofEntries(
             Map.entry(Dimension.BICEP, 360.0),
@@ -53,6 +54,11 @@ public final class ChoirGown {
             new GradeRule(Dimension.ARMHOLE, List.of(16.0, 16.0, 18.0, 18.0, 20.0)));
 
     private ChoirGown() {}
+
+    private static SleeveStyle with(OverlayStyle overlay) {
+        return new SleeveStyle(
+                new CapFit.Given(), Optional.of(overlay), Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+    }
 
     public static SizeRun run() {
         return run(RULES);

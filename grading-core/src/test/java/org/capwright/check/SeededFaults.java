@@ -12,7 +12,7 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.geometry.Point;
 
 /**
- * Puts faults into clean runs and counts how many are found and named right, and how often a clean run raises an alarm. Run {@link #main} for the table.
+ * Puts faults into clean runs and counts how many are found and named right, and how often a clean run raises an alarm.
  */
 final class SeededFaults {
 
@@ -66,13 +66,6 @@ final class SeededFaults {
     }
 
     private SeededFaults() {}
-
-    public static void main(String[] arguments) {
-        Table table = count(1, 1000);
-        System.out.print(table.text());
-        table.missed().forEach(System.out::println);
-        table.falseAlarms().forEach(System.out::println);
-    }
 
     static Table count(long firstSeed, int faults) {
         Map<Kind, Count> counts = new EnumMap<>(Kind.class);

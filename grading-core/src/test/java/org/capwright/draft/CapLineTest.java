@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.DoublePredicate;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
@@ -118,24 +119,37 @@ class CapLineTest {
         }
     }
 
+    /** Each range that is named works with the other displacement as it is, from end to end and no further; where no single one can mend the line, both together do. */
     @ParameterizedTest
-    @CsvSource({"180,135,60,12", "180,135,19,60", "180,135,0.6,12", "180,40,19,12"})
+    @CsvSource({"180,135,60,12", "180,135,19,60", "180,135,0.6,12", "180,40,19,12", "180,135,60,60", "180,135,0.6,60"})
     void saysWhichDisplacementsWouldWork(double width, double height, double outward, double inward) {
         assertFalse(CapLine.find(width, height, outward, inward).isPresent());
         List<Violation> violations = CapLine.violations(width, height, outward, inward, "/o", "/i");
         assertFalse(violations.isEmpty());
+        boolean alone = false;
         for (Violation violation : violations) {
+            DoublePredicate drawn = displacement -> (violation.pointer().equals("/o")
+                            ? CapLine.find(width, height, displacement, inward)
+                            : CapLine.find(width, height, outward, displacement))
+                    .isPresent();
             double low = violation.minimum().orElseThrow();
             double high = violation.maximum().orElseThrow();
-            assertTrue(low > 0 && low <= high);
+            assertTrue(low > 0 && low < high);
+            double middle = (low + high) / 2;
+            if (drawn.test(middle)) {
+                alone = true;
+                assertTrue(drawn.test(low + 1e-6) && drawn.test(high - 1e-6), () -> low + " to " + high);
+                assertFalse(drawn.test(low - 0.01) || drawn.test(high + 0.01), () -> low + " to " + high);
+            }
         }
-        if (violations.size() == 1) {
-            Violation only = violations.get(0);
-            double middle = (only.minimum().orElseThrow() + only.maximum().orElseThrow()) / 2;
-            assertTrue((only.pointer().equals("/o")
-                            ? CapLine.find(width, height, middle, inward)
-                            : CapLine.find(width, height, outward, middle))
-                    .isPresent());
+        if (!alone) {
+            assertEquals(
+                    List.of("/o", "/i"),
+                    violations.stream().map(Violation::pointer).toList());
+            double[] middles = violations.stream()
+                    .mapToDouble(v -> (v.minimum().orElseThrow() + v.maximum().orElseThrow()) / 2)
+                    .toArray();
+            assertTrue(CapLine.find(width, height, middles[0], middles[1]).isPresent());
         }
     }
 

@@ -161,7 +161,7 @@ public final class StyleSpace {
     }
 
     /** The greatest displacement with which the first chord does not rise above the apex. */
-    static double limit(double width, double capHeight) {
+    public static double limit(double width, double capHeight) {
         return Math.hypot(width, capHeight) / 4 * capHeight / width;
     }
 

@@ -255,7 +255,7 @@ class UnderSleeveTest {
                 .opening()
                 .orElseThrow();
         assertEquals(WristOpening.Basis.GIVEN, opening.basis());
-        assertEquals(30, opening.lacking(), 1e-9);
+        assertEquals(30, opening.handGirth() - opening.wrist(), 1e-9);
         assertEquals(25, opening.length(), 1e-9);
         assertEquals(
                 Optional.empty(),

@@ -2,20 +2,14 @@ package org.capwright.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.capwright.draft.CapFit;
-import org.capwright.draft.ElbowShaping;
-import org.capwright.draft.HemShape;
-import org.capwright.draft.OverlayStyle;
+import org.capwright.check.ChoirGown;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
-import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.Dimensions;
 import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternDrafter;
@@ -27,38 +21,16 @@ public final class TestPatterns {
 
     private TestPatterns() {}
 
-    /** A choir gown with a shoulder overlay, sizes 36 to 46, base size 40. Invented figures. */
+    /** The choir gown, its overlay without pleats, sizes 36 to 46, base size 40. */
     public static PatternSet choirGown() {
         return choirGown("Choir gown");
     }
 
     /** The choir gown under another name. */
     public static PatternSet choirGown(String name) {
-        Dimensions base = Dimensions.of(Map.of(
-                Dimension.BICEP, 360.0,
-                Dimension.LENGTH, 600.0,
-                Dimension.CAP_HEIGHT, 135.0,
-                Dimension.ARMHOLE, 450.0,
-                Dimension.RISE, 140.0,
-                Dimension.OVERLAY_LENGTH, 340.0,
-                Dimension.FRONT_GAP, 60.0,
-                Dimension.BACK_GAP, 60.0,
-                Dimension.WRIST, 200.0));
-        List<String> sizes = List.of("36", "38", "40", "42", "44", "46");
-        SizeRun run = SizeRun.grade(
-                new SleeveStyle(
-                        new CapFit.Given(),
-                        Optional.of(new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)),
-                        Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED))),
-                base,
-                sizes,
-                2,
-                List.of(
-                        GradeRule.uniform(Dimension.BICEP, 12, sizes.size()),
-                        GradeRule.uniform(Dimension.LENGTH, 5, sizes.size()),
-                        new GradeRule(Dimension.CAP_HEIGHT, List.of(4.0, 4.0, 5.0, 5.0, 5.0)),
-                        GradeRule.uniform(Dimension.ARMHOLE, 16, sizes.size())));
-        return pattern(name, run);
+        return pattern(
+                name,
+                SizeRun.grade(ChoirGown.UNPLEATED, ChoirGown.BASE, ChoirGown.LABELS, 2, ChoirGown.RULES));
     }
 
     private static PatternSet pattern(String name, SizeRun run) {

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.capwright.Sample;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
@@ -37,8 +38,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OwnFilesTest {
 
     private static final double CLOSE = 0.05;
-    /** {@code -Dcapwright.foreignStyles=500} tries more. */
-    private static final int STYLES = Integer.getInteger("capwright.foreignStyles", 150);
+    private static final int STYLES = Sample.of(60, 500);
+    private static final int MIRRORED = Sample.of(1, 5);
 
     static LongStream seeds() {
         return LongStream.range(0, STYLES);
@@ -168,7 +169,7 @@ class OwnFilesTest {
     @Test
     void aMirroredInsertIsFoundByTheChecks() throws ForeignInputException {
         int mirrored = 0;
-        for (long seed = 0; mirrored < 5; seed += 2) {
+        for (long seed = 0; mirrored < MIRRORED; seed += 2) {
             PatternSet set = TestPatterns.random(seed, 5);
             CheckedGrade truth = CheckedGrade.of(set.run());
             double[] differences = IntStream.range(0, 5)

@@ -90,7 +90,6 @@ class LayTest {
     @Test
     void squaredRectangle() {
         Lay lay = lay(330, squares(10, 18, 15, 14, 10, 9, 8, 7, 4, 1));
-        System.out.println("squared rectangle 32 x 33: utilisation " + lay.utilisation());
         assertTrue(lay.utilisation() > 0.93, () -> "utilisation " + lay.utilisation());
     }
 
@@ -98,7 +97,6 @@ class LayTest {
     @Test
     void squaredSquare() {
         Lay lay = lay(1120, squares(10, 50, 35, 27, 8, 19, 15, 17, 11, 6, 24, 29, 25, 9, 2, 7, 18, 16, 42, 4, 37, 33));
-        System.out.println("squared square of side 112: utilisation " + lay.utilisation());
         assertTrue(lay.utilisation() > 0.88, () -> "utilisation " + lay.utilisation());
     }
 

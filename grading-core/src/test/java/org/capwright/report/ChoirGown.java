@@ -2,18 +2,10 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import org.capwright.draft.CapFit;
-import org.capwright.draft.ElbowShaping;
-import org.capwright.draft.HemShape;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayHalf;
-import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
-import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.UnderSleeve;
-import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.GradeRule;
@@ -52,23 +44,9 @@ final class ChoirGown {
     }
 
     static PatternSet inSizes(String style, double rise, double length, String... labels) {
-        Dimensions base = Dimensions.of(Map.ofEntries(
-                Map.entry(Dimension.BICEP, 360.0),
-                Map.entry(Dimension.CAP_HEIGHT, 135.0),
-                Map.entry(Dimension.CAP_OUTWARD, 19.0),
-                Map.entry(Dimension.CAP_INWARD, 12.0),
-                Map.entry(Dimension.ARMHOLE, 450.0),
-                Map.entry(Dimension.LENGTH, length),
-                Map.entry(Dimension.ELBOW, 280.0),
-                Map.entry(Dimension.WRIST, 190.0),
-                Map.entry(Dimension.RISE, rise),
-                Map.entry(Dimension.OVERLAY_LENGTH, 340.0),
-                Map.entry(Dimension.FRONT_GAP, 60.0),
-                Map.entry(Dimension.BACK_GAP, 60.0)));
-        SleeveStyle sleeve = new SleeveStyle(
-                new CapFit.Given(),
-                Optional.of(new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)),
-                Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+        Dimensions base = org.capwright.check.ChoirGown.BASE
+                .with(Dimension.LENGTH, length)
+                .with(Dimension.RISE, rise);
         List<GradeRule> rules = List.of(
                 GradeRule.uniform(Dimension.BICEP, 12, labels.length),
                 GradeRule.uniform(Dimension.CAP_HEIGHT, 4, labels.length),
@@ -76,7 +54,7 @@ final class ChoirGown {
                 GradeRule.uniform(Dimension.ELBOW, 9, labels.length),
                 GradeRule.uniform(Dimension.WRIST, 5, labels.length),
                 GradeRule.uniform(Dimension.ARMHOLE, 16, labels.length));
-        SizeRun run = SizeRun.grade(sleeve, base, List.of(labels), labels.length / 2, rules);
+        SizeRun run = SizeRun.grade(org.capwright.check.ChoirGown.UNPLEATED, base, List.of(labels), labels.length / 2, rules);
         List<List<Piece>> sizes = new ArrayList<>();
         run.sizes().forEach(size -> sizes.add(pieces(style, size.label(), size.draft())));
         return new PatternSet(new PatternSet.Title(style, "3", Unit.CENTIMETRE), run, List.copyOf(sizes));

@@ -3,6 +3,7 @@ package org.capwright.contract.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import io.restassured.RestAssured;
 import java.io.IOException;
@@ -10,11 +11,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.Keys;
 
 /** Who can use the page, and what the page is allowed. */
@@ -30,6 +34,15 @@ class AccessIT {
             + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': '"
             + " + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
 
+    /** Each screen and each colour scheme once; every pair of them with {@code -Pthorough}. */
+    static Stream<Arguments> looks() {
+        Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "light"), arguments(Screen.PHONE, "dark"));
+        return Boolean.getBoolean("capwright.thorough")
+                ? Stream.concat(
+                        usual, Stream.of(arguments(Screen.DESKTOP, "dark"), arguments(Screen.PHONE, "light")))
+                : usual;
+    }
+
     private static String axe() {
         try (InputStream in = AccessIT.class.getResourceAsStream("/axe.min.js")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -39,7 +52,7 @@ class AccessIT {
     }
 
     @ParameterizedTest
-    @CsvSource({"DESKTOP,light", "DESKTOP,dark", "PHONE,light", "PHONE,dark"})
+    @MethodSource("looks")
     void axeFindsNoViolationInAnyView(Screen screen, String scheme) {
         try (Browser browser =
                 Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
@@ -61,7 +74,7 @@ class AccessIT {
     }
 
     @ParameterizedTest
-    @CsvSource({"DESKTOP,light", "DESKTOP,dark", "PHONE,light", "PHONE,dark"})
+    @MethodSource("looks")
     void axeFindsNoViolationInAnyTask(Screen screen, String scheme) {
         try (Browser browser =
                 Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {

@@ -1,13 +1,15 @@
 package org.capwright.draft.pleat;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.capwright.Sample;
+import org.capwright.draft.CapLine;
+import org.capwright.draft.StyleSpace;
 import org.capwright.geometry.Curve;
-import org.capwright.geometry.Point;
-import org.capwright.geometry.Spline;
 
 /**
  * One seeded case: a raised cap edge, the span it is sewn to and a plan. Halves are equal in a third of the cases.
@@ -28,19 +30,25 @@ record PleatCase(long seed, Curve flat, double apex, AttachSpan span, PleatPlan 
     }
 
     static Stream<PleatCase> some() {
-        return all().limit(500);
+        return all().limit(Sample.of(200, 500));
+    }
+
+    /** Tries a property on cases in turn; a failure names the case. */
+    static void forEach(Stream<PleatCase> cases, Consumer<PleatCase> property) {
+        cases.forEach(pleatCase -> {
+            try {
+                property.accept(pleatCase);
+            } catch (AssertionError | RuntimeException e) {
+                throw new AssertionError(pleatCase + ": " + e.getMessage(), e);
+            }
+        });
     }
 
     static PleatCase of(long seed) {
         Random random = new Random(seed);
         boolean equal = random.nextInt(3) == 0;
-        double height = random.nextDouble(60, 320);
-        double widthFront = random.nextDouble(120, 260);
-        double widthBack = equal ? widthFront : random.nextDouble(120, 260);
-        double bulgeFront = random.nextDouble(0, 0.08);
-        double bulgeBack = equal ? bulgeFront : random.nextDouble(0, 0.08);
-        Curve front = half(widthFront, height, bulgeFront);
-        Curve back = half(widthBack, height, bulgeBack).mirrored().reversed();
+        Curve front = half(random);
+        Curve back = (equal ? front : other(random, front)).mirrored().reversed();
         Curve flat = front.joinedTo(back);
         double ratioFront = random.nextDouble(1.02, 3.2);
         double ratioBack = equal ? ratioFront : random.nextDouble(1.02, 3.2);
@@ -67,18 +75,25 @@ record PleatCase(long seed, Curve flat, double apex, AttachSpan span, PleatPlan 
         return new PleatPlan(kind, direction, sizing, zoneFront, zoneBack);
     }
 
-    /** Underarm point, three points displaced from the straight line, apex; level at both ends. */
-    private static Curve half(double width, double height, double bulge) {
-        List<Point> points = new ArrayList<>();
-        Point underarm = new Point(-width, 0);
-        Point apex = new Point(0, height);
-        Point outward = apex.minus(underarm).left();
-        points.add(underarm);
-        points.add(underarm.towards(apex, 0.25).plus(outward.times(-0.6 * bulge)));
-        points.add(underarm.towards(apex, 0.5));
-        points.add(underarm.towards(apex, 0.75).plus(outward.times(bulge)));
-        points.add(apex);
-        return Spline.through(points, new Point(1, 0), new Point(1, 0));
+    /** A cap line from underarm point to apex, as high as an overlay's raised edge may be. */
+    private static Curve half(Random random) {
+        return capLine(random, random.nextDouble(60, 320));
+    }
+
+    private static Curve other(Random random, Curve front) {
+        return capLine(random, front.end().y());
+    }
+
+    private static Curve capLine(Random random, double height) {
+        while (true) {
+            double width = random.nextDouble(120, 260);
+            double limit = StyleSpace.limit(width, height);
+            Optional<CapLine> line = CapLine.find(
+                    width, height, limit * random.nextDouble(0.1, 0.8), limit * random.nextDouble(0.1, 0.8));
+            if (line.isPresent()) {
+                return line.get().curve().mirrored().reversed();
+            }
+        }
     }
 
     PleatLayout layout() {

@@ -5,16 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
 
 class PleatLayoutPropertyTest {
 
-    private static final String ALL = "org.capwright.draft.pleat.PleatCase#all";
+    @Test
+    void takeUpsAddUpOnEachSideOfTheApex() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::takeUpsAddUpOnEachSideOfTheApex);
+    }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void takeUpsAddUpOnEachSideOfTheApex(PleatCase pleatCase) {
+    private static void takeUpsAddUpOnEachSideOfTheApex(PleatCase pleatCase) {
         PleatLayout layout = pleatCase.layout();
         double edge = pleatCase.flat().length();
         double span = pleatCase.span().length();
@@ -41,9 +41,12 @@ class PleatLayoutPropertyTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void marksAreInOrderAndLandWhereTheLayoutSays(PleatCase pleatCase) {
+    @Test
+    void marksAreInOrderAndLandWhereTheLayoutSays() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::marksAreInOrderAndLandWhereTheLayoutSays);
+    }
+
+    private static void marksAreInOrderAndLandWhereTheLayoutSays(PleatCase pleatCase) {
         PleatLayout layout = pleatCase.layout();
         double end = 0;
         double visible = 0;
@@ -64,9 +67,12 @@ class PleatLayoutPropertyTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void foldsOfOneHalfAreEquallyDeepAndEvenlySpaced(PleatCase pleatCase) {
+    @Test
+    void foldsOfOneHalfAreEquallyDeepAndEvenlySpaced() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::foldsOfOneHalfAreEquallyDeepAndEvenlySpaced);
+    }
+
+    private static void foldsOfOneHalfAreEquallyDeepAndEvenlySpaced(PleatCase pleatCase) {
         PleatLayout layout = pleatCase.layout();
         assertEquals(layout.count(), layout.front().pleats() + layout.back().pleats(), 0);
         for (HalfPleats half : List.of(layout.front(), layout.back())) {
@@ -87,9 +93,12 @@ class PleatLayoutPropertyTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void equalHalvesMirror(PleatCase pleatCase) {
+    @Test
+    void equalHalvesMirror() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::equalHalvesMirror);
+    }
+
+    private static void equalHalvesMirror(PleatCase pleatCase) {
         AttachSpan span = pleatCase.span();
         PleatPlan plan = pleatCase.plan();
         // The same halves twice, whatever the case's back half is.
@@ -118,9 +127,12 @@ class PleatLayoutPropertyTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void layersAreThoseCountedPointByPoint(PleatCase pleatCase) {
+    @Test
+    void layersAreThoseCountedPointByPoint() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::layersAreThoseCountedPointByPoint);
+    }
+
+    private static void layersAreThoseCountedPointByPoint(PleatCase pleatCase) {
         PleatLayout layout = pleatCase.layout();
         long most = layout.folds().stream()
                 .flatMapToDouble(fold -> DoubleStream.of(fold.reachFrom() + 2e-6, fold.reachTo() - 2e-6))
@@ -134,9 +146,12 @@ class PleatLayoutPropertyTest {
         assertEquals(most > 1, layout.overlaps());
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
-    void aWantedDepthIsMetAsNearlyAsWholePleatsAllow(PleatCase pleatCase) {
+    @Test
+    void aWantedDepthIsMetAsNearlyAsWholePleatsAllow() {
+        PleatCase.forEach(PleatCase.all(), PleatLayoutPropertyTest::aWantedDepthIsMetAsNearlyAsWholePleatsAllow);
+    }
+
+    private static void aWantedDepthIsMetAsNearlyAsWholePleatsAllow(PleatCase pleatCase) {
         PleatPlan plan = pleatCase.plan();
         PleatLayout layout = pleatCase.layout();
         double takeUp = layout.takeUp();

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.capwright.Sample;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
@@ -32,6 +33,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Drawings read back by ezdxf and measured against JTS's polygons of the pieces. */
 class DxfExportTest {
 
+    private static final int STYLES = Sample.of(48, 500);
     private static final GeometryFactory PLANE = new GeometryFactory();
 
     /** ezdxf 0.18.1 notes fix 202 for the SEQEND of every polyline in a block, without a change to the drawing; any other fix is a fault of ours. */
@@ -98,21 +100,21 @@ class DxfExportTest {
 
     /** Blocks and nests in turn, of one size each: the reader takes a tenth of a second for every drawing. */
     @Test
-    void fiveHundredRandomStylesAreReadWithoutFault() throws IOException {
+    void randomStylesAreReadWithoutFault() throws IOException {
         List<Path> files = new ArrayList<>();
         List<PatternSet> sets = new ArrayList<>();
-        for (int seed = 0; seed < 500; seed++) {
+        for (int seed = 0; seed < STYLES; seed++) {
             PatternSet set = TestPatterns.random(seed, 1);
             byte[] drawing = isNest(seed) ? DxfExport.nest(set, Alignment.UNDERARM) : DxfExport.blocks(set);
-            assertEquals(List.of(), DxfLinter.check(drawing), "seed " + seed);
+            assertEquals(List.of(), R12Rules.broken(drawing), "seed " + seed);
             Path file = folder.resolve("style-" + seed + ".dxf");
             Files.write(file, drawing);
             files.add(file);
             sets.add(set);
         }
         List<EzdxfReader.Drawing> drawings = EzdxfReader.measure(files);
-        assertEquals(500, drawings.size());
-        for (int seed = 0; seed < 500; seed++) {
+        assertEquals(STYLES, drawings.size());
+        for (int seed = 0; seed < STYLES; seed++) {
             if (isNest(seed)) {
                 assertNest(sets.get(seed), drawings.get(seed));
             } else {
@@ -197,7 +199,7 @@ class DxfExportTest {
     void nestLaysEverySizeOnItsAlignmentPoint(Alignment alignment) throws IOException {
         PatternSet set = TestPatterns.choirGown();
         byte[] bytes = DxfExport.nest(set, alignment);
-        assertEquals(List.of(), DxfLinter.check(bytes));
+        assertEquals(List.of(), R12Rules.broken(bytes));
         EzdxfReader.Drawing drawing = EzdxfReader.points(bytes, folder);
         assertClean(drawing);
         int kinds = set.sizes().get(0).size();
@@ -241,6 +243,27 @@ class DxfExportTest {
         assertEquals(left, extents[0], 1e-6);
         assertEquals(bottom, extents[1], 1e-6);
         assertEquals(top, extents[3], 1e-6);
+    }
+
+    @Test
+    void extentsOfBlocksAreThoseOfWhatTheirInsertsDraw() throws IOException {
+        EzdxfReader.Drawing blocks = EzdxfReader.points(DxfExport.blocks(TestPatterns.choirGown()), folder);
+        Envelope drawn = new Envelope();
+        for (EzdxfReader.Insert insert : blocks.inserts()) {
+            blocks.lines().stream()
+                    .filter(line -> line.block().equals(insert.block()))
+                    .flatMap(line -> line.points().stream())
+                    .map(insert.at()::plus)
+                    .forEach(point -> drawn.expandToInclude(point.x(), point.y()));
+        }
+        double[] extents = blocks.extents().get(0);
+        double lowest = blocks.words().stream()
+                .filter(words -> words.block().equals("*"))
+                .mapToDouble(words -> words.at().y())
+                .min()
+                .orElseThrow();
+        double[] expected = {drawn.getMinX(), Math.min(lowest, drawn.getMinY()), drawn.getMaxX(), drawn.getMaxY()};
+        assertArrayEquals(expected, extents, 1e-6);
     }
 
     @Test

@@ -15,11 +15,14 @@ import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 
 /** No field of a request is ignored: another value gives other bytes in at least one form of the answer. */
+@Execution(ExecutionMode.CONCURRENT)
 class EveryFieldCountsTest {
 
     /** Two merge patches on the demo per field that differ in that field alone; both must be accepted. */

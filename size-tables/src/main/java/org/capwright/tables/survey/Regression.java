@@ -84,15 +84,6 @@ public final class Regression {
     }
 
     /**
-     * The dimensions that explain it.
-     *
-     * @return one or two predictors
-     */
-    public List<BodyDimension> predictors() {
-        return predictors;
-    }
-
-    /**
      * How many people the fit is made on.
      *
      * @return n
@@ -185,20 +176,6 @@ public final class Regression {
     }
 
     /**
-     * How rare a measurement is among new people with the given predictors.
-     *
-     * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
-     * @param measured the measured response in millimetres, finite
-     * @return probability of a departure at least this large to either side, 0 to 1
-     * @throws ViolationException when a predictor is missing or out of range, or the measurement is not finite
-     */
-    public double departureOfPerson(Map<BodyDimension, Double> person, double measured) {
-        RealVector deviation = deviation(person);
-        double distance = requireFinite(response.id(), measured) - estimate(deviation);
-        return student.departure(distance / (residualSd * Math.sqrt(1 + leverage(deviation))));
-    }
-
-    /**
      * How much the mean response grows over a step of the predictors: slope times step, plus or minus
      * t s sqrt(d' C d). This is the body's growth from one class to the next.
      *
@@ -227,20 +204,6 @@ public final class Regression {
         }
         double distance = requireFinite("jump", jump) - slopes.dotProduct(d);
         return student.departure(distance / (residualSd * Math.sqrt(quadratic(d))));
-    }
-
-    /**
-     * How much two new people differ who are a step of the predictors apart: slope times step, plus or minus
-     * t s sqrt(2 + d' C d), as both scatter about the line.
-     *
-     * @param step step in millimetres by predictor; a predictor left out is held
-     * @param probability between 0 and 1, such as 0.95
-     * @return the difference with its prediction interval
-     * @throws ViolationException when a dimension is no predictor of this fit, or the probability is out of range
-     */
-    public PredictionInterval differenceOfTwoPeople(Map<BodyDimension, Double> step, double probability) {
-        RealVector d = step(step);
-        return predictionInterval(slopes.dotProduct(d), residualSd * Math.sqrt(2 + quadratic(d)), probability);
     }
 
     private ConfidenceInterval confidenceInterval(double estimate, double standardError, double confidence) {

@@ -60,30 +60,6 @@ final class SufficientStatistics {
         return statistics;
     }
 
-    /** From the per-person rows. */
-    static SufficientStatistics of(People people) {
-        SufficientStatistics statistics = new SufficientStatistics(people.count(), people.dimensions());
-        for (int a = 0; a < statistics.sums.length; a++) {
-            short[] first = people.column(people.dimensions().get(a));
-            statistics.least[a] = Short.MAX_VALUE;
-            for (short value : first) {
-                statistics.sums[a] += value;
-                statistics.least[a] = Math.min(statistics.least[a], value);
-                statistics.greatest[a] = Math.max(statistics.greatest[a], value);
-            }
-            for (int b = a; b < statistics.sums.length; b++) {
-                short[] second = people.column(people.dimensions().get(b));
-                long sum = 0;
-                for (int i = 0; i < first.length; i++) {
-                    sum += (long) first[i] * second[i];
-                }
-                statistics.products[a][b] = sum;
-                statistics.products[b][a] = sum;
-            }
-        }
-        return statistics;
-    }
-
     private static Map<Survey, SufficientStatistics> read() {
         try (InputStream stream = SufficientStatistics.class.getResourceAsStream(FILE)) {
             if (stream == null) {
@@ -143,36 +119,6 @@ final class SufficientStatistics {
 
     private static BodyDimension dimension(String id) throws IOException {
         return BodyDimension.find(id).orElseThrow(() -> new IOException("unknown dimension " + id + " in " + FILE));
-    }
-
-    /** The lines of the small file for this survey. */
-    String toCsv(Survey survey) {
-        StringBuilder csv = new StringBuilder();
-        line(csv, survey, "people", "", "", people);
-        for (int a = 0; a < sums.length; a++) {
-            String first = dimensions.get(a).id();
-            line(csv, survey, "sum", first, "", sums[a]);
-            line(csv, survey, "least", first, "", least[a]);
-            line(csv, survey, "greatest", first, "", greatest[a]);
-            for (int b = a; b < sums.length; b++) {
-                line(csv, survey, "product", first, dimensions.get(b).id(), products[a][b]);
-            }
-        }
-        return csv.toString();
-    }
-
-    private static void line(
-            StringBuilder csv, Survey survey, String statistic, String first, String second, long value) {
-        csv.append(survey.id())
-                .append(',')
-                .append(statistic)
-                .append(',')
-                .append(first)
-                .append(',')
-                .append(second)
-                .append(',')
-                .append(value)
-                .append('\n');
     }
 
     int people() {
