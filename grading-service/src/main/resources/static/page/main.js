@@ -1,26 +1,29 @@
 // The page: puts its parts together and keeps them in step.
 
-import { decode, encode } from "./address.js";
-import { Cloth } from "./cloth.js";
-import { h, quietly } from "./dom.js";
-import { Drawing } from "./drawing.js";
-import { Files } from "./files.js";
-import { Findings } from "./findings.js";
-import { Form } from "./form.js";
-import { Grade } from "./grade.js";
-import { keepLanguage, keepState, lastState } from "./kept.js";
-import { guides } from "./places.js";
-import { Problems } from "./problems.js";
-import { Run } from "./run.js";
-import { once } from "./service.js";
-import { Sewing } from "./sewing.js";
-import { Spec } from "./spec.js";
-import { Store } from "./store.js";
-import { inUnits, opened } from "./style.js";
+import { decode, encode } from "./common/address.js";
+import { Cloth } from "./style/cloth.js";
+import { h, quietly } from "./common/dom.js";
+import { Drawing } from "./drawing/drawing.js";
+import { Drafted } from "./style/drafted.js";
+import { Files } from "./style/files.js";
+import { Findings } from "./style/findings.js";
+import { Form } from "./style/form.js";
+import { Grade } from "./style/grade.js";
+import { keepLanguage, keepState, lastState } from "./common/kept.js";
+import { Light } from "./drawing/light.js";
+import { guides } from "./drawing/places.js";
+import { Problems } from "./style/problems.js";
+import { Run } from "./style/run.js";
+import { readRanges } from "./common/ranges.js";
+import { once } from "./common/service.js";
+import { Sewing } from "./style/sewing.js";
+import { Spec } from "./style/spec.js";
+import { Store } from "./common/store.js";
+import { inUnits, opened } from "./style/style.js";
 import { Tasks } from "./tasks.js";
-import { Tools } from "./tools.js";
-import { UNITS } from "./units.js";
-import { chooseLanguage, current, LANGUAGES, say, use } from "./words.js";
+import { Tools } from "./drawing/tools.js";
+import { UNITS } from "./common/units.js";
+import { chooseLanguage, current, LANGUAGES, say, use } from "./common/words.js";
 
 const WIDE = matchMedia("(min-width: 62rem)");
 const TABS = ["measures", "spec", "jumps", "findings", "sewing", "cloth", "files"];
@@ -31,12 +34,13 @@ const PATIENCE = 350;
 const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures", task: "style" });
 
 class Page {
-  answer = null;
-  litCode = "";
   #written = "";
 
   constructor(state) {
     this.store = new Store(state.style, { ...freshView(), ...state.view });
+    this.drafted = new Drafted();
+    this.light = new Light();
+    this.light.listen(() => this.#lit());
     this.run = new Run({
       drawing: (svg, since) => this.#drawn(svg, since),
       answer: (answer) => this.#answered(answer),
@@ -44,30 +48,30 @@ class Page {
       busy: (on) => document.getElementById("page").classList.toggle("busy", on),
     });
     this.store.listen((what) => this.#changed(what));
-    this.writeSoon = quietly(400, () => this.writeAddress());
+    this.writeSoon = quietly(400, () => this.#writeAddress());
     addEventListener("hashchange", () => this.#addressed());
     addEventListener("keydown", (event) => this.#key(event));
     WIDE.addEventListener("change", () => this.#showTab());
-    this.build();
+    this.#build();
     performance.mark("interactive");
   }
 
-  narrow = () => !WIDE.matches;
-
   /** Builds everything; again when the language changes. */
-  build() {
+  #build() {
     document.title = `Capwright: ${say("title")}`;
-    this.problems = new Problems(this);
-    this.form = new Form(this);
-    this.drawing = new Drawing(this);
-    this.tools = new Tools(this, this.drawing);
-    this.spec = new Spec(this);
-    this.grade = new Grade(this);
-    this.findings = new Findings(this);
-    this.sewing = new Sewing(this);
-    this.cloth = new Cloth(this);
-    this.files = new Files(this);
-    this.tasks = new Tasks(this);
+    const { store, drafted, light } = this;
+    this.problems = new Problems({ goTo: (path) => this.#goTo(path) });
+    const complain = (path, text) => this.problems.complain(path, text);
+    this.form = new Form({ store, drafted, complain, narrow: () => !WIDE.matches });
+    this.drawing = new Drawing({ store, drafted, light });
+    this.tools = new Tools(store, this.drawing);
+    this.spec = new Spec({ drafted, light });
+    this.grade = new Grade(store);
+    this.findings = new Findings({ store, drafted, light });
+    this.sewing = new Sewing({ store, drafted });
+    this.cloth = new Cloth({ store, drafted, complain });
+    this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh() });
+    this.tasks = new Tasks(store);
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
@@ -113,7 +117,7 @@ class Page {
         onchange: () => {
           use(language.value);
           keepLanguage(language.value);
-          this.build();
+          this.#build();
           document.getElementById("language").focus();
         },
       },
@@ -170,19 +174,19 @@ class Page {
     this.drawing.element.classList.remove("stale");
     this.drawing.put(svg);
     this.tools.refresh();
-    if (!this.answer) performance.mark("drawn");
+    if (!this.drafted.answer) performance.mark("drawn");
     requestAnimationFrame(() => performance.measure("change-on-screen", { start: since, end: performance.now() }));
   }
 
   #answered(answer) {
-    this.answer = answer;
+    this.drafted.answer = answer;
     this.form.refresh();
     this.spec.refresh();
     this.findings.refresh();
     this.sewing.refresh();
     this.tasks.refresh();
     this.drawing.handles.place();
-    this.#light(this.litSizes ?? []);
+    this.#shine();
     const tab = this.tabs[TABS.indexOf("findings")];
     tab.replaceChildren(
       say("findings"),
@@ -198,48 +202,37 @@ class Page {
     this.later = setTimeout(() => this.problems.found(problem), PATIENCE);
   }
 
-  complain(path, text) {
-    this.problems.complain(path, text);
-  }
-
   /** Goes to the field that stands for a place of the style. */
-  goTo(path) {
+  #goTo(path) {
     if (path.startsWith("/grade")) this.store.look((view) => (view.tab = "jumps"));
-    else if (this.narrow()) this.store.look((view) => (view.tab = "measures"));
+    else if (!WIDE.matches) this.store.look((view) => (view.tab = "measures"));
     if (!this.form.goTo(path)) document.getElementById("f" + path.replaceAll("/", "-"))?.focus();
   }
 
-  /** Lights up a point of measure by its code; an empty one puts the light out. */
-  lightCode(code) {
-    this.litCode = code;
-    this.litSizes = [];
-    this.#light([]);
+  /** Something else is lit, or nothing any more. */
+  #lit() {
+    this.#shine();
     this.spec.refresh();
-    for (const row of document.querySelectorAll(".jump-row.lit")) row.classList.remove("lit");
+    const { code, sizes } = this.light;
+    for (const row of document.querySelectorAll(".jump-row")) row.classList.toggle("lit", sizes.length > 0 && row.dataset.grade === code);
   }
 
-  lightFinding(code, sizes) {
-    if (this.litCode === code && this.litSizes?.join() === sizes.join()) return this.lightCode("");
-    this.litCode = code;
-    this.litSizes = sizes;
-    this.#light(sizes);
-    this.spec.refresh();
-    for (const row of document.querySelectorAll(".jump-row")) row.classList.toggle("lit", row.dataset.grade === code);
-  }
-
-  #light(sizes) {
-    const found = this.litCode ? guides(this.litCode, this.answer) : [];
+  #shine() {
+    const { code, sizes } = this.light;
+    const found = code ? guides(code, this.drafted) : [];
     const { view } = this.store;
     if (found.length > 0 && view.piece !== "all" && view.piece !== found[0].piece) {
       this.store.look((each) => (each.piece = found[0].piece));
     }
-    this.drawing.light(found.length > 0 || sizes.length > 0 ? { guides: found, sizes } : null);
+    this.drawing.shine(found.length > 0 || sizes.length > 0 ? { guides: found, sizes } : null);
   }
 
   #showTab() {
     const [first, second] = WIDE.matches ? [this.form.element, this.view] : [this.view, this.form.element];
     if (first.nextElementSibling !== second) first.parentNode.insertBefore(first, second);
-    const tab = WIDE.matches && this.store.view.tab === "measures" ? "spec" : this.store.view.tab;
+    // A wide screen shows the measures beside everything else.
+    if (WIDE.matches && this.store.view.tab === "measures") this.store.view.tab = "spec";
+    const { tab } = this.store.view;
     document.getElementById("page").dataset.tab = tab;
     for (const button of this.tabs) {
       if (button.dataset.tab === tab) button.setAttribute("aria-current", "true");
@@ -262,7 +255,7 @@ class Page {
   }
 
   /** Puts another style in the place of this one; it can be undone. */
-  replace(style) {
+  #replace(style) {
     document.activeElement?.removeAttribute("data-own");
     this.store.change("", (each) => {
       for (const name of Object.keys(each)) delete each[name];
@@ -274,12 +267,12 @@ class Page {
     this.drawing.window.fitted = true;
   }
 
-  async fresh() {
-    this.replace(opened(await once("examples/choir-gown.json")));
+  async #fresh() {
+    this.#replace(opened(await once("examples/choir-gown.json")));
   }
 
   /** The state into the address and into what the browser keeps. */
-  async writeAddress() {
+  async #writeAddress() {
     const state = { style: this.store.style, view: this.store.view };
     const hash = await encode(state);
     this.#written = "#" + hash;
@@ -291,16 +284,17 @@ class Page {
     if (location.hash === this.#written) return;
     const state = await decode(location.hash);
     if (!state) return;
-    this.replace(opened(state.style));
+    this.#replace(opened(state.style));
     this.store.look((view) => Object.assign(view, state.view));
   }
 }
 
 async function start() {
   chooseLanguage();
+  await readRanges();
   const state = (await decode(location.hash)) ?? lastState();
   const style = state?.style ?? (await once("examples/choir-gown.json"));
-  globalThis.capwright = new Page({ style: opened(style), view: state?.view ?? {} });
+  new Page({ style: opened(style), view: state?.view ?? {} });
 }
 
 start();

@@ -1,12 +1,12 @@
 // What one comes for: the style itself, and the tasks beside it. Each of those is fetched when it is first opened.
 
-import { h } from "./dom.js";
-import { find, say } from "./words.js";
+import { h } from "./common/dom.js";
+import { find, say } from "./common/words.js";
 
 const MODULES = {
-  wearer: () => import("./wearer.js").then((module) => module.Wearer),
-  check: () => import("./check.js").then((module) => module.Check),
-  compare: () => import("./compare.js").then((module) => module.Compare),
+  wearer: () => import("./wearer/wearer.js").then((module) => module.Wearer),
+  check: () => import("./check/check.js").then((module) => module.Check),
+  compare: () => import("./compare/compare.js").then((module) => module.Compare),
 };
 
 const NAMES = ["style", ...Object.keys(MODULES)];
@@ -16,10 +16,10 @@ export class Tasks {
   static #desks = new Map();
   #shown = "";
 
-  constructor(page) {
-    this.page = page;
+  constructor(store) {
+    this.store = store;
     this.buttons = NAMES.map((name) =>
-      h("button", { type: "button", class: "task", "data-task": name, onclick: () => page.store.look((view) => (view.task = name)) }, find("tasks")[name]),
+      h("button", { type: "button", class: "task", "data-task": name, onclick: () => store.look((view) => (view.task = name)) }, find("tasks")[name]),
     );
     this.nav = h("nav", { class: "tasks", "aria-label": say("tasks.name") }, this.buttons);
     this.element = h("main", { class: "desk", id: "desk", tabindex: "-1", hidden: true });
@@ -27,7 +27,7 @@ export class Tasks {
 
   /** The style changed, or what is chosen in the view: brings the open task up to date. */
   async refresh() {
-    const { view } = this.page.store;
+    const { view } = this.store;
     const name = NAMES.includes(view.task) ? view.task : "style";
     document.getElementById("page").dataset.task = name;
     for (const button of this.buttons) {
@@ -49,7 +49,7 @@ export class Tasks {
   async #open(name) {
     const Desk = await MODULES[name]();
     if (this.#shown !== name) return;
-    this.desk = new Desk(this.page, Tasks.#desks.get(name));
+    this.desk = new Desk(this.store, Tasks.#desks.get(name));
     Tasks.#desks.set(name, this.desk.state);
     this.element.setAttribute("aria-label", find("tasks")[name]);
     this.element.replaceChildren(this.desk.element);

@@ -107,7 +107,7 @@ class WearerIT {
             browser.await("what is kept", "return Object.values(localStorage).some(text => text.includes('\"mm\"'));");
             Object kept = browser.runAsync(
                     "const done = arguments[arguments.length - 1];"
-                            + "import('/page/address.js').then(each => each.decode(location.hash))"
+                            + "import('/page/common/address.js').then(each => each.decode(location.hash))"
                             + ".then(state => done(JSON.stringify(state) + JSON.stringify({...localStorage, ...sessionStorage})));");
             assertTrue(kept.toString().contains("\"task\":\"wearer\""), kept.toString());
             for (String secret : List.of("973", "97.31", "1680", "bustGirth", "stature\"")) {

@@ -1,0 +1,61 @@
+// A finding as it stands in a list, on the bench and in a report.
+
+import { h } from "./dom.js";
+import { number, show } from "./units.js";
+import { find, say } from "./words.js";
+
+/** Gravest first. */
+export const ORDER = ["stop", "caution", "info"];
+const SIGNS = { stop: "!", caution: "?", info: "i" };
+
+/** Findings that say the same of several sizes stand as one. */
+export function together(findings) {
+  const groups = new Map();
+  for (const finding of findings) {
+    const key = [finding.check, finding.severity, finding.dimension, finding.message.replace(/[\d.,/ ]+/g, "#"), finding.source].join("|");
+    if (groups.has(key)) groups.get(key).push(finding);
+    else groups.set(key, [finding]);
+  }
+  return [...groups.values()].sort((a, b) => ORDER.indexOf(a[0].severity) - ORDER.indexOf(b[0].severity));
+}
+
+const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");
+
+/** What was found and what would pass, as far as the check says. */
+function figures({ value, least, greatest, unit }) {
+  if (value === undefined || value === null) return "";
+  const write = (each) => (unit ? `${show(each, unit)} ${unit}` : number(each));
+  const values = { value: write(value) };
+  if (typeof least === "number") values.least = write(least);
+  if (typeof greatest === "number") values.greatest = write(greatest);
+  if (values.least && values.greatest) return say("foundRange", values);
+  if (values.least) return say("foundLeast", values);
+  return values.greatest ? say("foundGreatest", values) : say("found", values);
+}
+
+const sizesOf = (finding) =>
+  finding.sizes.length === 0
+    ? say("wholeRun")
+    : finding.sizes.length === 1
+      ? say("sizesOf", { a: finding.sizes[0] })
+      : say("sizesBetween", { a: finding.sizes[0], b: finding.sizes[finding.sizes.length - 1] });
+
+/** Findings that say the same, as one item of a list; a button where something happens when it is pressed. */
+export function findingItem(group, { name, every, id, press }) {
+  const [first] = group;
+  const inside = [
+    h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
+    h("strong", null, name),
+    " ",
+    h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
+    h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
+  ];
+  return h(
+    "li",
+    { class: "finding " + first.severity },
+    press ? h("button", { type: "button", class: "finding-button", id, onclick: press }, inside) : h("div", { class: "finding-words" }, inside),
+    first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
+    first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
+    h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
+  );
+}

@@ -1,0 +1,92 @@
+// One kind of file to take away: a button, how far it is, and a way to call it off.
+
+import { h } from "./dom.js";
+import { fileName, received, Refused } from "./service.js";
+import { count, say } from "./words.js";
+
+/** The files that can be made of a sleeve, in the order of a list. */
+export const KINDS = [
+  "application/pdf",
+  "image/svg+xml",
+  "image/vnd.dxf",
+  "application/vnd.hp-hpgl",
+  "text/csv",
+  "application/json",
+  "application/zip",
+];
+
+/** Puts a file into the browser's downloads. */
+export function hand(blob, name) {
+  const address = URL.createObjectURL(blob);
+  const link = h("a", { href: address, download: name });
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Pages of a PDF as its page tree states them, where that is not compressed; else 0. */
+async function pages(blob) {
+  const text = await blob.slice(0, 4_000_000).text();
+  return (text.match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []).length;
+}
+
+/** Why something did not work, in words. */
+export const why = (error) =>
+  error instanceof Refused
+    ? error.problem.violations?.map((each) => each.field + " " + each.reason).join("; ") || error.message
+    : say("unreachable");
+
+/** A row of a list of files. Ask is called with the kind and a signal, and answers with the response of the service. */
+export function takeRow({ kind, name, meaning, main, options, fallback }, ask) {
+  let flight = null;
+  const bar = h("progress", { "aria-label": name, hidden: true });
+  const state = h("span", { class: "file-state", role: "status" });
+  const cancel = h("button", { type: "button", class: "file-cancel", hidden: true, onclick: () => flight?.abort() }, say("file.cancel"));
+  const button = h(
+    "button",
+    { type: "button", class: main ? "main" : "", "data-kind": kind, onclick: () => take() },
+    say("file.take"),
+    h("span", { class: "unseen" }, " " + name),
+  );
+
+  function busy(on) {
+    const held = document.activeElement === button || document.activeElement === cancel;
+    bar.hidden = !on;
+    cancel.hidden = !on;
+    button.hidden = on;
+    if (held) (on ? cancel : button).focus();
+  }
+
+  async function take() {
+    flight = new AbortController();
+    const { signal } = flight;
+    busy(true);
+    state.textContent = say("file.making");
+    try {
+      const response = await ask(kind, signal);
+      const whole = Number(response.headers.get("Content-Length")) || 0;
+      if (whole > 0) bar.max = whole;
+      const blob = await received(response, (bytes) => {
+        if (whole > 0) bar.value = bytes;
+        state.textContent = say("file.coming", { kb: Math.round(bytes / 1000) });
+      });
+      const file = fileName(response, fallback);
+      hand(blob, file);
+      const sheets = kind === "application/pdf" ? await pages(blob) : 0;
+      state.textContent = say("file.done", { name: file, kb: Math.max(1, Math.round(blob.size / 1000)) }) + (sheets > 0 ? ", " + count("file.pages", sheets) : "");
+    } catch (error) {
+      state.textContent = signal.aborted ? say("file.cancelled") : say("file.failed", { why: why(error) });
+    } finally {
+      bar.removeAttribute("value");
+      busy(false);
+    }
+  }
+
+  return h(
+    "li",
+    { class: "file" },
+    h("div", { class: "file-name" }, h("strong", null, name), meaning ? h("span", null, meaning) : null, options),
+    h("div", { class: "file-take" }, button, cancel, bar, state),
+  );
+}

@@ -1,0 +1,249 @@
+// Files to take away, and the style itself: saved, opened, kept, linked.
+
+import { h, quietly } from "../common/dom.js";
+import * as kept from "../common/kept.js";
+import { convert, parse, show } from "../common/units.js";
+import { once, sizeRun } from "../common/service.js";
+import { opened } from "./style.js";
+import { hand, KINDS, takeRow } from "../common/take.js";
+import { count, find, say } from "../common/words.js";
+
+/** Those that the first version of the service can make, until its description says more. */
+const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"));
+
+export class Files {
+  #rows = new Map();
+  #counting = new AbortController();
+  #counted = "";
+
+  constructor({ store, linked, replace, fresh }) {
+    this.store = store;
+    this.linked = linked;
+    this.replace = replace;
+    const option = (words) => Object.entries(words).map(([value, text]) => h("option", { value }, text));
+    this.countSoon = quietly(300, () => this.#countPages());
+    this.paper = h(
+      "select",
+      {
+        id: "paper",
+        onchange: () => {
+          this.#showRoll();
+          this.#count();
+        },
+      },
+      option(find("file.papers")),
+    );
+    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump", oninput: () => this.#count() });
+    this.pages = h("p", { class: "file-pages", role: "status" });
+    this.rollTool = h("div", { class: "tool" }, h("label", { for: "roll" }, say("file.rollWidth")), this.roll, (this.rollUnit = h("span", { class: "unit" })));
+    this.printed = h(
+      "select",
+      { id: "printed", onchange: () => this.#count() },
+      ["every", "visible", "base"].map((word) => h("option", { value: word }, say("file." + word))),
+    );
+    this.layout = h("select", { id: "layout" }, option(find("file.layouts")));
+    this.list = h("ul", { class: "file-list" });
+    this.says = h("p", { class: "says", role: "status" });
+    this.keptList = h("ul", { class: "kept-list" });
+    this.opener = h("input", { type: "file", accept: ".json,application/json", class: "unseen", id: "open-style", "aria-label": say("file.open"), onchange: () => this.open(this.opener.files[0]) });
+    const button = (key, click, kind) => h("button", { type: "button", class: kind ?? "", id: key.replace(".", "-"), onclick: click }, say(key));
+    this.element = h(
+      "section",
+      { class: "panel", id: "panel-files", "aria-label": say("files") },
+      h("p", { class: "quiet-words" }, say("file.lead")),
+      this.list,
+      h("h2", null, say("file.style")),
+      h("p", { class: "quiet-words" }, say("file.styleLead")),
+      h(
+        "div",
+        { class: "buttons" },
+        button("file.save", () => this.#save()),
+        button("file.open", () => this.opener.click()),
+        this.opener,
+        button("file.keep", () => this.#keep()),
+        button("file.link", () => this.#link()),
+        button("file.print", () => window.print()),
+        button("file.fresh", fresh),
+      ),
+      this.says,
+      this.keptList,
+    );
+    this.#showRoll();
+    this.#showKinds(ALWAYS);
+    this.#showKept();
+    this.element.addEventListener("dragover", (event) => event.preventDefault());
+    this.element.addEventListener("drop", (event) => {
+      event.preventDefault();
+      if (event.dataTransfer.files[0]) this.open(event.dataTransfer.files[0]);
+    });
+  }
+
+  /** Called when the files come into view: the description of the service tells what else it can make. */
+  shown() {
+    this.#count();
+    once("v3/api-docs")
+      .then((description) => {
+        const content = description.paths?.["/v1/size-runs"]?.post?.responses?.["200"]?.content ?? {};
+        const offered = new Set(Object.keys(content).map((type) => type.split(";")[0]));
+        if (offered.size > 1) this.#showKinds(offered);
+      })
+      .catch(() => undefined);
+  }
+
+  refresh() {
+    if (this.store.view.tab === "files") this.#count();
+    this.rollUnit.textContent = this.store.style.units;
+    if (this.roll.value === "") this.roll.value = show(Math.round(convert(900, "mm", this.store.style.units)), this.store.style.units);
+  }
+
+  /** Another PDF than the one whose pages were counted has another number, until it is known none. */
+  #count() {
+    if (JSON.stringify(this.#request("application/pdf")) !== this.#counted) {
+      this.pages.textContent = "";
+      this.#counted = "";
+    }
+    this.countSoon();
+  }
+
+  /** How many pages the PDF will have, before it is made. */
+  async #countPages() {
+    this.#counting.abort();
+    const flight = new AbortController();
+    this.#counting = flight;
+    const body = this.#request("application/pdf");
+    const asked = JSON.stringify(body);
+    if (asked === this.#counted) return;
+    try {
+      const { paper } = await (await sizeRun(body, "application/json", flight.signal)).json();
+      if (flight.signal.aborted) return;
+      this.#counted = asked;
+      this.pages.textContent = paper ? count("file.pages", paper.pages) : "";
+    } catch {
+      this.#counted = "";
+    }
+  }
+
+  #showRoll() {
+    this.rollTool.hidden = this.paper.value !== "roll";
+  }
+
+  #showKinds(offered) {
+    const kinds = KINDS.filter((kind) => offered.has(kind));
+    for (const kind of kinds) if (!this.#rows.has(kind)) this.#rows.set(kind, this.#kind(kind));
+    for (const kind of KINDS) {
+      if (!kinds.includes(kind)) this.#rows.get(kind)?.remove();
+      else if (this.#rows.get(kind).parentNode !== this.list) {
+        const next = KINDS.slice(KINDS.indexOf(kind) + 1).map((each) => this.#rows.get(each)).find((row) => row?.parentNode === this.list);
+        this.list.insertBefore(this.#rows.get(kind), next ?? null);
+      }
+    }
+  }
+
+  #kind(kind) {
+    const [name, meaning] = find("file.kinds")[kind];
+    const options =
+      kind === "application/pdf"
+        ? h(
+            "div",
+            { class: "file-options" },
+            h("div", { class: "tool" }, h("label", { for: "paper" }, say("file.paper")), this.paper),
+            this.rollTool,
+            h("div", { class: "tool" }, h("label", { for: "printed" }, say("file.printed")), this.printed),
+            this.pages,
+          )
+        : kind === "image/vnd.dxf"
+          ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))
+          : null;
+    return takeRow(
+      { kind, name, meaning, options, main: kind === "application/pdf", fallback: "sleeve." + kind.split("/").pop() },
+      (each, signal) => sizeRun(this.#request(each), each, signal),
+    );
+  }
+
+  /** The request for a kind of file: the style, and what was chosen beside its button. */
+  #request(kind) {
+    const { style, view } = this.store;
+    const body = structuredClone(style);
+    if (kind === "application/pdf") {
+      body.paper = { format: this.paper.value };
+      if (this.paper.value === "roll") {
+        const width = parse(this.roll.value);
+        body.paper.width = Number.isNaN(width) ? this.roll.value : width;
+      }
+      if (this.printed.value === "base") body.paper.sizes = [style.baseSize];
+      if (this.printed.value === "visible") {
+        const seen = style.sizes.filter((size) => !view.hidden.includes(size));
+        if (seen.length > 0) body.paper.sizes = seen;
+      }
+    }
+    if (kind === "image/vnd.dxf") body.layout = this.layout.value;
+    return body;
+  }
+
+  #fileName() {
+    const name = (this.store.style.name ?? "sleeve").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "");
+    return (name || "sleeve") + ".json";
+  }
+
+  #save() {
+    hand(new Blob([JSON.stringify(this.store.style, null, 2) + "\n"], { type: "application/json" }), this.#fileName());
+  }
+
+  async open(file) {
+    if (!file) return;
+    try {
+      const body = JSON.parse(await file.text());
+      if (typeof body !== "object" || body === null || typeof body.sleeve !== "object" || !Array.isArray(body.sizes)) throw new TypeError();
+      this.replace(opened(body));
+      this.says.textContent = say("file.opened", { name: file.name });
+    } catch {
+      this.says.textContent = say("file.unreadable", { name: file.name });
+    }
+    this.opener.value = "";
+  }
+
+  #keep() {
+    const name = this.store.style.name ?? say("pieces.base-sleeve");
+    kept.keepStyle(name, this.store.style);
+    this.says.textContent = say("file.keptNow", { name });
+    this.#showKept();
+  }
+
+  async #link() {
+    await this.linked();
+    try {
+      await navigator.clipboard.writeText(location.href);
+      this.says.textContent = say("file.linked");
+    } catch {
+      this.says.textContent = say("file.linkFailed");
+    }
+  }
+
+  #showKept() {
+    const styles = Object.entries(kept.styles());
+    this.keptList.hidden = styles.length === 0;
+    this.keptList.setAttribute("aria-label", say("file.kept"));
+    this.keptList.replaceChildren(
+      ...styles.map(([name, style]) =>
+        h(
+          "li",
+          null,
+          h("button", { type: "button", class: "link", "aria-label": say("file.openKept", { name }), onclick: () => this.replace(opened(style)) }, name),
+          h(
+            "button",
+            {
+              type: "button",
+              class: "quiet square",
+              "aria-label": say("file.drop", { name }),
+              onclick: () => {
+                kept.dropStyle(name);
+                this.#showKept();
+              },
+            },
+            "×",
+          ),
+        ),
+      ),
+    );
+  }
+}

@@ -1,0 +1,178 @@
+// What came out for one wearer: the drawing, the nearest size and what departs from it, what was estimated, and the files.
+
+import { h } from "../common/dom.js";
+import { figuresTable } from "../common/figurestable.js";
+import { KINDS } from "../common/take.js";
+import { Plan } from "../drawing/plan.js";
+import { ask, once } from "../common/service.js";
+import { hand, takeRow } from "../common/take.js";
+import { bodyName } from "../common/names.js";
+import { number, show, signed } from "../common/units.js";
+import { field, find, pointName, say } from "../common/words.js";
+
+export class Fitted {
+  constructor(body) {
+    this.body = body;
+    this.plan = new Plan(say("wearer.drawing"));
+    this.head = h("p", { class: "fitted-head", role: "status" });
+    this.trouble = h("ul", { class: "fitted-trouble" });
+    this.words = h("div", { class: "fitted-words" });
+    this.paper = h("select", { id: "wearer-paper" }, Object.entries(find("file.papers")).filter(([value]) => value !== "roll").map(([value, text]) => h("option", { value }, text)));
+    this.files = h("div", { class: "fitted-files", hidden: true }, h("h2", null, say("files")), this.#list());
+    this.element = h(
+      "section",
+      { class: "fitted", "aria-label": say("wearer.result") },
+      h("h2", null, say("wearer.result")),
+      this.head,
+      this.trouble,
+      this.plan.element,
+      this.words,
+      this.files,
+    );
+    this.wait();
+  }
+
+  #list() {
+    return h(
+      "ul",
+      { class: "file-list" },
+      KINDS.map((kind) => {
+        const [name, meaning] = find("file.kinds")[kind];
+        const pdf = kind === "application/pdf";
+        const options = pdf ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "wearer-paper" }, say("file.paper")), this.paper)) : null;
+        return takeRow({ kind, name, meaning, options, main: pdf, fallback: "sleeve." + kind.split("/").pop() }, (each, signal) =>
+          ask("v1/made-to-measure", { ...this.body(), ...(pdf ? { paper: { format: this.paper.value } } : {}) }, each, signal),
+        );
+      }),
+      h(
+        "li",
+        { class: "file" },
+        h("div", { class: "file-name" }, h("strong", null, say("wearer.orderFile")), h("span", null, say("wearer.orderFileLead"))),
+        h("div", { class: "file-take" }, h("button", { type: "button", id: "wearer-save", onclick: () => this.#save() }, say("file.take"), h("span", { class: "unseen" }, " " + say("wearer.orderFile")))),
+      ),
+    );
+  }
+
+  #save() {
+    hand(new Blob([JSON.stringify(this.body(), null, 2) + "\n"], { type: "application/json" }), "order.json");
+  }
+
+  wait() {
+    this.head.textContent = say("wearer.waiting");
+    this.trouble.replaceChildren();
+    this.words.replaceChildren();
+    this.plan.clear();
+    this.plan.element.hidden = true;
+    this.files.hidden = true;
+  }
+
+  refuse(violations, questioned) {
+    this.wait();
+    this.head.textContent = say(questioned ? "wearer.doubted" : "wearer.notYet");
+    const missing = (each) => each.field.startsWith("/wearer/") && each.value === undefined;
+    this.trouble.replaceChildren(...violations.filter((each) => !missing(each)).map((each) => this.#trouble(each)));
+  }
+
+  /** What is wrong, and a way to the field it is wrong with. */
+  #trouble({ field: pointer, reason }) {
+    const [, kind, name] = pointer.split("/");
+    const id = kind === "wearer" ? "w-" + name : kind === "ease" ? "w-ease-" + name : "";
+    const label = kind === "wearer" ? bodyName(name) : kind === "ease" ? (find("wearer.eases")[name]?.[0] ?? name) : pointer === "" ? "" : field(pointer)[0];
+    return h(
+      "li",
+      null,
+      document.getElementById(id) ? h("button", { type: "button", class: "link", onclick: () => document.getElementById(id).focus() }, label) : label,
+      " ",
+      h("span", { lang: "en" }, reason),
+    );
+  }
+
+  show(answer, svg) {
+    this.head.textContent = answer.estimates.length > 0 ? say("wearer.readyEstimated") : say("wearer.ready");
+    this.trouble.replaceChildren();
+    this.plan.element.hidden = false;
+    this.plan.put(svg);
+    this.files.hidden = false;
+    this.words.replaceChildren(this.#nearest(answer), this.#estimates(answer), this.#measures(answer), this.#cautions(answer));
+  }
+
+  /** The size by its own name, and by the short one that the table gives it too. */
+  #size({ sizeTable, size }) {
+    const head = h("h2", null, say("wearer.nearest", { size }));
+    once("v1/size-tables/" + encodeURIComponent(sizeTable))
+      .then(({ labels }) => {
+        const short = Object.keys(labels).find((label) => labels[label] === size);
+        if (short) head.textContent = say("wearer.nearest", { size: `${short} (${size})` });
+      })
+      .catch(() => undefined);
+    return head;
+  }
+
+  #nearest({ nearestSize, departures, unit }) {
+    if (!nearestSize) return h("p", { class: "quiet-words" }, say("wearer.noNearest"));
+    const length = (value) => show(value, unit);
+    return h(
+      "div",
+      null,
+      this.#size(nearestSize),
+      h("p", { class: "quiet-words" }, say("wearer.nearestBy", { name: bodyName(nearestSize.by) }), departures.length === 0 ? " " + say("wearer.noDepartures") : ""),
+      departures.length === 0
+        ? null
+        : figuresTable(
+            say("wearer.departures", { unit: say("unit." + unit) }),
+            [say("wearer.measure"), say("wearer.hers"), say("wearer.ofTable"), say("wearer.difference"), say("wearer.likeSize")],
+            departures.map((each) => [bodyName(each.dimension), length(each.wearer), length(each.table), signed(each.difference, unit), each.nearestSize]),
+          ),
+      h("p", { class: "source", lang: "en" }, nearestSize.source),
+    );
+  }
+
+  #estimates({ estimates, unit }) {
+    if (estimates.length === 0) return h("span");
+    const length = (value) => show(value, unit);
+    return h(
+      "div",
+      { class: "estimates" },
+      h("h2", null, say("wearer.estimates")),
+      h(
+        "ul",
+        null,
+        estimates.map((each) =>
+          h(
+            "li",
+            null,
+            h("strong", null, bodyName(each.dimension)),
+            " ",
+            say("wearer.estimateOf", {
+              value: length(each.value),
+              low: length(each.low),
+              high: length(each.high),
+              unit,
+              share: number(each.probability * 100),
+              from: each.from.map(bodyName).join(", "),
+            }),
+          ),
+        ),
+      ),
+      h("p", { class: "source", lang: "en" }, estimates[0].source),
+    );
+  }
+
+  #measures({ sizeRun }) {
+    const { specTable } = sizeRun;
+    return h(
+      "div",
+      null,
+      h("h2", null, say("wearer.sleeve")),
+      figuresTable(
+        say("wearer.sleeveCaption", { unit: say("unit." + specTable.unit) }),
+        [say("table.measure"), say("wearer.finished")],
+        specTable.rows.map((row) => [h("span", { lang: pointName(row).lang }, pointName(row).name), show(row.rounded[0], specTable.unit)]),
+      ),
+    );
+  }
+
+  #cautions({ sizeRun }) {
+    return h("div", { class: "cautions" }, h("h2", null, say("cautions")), h("ul", { lang: "en" }, sizeRun.cautions.map((caution) => h("li", null, caution))));
+  }
+}

@@ -1,0 +1,171 @@
+// One wearer: measurements, what is added to them, and the sleeve that follows. What is entered here is nobody else's business: it is neither in the address nor
+// kept by the browser, and gone when the page is closed.
+
+import { quietly, h } from "../common/dom.js";
+import { DRAWN, measurePicture } from "./figures.js";
+import { EaseField, MeasureField } from "./wearerfields.js";
+import { easesOf, order } from "./order.js";
+import { Fitted } from "./fitted.js";
+import { ask, once, Refused } from "../common/service.js";
+import { convert } from "../common/units.js";
+import { find, say } from "../common/words.js";
+
+const FIRST = ["upperArmGirth", "armLength", "elbowGirth", "wristGirth", "armscyeGirth", "handGirth", "bustGirth", "stature"];
+const MORE = DRAWN.filter((name) => !FIRST.includes(name));
+
+const EASE = { bicep: 7, armhole: "14%", capEase: "4%", length: 1, elbow: "15%", wrist: 6 };
+
+const fresh = (style) => ({
+  units: "cm",
+  values: {},
+  hand: undefined,
+  confirmed: [],
+  ease: { ...EASE, ...(typeof style.sleeve?.capEase === "string" ? { capEase: style.sleeve.capEase } : {}) },
+  table: style.sizeTable ?? "women-en-13402-3-bust",
+  survey: "",
+  name: "",
+});
+
+export class Wearer {
+  #flight = new AbortController();
+
+  constructor(store, state) {
+    this.store = store;
+    this.state = state ?? fresh(store.style);
+    this.soon = quietly(150, () => this.#ask());
+    this.fields = new Map([...FIRST, ...MORE].map((name) => [name, new MeasureField(this, name, measurePicture(name))]));
+    this.eases = new Map(Object.keys(EASE).map((name) => [name, new EaseField(this, name)]));
+    this.fitted = new Fitted(() => this.body());
+    this.element = h("div", { class: "wearer" }, this.#form(), this.fitted.element);
+    this.#tables();
+  }
+
+  #form() {
+    const list = (names) => h("div", { class: "cards" }, names.map((name) => this.fields.get(name).element));
+    this.table = h("select", { id: "wearer-table", onchange: () => this.take((state) => (state.table = this.table.value)) });
+    this.survey = h(
+      "select",
+      { id: "wearer-survey", onchange: () => this.take((state) => (state.survey = this.survey.value)) },
+      ["", "none"].map((value) => h("option", { value, selected: value === this.state.survey }, find("wearer.surveys")[value || "women"])),
+    );
+    this.name = h("input", { id: "wearer-name", type: "text", autocomplete: "off", maxlength: 20, value: this.state.name, oninput: () => this.take((state) => (state.name = this.name.value.trim())) });
+    const tool = (input, words) => h("div", { class: "field" }, h("div", { class: "head" }, h("label", { for: input.id }, words)), input);
+    return h(
+      "section",
+      { class: "wearer-form", "aria-label": say("wearer.measurements") },
+      h("h2", null, say("wearer.measurements")),
+      h("p", { class: "private" }, say("wearer.private")),
+      h("p", { class: "quiet-words" }, say("wearer.lead")),
+      list(FIRST),
+      h("details", { class: "more-measures" }, h("summary", null, say("wearer.more")), list(MORE)),
+      h("h2", null, say("wearer.ease")),
+      h("p", { class: "quiet-words" }, say("wearer.easeLead")),
+      h("div", { class: "fields ease-fields" }, [...this.eases.values()].map((field) => field.element)),
+      h("h2", null, say("wearer.compared")),
+      h("div", { class: "fields" }, tool(this.table, say("wearer.table")), tool(this.survey, say("wearer.survey")), tool(this.name, say("wearer.order"))),
+      h("div", { class: "buttons" }, h("button", { type: "button", id: "wearer-clear", onclick: () => this.#clear() }, say("wearer.clear"))),
+    );
+  }
+
+  #tables() {
+    once("v1/size-tables")
+      .then(({ sizeTables }) => {
+        const bodies = sizeTables.filter((info) => info.kind === "body" && info.key);
+        this.table.replaceChildren(h("option", { value: "" }, say("noTable")), ...bodies.map((info) => h("option", { value: info.id }, info.title)));
+        this.table.value = this.state.table;
+      })
+      .catch(() => undefined);
+  }
+
+  #clear() {
+    const { ease, table, survey } = this.state;
+    Object.assign(this.state, { values: {}, hand: undefined, confirmed: [], name: "", ease, table, survey });
+    this.name.value = "";
+    this.answer = null;
+    this.refresh();
+  }
+
+  /** Changes what was entered and asks anew. */
+  take(edit) {
+    edit(this.state);
+    this.element.classList.add("asking");
+    this.soon();
+  }
+
+  get units() {
+    return this.store.style.units;
+  }
+
+  /** The style or its unit changed. */
+  refresh() {
+    const { state, units } = this;
+    if (state.units !== units) {
+      const other = (value) => (typeof value === "number" ? convert(value, state.units, units) : value);
+      for (const each of [state.values, state.ease]) for (const name of Object.keys(each)) each[name] = other(each[name]);
+      state.hand = other(state.hand);
+      state.units = units;
+    }
+    const needed = easesOf(this.store.style);
+    for (const [name, field] of this.eases) field.element.hidden = !needed.includes(name);
+    this.fields.get("handGirth").element.hidden = !this.store.style.underSleeve;
+    this.#show([]);
+    this.soon();
+  }
+
+  get empty() {
+    return Object.keys(this.state.values).length === 0;
+  }
+
+  body() {
+    return order(this.store.style, this.state);
+  }
+
+  #show(violations) {
+    const of = (pointer) => violations.find((each) => each.field === pointer);
+    for (const [name, field] of this.fields) {
+      field.refresh(of(name === "handGirth" ? "/underSleeve/handGirth" : "/wearer/" + name), this.answer?.estimates.find((each) => each.dimension === name));
+    }
+    for (const [name, field] of this.eases) field.refresh(of("/ease/" + name));
+  }
+
+  async #ask() {
+    this.#flight.abort();
+    const flight = new AbortController();
+    this.#flight = flight;
+    if (this.empty) {
+      this.answer = null;
+      this.element.classList.remove("asking");
+      this.#show([]);
+      this.fitted.wait();
+      return;
+    }
+    const body = this.body();
+    this.element.classList.add("asking");
+    let drafted;
+    try {
+      const answer = await (await ask("v1/made-to-measure", body, "application/json", flight.signal)).json();
+      drafted = { answer, svg: await (await ask("v1/made-to-measure", body, "image/svg+xml", flight.signal)).text() };
+    } catch (error) {
+      if (flight.signal.aborted) return;
+      this.element.classList.remove("asking");
+      const violations = error instanceof Refused ? (error.problem.violations ?? []) : [];
+      this.answer = null;
+      this.#show(violations);
+      this.fitted.refuse(
+        error instanceof Refused ? violations : [{ field: "", reason: say("wearer.silent") }],
+        violations.some((each) => each.field.startsWith("/wearer/") && this.state.values[each.field.slice(8)] !== undefined && this.questioned(each)),
+      );
+      return;
+    }
+    if (flight.signal.aborted) return;
+    this.element.classList.remove("asking");
+    this.answer = drafted.answer;
+    this.#show([]);
+    this.fitted.show(drafted.answer, drafted.svg);
+  }
+
+  /** Whether a measurement is only doubted, so that it can be confirmed. */
+  questioned(violation) {
+    return /\bconfirmed\b/.test(violation.reason);
+  }
+}

@@ -1,0 +1,32 @@
+// Lengths as people write them. An inch is 25.4 mm exactly (NIST Special Publication 811, 2008, appendix B.8).
+
+import assert from "node:assert/strict";
+import test from "node:test";
+import { convert, fromMm, parse, show, signed, toMm } from "../../main/resources/static/page/common/units.js";
+
+test("an inch is 25.4 mm, and there and back is the same number", () => {
+  assert.equal(toMm(1, "in"), 25.4);
+  assert.equal(fromMm(25.4, "in"), 1);
+  assert.equal(convert(36, "cm", "mm"), 360);
+  for (const length of [36, 13.5, 1.9, 0.8]) assert.equal(convert(convert(length, "cm", "in"), "in", "cm"), length);
+});
+
+test("a tape measure's fractions, a comma and a point are read", () => {
+  for (const [text, value] of [["36.5", 36.5], ["36,5", 36.5], ["3 1/2", 3.5], ["3-1/2", 3.5], ["½", 0.5], ["3½", 3.5], ["−2", -2], ["-1 1/4", -1.25]]) {
+    assert.equal(parse(text), value, text);
+  }
+});
+
+test("what is no number is none", () => {
+  for (const text of ["abc", "2 5", "1/", "", "1e3", "4 5/"]) assert.ok(Number.isNaN(parse(text)), text);
+});
+
+test("inches are shown in sixteenths, in lowest terms", () => {
+  for (const [value, text] of [[3.5, "3 1/2"], [0.0625, "1/16"], [14.3125, "14 5/16"], [2, "2"], [-0.25, "−1/4"]]) assert.equal(show(value, "in"), text);
+});
+
+test("a growth has its sign", () => {
+  assert.equal(signed(1.3, "cm"), "+1.3");
+  assert.equal(signed(-1.3, "cm"), "−1.3");
+  assert.equal(signed(0, "cm"), "0");
+});
