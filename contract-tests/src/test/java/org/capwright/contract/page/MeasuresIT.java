@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.restassured.RestAssured;
+import io.restassured.path.json.JsonPath;
 import java.util.Map;
+import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 /** Measures: entered, stepped, refused, undone, kept and linked. */
@@ -25,6 +29,30 @@ class MeasuresIT {
                     (Boolean) browser.run("return document.documentElement.scrollWidth <= innerWidth;"),
                     "nothing hangs out at the side");
         }
+    }
+
+    /** What the page says beforehand is what the service says when it refuses. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/sleeve/bicep", "/sleeve/capHeight", "/overlay/rise", "/underSleeve/wrist"})
+    void saysTheRangesOfTheService(String place) {
+        JsonPath ranges =
+                RestAssured.get(RunningService.address() + "/page/ranges.json").jsonPath();
+        String[] steps = place.substring(1).split("/");
+        String body = RestAssured.get(RunningService.address() + "/examples/choir-gown.json")
+                .asString()
+                .replaceFirst("\"" + steps[1] + "\": *[0-9.]+", "\"" + steps[1] + "\": 9999");
+        JsonPath problem = RestAssured.given()
+                .contentType("application/json")
+                .body(body)
+                .post(RunningService.address() + "/v1/size-runs")
+                .then()
+                .statusCode(422)
+                .extract()
+                .jsonPath();
+        String violation = "violations.find { it.field == '" + place + "' }";
+        assertEquals(10 * problem.getDouble(violation + ".minimum"), ranges.getDouble("'" + place + "'.least"), 1e-9);
+        assertEquals(
+                10 * problem.getDouble(violation + ".maximum"), ranges.getDouble("'" + place + "'.greatest"), 1e-9);
     }
 
     @ParameterizedTest

@@ -1,13 +1,13 @@
 package org.capwright.service.page;
 
 import io.swagger.v3.oas.annotations.Hidden;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.madetomeasure.MeasureShape;
-import org.capwright.service.sizerun.SizeRunShape;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -22,7 +22,15 @@ final class RangesController {
     /** Stands for each entry of a list, or each name of a size. */
     private static final String EACH = "/*";
 
-    private static final Map<String, Range> RANGES = ranges();
+    private final Map<String, Range> ranges = new TreeMap<>();
+
+    RangesController(List<DescribedCall> calls) {
+        for (DescribedCall call : calls) {
+            for (RequestSchema request : call.requests()) {
+                add("", request, ranges);
+            }
+        }
+    }
 
     /** Least and greatest of a field: of a length in millimetres. */
     record Range(double least, double greatest) {}
@@ -30,14 +38,7 @@ final class RangesController {
     /** All ranges by the places of their fields (JSON Pointer, RFC 6901, with a star for what repeats). */
     @GetMapping("/page/ranges.json")
     Map<String, Range> all() {
-        return RANGES;
-    }
-
-    private static Map<String, Range> ranges() {
-        Map<String, Range> found = new TreeMap<>();
-        add("", MeasureShape.REQUEST, found);
-        add("", SizeRunShape.REQUEST, found);
-        return Map.copyOf(found);
+        return ranges;
     }
 
     private static void add(String place, RequestSchema schema, Map<String, Range> found) {
