@@ -29,9 +29,10 @@ class RoomsTest {
     /**
      * What a call may know of others. A size table may stand in the request of any call, so all know how one is read. Checks and rules take a size run within their requests,
      * made-to-measure turns its request into one, materials takes one as it is.
+     * The page states the ranges of the two requests that it has fields for.
      */
     private static final Map<String, Set<String>> KNOWN = Map.of(
-            "page", Set.of(),
+            "page", Set.of("sizerun", "madetomeasure"),
             "tables", Set.of(),
             "sizerun", Set.of("tables"),
             "materials", Set.of("sizerun"),

@@ -1,13 +1,13 @@
 package org.capwright.service.page;
 
 import io.swagger.v3.oas.annotations.Hidden;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
+import org.capwright.service.madetomeasure.MeasureShape;
+import org.capwright.service.sizerun.SizeRunShape;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -24,12 +24,9 @@ final class RangesController {
 
     private final Map<String, Range> ranges = new TreeMap<>();
 
-    RangesController(List<DescribedCall> calls) {
-        for (DescribedCall call : calls) {
-            for (RequestSchema request : call.requests()) {
-                add("", request, ranges);
-            }
-        }
+    RangesController() {
+        add("", MeasureShape.REQUEST, ranges);
+        add("", SizeRunShape.REQUEST, ranges);
     }
 
     /** Least and greatest of a field: of a length in millimetres. */
