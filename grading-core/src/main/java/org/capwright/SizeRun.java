@@ -6,7 +6,7 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoint;
 import org.capwright.grade.GradePoints;
 import org.capwright.grade.SpecTable;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;

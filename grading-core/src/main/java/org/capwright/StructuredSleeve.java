@@ -7,8 +7,8 @@ import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.capwright.pattern.PatternSet;
 
 /**

@@ -1,10 +1,11 @@
 package org.capwright.check;
 
+import org.capwright.measure.SleeveSubject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.capwright.pattern.PatternSet;
 import org.capwright.tables.SizeTable;
 
@@ -67,7 +68,7 @@ public final class Findings {
                 SIZE_TABLE,
                 Severity.INFO,
                 List.of(),
-                "sizeTable",
+                SleeveSubject.Option.SIZE_TABLE,
                 Quantity.OTHER,
                 OptionalDouble.empty(),
                 Expected.ANYTHING,

@@ -10,11 +10,14 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 
 /** Patterns to export: one fixed, and seeded random ones over the whole style space. */
 public final class TestPatterns {

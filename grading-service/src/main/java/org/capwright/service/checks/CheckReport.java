@@ -13,9 +13,10 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
 import org.capwright.exchange.table.CsvText;
-import org.capwright.measure.Decimals;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Decimals;
+import org.capwright.quantity.Unit;
 import org.capwright.report.GradeReport;
+import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
 
