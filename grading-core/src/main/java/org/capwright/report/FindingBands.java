@@ -10,8 +10,11 @@ import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.exchange.PrintedName;
+import org.capwright.gradeimport.Unread;
 import org.capwright.measure.Decimals;
+import org.capwright.gradeimport.Unread;
 import org.capwright.measure.Quantity;
+import org.capwright.gradeimport.Unread;
 import org.capwright.measure.Unit;
 
 /** Findings as bands, the gravest first: sign, sizes, measure, value and range in one line, then what is the matter, what to change and the source. */
@@ -35,7 +38,9 @@ final class FindingBands {
         FindingBands made = new FindingBands(unit, width);
         List<Band> bands = new ArrayList<>();
         findings.stream()
-                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .sorted(Comparator.comparing((Finding finding) -> finding.code().equals(Unread.CODE))
+                        .thenComparing(Finding::severity)
+                        .reversed())
                 .forEach(finding -> bands.add(made.band(finding)));
         return bands;
     }
