@@ -80,6 +80,8 @@ final class Increments {
 
     private void add(int base) {
         boolean fromBase = isFromBase(base);
+        // Below the base size a room may write the steps with or without their minus.
+        int below = allStepsNotNegative() ? -1 : 1;
         Map<CheckedMeasure, Double> full = new EnumMap<>(of(base));
         for (int side : new int[] {-1, 1}) {
             Map<CheckedMeasure, Double> running = new EnumMap<>(full);
@@ -91,7 +93,7 @@ final class Increments {
                 for (Map.Entry<CheckedMeasure, Double> entry : here.entrySet()) {
                     Double from = (fromBase ? full : running).get(entry.getKey());
                     if (from != null) {
-                        entry.setValue(from + signed(entry.getValue(), side));
+                        entry.setValue(from + (side < 0 ? below : 1) * entry.getValue());
                         running.put(entry.getKey(), entry.getValue());
                     }
                 }
@@ -104,12 +106,6 @@ final class Increments {
                         "only size " + ForeignInputException.shown(sizes.get(base))
                                 + " has full measurements, so the other columns were read as increments "
                                 + (fromBase ? "from that size" : "from size to size, starting at that size"));
-    }
-
-    /** Below the base size a room may write the step with or without its minus. */
-    private double signed(double step, int side) {
-        boolean unsigned = side < 0 && allStepsNotNegative();
-        return unsigned ? -step : step;
     }
 
     private boolean allStepsNotNegative() {
