@@ -20,7 +20,9 @@ public record ImportNote(Kind kind, String file, int line, String subject, Strin
         FOUND,
         /** The file does not say so; taken as the likeliest and to be looked at. */
         ASSUMED,
-        /** Something of the file that is not used. */
-        LEFT_OUT
+        /** Something of the file that no check uses. */
+        LEFT_OUT,
+        /** Figures of the file that may belong to the grade and were not read: what they say is not judged. */
+        NOT_READ
     }
 }

@@ -41,6 +41,10 @@ final class ImportNotes {
         add(ImportNote.Kind.LEFT_OUT, line, subject, words);
     }
 
+    void notRead(int line, String subject, String words) {
+        add(ImportNote.Kind.NOT_READ, line, subject, words);
+    }
+
     private void add(ImportNote.Kind kind, int line, String subject, String words) {
         if (list.size() < MOST) {
             list.add(new ImportNote(kind, file, line, subject, words));

@@ -1,14 +1,22 @@
 package org.capwright.gradeimport;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.capwright.check.CheckedMeasure;
 
-/** Names of points of measure as the trade writes them (common practice, no source). Only whole names match; nothing is taken by likeness. */
+/**
+ * Names of points of measure as sewing rooms write them in ten languages: {@code point-names.txt} beside this class. Only whole names match; nothing is taken by likeness.
+ */
 final class PointNames {
 
     /**
@@ -21,135 +29,43 @@ final class PointNames {
     record Match(CheckedMeasure measure, double factor, String how) {}
 
     private static final Map<String, CheckedMeasure> NAMES = new HashMap<>();
+    /** Rows of a spec table of this engine that no check judges. */
+    private static final Set<String> BESIDE_THE_CHECKS = Set.of(
+            "underarmSeam",
+            "elbowDart",
+            "elbowDartLength",
+            "elbowEase",
+            "wristOpening",
+            "overlayWidth",
+            "overlayHem",
+            "pleatTakeUp");
+
     private static final Pattern HALF =
-            Pattern.compile("^(?:1 2|half|halbe|demi) (.+)$|^(.+?) (?:1 2|half|flat half|half width)$");
+            Pattern.compile(
+            "^(?:1 2|half|flat|halbe|halber|demi|media|medio|mezza|mezzo|meia|meio|halve|pol|yarim) (.+)$|^(.+?) (?:1 2|half|flat|flat half|half width|laid flat|a plat|flach|halb|piana)$");
 
     static {
-        names(
-                CheckedMeasure.BICEP,
-                "bicep",
-                "biceps",
-                "bicep width",
-                "biceps width",
-                "bicep circumference",
-                "bicep girth",
-                "bicep line",
-                "upper arm",
-                "upper arm width",
-                "upper arm circumference",
-                "upper arm girth",
-                "upper sleeve width",
-                "sleeve width",
-                "sleeve width at bicep",
-                "sleeve width at underarm",
-                "sleeve bicep",
-                "muscle",
-                "muscle width",
-                "upperarm",
-                "upperarm width",
-                "oberarmweite",
-                "tour de bras");
-        names(
-                CheckedMeasure.LENGTH,
-                "length",
-                "sleeve length",
-                "sleeve length from apex",
-                "sleeve length from shoulder point",
-                "sleeve length from cap",
-                "sleeve length from armhole",
-                "overarm",
-                "overarm length",
-                "sleeve overarm length",
-                "sleeve length from top of cap",
-                "aermellange",
-                "armellange",
-                "longueur manche");
-        names(
-                CheckedMeasure.CAP_HEIGHT,
-                "cap height",
-                "sleeve cap height",
-                "sleeve cap",
-                "height of cap",
-                "crown height",
-                "sleeve crown height",
-                "sleeve head height",
-                "sleeve head",
-                "head height",
-                "kugelhohe",
-                "armkugelhohe");
-        names(
-                CheckedMeasure.CAP_LINE,
-                "cap line",
-                "cap seam",
-                "cap seam length",
-                "sleeve cap length",
-                "sleeve cap line",
-                "cap length",
-                "sleeve cap seam",
-                "cap circumference",
-                "sleeve cap circumference",
-                "sleeve head seam",
-                "crown line",
-                "cap curve");
-        names(
-                CheckedMeasure.ARMHOLE,
-                "armhole",
-                "armhole seam",
-                "armhole circumference",
-                "armhole curve",
-                "armhole length",
-                "armhole girth",
-                "armscye",
-                "armscye circumference",
-                "scye",
-                "scye circumference",
-                "total armhole",
-                "armlochumfang",
-                "armhole total");
-        names(CheckedMeasure.CAP_EASE, "cap ease", "sleeve ease", "sleeve cap ease", "ease of cap");
-        names(
-                CheckedMeasure.ELBOW,
-                "elbow",
-                "elbow width",
-                "elbow circumference",
-                "elbow girth",
-                "sleeve width at elbow",
-                "forearm at elbow",
-                "ellbogenweite");
-        names(
-                CheckedMeasure.WRIST,
-                "wrist",
-                "wrist width",
-                "wrist circumference",
-                "wrist girth",
-                "sleeve opening",
-                "sleeve hem",
-                "sleeve hem width",
-                "sleeve bottom",
-                "sleeve bottom width",
-                "sleeve bottom opening",
-                "cuff opening",
-                "bottom opening",
-                "hem width",
-                "sleeve opening width",
-                "saumweite");
-        names(CheckedMeasure.RISE, "overlay rise", "rise", "cap rise");
-        names(CheckedMeasure.OVERLAY_LENGTH, "overlay length", "length of overlay");
-        names(CheckedMeasure.OVERLAY_EDGE, "overlay top edge flat", "overlay top edge", "overlay edge");
-        names(CheckedMeasure.ATTACH_SPAN, "attach span", "attached span");
-        names(CheckedMeasure.PLEAT_DEPTH, "pleat depth", "depth of pleats");
-        names(CheckedMeasure.PLEAT_COUNT, "pleat count", "number of pleats", "pleats");
-        names(CheckedMeasure.FRONT_WIDTH, "front width", "front bicep", "front sleeve width", "bicep front");
-        names(CheckedMeasure.BACK_WIDTH, "back width", "back bicep", "back sleeve width", "bicep back");
-        names(CheckedMeasure.FRONT_CAP_LINE, "front cap line", "front cap", "cap line front", "cap front");
-        names(CheckedMeasure.BACK_CAP_LINE, "back cap line", "back cap", "cap line back", "cap back");
+        try (BufferedReader lines = new BufferedReader(
+                new InputStreamReader(PointNames.class.getResourceAsStream("point-names.txt"), StandardCharsets.UTF_8))) {
+            lines.lines().filter(line -> !line.startsWith("#")).forEach(PointNames::add);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private PointNames() {}
 
-    private static void names(CheckedMeasure measure, String... names) {
-        for (String name : names) {
-            NAMES.put(name, measure);
+    /** Whether a cell names a point of measure that no check judges. */
+    static boolean isBesideTheChecks(String cell) {
+        return BESIDE_THE_CHECKS.contains(cell.strip());
+    }
+
+    /** One line: code, language, names parted by semicolons. */
+    private static void add(String line) {
+        String[] parts = line.split(" ", 3);
+        CheckedMeasure measure = CheckedMeasure.ofCode(parts[0]).orElseThrow();
+        for (String name : parts[2].split(";")) {
+            NAMES.put(normal(name), measure);
         }
     }
 
@@ -179,7 +95,14 @@ final class PointNames {
 
     /** Lower case without accents; all that is neither letter nor digit is one space. */
     static String normal(String text) {
-        String plain = Normalizer.normalize(text.replace("\u00bd", "1/2"), Normalizer.Form.NFD);
+        String plain = Normalizer.normalize(
+                // No accents: these letters stand for themselves in Unicode and are folded by hand.
+                text.replace("\u00bd", "1/2")
+                        .replace("\u00df", "ss")
+                        .replace('\u0142', 'l')
+                        .replace('\u0141', 'L')
+                        .replace('\u0131', 'i'),
+                Normalizer.Form.NFKD);
         StringBuilder out = new StringBuilder(plain.length());
         for (int i = 0; i < plain.length(); i++) {
             char c = plain.charAt(i);

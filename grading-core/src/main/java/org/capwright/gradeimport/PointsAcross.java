@@ -72,15 +72,14 @@ final class PointsAcross {
             String quoted = "\u201c" + ForeignInputException.shown(heading) + "\u201d";
             if (match.isEmpty()) {
                 if (!heading.isEmpty() && !TableContext.isSizeHeading(heading)) {
-                    context.traces()
-                            .leftOut(
-                                    headings.line(),
-                                    ImportNote.FILE,
-                                    quoted + " is no point of measure that the checks know");
+                    int at = c;
+                    boolean filled = !TableContext.isNoSize(heading)
+                            && below.stream().anyMatch(row -> context.isFigure(row.cell(at)));
+                    context.unknown(headings.line(), heading, filled);
                 }
             } else if (seen.putIfAbsent(match.get().measure(), heading) != null) {
                 context.traces()
-                        .leftOut(
+                        .notRead(
                                 headings.line(),
                                 match.get().measure().code(),
                                 quoted + ": read in another column already");

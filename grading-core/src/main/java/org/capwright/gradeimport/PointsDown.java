@@ -162,7 +162,7 @@ final class PointsDown {
             CheckedMeasure measure = point.match.measure();
             Integer earlier = lines.putIfAbsent(measure, point.row.line());
             if (earlier != null) {
-                context.traces().leftOut(point.row.line(), measure.code(), "read in line " + earlier + " already");
+                context.traces().notRead(point.row.line(), measure.code(), "read in line " + earlier + " already");
                 continue;
             }
             tell(point);
@@ -301,19 +301,16 @@ final class PointsDown {
 
     private void tellUnknown() {
         List<CsvGrid.Row> rows = context.grid().rows();
+        List<Integer> figures = figureColumns();
         Set<String> told = new HashSet<>();
         for (CsvGrid.Row row : rows.subList(header + 1, rows.size())) {
             String name = row.cell(column);
-            if (!name.isEmpty()
-                    && UnitWords.alone(name).isEmpty()
-                    && PointNames.match(name).isEmpty()
-                    && told.add(name)) {
-                context.traces()
-                        .leftOut(
-                                row.line(),
-                                ImportNote.FILE,
-                                "\u201c" + ForeignInputException.shown(name)
-                                        + "\u201d is no point of measure that the checks know");
+            if (UnitWords.alone(name).isPresent() || PointNames.match(name).isPresent()) {
+                continue;
+            }
+            boolean filled = figures.stream().anyMatch(c -> context.isFigure(row.cell(c)));
+            if ((filled || !name.isEmpty()) && told.add(name)) {
+                context.unknown(row.line(), name, filled);
             }
         }
     }

@@ -11,9 +11,11 @@ import java.util.regex.Pattern;
 final class SizeScale {
 
     private static final Pattern NUMBER = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\d{1,3}(?:\\.\\d)?)");
-    private static final Pattern LETTER = Pattern.compile("(\\d?)(X{0,4})([SML])");
+    private static final Pattern LETTER = Pattern.compile("(?:[A-Z]{2} )?(\\d?)(X{0,4})([SML])");
+    private static final Pattern DOUBLE = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\w{1,4}) ?[/\u2013-] ?(\\w{1,4})");
+    private static final Pattern EXPLAINED = Pattern.compile("([^()]+?) ?\\([^()]{1,12}\\)");
     private static final Pattern NAMED = Pattern.compile(
-            "\\s*(?:size|grösse|größe|groesse|gr\\.|taille|talla|taglia|maat)(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
+            "\\s*(?:size|grösse|größe|groesse|gr\\.?|gr(?=\\s*\\d)|taille|talla|tamanho|tam\\.?|rozmiar|beden|サイズ|taglia|maat)(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern BASE = Pattern.compile(
             "\\s*(?:sample|base) +size\\s*[:=]?\\s*(\\S.{0,39})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
@@ -34,7 +36,7 @@ final class SizeScale {
         }
         Matcher letter = LETTER.matcher(label);
         if (!letter.matches()) {
-            return Double.NaN;
+            return composed(label);
         }
         int many = letter.group(1).isEmpty()
                 ? letter.group(2).length()
@@ -46,6 +48,16 @@ final class SizeScale {
                     case "M" -> 0;
                     default -> 1 + many;
                 };
+    }
+
+    /** {@code 36/38} lies between its two sizes; {@code 36 (S)} is 36. */
+    private static double composed(String label) {
+        Matcher explained = EXPLAINED.matcher(label);
+        if (explained.matches()) {
+            return place(explained.group(1));
+        }
+        Matcher pair = DOUBLE.matcher(label);
+        return pair.matches() ? (place(pair.group(1)) + place(pair.group(2))) / 2 : Double.NaN;
     }
 
     /** The label in a text such as {@code SIZE: 40}, or nothing. */

@@ -2,10 +2,12 @@ package org.capwright.gradeimport;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
@@ -55,26 +57,31 @@ public final class SpecTableReader {
     }
 
     private static TableContent layout(TableContext context) throws ForeignInputException {
-        int[] down = new int[context.grid().columns()];
+        // A point named twice in one row, by its code and by its name, is one point: it does not make a row of headings.
+        List<Set<CheckedMeasure>> down = new ArrayList<>();
+        for (int c = 0; c < context.grid().columns(); c++) {
+            down.add(EnumSet.noneOf(CheckedMeasure.class));
+        }
         int column = 0;
         int row = 0;
         int across = 0;
         List<CsvGrid.Row> rows = context.grid().rows();
         for (int r = 0; r < rows.size(); r++) {
-            int known = 0;
+            Set<CheckedMeasure> known = EnumSet.noneOf(CheckedMeasure.class);
             for (int c = 0; c < rows.get(r).cells().size(); c++) {
-                if (PointNames.match(rows.get(r).cell(c)).isPresent()) {
-                    known++;
-                    down[c]++;
+                Optional<PointNames.Match> match = PointNames.match(rows.get(r).cell(c));
+                if (match.isPresent()) {
+                    known.add(match.get().measure());
+                    down.get(c).add(match.get().measure());
                 }
             }
-            if (known > across) {
-                across = known;
+            if (known.size() > across) {
+                across = known.size();
                 row = r;
             }
         }
-        for (int c = 0; c < down.length; c++) {
-            column = down[c] > down[column] ? c : column;
+        for (int c = 0; c < down.size(); c++) {
+            column = down.get(c).size() > down.get(column).size() ? c : column;
         }
         if (across == 0) {
             throw new ForeignInputException(
@@ -82,7 +89,7 @@ public final class SpecTableReader {
                     0,
                     "no point of measure is known by its name; name one bicep, sleeve length, cap height, armhole, elbow or wrist");
         }
-        if (down[column] >= across) {
+        if (down.get(column).size() >= across) {
             PointsDown points = new PointsDown(context, column);
             if (points.header() >= 0) {
                 return points.isLong() ? points.oneToALine() : points.wide();
@@ -100,6 +107,7 @@ public final class SpecTableReader {
         if (bySize.isEmpty() || bySize.values().stream().allMatch(Map::isEmpty)) {
             throw new ForeignInputException(context.file(), 0, "the table holds no figure of any size");
         }
+        Optional<String> ofIncrements = Increments.added(context, bySize);
         List<String> labels = List.copyOf(bySize.keySet());
         List<Integer> order = SizeScale.order(labels);
         boolean moved = false;
@@ -112,14 +120,14 @@ public final class SpecTableReader {
         if (moved) {
             context.traces().found(0, ImportNote.FILE, "sizes put in the order of their labels, smallest first");
         }
-        int base = base(context, content, sizes.stream().map(CheckedSize::label).toList());
+        int base = BaseSize.of(
+                context.file(),
+                sizes.stream().map(CheckedSize::label).toList(),
+                context.options(),
+                content.base().or(() -> ofIncrements),
+                context.traces());
         return new ForeignGrade(
                 new CheckedGrade(sizes, base, Optional.empty()),
                 context.traces().list());
-    }
-
-    private static int base(TableContext context, TableContent content, List<String> labels)
-            throws ForeignInputException {
-        return BaseSize.of(context.file(), labels, context.options(), content.base(), context.traces());
     }
 }

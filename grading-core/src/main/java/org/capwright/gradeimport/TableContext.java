@@ -163,6 +163,19 @@ record TableContext(
         return Optional.of(millimetres);
     }
 
+    /** Tells of a row or column that is no known point of measure. With figures in it, it may be one under another name. */
+    void unknown(int line, String name, boolean filled) {
+        String quoted = "\u201c" + ForeignInputException.shown(name) + "\u201d";
+        if (PointNames.isBesideTheChecks(name)) {
+            traces.leftOut(line, ImportNote.FILE, quoted + " is a point of measure that no check judges");
+        } else if (filled) {
+            traces.notRead(
+                    line, ImportNote.FILE, quoted + " is not a name that is known for a point of measure of a sleeve");
+        } else {
+            traces.leftOut(line, ImportNote.FILE, quoted + " has no figures");
+        }
+    }
+
     /** A label that no other size of the table has. */
     String fresh(String label, List<String> taken, int line) throws ForeignInputException {
         if (label.isEmpty() || label.length() > 40) {

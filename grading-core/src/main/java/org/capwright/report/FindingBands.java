@@ -10,9 +10,8 @@ import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.exchange.PrintedName;
+import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Decimals;
-import org.capwright.quantity.Quantity;
-import org.capwright.quantity.Unit;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 
@@ -37,7 +36,9 @@ final class FindingBands {
         FindingBands made = new FindingBands(unit, width);
         List<Band> bands = new ArrayList<>();
         findings.stream()
-                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .sorted(Comparator.comparing((Finding finding) -> finding.code().equals(Unread.CODE))
+                        .thenComparing(Finding::severity)
+                        .reversed())
                 .forEach(finding -> bands.add(made.band(finding)));
         return bands;
     }

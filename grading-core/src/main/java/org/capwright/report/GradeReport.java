@@ -18,6 +18,7 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.pdf.PdfCanvas;
 import org.capwright.drawing.pdf.PdfFile;
 import org.capwright.exchange.PrintedName;
+import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Unit;
 
 /**
@@ -127,7 +128,12 @@ public record GradeReport(
     }
 
     private void verdict(List<Band> bands, double width) {
-        String words = count(Severity.STOP) > 0
+        long unread = findings.stream()
+                .filter(finding -> finding.code().equals(Unread.CODE))
+                .count();
+        String words = unread > 0
+                ? "Not judged: " + unread + (unread == 1 ? " part" : " parts") + " of the file not read."
+                : count(Severity.STOP) > 0
                 ? "Do not cut before the stops are mended or meant."
                 : count(Severity.CAUTION) > 0
                         ? "Nothing stops this grade. Look at the cautions before cutting."

@@ -180,15 +180,99 @@ class SpecTableReaderTest {
         assertTrue(read.grade().value(1, CheckedMeasure.BICEP).isEmpty());
         assertEquals(372, value(read.grade(), 2, CheckedMeasure.BICEP), 1e-9);
         assertTrue(read.traces().stream()
-                .anyMatch(t -> t.kind() == ImportNote.Kind.LEFT_OUT
+                .anyMatch(t -> t.kind() == ImportNote.Kind.NOT_READ
                         && t.line() == 3
                         && t.words().contains("Collar stand")));
         assertTrue(read.traces().stream()
-                .anyMatch(t -> t.kind() == ImportNote.Kind.LEFT_OUT
+                .anyMatch(t -> t.kind() == ImportNote.Kind.NOT_READ
                         && t.line() == 4
                         && t.words().contains("line 2")));
         assertTrue(read.traces().stream()
                 .anyMatch(t -> t.kind() == ImportNote.Kind.ASSUMED && t.words().contains("base size")));
+    }
+
+    /** Bicep, length, cap height, armhole, elbow, wrist as sewing rooms of ten countries write them; common practice, no source, from memory. */
+    @Test
+    void readsThePointsOfMeasureOfTenLanguages() throws ForeignInputException {
+        for (String names : List.of(
+                "Bicep;Sleeve length;Cap height;Armhole;Elbow;Sleeve opening",
+                "Tour de bras;Longueur de manche;Hauteur de tête;Emmanchure;Tour de coude;Bas de manche",
+                "Oberarmweite;Ärmellänge;Kugelhöhe;Armloch;Ellenbogenweite;Saumweite",
+                "Contorno de brazo;Largo de manga;Altura de copa;Sisa;Contorno de codo;Bocamanga",
+                "Giro braccio;Lunghezza manica;Altezza colmo;Giromanica;Giro gomito;Fondo manica",
+                "Contorno do braço;Comprimento da manga;Altura da copa;Cava;Cotovelo;Punho",
+                "Bovenarmwijdte;Mouwlengte;Kophoogte;Armsgat;Elleboogwijdte;Polswijdte",
+                "Obwód ramienia;Długość rękawa;Wysokość główki rękawa;Podkrój pachy;Obwód łokcia;Obwód nadgarstka",
+                "Pazı genişliği;Kol boyu;Kol kafası yüksekliği;Kol evi;Dirsek genişliği;Bilek genişliği",
+                "袖幅;袖丈;袖山の高さ;アームホール;肘幅;袖口幅")) {
+            String[] words = names.split(";");
+            StringBuilder sheet = new StringBuilder("cm;36;38;40\n");
+            for (int i = 0; i < words.length; i++) {
+                int middle = new int[] {36, 60, 14, 45, 28, 19}[i];
+                sheet.append(words[i].toUpperCase(java.util.Locale.ROOT) + ";" + (middle - 1) + ";" + middle + ";" + (middle + 1) + "\n");
+            }
+            ForeignGrade read = read(sheet.toString(), ForeignOptions.none());
+            List<CheckedMeasure> measures = List.of(
+                    CheckedMeasure.BICEP,
+                    CheckedMeasure.LENGTH,
+                    CheckedMeasure.CAP_HEIGHT,
+                    CheckedMeasure.ARMHOLE,
+                    CheckedMeasure.ELBOW,
+                    CheckedMeasure.WRIST);
+            for (int i = 0; i < measures.size(); i++) {
+                assertEquals(
+                        10 * new int[] {36, 60, 14, 45, 28, 19}[i],
+                        value(read.grade(), 1, measures.get(i)),
+                        1e-9,
+                        words[i] + " " + read.traces());
+            }
+            assertEquals(List.of(), Unread.of(read), names);
+        }
+    }
+
+    @Test
+    void aRowThatIsNotKnownIsAFinding() throws ForeignInputException {
+        ForeignGrade read = read("""
+                Point (cm);EU 36;EU 38;EU 40
+                Armloch;43,4;45;46,6
+                Weite am Bauch der Maus;34,8;36;37,2
+                Noch eine;59,5;60;60,5
+                """, ForeignOptions.none());
+        assertEquals(450, value(read.grade(), 1, CheckedMeasure.ARMHOLE), 1e-9);
+        assertEquals(2, Unread.of(read).size());
+        assertTrue(Unread.of(read).get(0).message().contains("line 3"));
+    }
+
+    @Test
+    void sizesOfManyKindsComeInTheirOrder() throws ForeignInputException {
+        for (String sizes : List.of("UK 8;UK 10;UK 12", "XS;S;3XL", "2XS;XS;M", "Gr. 36;Gr. 38;Gr. 40", "36/38;40/42;44/46", "EU 36;EU 38;EU 40")) {
+            String[] labels = sizes.split(";");
+            ForeignGrade read = read(
+                    "Point (cm);" + labels[2] + ";" + labels[0] + ";" + labels[1] + "\nBicep;37.2;34.8;36\n",
+                    ForeignOptions.none());
+            assertEquals(348, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9, sizes + read.grade());
+            assertEquals(372, value(read.grade(), 2, CheckedMeasure.BICEP), 1e-9, sizes + read.grade());
+        }
+    }
+
+    @Test
+    void readsStepsBesideAFullSize() throws ForeignInputException {
+        for (String steps : List.of(
+                "Bicep;-1.2;-1.2;36;+1.2;+1.2\nCap height;-.4;-.4;13.5;+.4;+.4\n",
+                "Bicep;-2.4;-1.2;36;1.2;2.4\nCap height;-0.8;-0.4;13.5;0.4;0.8\n",
+                "Bicep;1.2;1.2;36;1.2;1.2\nCap height;0.4;0.4;13.5;0.4;0.4\n")) {
+            ForeignGrade read = read("Point (cm);34;36;38;40;42\n" + steps.replace("-.4", "-0.4").replace("+.4", "+0.4"), ForeignOptions.none());
+            double[] bicep = {336, 348, 360, 372, 384};
+            for (int i = 0; i < bicep.length; i++) {
+                assertEquals(bicep[i], value(read.grade(), i, CheckedMeasure.BICEP), 1e-9, steps);
+                assertEquals(127 + 4 * i, value(read.grade(), i, CheckedMeasure.CAP_HEIGHT), 1e-9, steps);
+            }
+            assertEquals(2, read.grade().base());
+            assertTrue(read.traces().stream().anyMatch(t -> t.words().contains("increments")));
+        }
+        ForeignInputException e = assertThrows(
+                ForeignInputException.class, () -> read("Point (cm);36;38\nBicep;-1.2;-1.2\n", ForeignOptions.none()));
+        assertTrue(e.reason().contains("bicep of size 36"), e.reason());
     }
 
     @Test

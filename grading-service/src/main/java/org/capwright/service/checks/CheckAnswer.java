@@ -55,6 +55,14 @@ record CheckAnswer(
     @Schema(name = "CheckSummary", description = "How many findings there are of each severity.")
     record SummaryAnswer(
             @Schema(
+                    description =
+                            "What to make of it: not judged where a part of the file was not read, else the gravest of stop and caution, or"
+                                    + " pass.",
+                    allowableValues = {"not judged", "stop", "caution", "pass"},
+                    example = "caution")
+            String verdict,
+
+            @Schema(
                     description = "The gravest severity; none where there is no finding.",
                     allowableValues = {"none", "info", "caution", "stop"},
                     example = "caution")
@@ -94,8 +102,8 @@ record CheckAnswer(
     @Schema(name = "Trace", description = "One step of how a file was understood.")
     record TraceAnswer(
             @Schema(
-                    description = "Whether the file says so, it was assumed, or is not used.",
-                    allowableValues = {"found", "assumed", "left-out"},
+                    description = "Whether the file says so, it was assumed, is not used by any check, or was not read and so not judged.",
+                    allowableValues = {"found", "assumed", "left-out", "not-read"},
                     example = "found")
             String kind,
 

@@ -13,10 +13,10 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
 import org.capwright.exchange.table.CsvText;
+import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.report.GradeReport;
-import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
 
@@ -52,8 +52,10 @@ final class CheckReport {
         int stop = count(findings, Severity.STOP);
         int caution = count(findings, Severity.CAUTION);
         int info = count(findings, Severity.INFO);
+        boolean partly = findings.stream().anyMatch(finding -> finding.code().equals(Unread.CODE));
+        String verdict = partly ? "not judged" : stop > 0 ? "stop" : caution > 0 ? "caution" : "pass";
         String gravest = stop > 0 ? "stop" : caution > 0 ? "caution" : info > 0 ? "info" : "none";
-        return new CheckAnswer.SummaryAnswer(gravest, stop, caution, info);
+        return new CheckAnswer.SummaryAnswer(verdict, gravest, stop, caution, info);
     }
 
     private static int count(List<Finding> findings, Severity severity) {

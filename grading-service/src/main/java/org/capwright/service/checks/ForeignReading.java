@@ -2,10 +2,12 @@ package org.capwright.service.checks;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
+import org.capwright.check.Finding;
 import org.capwright.check.Findings;
 import org.capwright.check.Thresholds;
 import org.capwright.exchange.ForeignFile;
@@ -15,6 +17,7 @@ import org.capwright.gradeimport.ForeignOptions;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.gradeimport.UnknownBaseSizeException;
+import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
@@ -93,12 +96,14 @@ record ForeignReading(
             throw malformed(e);
         }
         CheckedGrade grade = read.grade().against(table);
+        List<Finding> findings = new ArrayList<>(Unread.of(read));
+        findings.addAll(Findings.of(grade, thresholds));
         Unit shown = unit.or(() -> fileUnit).orElse(Unit.MILLIMETRE);
         return new GradeUnderCheck(
                 name.orElse(format.usualName),
                 shown,
                 grade,
-                Findings.of(grade, thresholds),
+                List.copyOf(findings),
                 read.traces(),
                 thresholds,
                 Optional.empty());

@@ -1,0 +1,47 @@
+package org.capwright.gradeimport;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.capwright.check.Expected;
+import org.capwright.check.Finding;
+import org.capwright.check.Severity;
+import org.capwright.quantity.Argument;
+import org.capwright.quantity.Quantity;
+
+/** What of a file was not read, as findings: they stand before all others, for a grade that was read in part is judged in part. */
+public final class Unread {
+
+    /** The code of these findings. */
+    public static final String CODE = "not-read";
+
+    private Unread() {}
+
+    /**
+     * One finding for each row, column or line with figures that was not read.
+     *
+     * @param grade a grade as it was read
+     * @return in the order of the file; empty where everything was read
+     */
+    public static List<Finding> of(ForeignGrade grade) {
+        List<Finding> findings = new ArrayList<>();
+        for (ImportNote note : grade.traces()) {
+            if (note.kind() == ImportNote.Kind.NOT_READ) {
+                findings.add(new Finding(
+                        CODE,
+                        Severity.CAUTION,
+                        List.of(),
+                        new Argument(note.subject()),
+                        Quantity.OTHER,
+                        OptionalDouble.empty(),
+                        Expected.ANYTHING,
+                        (note.line() > 0 ? "line " + note.line() + " was not read, so it is not judged: " : "not read, so not judged: ")
+                                + note.words(),
+                        "the file itself",
+                        "Name the row as the sewing room's trade does, for example bicep, sleeve length, cap height, armhole, elbow or wrist, or"
+                                + " take it out if it is no part of the sleeve."));
+            }
+        }
+        return findings;
+    }
+}
