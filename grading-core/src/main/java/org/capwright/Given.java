@@ -1,9 +1,9 @@
 package org.capwright;
 
-import org.capwright.quantity.Subject;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 

@@ -1,6 +1,5 @@
 package org.capwright;
 
-import org.capwright.measure.SleeveSubject;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -10,6 +9,7 @@ import java.util.Map;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;

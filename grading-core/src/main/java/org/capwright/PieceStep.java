@@ -1,13 +1,13 @@
 package org.capwright;
 
-import org.capwright.quantity.Subject;
-import org.capwright.measure.SleeveSubject.Option;
-import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.Dimensions;
-import org.capwright.quantity.Unit;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Unit;
 
 /** How pieces are finished, in the unit of the style. Immutable: every call returns a new step. Ranges are judged when the pieces are drafted. */
 public final class PieceStep {
@@ -54,8 +54,11 @@ public final class PieceStep {
      */
     public PieceStep armholeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(length(new SleeveSubject.AllowanceOf("armhole"), width), old.attachedEdge(), old.sideSeam(), old.hem()));
+        return with(new Allowances(
+                length(new SleeveSubject.AllowanceOf("armhole"), width),
+                old.attachedEdge(),
+                old.sideSeam(),
+                old.hem()));
     }
 
     /**
@@ -66,8 +69,11 @@ public final class PieceStep {
      */
     public PieceStep attachedEdgeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), length(new SleeveSubject.AllowanceOf("attachedEdge"), width), old.sideSeam(), old.hem()));
+        return with(new Allowances(
+                old.armhole(),
+                length(new SleeveSubject.AllowanceOf("attachedEdge"), width),
+                old.sideSeam(),
+                old.hem()));
     }
 
     /**
@@ -78,8 +84,11 @@ public final class PieceStep {
      */
     public PieceStep sideSeamAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), old.attachedEdge(), length(new SleeveSubject.AllowanceOf("sideSeam"), width), old.hem()));
+        return with(new Allowances(
+                old.armhole(),
+                old.attachedEdge(),
+                length(new SleeveSubject.AllowanceOf("sideSeam"), width),
+                old.hem()));
     }
 
     /**
@@ -90,8 +99,11 @@ public final class PieceStep {
      */
     public PieceStep hemAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), old.attachedEdge(), old.sideSeam(), length(new SleeveSubject.AllowanceOf("hem"), width)));
+        return with(new Allowances(
+                old.armhole(),
+                old.attachedEdge(),
+                old.sideSeam(),
+                length(new SleeveSubject.AllowanceOf("hem"), width)));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.capwright;
 
-import org.capwright.measure.SleeveSubject.Option;
 import java.util.Optional;
 import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.PleatDirection;
@@ -8,6 +7,7 @@ import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 

@@ -1,14 +1,14 @@
 package org.capwright;
 
-import org.capwright.quantity.Subject;
-import org.capwright.measure.SleeveSubject.Option;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
 
 /**
@@ -166,12 +166,10 @@ public final class SleeveStep {
                     Option.CAP_EASE, "contradicts the eases of front and back; give either one or the other"));
         }
         if (front.isPresent() && height) {
-            found.add(Violation.of(
-                    Dimension.CAP_HEIGHT, "follows from the eases of front and back; leave it out"));
+            found.add(Violation.of(Dimension.CAP_HEIGHT, "follows from the eases of front and back; leave it out"));
         }
         if (front.isPresent() && given.dimensions().has(Dimension.FRONT_WIDTH)) {
-            found.add(Violation.of(
-                    Dimension.FRONT_WIDTH, "follows from the eases of front and back; leave it out"));
+            found.add(Violation.of(Dimension.FRONT_WIDTH, "follows from the eases of front and back; leave it out"));
         }
         if (whole.isPresent() && bicep && height) {
             found.add(Violation.of(Option.CAP_EASE, "follows from bicep and capHeight; leave out one of the three"));

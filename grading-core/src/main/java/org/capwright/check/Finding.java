@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Quantity;
-import org.capwright.quantity.Unit;
-import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 

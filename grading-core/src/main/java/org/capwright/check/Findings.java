@@ -1,12 +1,12 @@
 package org.capwright.check;
 
-import org.capwright.measure.SleeveSubject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.capwright.quantity.Quantity;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Quantity;
 import org.capwright.tables.SizeTable;
 
 /** What is worth a look in a run before it is cut: the checks of its grade, and what its pieces and its size table leave open. */

@@ -1,8 +1,6 @@
 package org.capwright.check;
 
 import org.capwright.quantity.Quantity;
-import java.util.Optional;
-import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
 
 /**

@@ -35,8 +35,7 @@ final class NeededDimensions {
         }
         needed.removeAll(given.present());
         return needed.stream()
-                .map(dimension ->
-                        Violation.of(dimension, "is missing; the style cannot be drafted without it"))
+                .map(dimension -> Violation.of(dimension, "is missing; the style cannot be drafted without it"))
                 .toList();
     }
 }

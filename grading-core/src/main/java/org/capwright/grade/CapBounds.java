@@ -12,8 +12,6 @@ import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
-import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.Violation;
 
 /** Refuses a cap that no armhole of the length given takes, where bicep and cap height are both given. An ease that is asked for has the same bounds. */
 final class CapBounds {

@@ -1,11 +1,11 @@
 package org.capwright.grade;
 
-import org.capwright.measure.SleeveSubject;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 

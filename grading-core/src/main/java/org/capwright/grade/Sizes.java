@@ -1,10 +1,10 @@
 package org.capwright.grade;
 
-import org.capwright.measure.SleeveSubject.Option;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 

@@ -10,7 +10,6 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DxfDrawing;
 import org.capwright.quantity.Unit;
-import org.capwright.quantity.Unit;
 
 /** How long one unit of a drawing is. */
 final class DrawingUnit {

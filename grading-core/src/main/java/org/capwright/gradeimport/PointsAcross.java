@@ -9,7 +9,6 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 import org.capwright.quantity.Unit;
-import org.capwright.quantity.Unit;
 
 /** A table whose points of measure stand side by side in one row of headings, with a row per size below. */
 final class PointsAcross {

@@ -10,8 +10,6 @@ import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
-import org.capwright.quantity.Quantity;
-import org.capwright.quantity.Unit;
 
 /**
  * A table with what holds for all of its cells.

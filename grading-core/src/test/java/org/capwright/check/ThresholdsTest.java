@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 class ThresholdsTest {

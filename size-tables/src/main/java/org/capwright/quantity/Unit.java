@@ -1,7 +1,6 @@
 package org.capwright.quantity;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;

@@ -5,9 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
-import org.capwright.quantity.Decimals;
-import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.InvalidMeasuresException;
 
 /**

@@ -4,9 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
-import org.capwright.quantity.Decimals;
-import org.capwright.quantity.Rounding;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Rounding;
 
 /**

@@ -6,10 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
-import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.Quantity;
-import org.capwright.quantity.Violation;
-import java.util.stream.LongStream;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;

@@ -12,7 +12,6 @@ import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
 import org.capwright.check.SurveyOpinion;
 import org.capwright.quantity.Unit;
-import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.schema.RequestObject;

@@ -1,7 +1,5 @@
 package org.capwright.service.rules;
 
-import org.capwright.measure.SleeveSubject;
-import org.capwright.service.http.problem.RequestPlaces;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +15,14 @@ import org.capwright.grade.derive.DerivedRules;
 import org.capwright.grade.derive.EasePolicy;
 import org.capwright.grade.derive.LengthPolicy;
 import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.service.sizerun.NestedRun;
@@ -77,15 +77,17 @@ final class RulesReader {
         SizeRunRequest order = run.orElseThrow();
         SizeTable bodies = table.orElseThrow();
         Rounding grid = step.isPresent() ? new Rounding(step.getAsDouble()) : order.shownRounding();
-        DerivedRules rules = derived(new DerivationRequest(
-                source(bodies, filled),
-                order.sizes(),
-                order.base(),
-                order.dimensions(),
-                ease,
-                length.orElse(usual(bodies)),
-                share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
-                grid), RequestPlaces.of(order.style()).within("/sizeRun"));
+        DerivedRules rules = derived(
+                new DerivationRequest(
+                        source(bodies, filled),
+                        order.sizes(),
+                        order.base(),
+                        order.dimensions(),
+                        ease,
+                        length.orElse(usual(bodies)),
+                        share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
+                        grid),
+                RequestPlaces.of(order.style()).within("/sizeRun"));
         return new RulesAnswer(
                 unit.symbol(),
                 order.sizes(),

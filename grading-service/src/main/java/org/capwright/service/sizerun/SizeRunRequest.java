@@ -13,9 +13,9 @@ import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
-import org.capwright.report.Paper;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
+import org.capwright.report.Paper;
 import org.capwright.tables.SizeTable;
 
 /**
