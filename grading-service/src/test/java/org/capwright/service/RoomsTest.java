@@ -48,8 +48,6 @@ class RoomsTest {
             "org.capwright.drawing.pdf",
             "org.capwright.drawing.svg",
             "org.capwright.exchange",
-            "org.capwright.exchange.dxf",
-            "org.capwright.exchange.hpgl",
             "org.capwright.exchange.table",
             "org.capwright.geometry",
             "org.capwright.grade",
