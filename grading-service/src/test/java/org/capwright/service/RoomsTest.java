@@ -45,8 +45,6 @@ class RoomsTest {
             "org.capwright.check",
             "org.capwright.draft",
             "org.capwright.draft.pleat",
-            "org.capwright.drawing.pdf",
-            "org.capwright.drawing.svg",
             "org.capwright.exchange",
             "org.capwright.exchange.table",
             "org.capwright.geometry",
@@ -56,6 +54,7 @@ class RoomsTest {
             "org.capwright.lay",
             "org.capwright.measure",
             "org.capwright.pattern",
+            "org.capwright.report",
             "org.capwright.tables",
             "org.capwright.tables.survey");
 
