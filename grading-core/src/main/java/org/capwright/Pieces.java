@@ -96,6 +96,34 @@ public final class Pieces {
     }
 
     /**
+     * The same pieces for sheets of ISO 216 A3, glued together.
+     *
+     * @return the pieces
+     */
+    public Pieces onA3() {
+        return onPaper(Paper.A3);
+    }
+
+    /**
+     * The same pieces for sheets of US Letter, glued together.
+     *
+     * @return the pieces
+     */
+    public Pieces onLetter() {
+        return onPaper(Paper.LETTER);
+    }
+
+    /**
+     * The same pieces on one page from a roll.
+     *
+     * @param width width of the paper, mm; the widest piece and a margin of 10 mm on both sides must fit
+     * @return the pieces
+     */
+    public Pieces onRoll(double width) {
+        return onPaper(new Paper.Roll(width));
+    }
+
+    /**
      * The same pieces printed in some sizes.
      *
      * @param labels labels of sizes; empty for all

@@ -49,6 +49,18 @@ class LayersTest {
         }
     }
 
+    /** The front door stands above all. */
+    @Test
+    void noRoomKnowsTheFrontDoor() {
+        ArchRuleDefinition.noClasses()
+                .that()
+                .resideOutsideOfPackage("org.capwright")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.capwright")
+                .check(CORE);
+    }
+
     private static String room(String name) {
         return "org.capwright." + name + "..";
     }

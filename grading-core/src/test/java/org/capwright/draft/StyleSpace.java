@@ -52,7 +52,7 @@ public final class StyleSpace {
                         style.fit(), style.overlay().map(overlay -> overlay.pleated(chosen)), style.underSleeve());
     }
 
-    /** Whether the five points allow a cap line, also with the extra width, and the overlay's edge is long enough for the span. */
+    /** Whether the five points allow a cap line, also with the extra width, the armhole takes it, and the overlay's edge is long enough for the span. */
     private static boolean isDrawable(Dimensions d) {
         double front = BaseSleeve.frontWidth(d);
         double back = d.get(Dimension.BICEP) - front;
@@ -69,6 +69,10 @@ public final class StyleSpace {
                     || backLine.isEmpty()
                     || frontLine.get().length() < frontSpan
                     || backLine.get().length() < backSpan) {
+                return false;
+            }
+            double share = (frontLine.get().length() + backLine.get().length()) / d.get(Dimension.ARMHOLE) - 1;
+            if (extra == 0 && (share < CapEase.LEAST_SHARE || share > CapEase.GREATEST_SHARE)) {
                 return false;
             }
         }
