@@ -1,6 +1,7 @@
 package org.capwright.service.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.ProblemDetail;
@@ -40,13 +41,17 @@ public class JsonMapping {
                 .build();
         return JsonMapper.builder(factory)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                .addMixIn(ProblemDetail.class, ProblemDetailJacksonMixin.class)
+                .addMixIn(ProblemDetail.class, ProblemInOrder.class)
                 .disable(DateTimeFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .changeDefaultPropertyInclusion(inclusion -> inclusion
                         .withValueInclusion(JsonInclude.Include.NON_ABSENT)
                         .withContentInclusion(JsonInclude.Include.ALWAYS))
                 .build();
     }
+
+    /** Members in the order of RFC 9457, section 3.1, then our own. */
+    @JsonPropertyOrder({"type", "title", "status", "detail", "instance"})
+    private interface ProblemInOrder extends ProblemDetailJacksonMixin {}
 
     /**
      * The mapper for Spring.

@@ -141,6 +141,9 @@ class ServiceTest {
                         .get("field")
                         .stringValue());
         assertEquals(2, problem(post("", "{\n\"units\":}"), 400).get("line").intValue());
+        assertEquals(
+                List.of("type", "title", "status", "detail", "instance", "line", "column", "violations"),
+                List.copyOf(problem(post("", "{"), 400).propertyNames()));
         problem(post("text/html", DEMO), 406);
         problem(post("", "[".repeat(100_000)), 400);
         problem(post("", " ".repeat(300 * 1024)), 413);
