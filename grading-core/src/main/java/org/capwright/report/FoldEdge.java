@@ -20,8 +20,8 @@ final class FoldEdge {
         for (PieceEdge edge : piece.edges()) {
             if (edge.kind() == EdgeKind.FOLD) {
                 Point start = edge.curve().start();
-                Point along = edge.curve().end().minus(start).unit();
-                if (Math.abs(along.cross(p.minus(start))) < ON) {
+                Point along = edge.curve().end().minus(start);
+                if (Math.abs(along.cross(p.minus(start))) < ON * along.norm()) {
                     return true;
                 }
             }
@@ -36,8 +36,11 @@ final class FoldEdge {
             return stretches;
         }
         List<Point> points = piece.cutLine();
+        boolean next = holds(piece, points.get(0));
         for (int i = 0; i < points.size(); i++) {
-            if (holds(piece, points.get(i)) && holds(piece, points.get((i + 1) % points.size()))) {
+            boolean here = next;
+            next = holds(piece, points.get((i + 1) % points.size()));
+            if (here && next) {
                 double from = outline.distance(i);
                 double to = outline.distance(i + 1);
                 if (!stretches.isEmpty() && stretches.get(stretches.size() - 1)[1] == from) {

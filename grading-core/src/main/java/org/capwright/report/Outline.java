@@ -69,19 +69,23 @@ final class Outline {
         return part;
     }
 
-    /** The least distance of a point from the part between two distances. */
+    /** The least distance of a point from the part between two distances. Points are not made anew here: it is asked often. */
     double distanceTo(Point p, double from, double to) {
         double least = Double.POSITIVE_INFINITY;
         int i = before(wrapped(from));
         for (double walked = 0; walked < to - from; i = (i + 1) % points.size()) {
             Point a = points.get(i);
             Point b = points.get((i + 1) % points.size());
-            Point line = b.minus(a);
-            double square = line.dot(line);
-            double share = square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(line) / square));
-            least = Math.min(least, p.distanceTo(a.towards(b, share)));
+            double x = b.x() - a.x();
+            double y = b.y() - a.y();
+            double square = x * x + y * y;
+            double along = (p.x() - a.x()) * x + (p.y() - a.y()) * y;
+            double share = square == 0 ? 0 : Math.max(0, Math.min(1, along / square));
+            double dx = a.x() + share * x - p.x();
+            double dy = a.y() + share * y - p.y();
+            least = Math.min(least, dx * dx + dy * dy);
             walked += Math.max(distances[i + 1] - distances[i], 1e-9);
         }
-        return least;
+        return Math.sqrt(least);
     }
 }
