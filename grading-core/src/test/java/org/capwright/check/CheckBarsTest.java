@@ -28,7 +28,7 @@ class CheckBarsTest {
 
     @Test
     void faultsInFiguresAndLinesAreNamed() throws IOException {
-        SeededFaults.Table table = SeededFaults.count(1, 1000);
+        SeededFaults.Table table = SeededFaults.count(1, Sample.of(350, 1000));
         named("grade", table);
         table.faults().forEach((kind, count) -> assertTrue(count.found() >= 0.95 * count.seeded(), table::text));
     }

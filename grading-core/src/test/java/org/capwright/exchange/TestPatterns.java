@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Function;
 import org.capwright.check.ChoirGown;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
@@ -42,6 +43,15 @@ public final class TestPatterns {
      * @param sizes how many sizes
      */
     public static PatternSet random(long seed, int sizes) {
+        return random(seed, sizes, run -> pattern("Random style " + seed, run));
+    }
+
+    /** The same before its pieces are drafted, which takes most of the time; in rare cases the pieces refuse it and another is drawn. */
+    public static SizeRun randomRun(long seed, int sizes) {
+        return random(seed, sizes, run -> run);
+    }
+
+    private static <T> T random(long seed, int sizes, Function<SizeRun, T> draft) {
         for (long attempt = 0; attempt < 1000; attempt++) {
             StyleSpace.Case style = StyleSpace.of(seed + 1_000_003 * attempt);
             Random random = new Random(style.seed());
@@ -55,14 +65,12 @@ public final class TestPatterns {
             rules.add(rule(Dimension.CAP_HEIGHT, sizes, StyleSpace.between(random, 0, 4)));
             rules.add(rule(Dimension.ARMHOLE, sizes, StyleSpace.between(random, 4, 18)));
             try {
-                return pattern(
-                        "Random style " + seed,
-                        SizeRun.grade(
-                                StyleSpace.pleated(style.seed(), parts(style.style(), seed)),
-                                style.dimensions(),
-                                labels,
-                                random.nextInt(sizes),
-                                rules));
+                return draft.apply(SizeRun.grade(
+                        StyleSpace.pleated(style.seed(), parts(style.style(), seed)),
+                        style.dimensions(),
+                        labels,
+                        random.nextInt(sizes),
+                        rules));
             } catch (InvalidMeasuresException notDrawable) {
                 // not every rule suits every style: draw again
             }

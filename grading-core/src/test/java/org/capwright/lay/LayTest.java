@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.capwright.Sample;
 import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.pattern.CutInstruction.Laying;
 import org.capwright.pattern.Material;
@@ -108,7 +109,7 @@ class LayTest {
     }
 
     static IntStream seeds() {
-        return IntStream.range(0, 60);
+        return IntStream.range(0, Sample.of(30, 60));
     }
 
     /** Random pieces, most not convex, on random cloths: soundness, both naps, and widths side by side. */

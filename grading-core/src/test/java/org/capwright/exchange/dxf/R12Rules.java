@@ -75,7 +75,7 @@ final class R12Rules {
         if (code >= 10 && code < 60 || code >= 210) {
             require(group.value.matches("-?\\d+\\.\\d+"), group.line, "no fixed-point number: " + group.value);
         } else if (code >= 60 && code < 80) {
-            require(group.value.matches("-?\\d+"), group.line, "no whole number: " + group.value);
+            require(group.value.strip().matches("-?\\d+"), group.line, "no whole number: " + group.value);
         }
     }
 
@@ -118,14 +118,14 @@ final class R12Rules {
                     polyline = item;
                     vertices.clear();
                     require(
-                            "1".equals(item.values.get(66)),
+                            item.values.getOrDefault(66, "").strip().equals("1"),
                             item.line,
                             "a polyline that does not say that vertices follow");
                 }
                 case "VERTEX" -> vertices.add(item.values.get(10) + " " + item.values.get(20));
                 case "SEQEND" -> {
                     require(vertices.size() > 1, item.line, "a polyline of fewer than two vertices");
-                    boolean closed = "1".equals(polyline.values.get(70));
+                    boolean closed = polyline.values.getOrDefault(70, "").strip().equals("1");
                     boolean repeated = closed && vertices.get(0).equals(vertices.get(vertices.size() - 1));
                     require(!repeated, item.line, "a closed polyline that repeats its first point");
                 }

@@ -31,7 +31,7 @@ class R12RulesTest {
         "STYLE NAME: Random, 'STYLE NAME:\tChoir', 7-bit",
         "STYLE NAME: Random, LONG, 255",
         "'|POINT|  8|', '|POINT|100|AcDbPoint|  8|', group code",
-        "'| 70|1|', '| 70|1.0|', whole number",
+        "'|     1|', '|   1.0|', whole number",
         "'| 20|0.0|', '| 20|NaN|', fixed-point",
         "'| 20|0.0|', '| 20|0e0|', fixed-point",
         "'|  2|BLOCKS|', '|  2|HEADER|', SECTION out of order",
@@ -42,7 +42,7 @@ class R12RulesTest {
         "'|VERTEX|  8|1|', '|VERTEX|  8|NOWHERE|', no layer",
         "'|POINT|  8|', '|ELLIPSE|  8|', no entity",
         "'|POINT|  8|', '|POINT|  5|1F|  8|', handles",
-        "'| 66|1|', '|', vertices follow",
+        "'| 66|     1|', '|', vertices follow",
     })
     void eachRuleCanFail(String from, String to, String what) {
         String sound = from.replace("|", "\r\n");
