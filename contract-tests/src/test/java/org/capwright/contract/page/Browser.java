@@ -112,6 +112,22 @@ final class Browser implements AutoCloseable {
         driver.get(address);
     }
 
+    /** Does something in a second tab of the same browser, and comes back to the first. */
+    void inAnotherTab(String address, Runnable work) {
+        String first = driver.getWindowHandle();
+        driver.switchTo().newWindow(org.openqa.selenium.WindowType.TAB);
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", screen.width(), "height", screen.height(), "deviceScaleFactor", 1, "mobile", false));
+        try {
+            go(address);
+            work.run();
+        } finally {
+            driver.close();
+            driver.switchTo().window(first);
+        }
+    }
+
     /** Takes on another medium, for example {@code print}. */
     void media(String medium) {
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", medium));
