@@ -360,12 +360,12 @@ const same = (a, b) => JSON.stringify(a) === JSON.stringify(b);
 /** What to open: the style of a link beside one's own, what this tab had before, the latest work, or else the demo. */
 async function begun(work) {
   const linked = await decode(location.hash);
+  const damaged = isLink(location.hash) && !linked ? "damaged" : "";
   const before = Work.ofThisTab();
   if (before && (!linked || same(linked.style, before.style))) {
     await work.resume(before);
-    return [{ ...before, ...linked }, ""];
+    return [{ ...before, ...linked }, damaged];
   }
-  const damaged = isLink(location.hash) && !linked ? "damaged" : "";
   const [latest] = works();
   if (!linked && latest) {
     await work.resume(latest);
