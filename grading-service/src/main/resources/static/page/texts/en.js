@@ -358,7 +358,7 @@ export default {
     layout: "Arrangement",
     layouts: { nest: "All sizes as a nest", blocks: "One block per piece and size" },
     style: "Your style",
-    styleLead: "The style file is also the body of the request POST /v1/size-runs.",
+    styleLead: "The style as a file, to open here again; a program can send it to the service as it stands.",
     save: "Save style file",
     open: "Open style file",
     fresh: "Start from the choir gown",
@@ -450,7 +450,7 @@ export default {
     sleeveCaption: "Points of measure in {unit}",
     finished: "Finished",
     orderFile: "The order itself",
-    orderFileLead: "Body of POST /v1/made-to-measure. It holds the measurements: keep it safe.",
+    orderFileLead: "The order as a file, which a program can send to the service. It holds the measurements: keep it safe.",
   },
   check: {
     title: "A grade to check",
