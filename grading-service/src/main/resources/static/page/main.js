@@ -34,6 +34,12 @@ const PATIENCE = 350;
 
 const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures", task: "style" });
 
+/** What was typed gives way to what the style says. */
+function forgetTyped(input) {
+  input?.removeAttribute("data-own");
+  input?.removeAttribute("data-bad");
+}
+
 class Page {
   #written = "";
 
@@ -293,7 +299,7 @@ class Page {
     const key = event.key.toLowerCase();
     if (key !== "z" && key !== "y") return;
     event.preventDefault();
-    document.activeElement?.removeAttribute("data-own");
+    forgetTyped(document.activeElement);
     if (key === "y" || event.shiftKey) this.store.redo();
     else this.store.undo();
   }
@@ -315,7 +321,7 @@ class Page {
   }
 
   #put(style) {
-    document.activeElement?.removeAttribute("data-own");
+    document.querySelectorAll("#bench [data-own]").forEach(forgetTyped);
     this.store.change("", (each) => {
       for (const name of Object.keys(each)) delete each[name];
       Object.assign(each, style);
@@ -351,7 +357,7 @@ class Page {
     if (!state) return void (isLink(location.hash) && this.#tell("damaged"));
     this.#replace(opened(state.style));
     this.store.look((view) => Object.assign(view, state.view));
-    this.#tell("linked");
+    this.#tell(this.work.others().length > 0 ? "linked" : "");
   }
 }
 

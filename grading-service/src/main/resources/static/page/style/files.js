@@ -235,7 +235,7 @@ export class Files {
   #keep() {
     const name = this.store.style.name ?? say("pieces.base-sleeve");
     const before = kept.styles()[name];
-    if (before === undefined || JSON.stringify(before) === JSON.stringify(this.store.style)) this.#keepAs(name);
+    if (before === undefined || JSON.stringify(before) === JSON.stringify({ ...this.store.style, name })) this.#keepAs(name);
     else this.#ask(name);
   }
 

@@ -33,6 +33,8 @@ export class Problems {
 
   /** What the service said; an empty list when all is well. */
   found(problem) {
+    // Asked again and again while the service is away: said once.
+    if (problem?.status === 0 && this.title === say("unreachable")) return;
     this.#violations = problem?.violations ?? [];
     this.title = problem && this.#violations.length === 0 ? (problem.status === 0 ? say("unreachable") : (problem.detail ?? problem.title)) : "";
     this.show();

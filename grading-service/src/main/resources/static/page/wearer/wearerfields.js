@@ -64,18 +64,23 @@ export class MeasureField {
   }
 
   #key(event) {
-    if (event.key === "Escape") {
-      this.input.value = this.value === undefined ? "" : show(this.value, this.desk.units);
-      this.#typed();
-    }
+    if (event.key === "Escape") this.#readable(this.value === undefined ? "" : show(this.value, this.desk.units));
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: 5, PageDown: -5 }[event.key];
     const from = this.value ?? this.estimate?.value;
     if (by === undefined || from === undefined) return;
     event.preventDefault();
     const unit = this.desk.units;
     const value = within(rangeFor(this.name, unit), near(from + by * STEP[unit], STEP[unit]));
-    this.input.value = show(value, unit);
-    this.#typed();
+    this.#put(value);
+    this.#readable(show(value, unit));
+  }
+
+  /** Writes what can be read in the place of what could not. */
+  #readable(text) {
+    this.input.value = text;
+    this.input.removeAttribute("data-bad");
+    this.#say("", "");
+    this.desk.unread(placeOf(this.name), "");
   }
 
   #confirm() {
