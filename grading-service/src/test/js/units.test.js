@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { convert, fromMm, parse, show, signed, toMm } from "../../main/resources/static/page/common/units.js";
+import { about, convert, exact, fromMm, parse, parseLength, show, signed, toMm } from "../../main/resources/static/page/common/units.js";
 
 test("an inch is 25.4 mm, and there and back is the same number", () => {
   assert.equal(toMm(1, "in"), 25.4);
@@ -18,7 +18,7 @@ test("a tape measure's fractions, a comma and a point are read", () => {
 });
 
 test("what is no number is none", () => {
-  for (const text of ["abc", "2 5", "1/", "", "1e3", "4 5/"]) assert.ok(Number.isNaN(parse(text)), text);
+  for (const text of ["abc", "2 5", "1/", "1/0", "3 1/0", "", "1e3", "4 5/", "36 cm"]) assert.ok(Number.isNaN(parse(text)), text);
 });
 
 test("inches are shown in sixteenths, in lowest terms", () => {
@@ -29,4 +29,21 @@ test("a growth has its sign", () => {
   assert.equal(signed(1.3, "cm"), "+1.3");
   assert.equal(signed(-1.3, "cm"), "−1.3");
   assert.equal(signed(0, "cm"), "0");
+});
+
+test("a length may bring its own unit", () => {
+  assert.equal(parseLength("36 cm", "in").toFixed(9), (36 / 2.54).toFixed(9));
+  assert.equal(parseLength("36cm", "mm"), 360);
+  assert.equal(parseLength('14 1/4"', "cm"), 36.195);
+  assert.equal(parseLength("10 mm", "cm"), 1);
+  assert.equal(parseLength("36", "cm"), 36);
+  assert.ok(Number.isNaN(parseLength("cm", "cm")));
+});
+
+test("what is shown says where it is not quite what is kept", () => {
+  assert.equal(signed(0.0787, "in"), "≈ +1/16");
+  assert.equal(about(0.0625, "in"), "1/16");
+  assert.equal(about(0.0787, "in"), "≈ 1/16");
+  assert.equal(parse(about(0.0787, "in")), 0.0625);
+  assert.ok(exact(14.3125, "in") && !exact(14.32, "in"));
 });

@@ -1,6 +1,6 @@
 // The page: puts its parts together and keeps them in step.
 
-import { decode, encode } from "./common/address.js";
+import { decode, encode, isLink } from "./common/address.js";
 import { Cloth } from "./style/cloth.js";
 import { h, quietly } from "./common/dom.js";
 import { Drawing } from "./drawing/drawing.js";
@@ -9,7 +9,7 @@ import { Files } from "./style/files.js";
 import { Findings } from "./style/findings.js";
 import { Form } from "./style/form.js";
 import { Grade } from "./style/grade.js";
-import { keepLanguage, keepState, lastState } from "./common/kept.js";
+import { keepLanguage } from "./common/kept.js";
 import { Light } from "./drawing/light.js";
 import { guides } from "./drawing/places.js";
 import { Problems } from "./style/problems.js";
@@ -23,6 +23,7 @@ import { inUnits, opened } from "./style/style.js";
 import { Tasks } from "./tasks.js";
 import { Tools } from "./drawing/tools.js";
 import { UNITS } from "./common/units.js";
+import { Work, works } from "./common/works.js";
 import { chooseLanguage, current, LANGUAGES, say, use } from "./common/words.js";
 
 const WIDE = matchMedia("(min-width: 62rem)");
@@ -33,10 +34,19 @@ const PATIENCE = 350;
 
 const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures", task: "style" });
 
+/** What was typed gives way to what the style says. */
+function forgetTyped(input) {
+  input?.removeAttribute("data-own");
+  input?.removeAttribute("data-bad");
+}
+
 class Page {
   #written = "";
 
-  constructor(state) {
+  /** State to begin with, the work it is kept as, and a word about where it came from: a key of the notices, or "". */
+  constructor(state, work, word) {
+    this.work = work;
+    this.word = word;
     this.store = new Store(state.style, { ...freshView(), ...state.view });
     this.drafted = new Drafted();
     this.light = new Light();
@@ -49,6 +59,7 @@ class Page {
     });
     this.store.listen((what) => this.#changed(what));
     this.writeSoon = quietly(400, () => this.#writeAddress());
+    addEventListener("pagehide", () => this.#keep());
     addEventListener("hashchange", () => this.#addressed());
     addEventListener("keydown", (event) => this.#key(event));
     WIDE.addEventListener("change", () => this.#showTab());
@@ -66,27 +77,29 @@ class Page {
     this.drawing = new Drawing({ store, drafted, light });
     this.tools = new Tools(store, this.drawing);
     this.spec = new Spec({ drafted, light });
-    this.grade = new Grade(store);
+    this.grade = new Grade({ store, complain });
     this.findings = new Findings({ store, drafted, light });
     this.sewing = new Sewing({ store, drafted });
     this.cloth = new Cloth({ store, drafted, complain });
-    this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh() });
+    this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh(), work: this.work, resume: (work) => this.#resume(work) });
+    this.notice = h("div", { class: "notice", role: "status", hidden: true });
     this.tasks = new Tasks(store);
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
-      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.store.look((view) => (view.tab = tab)) }, tab === "sewing" || tab === "cloth" ? say(tab + ".name") : say(tab)),
+      h("button", { type: "button", class: "tab tab-" + tab, "data-tab": tab, onclick: () => this.#turnTo(tab) }, tab === "sewing" || tab === "cloth" ? say(tab + ".name") : say(tab)),
     );
     document.getElementById("page").replaceChildren(
       h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), this.#skip()) }, say("skip")),
       this.#header(),
+      this.notice,
       h(
         "main",
         { id: "bench" },
         this.form.element,
         (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
-        h("div", { class: "dock" }, this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.cloth.element, this.files.element),
+        (this.dock = h("div", { class: "dock" }, h("p", { class: "age-words" }, say("outdated")), this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.cloth.element, this.files.element)),
       ),
       this.tasks.element,
       this.status,
@@ -94,7 +107,23 @@ class Page {
     this.#refresh();
     this.#showTab();
     this.tasks.refresh();
+    this.#tell(this.word);
     this.run.ask(this.store.style);
+  }
+
+  /** A word above the bench: where the style came from, or that it cannot be kept. */
+  #tell(word) {
+    this.word = word;
+    this.notice.hidden = word === "";
+    if (word === "") return;
+    const [own] = this.work.others();
+    this.notice.replaceChildren(
+      h("span", null, say("notices." + word)),
+      word === "linked" && own
+        ? h("button", { type: "button", class: "link", id: "back-to-own", onclick: () => this.#resume(own) }, say("notices.back", { name: own.style.name ?? say("pieces.base-sleeve") }))
+        : "",
+      h("button", { type: "button", class: "quiet square", "aria-label": say("notices.close"), onclick: () => this.#tell("") }, "×"),
+    );
   }
 
   /** Past the head of the page, to what is worked on. */
@@ -171,15 +200,20 @@ class Page {
   #drawn(svg, since) {
     clearTimeout(this.later);
     this.problems.found(null);
+    this.#age("behind");
     this.drawing.element.classList.remove("stale");
     this.drawing.put(svg);
     this.tools.refresh();
-    if (!this.drafted.answer) performance.mark("drawn");
+    if (!this.drafted.answer) {
+      performance.mark("drawn");
+      this.tasks.fetchSoon();
+    }
     requestAnimationFrame(() => performance.measure("change-on-screen", { start: since, end: performance.now() }));
   }
 
   #answered(answer) {
     this.drafted.answer = answer;
+    this.#age("");
     this.form.refresh();
     this.spec.refresh();
     this.findings.refresh();
@@ -195,9 +229,16 @@ class Page {
     this.status.textContent = say("drawing.ready");
   }
 
+  /** How old the figures beside the drawing are: "behind" while those of the new drawing are on their way, "outdated" while what is entered makes no sleeve. */
+  #age(age) {
+    document.getElementById("page").dataset.age = age;
+    this.dock.setAttribute("aria-busy", String(age === "behind"));
+  }
+
   /** Said only once typing pauses: a number half typed is no mistake. */
   #refused(problem) {
     this.drawing.element.classList.add("stale");
+    if (this.drafted.answer) this.#age("outdated");
     clearTimeout(this.later);
     this.later = setTimeout(() => this.problems.found(problem), PATIENCE);
   }
@@ -227,6 +268,15 @@ class Page {
     this.drawing.shine(found.length > 0 || sizes.length > 0 ? { guides: found, sizes } : null);
   }
 
+  #turnTo(tab) {
+    this.store.look((view) => (view.tab = tab));
+    if (WIDE.matches) return;
+    // On a small screen, or a page that is magnified, the view may lie below what is seen.
+    const shown = tab === "measures" ? this.form.element : this.dock;
+    const { top } = shown.getBoundingClientRect();
+    if (top < 0 || top > 0.6 * innerHeight) shown.scrollIntoView({ block: "start" });
+  }
+
   #showTab() {
     const [first, second] = WIDE.matches ? [this.form.element, this.view] : [this.view, this.form.element];
     if (first.nextElementSibling !== second) first.parentNode.insertBefore(first, second);
@@ -249,20 +299,36 @@ class Page {
     const key = event.key.toLowerCase();
     if (key !== "z" && key !== "y") return;
     event.preventDefault();
-    document.activeElement?.removeAttribute("data-own");
+    forgetTyped(document.activeElement);
     if (key === "y" || event.shiftKey) this.store.redo();
     else this.store.undo();
   }
 
-  /** Puts another style in the place of this one; it can be undone. */
+  /** Puts another style on the bench, as a work of its own: what was there stays among the works of this browser. It can be undone. */
   #replace(style) {
-    document.activeElement?.removeAttribute("data-own");
+    this.#keep();
+    this.work.begin(style);
+    this.#put(style);
+  }
+
+  /** Goes on with a work that this browser has kept. */
+  async #resume(work) {
+    this.#keep();
+    await this.work.resume(work);
+    this.#tell("");
+    this.#put(opened(work.style));
+    this.store.look((view) => Object.assign(view, work.view));
+  }
+
+  #put(style) {
+    document.querySelectorAll("#bench [data-own]").forEach(forgetTyped);
     this.store.change("", (each) => {
       for (const name of Object.keys(each)) delete each[name];
       Object.assign(each, style);
     });
     this.store.look((view) => {
       view.hidden = view.hidden.filter((size) => style.sizes.includes(size));
+      view.aside = {};
     });
     this.drawing.window.fitted = true;
   }
@@ -273,28 +339,56 @@ class Page {
 
   /** The state into the address and into what the browser keeps. */
   async #writeAddress() {
-    const state = { style: this.store.style, view: this.store.view };
-    const hash = await encode(state);
+    this.#keep();
+    const hash = await encode({ style: this.store.style, view: this.store.view });
     this.#written = "#" + hash;
     history.replaceState(null, "", this.#written);
-    keepState(state);
+  }
+
+  #keep() {
+    const kept = this.work.keep({ style: this.store.style, view: this.store.view });
+    if (!kept && this.word !== "refused") this.#tell("refused");
+    if (kept && this.word === "refused") this.#tell("");
   }
 
   async #addressed() {
     if (location.hash === this.#written) return;
     const state = await decode(location.hash);
-    if (!state) return;
+    if (!state) return void (isLink(location.hash) && this.#tell("damaged"));
     this.#replace(opened(state.style));
     this.store.look((view) => Object.assign(view, state.view));
+    this.#tell(this.work.others().length > 0 ? "linked" : "");
   }
+}
+
+const same = (a, b) => JSON.stringify(a) === JSON.stringify(b);
+
+/** What to open: the style of a link beside one's own, what this tab had before, the latest work, or else the demo. */
+async function begun(work) {
+  const linked = await decode(location.hash);
+  const damaged = isLink(location.hash) && !linked ? "damaged" : "";
+  const before = Work.ofThisTab();
+  if (before && (!linked || same(linked.style, before.style))) {
+    await work.resume(before);
+    return [{ ...before, ...linked }, damaged];
+  }
+  const [latest] = works();
+  if (!linked && latest) {
+    await work.resume(latest);
+    return [latest, damaged];
+  }
+  const state = linked ?? { style: await once("examples/choir-gown.json") };
+  const style = opened(state.style);
+  work.begin(style);
+  return [{ ...state, style }, linked && latest ? "linked" : damaged];
 }
 
 async function start() {
   chooseLanguage();
   await readRanges();
-  const state = (await decode(location.hash)) ?? lastState();
-  const style = state?.style ?? (await once("examples/choir-gown.json"));
-  new Page({ style: opened(style), view: state?.view ?? {} });
+  const work = new Work();
+  const [state, word] = await begun(work);
+  new Page({ style: opened(state.style), view: state.view ?? {} }, work, word);
 }
 
 start();

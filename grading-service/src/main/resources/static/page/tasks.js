@@ -9,6 +9,9 @@ const MODULES = {
   compare: () => import("./compare/compare.js").then((module) => module.Compare),
 };
 
+/** When a first visit has had its drawing for a while, ms. */
+const AT_LEISURE = 1500;
+
 const NAMES = ["style", ...Object.keys(MODULES)];
 
 export class Tasks {
@@ -46,8 +49,24 @@ export class Tasks {
     } else if (name !== "style") this.desk?.refresh?.();
   }
 
+  /** Fetches the other tasks while nothing else is to be done, so that they open even if the service is gone by then. */
+  fetchSoon() {
+    setTimeout(() => Object.values(MODULES).forEach((fetched) => fetched().catch(() => undefined)), AT_LEISURE);
+  }
+
+  /** A browser asks for a module only once, so that only a reload helps; the style is kept. */
+  #absent() {
+    return h("p", { class: "absent", role: "alert" }, say("tasks.absent"), " ", h("button", { type: "button", id: "load-again", onclick: () => location.reload() }, say("tasks.again")));
+  }
+
   async #open(name) {
-    const Desk = await MODULES[name]();
+    let Desk;
+    try {
+      Desk = await MODULES[name]();
+    } catch {
+      if (this.#shown === name) this.element.replaceChildren(this.#absent());
+      return;
+    }
     if (this.#shown !== name) return;
     this.desk = new Desk(this.store, Tasks.#desks.get(name));
     Tasks.#desks.set(name, this.desk.state);

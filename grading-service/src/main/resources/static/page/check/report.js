@@ -2,17 +2,15 @@
 
 import { h } from "../common/dom.js";
 import { findingItem, together } from "../common/findingitem.js";
-import { bodyName, gradeName } from "../common/names.js";
+import { bodyName, measureName } from "../common/names.js";
 import { once } from "../common/service.js";
 import { figuresTable } from "../common/figurestable.js";
 import { takeRow } from "../common/take.js";
+import { placeName, sentence } from "../common/violations.js";
 import { number, show, signed } from "../common/units.js";
 import { count, find, say } from "../common/words.js";
 
 const KINDS = ["application/pdf", "text/csv", "application/json", "image/svg+xml"];
-
-/** What a measure is called: by its point of measure, or as a dimension of the style. */
-const measureName = (code) => find("points")[code] ?? gradeName(code);
 
 export class Report {
   constructor(request) {
@@ -71,7 +69,7 @@ export class Report {
     this.#empty();
     this.head.textContent = say("check.refused");
     const violations = problem.violations ?? [];
-    const words = violations.length > 0 ? violations.map((each) => `${each.field}: ${each.reason}`) : [problem.detail ?? problem.title];
+    const words = violations.length > 0 ? violations.map((each) => [placeName(each.field), sentence(each).text].filter((part) => part !== "").join(": ")) : [problem.detail ?? problem.title];
     const where = problem.line ? say("check.line", { line: problem.line }) : "";
     this.body.append(
       h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map((each) => h("p", { lang: "en" }, each))),

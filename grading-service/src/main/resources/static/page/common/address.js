@@ -11,6 +11,9 @@ export async function encode(state) {
   return "s=" + btoa(text).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
 }
 
+/** Whether an address was meant to hold a state. */
+export const isLink = (hash) => hash.startsWith("#s=");
+
 /** The state of an address, or undefined if it holds none that can be read. */
 export async function decode(hash) {
   const found = /^#s=([A-Za-z0-9_-]+)$/.exec(hash);

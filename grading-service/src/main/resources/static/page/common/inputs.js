@@ -2,7 +2,7 @@
 
 import { h } from "./dom.js";
 import { get, put } from "./pointer.js";
-import { fromMm, number, parse, rounded, show } from "./units.js";
+import { fromMm, number, parse, parseLength, rounded, show } from "./units.js";
 import { rangeOf, shownRange, within } from "./ranges.js";
 import { field as texts, find, say } from "./words.js";
 
@@ -67,10 +67,30 @@ function frame(field, label, control, more = {}) {
 const described = (path) => `${errorId(path)} ${idOf(path)}-about`;
 
 function lay(input, text) {
-  if (document.activeElement !== input || input.dataset.own !== "yes") {
-    input.value = text;
-    input.removeAttribute("data-own");
+  if (input.dataset.own !== "yes") input.value = text;
+}
+
+/**
+ * What cannot be read stays as it was typed, with a word about it, until it is mended or taken back by the escape key. Answers with a way to say what is wrong;
+ * no words when all is well.
+ */
+export function staying(input, { path }, complain, refresh) {
+  let last = "";
+  function wrong(words) {
+    last = words;
+    input.toggleAttribute("data-bad", words !== "");
+    complain(path, words);
   }
+  function back() {
+    wrong("");
+    input.removeAttribute("data-own");
+    refresh();
+  }
+  input.addEventListener("blur", () => (input.hasAttribute("data-bad") ? wrong(last) : back()));
+  input.addEventListener("keydown", (event) => {
+    if (event.key === "Escape") back();
+  });
+  return wrong;
 }
 
 /** A length, a ratio or a count: typed, stepped by the arrow keys, or by its two buttons. */
@@ -108,6 +128,7 @@ export function numeric(field, { store, drafted, complain }) {
     const now = get(style, field.path) ?? fallback() ?? least ?? 0;
     if (typeof now !== "number") return;
     const next = within({ least, greatest }, Math.round((now + by * one) / one) * one);
+    wrong("");
     input.removeAttribute("data-own");
     take(Number(next.toFixed(4)));
     input.value = written(get(store.style, field.path), store.style);
@@ -117,23 +138,19 @@ export function numeric(field, { store, drafted, complain }) {
     input.dataset.own = "yes";
     const text = input.value.trim();
     if (text === "") {
-      complain(field.path, field.optional ? "" : say("notNumber"));
+      wrong(field.optional ? "" : say("notNumber"));
       if (field.optional) take(undefined);
       return;
     }
-    const value = parse(text);
-    if (Number.isNaN(value)) complain(field.path, say("notNumber"));
-    else if (field.type === "count" && !Number.isInteger(value)) complain(field.path, say("wholeNumber"));
+    const value = isLength ? parseLength(text, store.style.units) : parse(text);
+    if (Number.isNaN(value)) wrong(say("notNumber"));
+    else if (field.type === "count" && !Number.isInteger(value)) wrong(say("wholeNumber"));
     else {
-      complain(field.path, "");
+      wrong("");
       take(Number((value / scale).toPrecision(12)));
     }
   });
-  input.addEventListener("blur", () => {
-    input.removeAttribute("data-own");
-    refresh(store.style);
-    complain(field.path, "");
-  });
+  const wrong = staying(input, field, complain, () => refresh(store.style));
   input.addEventListener("keydown", (event) => {
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: LEAP, PageDown: -LEAP }[event.key];
     if (by === undefined) return;
@@ -182,22 +199,20 @@ export function ease(field, { store, complain }) {
     input.dataset.own = "yes";
     const text = input.value.trim();
     const share = text.endsWith("%");
-    const value = parse(share ? text.slice(0, -1).trim() : text);
-    if (Number.isNaN(value)) complain(field.path, say("notNumber"));
+    const value = share ? parse(text.slice(0, -1)) : parseLength(text, store.style.units);
+    if (Number.isNaN(value)) wrong(say("notNumber"));
     else {
-      complain(field.path, "");
+      wrong("");
       take(share ? value + "%" : value);
     }
   });
-  input.addEventListener("blur", () => {
-    input.removeAttribute("data-own");
-    refresh(store.style);
-  });
+  const wrong = staying(input, field, complain, () => refresh(store.style));
   input.addEventListener("keydown", (event) => {
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: LEAP, PageDown: -LEAP }[event.key];
     if (by === undefined) return;
     event.preventDefault();
     const value = get(store.style, field.path);
+    wrong("");
     input.removeAttribute("data-own");
     if (percent(value)) take(Number((parseFloat(value) + by * 0.5).toFixed(2)) + "%");
     else {
@@ -278,7 +293,11 @@ export function onOff(field, { store }) {
   const box = h("input", {
     type: "checkbox",
     id: "s-" + field.id,
-    onchange: () => store.change("", (style) => field.turn(style, box.checked)),
+    onchange: () => {
+      // Laid aside in the view, so that undo and a reload know it too.
+      const aside = (store.view.aside ??= {});
+      store.change("", (style) => field.turn(style, box.checked, aside));
+    },
   });
   const element = h("div", { class: "switch" }, box, h("label", { for: box.id }, find("switches")[field.id]));
   return { element, refresh: (style) => (box.checked = field.on(style)) };

@@ -1,6 +1,5 @@
-// What this browser keeps: the last state, the language, and styles kept by name. A browser that refuses to keep anything is no error.
+// What this browser keeps by name: the language, and styles.
 
-const LAST = "capwright.last";
 const STYLES = "capwright.styles";
 
 function read(key) {
@@ -20,12 +19,11 @@ function write(key, value) {
   }
 }
 
-export const lastState = () => read(LAST);
-export const keepState = (state) => write(LAST, state);
 export const language = () => read("capwright.language");
 export const keepLanguage = (code) => write("capwright.language", code);
 export const styles = () => read(STYLES) ?? {};
 
+/** Keeps a style under a name; false if the browser refuses. */
 export const keepStyle = (name, style) => write(STYLES, { ...styles(), [name]: style });
 
 export function dropStyle(name) {

@@ -23,3 +23,6 @@ export function gradeName(name) {
 
 /** What a measurement of the body is called (by its name of ISO 8559-1). */
 export const bodyName = (dimension) => find("body")[dimension]?.[0] ?? dimension;
+
+/** What a measure is called: by its point of measure, or as a dimension of the style. */
+export const measureName = (code) => find("points")[code] ?? gradeName(code);

@@ -1,7 +1,8 @@
 // One kind of file to take away: a button, how far it is, and a way to call it off.
 
 import { h } from "./dom.js";
-import { fileName, received, Refused } from "./service.js";
+import { fileName, received } from "./service.js";
+import { why } from "./violations.js";
 import { count, say } from "./words.js";
 
 /** The files that can be made of a sleeve, in the order of a list. */
@@ -31,14 +32,14 @@ async function pages(blob) {
   return (text.match(/\/Type\s*\/Page(?![a-zA-Z])/g) ?? []).length;
 }
 
-/** Why something did not work, in words. */
-export const why = (error) =>
-  error instanceof Refused
-    ? error.problem.violations?.map((each) => each.field + " " + each.reason).join("; ") || error.message
-    : say("unreachable");
+/** A file name with what sets it apart from the same file made otherwise. */
+const apart = (file, variant) => (variant === "" ? file : file.replace(/(\.\w+)$/, `-${variant}$1`));
 
-/** A row of a list of files. Ask is called with the kind and a signal, and answers with the response of the service. */
-export function takeRow({ kind, name, meaning, main, options, fallback }, ask) {
+/**
+ * A row of a list of files. Ask is called with the kind and a signal, and answers with the response of the service. What was chosen beside the button, such as the
+ * paper, is told by variant and stands in the file's name.
+ */
+export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "" }, ask) {
   let flight = null;
   const bar = h("progress", { "aria-label": name, hidden: true });
   const state = h("span", { class: "file-state", role: "status" });
@@ -63,6 +64,7 @@ export function takeRow({ kind, name, meaning, main, options, fallback }, ask) {
     const { signal } = flight;
     busy(true);
     state.textContent = say("file.making");
+    const chosen = variant();
     try {
       const response = await ask(kind, signal);
       const whole = Number(response.headers.get("Content-Length")) || 0;
@@ -71,7 +73,7 @@ export function takeRow({ kind, name, meaning, main, options, fallback }, ask) {
         if (whole > 0) bar.value = bytes;
         state.textContent = say("file.coming", { kb: Math.round(bytes / 1000) });
       });
-      const file = fileName(response, fallback);
+      const file = apart(fileName(response, fallback), chosen);
       hand(blob, file);
       const sheets = kind === "application/pdf" ? await pages(blob) : 0;
       state.textContent = say("file.done", { name: file, kb: Math.max(1, Math.round(blob.size / 1000)) }) + (sheets > 0 ? ", " + count("file.pages", sheets) : "");

@@ -26,20 +26,32 @@ export const fromMm = (value, unit) => value / IN_MM[unit];
 
 const VULGAR = { "¼": "1/4", "½": "1/2", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8" };
 
-/** Reads "36.5", "36,5", "3 1/2", "3-1/2", "½"; NaN for what is no number. */
+/** Reads a plain number: "36.5", "36,5", "3 1/2", "3-1/2", "½"; NaN for what is none. */
 export function parse(text) {
   const plain = String(text)
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => " " + VULGAR[sign])
     .replace(/[−–]/g, "-")
     .replace(",", ".")
-    .replace(/["″”]|\b(cm|mm|in)\b/g, "")
+    .replace(/^\s*≈/, "")
     .trim();
   const mixed = /^([+-]?)(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)$/.exec(plain);
   if (mixed) {
     const [, sign, whole, over, under] = mixed;
+    if (Number(under) === 0) return NaN;
     return (sign === "-" ? -1 : 1) * (Number(whole ?? 0) + Number(over) / Number(under));
   }
   return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : NaN;
+}
+
+const NAMED = /^(.*?)\s*(mm|cm|in|inch(?:es)?|pouces?|["″”])$/i;
+
+/** Reads a length in a unit. One that brings its own, such as "36 cm" or 14 1/4", is converted. */
+export function parseLength(text, unit) {
+  const [, value, named] = NAMED.exec(String(text).trim()) ?? [];
+  if (named === undefined) return parse(text);
+  const own = /^[cm]m$/i.test(named) ? named.toLowerCase() : "in";
+  const found = parse(value);
+  return Number.isNaN(found) ? found : convert(found, own, unit);
 }
 
 function divisor(a, b) {
@@ -71,12 +83,21 @@ export function number(value, digits = 2) {
 /** A length as it is shown: inches as fractions of a tape measure. */
 export const show = (value, unit) => (unit === "in" ? fraction(value) : number(value, DIGITS[unit]));
 
+/** Parts of a unit that are shown. */
+const PARTS = { mm: 10, cm: 100, in: SIXTEENTHS };
+
+/** Whether a length can be shown just as it is. */
+export const exact = (value, unit) => Math.abs(value * PARTS[unit] - Math.round(value * PARTS[unit])) <= 0.001;
+
+/** Whether what is shown is not quite what is kept: inches only, where a sixteenth is coarse. */
+export const rounded = (value, unit) => unit === "in" && !exact(value, unit);
+
+/** A length as it is shown, with a sign where it is not quite that. */
+export const about = (value, unit) => (rounded(value, unit) ? "≈ " : "") + show(value, unit);
+
 /** A growth, with its sign. */
 export const signed = (value, unit) => {
   const text = show(value, unit);
-  return text.startsWith("−") || text === "0" ? text : "+" + text;
+  const sign = text.startsWith("−") || text === "0" ? "" : "+";
+  return (rounded(value, unit) ? "≈ " : "") + sign + text;
 };
-
-/** Whether what is shown is not quite what is kept. */
-export const rounded = (value, unit) =>
-  unit === "in" && Math.abs(value * SIXTEENTHS - Math.round(value * SIXTEENTHS)) > 0.001;

@@ -6,7 +6,7 @@ import * as kept from "../common/kept.js";
 import { overlaid } from "./overlaid.js";
 import { Refused, sizeRun } from "../common/service.js";
 import { inUnits, opened } from "../style/style.js";
-import { why } from "../common/take.js";
+import { why } from "../common/violations.js";
 import { show, signed } from "../common/units.js";
 import { find, pointName, say } from "../common/words.js";
 
@@ -168,7 +168,9 @@ export class Compare {
     const [one, other] = [first, second].map((answer) => answer.sizes.find((each) => each.label === size));
     const pieces = [...new Set([...one.pieces, ...other.pieces].map((piece) => piece.id))];
     const piece = this.#options(pieces, this.piece, this.state.piece, (id) => find("pieces")[id] ?? id);
-    const names = [first.name, second.name].map((name, i) => name || say("compare." + SIDES[i]));
+    // Two of one name are told apart by where they come from.
+    const alike = first.name === second.name;
+    const names = [first.name, second.name].map((name, i) => (alike ? this.selects[SIDES[i]].selectedOptions[0].textContent : name || say("compare." + SIDES[i])));
     const parts = [one, other].map((each) => each.pieces.find((part) => part.id === piece));
     this.result.replaceChildren(
       h(

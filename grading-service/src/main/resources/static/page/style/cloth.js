@@ -3,9 +3,10 @@
 import { clothFields, orderFields, trimmingFields } from "./clothfields.js";
 import { h, quietly } from "../common/dom.js";
 import { Lays } from "./lays.js";
-import { ask, Refused } from "../common/service.js";
-import { show } from "../common/units.js";
-import { field as words, find, say } from "../common/words.js";
+import { fromMm } from "../common/units.js";
+import { ask } from "../common/service.js";
+import { why } from "../common/violations.js";
+import { find, say } from "../common/words.js";
 
 const MATERIALS = ["main", "lining", "interfacing"];
 
@@ -16,9 +17,7 @@ const USUAL = {
   interfacing: { width: 900, waste: 0.05 },
 };
 
-const IN_MM = { mm: 1, cm: 10, in: 25.4 };
-
-const usual = (style, material) => ({ material, laying: "folded", nap: "without", ...USUAL[material], width: Number((USUAL[material].width / IN_MM[style.units]).toFixed(0)) });
+const usual = (style, material) => ({ material, laying: "folded", nap: "without", ...USUAL[material], width: Number(fromMm(USUAL[material].width, style.units).toFixed(0)) });
 
 export class Cloth {
   #flight = new AbortController();
@@ -171,20 +170,8 @@ export class Cloth {
     } catch (error) {
       if (flight.signal.aborted) return;
       this.#asked = "";
-      this.says.textContent =
-        error instanceof Refused ? error.problem.violations?.map((each) => this.#sentence(each)).join(" ") || error.message : say("unreachable");
+      this.says.textContent = why(error);
     }
     this.wait.hidden = true;
-  }
-
-  /** What is wrong, with the label of its field. */
-  #sentence({ field, reason, value, minimum, maximum, unit }) {
-    const [, , list, index, name] = field.split("/");
-    const label = list === "fabrics" && name ? `${find("sewing.materials")[this.store.style.materials.fabrics[index]?.material] ?? ""}, ${words("/materials/" + name)[0]}` : words(field)[0];
-    const said =
-      typeof value === "number" && minimum !== undefined && unit
-        ? say("outside", { value: show(value, unit), unit, least: show(minimum, unit), greatest: show(maximum, unit) })
-        : reason;
-    return `${label}: ${said}`;
   }
 }

@@ -8,8 +8,8 @@ import { figuresTable } from "../common/figurestable.js";
 import { gradeName } from "../common/names.js";
 import { ask, once } from "../common/service.js";
 import { jumps } from "./style.js";
-import { why } from "../common/take.js";
-import { convert, parse, show, signed } from "../common/units.js";
+import { why } from "../common/violations.js";
+import { convert, parseLength, show, signed } from "../common/units.js";
 import { find, say } from "../common/words.js";
 
 /** Grids that a hand can cut to. */
@@ -82,7 +82,7 @@ export class Derive {
       class: "jump",
       value: show(convert(this.#choice[key], "mm", units), units),
       oninput: () => {
-        const value = parse(input.value);
+        const value = parseLength(input.value, units);
         input.toggleAttribute("data-bad", Number.isNaN(value));
         if (!Number.isNaN(value)) this.#choice[key] = convert(value, units, "mm");
       },

@@ -1,6 +1,7 @@
 // The fields of a style in the groups in which the trade thinks of them.
 
 import { get, has, put } from "../common/pointer.js";
+import { fromMm } from "../common/units.js";
 
 const length = (path, more = {}) => ({ type: "length", path, step: "wide", ...more });
 const fine = (path, more = {}) => length(path, { step: "fine", ...more });
@@ -58,13 +59,53 @@ const pleatSizing = alternative("/overlay/pleats/", ["count", "depth", "greatest
   name === "count" ? (layout(answer)?.count ?? 8) : Number((layout(answer)?.greatestDepth ?? scaled(style, 24)).toFixed(2)),
 );
 
-const IN_MM = { mm: 1, cm: 10, in: 25.4 };
-const scaled = (style, mm) => Number((mm / IN_MM[style.units]).toFixed(2));
+const scaled = (style, mm) => Number(fromMm(mm, style.units).toFixed(2));
 
 /** Takes out the growth of dimensions that the style no longer has. */
 function dropGrowth(style, ...names) {
   for (const name of names) put(style, "/grade/" + name, undefined);
 }
+
+/**
+ * A part of the style that is there or not, with what grows with it. Taken off it is laid aside with its figures, so that it comes back as it was.
+ */
+function part(id, { on, places, grows, seed }) {
+  return {
+    type: "switch",
+    id,
+    on,
+    turn(style, wanted, aside) {
+      if (!wanted) {
+        const kept = (names) => names.filter(([, value]) => value !== undefined);
+        aside[id] = {
+          units: style.units,
+          sizes: style.sizes,
+          places: kept(places.map((place) => [place, get(style, place)])),
+          grade: kept(grows.map((name) => [name, get(style, "/grade/" + name)])),
+        };
+        for (const place of places) put(style, place, undefined);
+        dropGrowth(style, ...grows);
+        return;
+      }
+      const laid = aside[id];
+      delete aside[id];
+      if (laid?.units !== style.units) return seed(style);
+      for (const [place, value] of laid.places) put(style, place, structuredClone(value));
+      for (const [name, growth] of laid.grade) {
+        put(style, "/grade/" + name, Array.isArray(growth) && laid.sizes.join() !== style.sizes.join() ? growth[0] : growth);
+      }
+    },
+  };
+}
+
+/** A share of a growth, be it one or a list. */
+const shareOf = (growth, share) => (Array.isArray(growth) ? growth.map((each) => shareOf(each, share)) : Number((growth * share).toFixed(3)));
+
+/** Shares of the whole that a front usually has, to begin with. Common practice, no source. */
+const FRONT_WIDTH = 0.49;
+const FRONT_ARMHOLE = 0.48;
+
+const usualPleats = () => ({ count: 8, kind: "knife", direction: "apex" });
 
 export const GROUPS = [
   {
@@ -80,22 +121,23 @@ export const GROUPS = [
       length("/sleeve/bicep", { when: (style) => follows(style) !== "bicep" }),
       length("/sleeve/armhole"),
       length("/sleeve/length", { when: under }),
-      {
-        type: "switch",
-        id: "halves",
+      part("halves", {
         on: halves,
-        turn(style, on) {
-          put(style, "/sleeve/back", undefined);
-          put(style, "/sleeve/front", undefined);
-          dropGrowth(style, "frontWidth", "frontCapOutward", "frontCapInward", "frontArmhole", "backCapOutward", "backCapInward");
-          if (on) {
-            put(style, "/sleeve/front/width", scaled(style, 10 * 0.49 * (get(style, "/sleeve/bicep") * IN_MM[style.units]) / 10));
-            if (has(style, "/sleeve/armhole")) {
-              put(style, "/sleeve/front/armhole", Number((0.48 * get(style, "/sleeve/armhole")).toFixed(2)));
-            }
+        places: ["/sleeve/front", "/sleeve/back"],
+        grows: ["frontWidth", "frontCapOutward", "frontCapInward", "frontArmhole", "backCapOutward", "backCapInward"],
+        seed(style) {
+          // The front grows with the whole, or the back would take all of the growth.
+          for (const [name, whole, share] of [
+            ["width", "bicep", FRONT_WIDTH],
+            ["armhole", "armhole", FRONT_ARMHOLE],
+          ]) {
+            if (!has(style, "/sleeve/" + whole)) continue;
+            put(style, "/sleeve/front/" + name, Number((share * get(style, "/sleeve/" + whole)).toFixed(2)));
+            const growth = get(style, "/grade/" + whole);
+            if (growth !== undefined) put(style, `/grade/front${name[0].toUpperCase()}${name.slice(1)}`, shareOf(growth, share));
           }
         },
-      },
+      }),
       length("/sleeve/front/width", { when: halves, optional: true, dimension: "frontWidth" }),
       length("/sleeve/front/armhole", { when: halves, optional: true, dimension: "frontArmhole" }),
     ],
@@ -126,26 +168,21 @@ export const GROUPS = [
   {
     id: "overlay",
     fields: [
-      {
-        type: "switch",
-        id: "overlay",
+      part("overlay", {
         on: overlay,
-        turn(style, on) {
-          if (on) {
-            style.overlay = {
-              rise: scaled(style, 140),
-              length: scaled(style, 340),
-              hem: "vee",
-              frontGap: scaled(style, 60),
-              backGap: scaled(style, 60),
-              pleats: { count: 8, kind: "knife", direction: "apex" },
-            };
-          } else {
-            delete style.overlay;
-            dropGrowth(style, "rise", "overlayLength", "sideDepth", "hemSagitta", "extraWidth", "frontGap", "backGap", "pleatDepth");
-          }
+        places: ["/overlay"],
+        grows: ["rise", "overlayLength", "sideDepth", "hemSagitta", "extraWidth", "frontGap", "backGap", "pleatDepth"],
+        seed(style) {
+          style.overlay = {
+            rise: scaled(style, 140),
+            length: scaled(style, 340),
+            hem: "vee",
+            frontGap: scaled(style, 60),
+            backGap: scaled(style, 60),
+            pleats: usualPleats(),
+          };
         },
-      },
+      }),
       {
         type: "alternatives",
         id: "raised",
@@ -192,15 +229,12 @@ export const GROUPS = [
     id: "pleats",
     when: overlay,
     fields: [
-      {
-        type: "switch",
-        id: "pleats",
+      part("pleats", {
         on: pleats,
-        turn(style, on) {
-          put(style, "/overlay/pleats", on ? { count: 8, kind: "knife", direction: "apex" } : undefined);
-          if (!on) dropGrowth(style, "pleatDepth");
-        },
-      },
+        places: ["/overlay/pleats"],
+        grows: ["pleatDepth"],
+        seed: (style) => put(style, "/overlay/pleats", usualPleats()),
+      }),
       {
         type: "alternatives",
         id: "sizing",
@@ -234,22 +268,16 @@ export const GROUPS = [
   {
     id: "under",
     fields: [
-      {
-        type: "switch",
-        id: "under",
+      part("under", {
         on: under,
-        turn(style, on) {
-          if (on) {
-            const bicep = get(style, "/sleeve/bicep") ?? scaled(style, 360);
-            style.underSleeve = { elbow: Number((bicep * 0.83).toFixed(2)), wrist: Number((bicep * 0.61).toFixed(2)) };
-            put(style, "/sleeve/length", scaled(style, 600));
-          } else {
-            delete style.underSleeve;
-            put(style, "/sleeve/length", undefined);
-            dropGrowth(style, "length", "elbow", "wrist", "elbowLevel", "elbowDart", "elbowDartLength", "elbowEase", "handGirth");
-          }
+        places: ["/underSleeve", "/sleeve/length"],
+        grows: ["length", "elbow", "wrist", "elbowLevel", "elbowDart", "elbowDartLength", "elbowEase", "handGirth"],
+        seed(style) {
+          const bicep = get(style, "/sleeve/bicep") ?? scaled(style, 360);
+          style.underSleeve = { elbow: Number((bicep * 0.83).toFixed(2)), wrist: Number((bicep * 0.61).toFixed(2)) };
+          put(style, "/sleeve/length", scaled(style, 600));
         },
-      },
+      }),
       length("/underSleeve/elbow", { when: under, optional: true, dimension: "elbow" }),
       length("/underSleeve/wrist", { when: under }),
       length("/underSleeve/elbowLevel", { when: under, optional: true, dimension: "elbowLevel" }),

@@ -2,11 +2,11 @@
 
 import { h, quietly } from "../common/dom.js";
 import * as kept from "../common/kept.js";
-import { convert, parse, show } from "../common/units.js";
+import { convert, fromMm, parseLength, show, toMm } from "../common/units.js";
 import { once, sizeRun } from "../common/service.js";
 import { opened } from "./style.js";
 import { hand, KINDS, takeRow } from "../common/take.js";
-import { count, find, say } from "../common/words.js";
+import { count, current, find, say } from "../common/words.js";
 
 /** Those that the first version of the service can make, until its description says more. */
 const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"));
@@ -16,7 +16,12 @@ export class Files {
   #counting = new AbortController();
   #counted = "";
 
-  constructor({ store, linked, replace, fresh }) {
+  /** Width of the roll, mm. */
+  #roll = 900;
+
+  constructor({ store, linked, replace, fresh, work, resume }) {
+    this.work = work;
+    this.resume = resume;
     this.store = store;
     this.linked = linked;
     this.replace = replace;
@@ -33,7 +38,7 @@ export class Files {
       },
       option(find("file.papers")),
     );
-    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump", oninput: () => this.#count() });
+    this.roll = h("input", { id: "roll", type: "text", inputmode: "decimal", class: "jump", oninput: () => this.#typed() });
     this.pages = h("p", { class: "file-pages", role: "status" });
     this.rollTool = h("div", { class: "tool" }, h("label", { for: "roll" }, say("file.rollWidth")), this.roll, (this.rollUnit = h("span", { class: "unit" })));
     this.printed = h(
@@ -45,6 +50,9 @@ export class Files {
     this.list = h("ul", { class: "file-list" });
     this.says = h("p", { class: "says", role: "status" });
     this.keptList = h("ul", { class: "kept-list" });
+    this.lately = h("div", { class: "lately" });
+    this.question = h("div", { class: "question", hidden: true });
+    addEventListener("storage", () => this.#showKept());
     this.opener = h("input", { type: "file", accept: ".json,application/json", class: "unseen", id: "open-style", "aria-label": say("file.open"), onchange: () => this.open(this.opener.files[0]) });
     const button = (key, click, kind) => h("button", { type: "button", class: kind ?? "", id: key.replace(".", "-"), onclick: click }, say(key));
     this.element = h(
@@ -66,7 +74,9 @@ export class Files {
         button("file.fresh", fresh),
       ),
       this.says,
+      this.question,
       this.keptList,
+      this.lately,
     );
     this.#showRoll();
     this.#showKinds(ALWAYS);
@@ -80,6 +90,7 @@ export class Files {
 
   /** Called when the files come into view: the description of the service tells what else it can make. */
   shown() {
+    this.#showKept();
     this.#count();
     once("v3/api-docs")
       .then((description) => {
@@ -92,8 +103,19 @@ export class Files {
 
   refresh() {
     if (this.store.view.tab === "files") this.#count();
-    this.rollUnit.textContent = this.store.style.units;
-    if (this.roll.value === "") this.roll.value = show(Math.round(convert(900, "mm", this.store.style.units)), this.store.style.units);
+    const { units } = this.store.style;
+    if (this.rollUnit.textContent === units) return;
+    this.rollUnit.textContent = units;
+    this.roll.value = show(fromMm(this.#roll, units), units);
+    this.roll.removeAttribute("data-bad");
+  }
+
+  /** What is no number goes to the service as it stands, which then says so. */
+  #typed() {
+    const value = parseLength(this.roll.value, this.store.style.units);
+    this.roll.toggleAttribute("data-bad", Number.isNaN(value));
+    this.#roll = Number.isNaN(value) ? this.#roll : toMm(value, this.store.style.units);
+    this.#count();
   }
 
   /** Another PDF than the one whose pages were counted has another number, until it is known none. */
@@ -155,20 +177,28 @@ export class Files {
           ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))
           : null;
     return takeRow(
-      { kind, name, meaning, options, main: kind === "application/pdf", fallback: "sleeve." + kind.split("/").pop() },
+      { kind, name, meaning, options, main: kind === "application/pdf", variant: () => this.#variant(kind), fallback: "sleeve." + kind.split("/").pop() },
       (each, signal) => sizeRun(this.#request(each), each, signal),
     );
+  }
+
+  /** What was chosen beside the button, for the name of the file. */
+  #variant(kind) {
+    const sizes = this.printed.value === "every" ? "" : "-" + this.printed.value;
+    const paper = this.paper.value === "roll" ? `roll-${this.roll.value.replace(/\W+/g, "-")}${this.store.style.units}` : this.paper.value;
+    if (kind === "application/pdf") return paper + sizes;
+    if (kind === "image/vnd.dxf") return this.layout.value;
+    return kind === "application/zip" ? paper + sizes + "-" + this.layout.value : "";
   }
 
   /** The request for a kind of file: the style, and what was chosen beside its button. */
   #request(kind) {
     const { style, view } = this.store;
     const body = structuredClone(style);
-    if (kind === "application/pdf") {
+    if (kind === "application/pdf" || kind === "application/zip") {
       body.paper = { format: this.paper.value };
       if (this.paper.value === "roll") {
-        const width = parse(this.roll.value);
-        body.paper.width = Number.isNaN(width) ? this.roll.value : width;
+        body.paper.width = this.roll.hasAttribute("data-bad") ? this.roll.value : convert(this.#roll, "mm", style.units);
       }
       if (this.printed.value === "base") body.paper.sizes = [style.baseSize];
       if (this.printed.value === "visible") {
@@ -176,7 +206,7 @@ export class Files {
         if (seen.length > 0) body.paper.sizes = seen;
       }
     }
-    if (kind === "image/vnd.dxf") body.layout = this.layout.value;
+    if (kind === "image/vnd.dxf" || kind === "application/zip") body.layout = this.layout.value;
     return body;
   }
 
@@ -204,9 +234,38 @@ export class Files {
 
   #keep() {
     const name = this.store.style.name ?? say("pieces.base-sleeve");
-    kept.keepStyle(name, this.store.style);
-    this.says.textContent = say("file.keptNow", { name });
+    const before = kept.styles()[name];
+    if (before === undefined || JSON.stringify(before) === JSON.stringify({ ...this.store.style, name })) this.#keepAs(name);
+    else this.#ask(name);
+  }
+
+  #keepAs(name) {
+    this.question.hidden = true;
+    const done = kept.keepStyle(name, { ...this.store.style, name });
+    this.says.textContent = say(done ? "file.keptNow" : "file.keptNot", { name });
     this.#showKept();
+  }
+
+  /** Another style is kept under the name: which of the two is to stay? */
+  #ask(name) {
+    const taken = kept.styles();
+    let number = 2;
+    while (taken[`${name} ${number}`] !== undefined) number += 1;
+    const other = `${name} ${number}`;
+    const button = (id, words, click) => h("button", { type: "button", id, onclick: click }, words);
+    this.says.textContent = "";
+    this.question.hidden = false;
+    this.question.replaceChildren(
+      h("p", { role: "alert" }, say("file.taken", { name })),
+      h(
+        "div",
+        { class: "buttons" },
+        button("keep-both", say("file.keepAs", { name: other }), () => this.#keepAs(other)),
+        button("keep-over", say("file.keepOver", { name }), () => this.#keepAs(name)),
+        button("keep-not", say("file.keepNot"), () => (this.question.hidden = true)),
+      ),
+    );
+    this.question.querySelector("button").focus();
   }
 
   async #link() {
@@ -219,7 +278,26 @@ export class Files {
     }
   }
 
+  /** What was on the bench before, in this tab or another. */
+  #showLately() {
+    const works = this.work.others();
+    const time = new Intl.DateTimeFormat(current(), { dateStyle: "medium", timeStyle: "short" });
+    this.lately.hidden = works.length === 0;
+    this.lately.replaceChildren(
+      h("h2", null, say("file.lately")),
+      h("p", { class: "quiet-words" }, say("file.latelyLead")),
+      h(
+        "ul",
+        { class: "lately-list" },
+        works.map((work) =>
+          h("li", null, h("button", { type: "button", class: "link", onclick: () => this.resume(work) }, work.style.name ?? say("pieces.base-sleeve")), " ", h("span", { class: "quiet-words" }, time.format(work.changed))),
+        ),
+      ),
+    );
+  }
+
   #showKept() {
+    this.#showLately();
     const styles = Object.entries(kept.styles());
     this.keptList.hidden = styles.length === 0;
     this.keptList.setAttribute("aria-label", say("file.kept"));

@@ -2,7 +2,7 @@
 
 import { h } from "../common/dom.js";
 import { findingItem, ORDER, together } from "../common/findingitem.js";
-import { gradeName } from "../common/names.js";
+import { measureName } from "../common/names.js";
 import { count, find, pointName, say } from "../common/words.js";
 import { WhatIf } from "./whatif.js";
 
@@ -52,7 +52,7 @@ export class Findings {
   #dimension(code) {
     const row = this.drafted.answer.specTable.rows.find((each) => each.code === code);
     if (row) return pointName(row).name;
-    return code === "pleats" ? find("groups").pleats : gradeName(code);
+    return code === "pleats" ? find("groups").pleats : measureName(code);
   }
 
   #item(group, i) {

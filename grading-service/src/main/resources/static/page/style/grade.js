@@ -3,11 +3,12 @@
 import { bodyGrowth, tableOf } from "../common/bodies.js";
 import { Derive } from "./derive.js";
 import { h } from "../common/dom.js";
+import { staying } from "../common/inputs.js";
 import { growing } from "./fields.js";
 import { put } from "../common/pointer.js";
 import { gradeName } from "../common/names.js";
 import { jumps, putJumps } from "./style.js";
-import { parse, show, signed } from "../common/units.js";
+import { about, parse, parseLength, signed } from "../common/units.js";
 import { say } from "../common/words.js";
 
 const STEP = { mm: 1, cm: 0.1, in: 1 / 16 };
@@ -17,8 +18,9 @@ export class Grade {
   #cells = new Map();
   #table = null;
 
-  constructor(store) {
+  constructor({ store, complain }) {
     this.store = store;
+    this.complain = complain;
     this.body = h("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": say("jumps") });
     this.adding = h("div", { class: "adding" });
     this.derive = new Derive(store);
@@ -44,7 +46,7 @@ export class Grade {
   #show() {
     const style = this.store.style;
     const names = this.#graded(style);
-    const now = JSON.stringify([names, style.sizes, style.units, this.#table?.info.id ?? ""]);
+    const now = JSON.stringify([names, growing(style), style.sizes, style.units, this.#table?.info.id ?? ""]);
     if (now !== this.#built) {
       const focused = document.activeElement?.id;
       this.#build(style, names);
@@ -115,7 +117,7 @@ export class Grade {
           `${label}, ${say("grade.every")}`,
           (each) => {
             const list = jumps(each, name);
-            return list.every((jump) => jump === list[0]) ? show(list[0] ?? 0, each.units) : "";
+            return list.every((jump) => jump === list[0]) ? about(list[0] ?? 0, each.units) : "";
           },
           (each, value) => put(each, "/grade/" + name, value),
           name,
@@ -130,7 +132,7 @@ export class Grade {
           this.#cell(
             `f-grade-${name}-${i}`,
             `${label}, ${say("grade.interval", { from, to })}`,
-            (each) => show(jumps(each, name)[i] ?? 0, each.units),
+            (each) => about(jumps(each, name)[i] ?? 0, each.units),
             (each, value) => {
               const list = [...jumps(each, name)];
               list[i] = value;
@@ -185,15 +187,9 @@ export class Grade {
       placeholder,
       oninput: () => {
         input.dataset.own = "yes";
-        const value = parse(input.value);
-        const bad = Number.isNaN(value);
-        input.toggleAttribute("data-bad", bad);
-        if (!bad) take(value);
-      },
-      onblur: () => {
-        input.removeAttribute("data-own");
-        input.removeAttribute("data-bad");
-        input.value = read(this.store.style);
+        const value = parseLength(input.value, this.store.style.units);
+        wrong(Number.isNaN(value) ? say("notNumber") : "");
+        if (!Number.isNaN(value)) take(value);
       },
       onkeydown: (event) => {
         const by = { ArrowUp: 1, ArrowDown: -1 }[event.key];
@@ -201,10 +197,12 @@ export class Grade {
         event.preventDefault();
         const one = STEP[this.store.style.units];
         const from = parse(input.value);
+        wrong("");
         input.removeAttribute("data-own");
         take(Number((Math.round(((Number.isNaN(from) ? 0 : from) + by * one) / one) * one).toFixed(4)));
       },
     });
+    const wrong = staying(input, { path: id.slice(1).replaceAll("-", "/") }, this.complain, () => (input.value = read(this.store.style)));
     return input;
   }
 }

@@ -21,6 +21,7 @@ export class Lays {
   }
 
   clear() {
+    this.answer = null;
     this.element.replaceChildren();
   }
 
@@ -29,6 +30,7 @@ export class Lays {
   }
 
   show(answer) {
+    const first = !this.answer;
     this.answer = answer;
     this.stale(false);
     const { cloths, trimmings, unit } = answer;
@@ -36,7 +38,7 @@ export class Lays {
     const length = (value) => `${show(value, unit)}`;
     this.figure = h("figure", { class: "lay" });
     this.buttons = cloths.map((cloth, i) =>
-      h("button", { type: "button", class: "rowname", "aria-pressed": String(i === this.#chosen), onclick: () => this.#choose(i) }, pairsOf(cloth.pairs)),
+      h("button", { type: "button", class: "rowname", "aria-pressed": String(i === this.#chosen), onclick: () => this.#choose(i, true) }, pairsOf(cloth.pairs)),
     );
     this.element.replaceChildren(
       h("h2", null, say("cloth.buy")),
@@ -63,11 +65,11 @@ export class Lays {
           ),
       h("p", { class: "quiet-words" }, say("cloth.how")),
     );
-    this.#choose(this.#chosen);
+    this.#choose(this.#chosen, first);
   }
 
-  /** The picture of a lay; its words are those of the row. */
-  #choose(i) {
+  /** The picture of a lay, brought into view when somebody asked for it; its words are those of the row. */
+  #choose(i, wanted) {
     this.#chosen = i;
     const { cloths, unit } = this.answer;
     const cloth = cloths[i];
@@ -86,9 +88,11 @@ export class Lays {
       length: show(cloth.layLength, unit),
       unit,
     };
-    return this.figure.replaceChildren(
+    const { figure } = this;
+    const bring = () => wanted && figure.scrollIntoView({ block: "nearest" });
+    return figure.replaceChildren(
       h("figcaption", null, h("strong", null, words.material), ` ${words.pairs} · ${words.pieces}`),
-      h("div", { class: "lay-sheet", tabindex: "0", role: "group", "aria-label": say("cloth.lay") }, h("img", { src: this.#address, alt: say("cloth.layText", words) })),
+      h("div", { class: "lay-sheet", tabindex: "0", role: "group", "aria-label": say("cloth.lay") }, h("img", { onload: bring, src: this.#address, alt: say("cloth.layText", words) })),
     );
   }
 }

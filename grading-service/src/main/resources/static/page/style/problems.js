@@ -2,23 +2,8 @@
 
 import { h } from "../common/dom.js";
 import { idOf } from "../common/inputs.js";
-import { gradeName } from "../common/names.js";
-import { number, show } from "../common/units.js";
-import { count, current, field as words, find, say } from "../common/words.js";
-
-/** A violation in plain words; where limits are known, in the words of this page's language. */
-function sentence(violation) {
-  const { value, minimum, maximum, unit } = violation;
-  if (current() !== "en" && typeof value === "number" && minimum !== undefined && maximum !== undefined) {
-    const write = (length) => (unit ? show(length, unit) : number(length));
-    return {
-      text: say(unit ? "outside" : "outsidePlain", { value: write(value), unit, least: write(minimum), greatest: write(maximum) }),
-      lang: current(),
-    };
-  }
-  const reason = violation.reason;
-  return { text: reason.charAt(0).toUpperCase() + reason.slice(1) + (/[.!?]$/.test(reason) ? "" : "."), lang: "en" };
-}
+import { placeName, sentence } from "../common/violations.js";
+import { count, current, say } from "../common/words.js";
 
 /** The field on the page that stands for a place of the body: itself, or the nearest place around it. */
 function placeOf(pointer) {
@@ -28,10 +13,13 @@ function placeOf(pointer) {
   return "";
 }
 
-function label(pointer) {
-  const grade = /^\/grade\/(\w+)/.exec(pointer);
-  if (grade) return find("jumps") + ": " + gradeName(grade[1]);
-  return words(pointer)[0];
+/** Where words about a place stand: the cells of a row share theirs. */
+function errorOf(place) {
+  for (let at = place; at !== ""; at = at.slice(0, at.lastIndexOf("/"))) {
+    const error = document.getElementById(idOf(at) + "-error");
+    if (error) return error;
+  }
+  return null;
 }
 
 export class Problems {
@@ -45,6 +33,8 @@ export class Problems {
 
   /** What the service said; an empty list when all is well. */
   found(problem) {
+    // Asked again and again while the service is away: said once.
+    if (problem?.status === 0 && this.title === say("unreachable")) return;
     this.#violations = problem?.violations ?? [];
     this.title = problem && this.#violations.length === 0 ? (problem.status === 0 ? say("unreachable") : (problem.detail ?? problem.title)) : "";
     this.show();
@@ -64,7 +54,7 @@ export class Problems {
     const mark = (path, text, lang) => {
       const at = placeOf(path);
       if (at === "") return at;
-      const error = document.getElementById(idOf(at) + "-error");
+      const error = errorOf(at);
       if (error) {
         error.textContent = text;
         error.lang = lang;
@@ -72,7 +62,15 @@ export class Problems {
       document.getElementById(idOf(at)).setAttribute("aria-invalid", "true");
       return at;
     };
-    for (const [path, text] of this.#typed) mark(path, text, current());
+    for (const [path, text] of this.#typed) {
+      const input = document.getElementById(idOf(path));
+      if (!input?.hasAttribute("data-bad")) this.#typed.delete(path);
+      else {
+        const at = mark(path, text, current());
+        // While it is being typed, the word beside it is enough.
+        if (document.activeElement !== input) items.push({ pointer: path, at, text, lang: current() });
+      }
+    }
     for (const violation of this.#violations) {
       const { text, lang } = sentence(violation);
       const at = this.#typed.has(violation.field) ? violation.field : mark(violation.field, text, lang);
@@ -82,7 +80,7 @@ export class Problems {
     if (this.title) this.element.append(h("p", null, this.title));
     if (items.length === 0) return;
     this.element.append(
-      h("p", { class: "problems-title" }, h("strong", null, count("toMend", items.length)), " ", say("lastGood")),
+      h("p", { class: "problems-title" }, h("strong", null, count("toMend", items.length)), " ", say(this.#violations.length > 0 ? "lastGood" : "lastRead")),
       h(
         "ul",
         null,
@@ -91,8 +89,8 @@ export class Problems {
             "li",
             null,
             at === ""
-              ? [h("strong", null, pointer), ": "]
-              : [h("button", { type: "button", class: "link", onclick: () => this.goTo(at) }, label(pointer)), ": "],
+              ? placeName(pointer) === "" ? "" : [h("strong", null, placeName(pointer)), ": "]
+              : [h("button", { type: "button", class: "link", onclick: () => this.goTo(at) }, placeName(pointer)), ": "],
             h("span", { lang }, text),
           ),
         ),

@@ -5,17 +5,26 @@ import { Refused, sizeRun } from "../common/service.js";
 /** While changes follow one another faster than this (ms), only the last of them is asked for. */
 const REST = 40;
 
+/** How long (ms) until a service that does not answer is asked again. */
+const AGAIN = 2000;
+
+/** Answers of a gateway before a service that is not there. */
+const away = (problem) => problem.status >= 502 && problem.status <= 504;
+
 export class Run {
   #timer = 0;
   #asked = 0;
   #flight = new AbortController();
+  #last;
 
   /** Listens for drawing (svg text), answer (JSON), problem (document), and busy (true or false). */
   constructor(listeners) {
     this.listeners = listeners;
+    addEventListener("online", () => this.ask(this.#last));
   }
 
   ask(style) {
+    this.#last = style;
     const since = performance.now();
     clearTimeout(this.#timer);
     this.#flight.abort();
@@ -25,7 +34,8 @@ export class Run {
   }
 
   /** Lays are searched for a while; they are asked for only where they are seen. */
-  async #fly({ materials, ...style }, since) {
+  async #fly(whole, since) {
+    const { materials, ...style } = whole;
     const flight = new AbortController();
     this.#flight = flight;
     const { drawing, answer, problem, busy } = this.listeners;
@@ -41,7 +51,9 @@ export class Run {
     } catch (error) {
       if (flight.signal.aborted) return;
       busy(false);
-      problem(error instanceof Refused ? error.problem : { title: "unreachable", status: 0, violations: [] });
+      const refused = error instanceof Refused && !away(error.problem);
+      problem(refused ? error.problem : { title: "unreachable", status: 0, violations: [] });
+      if (!refused) this.#timer = setTimeout(() => this.#fly(whole, performance.now()), AGAIN);
     }
   }
 }

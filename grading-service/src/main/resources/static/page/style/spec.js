@@ -1,7 +1,7 @@
 // The spec table: what every size measures, or what it grows by.
 
 import { h } from "../common/dom.js";
-import { number, show, signed } from "../common/units.js";
+import { exact, number, show, signed } from "../common/units.js";
 import { pointName, say } from "../common/words.js";
 
 export class Spec {
@@ -72,7 +72,7 @@ export class Spec {
 
   #row(row, table, unit) {
     const lit = this.light.code === row.code;
-    const cells = this.#growth ? row.jumps.map((jump) => signed(jump, unit)) : row.rounded.map((value) => show(value, unit));
+    const cells = this.#growth ? row.jumps.map((jump) => signed(jump, unit)) : row.values.map((value, i) => show(exact(value, unit) ? value : row.rounded[i], unit));
     return h(
       "tr",
       { class: lit ? "lit" : "" },

@@ -92,7 +92,10 @@ export function putSizes(style, sizes) {
   style.sizes = sizes;
   if (!sizes.includes(style.baseSize)) style.baseSize = sizes[Math.floor(sizes.length / 2)] ?? "";
   for (const [name, old] of graded) {
-    if (sizes.length < 2) continue;
+    if (sizes.length < 2) {
+      put(style, "/grade/" + name, old[0] ?? 0);
+      continue;
+    }
     const next = [];
     for (let i = 1; i < sizes.length; i++) {
       const at = before.indexOf(sizes[i]);

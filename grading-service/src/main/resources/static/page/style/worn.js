@@ -15,6 +15,12 @@ const OUT = 0.42;
 
 const MARGIN = 46;
 
+/** Step along the armhole, radians. */
+const ANGLE = 0.01;
+
+/** The join that most overlays have, to which the shape of the crown is drawn. */
+const USUAL_JOIN = 0.75;
+
 const across = (girth) => girth / Math.PI / 2;
 
 /** Everything in millimetres, y down from the shoulder point. */
@@ -35,9 +41,11 @@ function shape(answer, size) {
     elbow: across(of("elbow", 0.8 * bicep)),
     wrist: across(of("wrist", 0.6 * bicep)),
     length,
-    sleeve: has("under-sleeve") || has("base-sleeve"),
+    sleeve: has("under-sleeve"),
+    cap: has("base-sleeve"),
     overlay: has("overlay-main") && {
       rise: of("rise"),
+      gaps: [of("frontGap"), of("backGap")],
       length: of("overlayLength", 300),
       side: across(bicep + 2 * of("extraWidth")) * 1.14,
       depth: of("sideDepth"),
@@ -83,6 +91,18 @@ function sampled([a, b, c, d], steps = 24) {
   });
 }
 
+/** Where the seam of the overlay ends on one half of the armhole, a gap above the underarm point: out from the middle, and down from the shoulder point. */
+function seamEnd(half, wide, gap) {
+  let gone = 0;
+  let [x, y] = [0, 2 * half];
+  for (let angle = ANGLE; gone < gap && angle < Math.PI; angle += ANGLE) {
+    const next = [wide * Math.sin(angle), half * (1 + Math.cos(angle))];
+    gone += Math.hypot(next[0] - x, next[1] - y);
+    [x, y] = next;
+  }
+  return { x, y };
+}
+
 /** The point at a share of the length of a line. */
 function at(points, share) {
   const lengths = points.map((point, i) => (i === 0 ? 0 : Math.hypot(point[0] - points[i - 1][0], point[1] - points[i - 1][1])));
@@ -97,26 +117,39 @@ function at(points, share) {
   return points[0];
 }
 
-function overlay({ half, wide, underarm, overlay: { rise, length, side, depth, bow } }, hemKind, pleats) {
+/** One side of the overlay from its top to its hem point. The cloth stands out as far down as the raised line reaches, and hangs from the end of its seam. */
+function overlaySide({ half, wide, overlay: { rise, length, side, depth, bow } }, hemKind, join, end) {
   const top = -UP * rise;
   const out = Math.max(wide + OUT * rise, side * 0.9);
-  const crown = [[0, top], [0.62 * out, top], [out, 0.25 * half], [out, half]];
-  const fall = `C${out} ${1.5 * half} ${side} ${1.75 * half} ${side} ${underarm}V${underarm + depth}`;
-  const middle = [side / 2, (underarm + depth + length) / 2];
-  const along = Math.hypot(side, length - underarm - depth) || 1;
-  const pull = [middle[0] + (2 * bow * (length - underarm - depth)) / along, middle[1] + (2 * bow * side) / along];
+  const corner = end.y + depth;
+  const level = Math.min((half * join) / USUAL_JOIN, 0.8 * end.y);
+  const crown = [[0, top], [0.62 * out, top], [out, 0.25 * level], [out, level]];
+  const edge = Math.max(side, 1.05 * end.x);
+  const fall = `C${out} ${level + 0.5 * (end.y - level)} ${edge} ${level + 0.75 * (end.y - level)} ${edge} ${end.y}V${corner}`;
+  const middle = [edge / 2, (corner + length) / 2];
+  const along = Math.hypot(edge, length - corner) || 1;
+  const pull = [middle[0] + (2 * bow * (length - corner)) / along, middle[1] + (2 * bow * edge) / along];
   const hem = hemKind === "level" ? `V${length}H0` : hemKind === "bowed" ? `Q${pull[0]} ${pull[1]} 0 ${length}` : `L0 ${length}`;
-  const right = `M0 ${top}C${crown.slice(1).map((point) => point.join(" ")).join(" ")}${fall}${hem}`;
-  const arc = sampled(crown);
-  const over = [...arc.map(([x, y]) => [-x, y]).reverse(), ...arc.slice(1)];
+  return { path: `M0 ${top}C${crown.slice(1).map((point) => point.join(" ")).join(" ")}${fall}${hem}`, crown: sampled(crown), top, out: Math.max(out, edge) };
+}
+
+function overlay(drawn, hemKind, join, pleats) {
+  const { half, wide, overlay: { length, gaps } } = drawn;
+  const [front, back] = gaps.map((gap) => overlaySide(drawn, hemKind, join, seamEnd(half, wide, gap)));
+  const over = [...front.crown.map(([x, y]) => [-x, y]).reverse(), ...back.crown.slice(1)];
   const folds = (pleats?.folds ?? []).map(({ finished }) => {
     const [x, y] = at(over, finished / pleats.span);
     const outer = Math.abs((2 * finished) / pleats.span - 1) ** 2;
     const drop = (0.55 - 0.33 * outer) * (length - y);
     return `M${x} ${y}Q${0.94 * x} ${y + 0.5 * drop} ${(0.45 + 0.27 * outer) * x} ${y + drop}`;
   });
-  return { right, folds, top, out: Math.max(out, side) };
+  return { front: front.path, back: back.path, folds, top: front.top, out: Math.max(front.out, back.out) };
 }
+
+/** A cap without a sleeve below it ends at the underarm. */
+const bareCap = ({ half, wide, underarm, bicep }) =>
+  `M${-bicep} ${underarm}C${-bicep} ${1.8 * half} ${-wide} ${1.5 * half} ${-wide} ${half}C${-wide} ${0.3 * half} ${-0.6 * wide} 0 0 0S${wide} ${0.3 * half} ${wide} ${half}` +
+  `C${wide} ${1.5 * half} ${bicep} ${1.8 * half} ${bicep} ${underarm}Z`;
 
 /** The trunk behind the arm, chest at the left; it only tells where one looks. */
 const trunk = (wide, half) =>
@@ -136,7 +169,7 @@ export function worn(answer, size, style) {
   const drawn = shape(answer, size);
   const { half, wide, length } = drawn;
   const limb = arm(drawn);
-  const over = drawn.overlay && overlay(drawn, style.overlay?.hem ?? "vee", size.pleats);
+  const over = drawn.overlay && overlay(drawn, style.overlay?.hem ?? "vee", style.overlay?.join ?? USUAL_JOIN, size.pleats);
   const written = (name) => `${show(size.dimensions[name], answer.unit)} ${answer.unit}`;
   const reach = Math.max(over?.out ?? 0, 2.5 * wide);
   const top = Math.min(over?.top ?? 0, 0) - 34;
@@ -155,9 +188,10 @@ export function worn(answer, size, style) {
     drawn.sleeve ? null : s("path", { class: "worn-skin", d: limb.whole }),
     s("path", { class: "worn-skin", d: limb.hand }),
     drawn.sleeve ? [s("path", { class: "worn-sleeve", d: limb.whole }), s("path", { class: "worn-line", d: limb.hem })] : null,
+    drawn.cap ? s("path", { class: "worn-sleeve", d: bareCap(drawn) }) : null,
     over
       ? [
-          s("g", { class: "worn-overlay" }, s("path", { d: over.right }), s("path", { d: over.right, transform: "scale(-1 1)" })),
+          s("g", { class: "worn-overlay" }, s("path", { d: over.back }), s("path", { d: over.front, transform: "scale(-1 1)" })),
           over.folds.map((d) => s("path", { class: "worn-fold", d })),
         ]
       : s("ellipse", { class: "worn-line", cx: 0, cy: half, rx: wide, ry: half }),

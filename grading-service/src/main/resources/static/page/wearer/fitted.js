@@ -8,7 +8,11 @@ import { ask, once } from "../common/service.js";
 import { hand, takeRow } from "../common/take.js";
 import { bodyName } from "../common/names.js";
 import { number, show, signed } from "../common/units.js";
-import { field, find, pointName, say } from "../common/words.js";
+import { placeName, sentence } from "../common/violations.js";
+import { current, find, pointName, say } from "../common/words.js";
+
+/** Whether a measurement is only doubted, so that it can be confirmed. */
+export const questioned = ({ reason, minimum, maximum, unit }) => /\bconfirmed\b/.test(reason) && minimum !== undefined && maximum !== undefined && unit !== undefined;
 
 export class Fitted {
   constructor(body) {
@@ -40,8 +44,8 @@ export class Fitted {
         const [name, meaning] = find("file.kinds")[kind];
         const pdf = kind === "application/pdf";
         const options = pdf ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "wearer-paper" }, say("file.paper")), this.paper)) : null;
-        return takeRow({ kind, name, meaning, options, main: pdf, fallback: "sleeve." + kind.split("/").pop() }, (each, signal) =>
-          ask("v1/made-to-measure", { ...this.body(), ...(pdf ? { paper: { format: this.paper.value } } : {}) }, each, signal),
+        return takeRow({ kind, name, meaning, options, main: pdf, variant: () => (pdf || kind === "application/zip" ? this.paper.value : ""), fallback: "sleeve." + kind.split("/").pop() }, (each, signal) =>
+          ask("v1/made-to-measure", { ...this.body(), ...(pdf || kind === "application/zip" ? { paper: { format: this.paper.value } } : {}) }, each, signal),
         );
       }),
       h(
@@ -66,24 +70,29 @@ export class Fitted {
     this.files.hidden = true;
   }
 
-  refuse(violations, questioned) {
+  refuse(violations, doubted) {
     this.wait();
-    this.head.textContent = say(questioned ? "wearer.doubted" : "wearer.notYet");
+    this.head.textContent = say(doubted ? "wearer.doubted" : "wearer.notYet");
     const missing = (each) => each.field.startsWith("/wearer/") && each.value === undefined;
     this.trouble.replaceChildren(...violations.filter((each) => !missing(each)).map((each) => this.#trouble(each)));
   }
 
   /** What is wrong, and a way to the field it is wrong with. */
-  #trouble({ field: pointer, reason }) {
+  #trouble(violation) {
+    const { field: pointer } = violation;
     const [, kind, name] = pointer.split("/");
     const id = kind === "wearer" ? "w-" + name : kind === "ease" ? "w-ease-" + name : "";
-    const label = kind === "wearer" ? bodyName(name) : kind === "ease" ? (find("wearer.eases")[name]?.[0] ?? name) : pointer === "" ? "" : field(pointer)[0];
+    const label = placeName(pointer);
+    const doubted = questioned(violation);
+    const { text, lang } = doubted
+      ? { text: say("wearer.unusual", { low: show(violation.minimum, violation.unit), high: show(violation.maximum, violation.unit), unit: violation.unit }), lang: current() }
+      : sentence(violation);
     return h(
       "li",
       null,
       document.getElementById(id) ? h("button", { type: "button", class: "link", onclick: () => document.getElementById(id).focus() }, label) : label,
       " ",
-      h("span", { lang: "en" }, reason),
+      h("span", { lang }, text),
     );
   }
 

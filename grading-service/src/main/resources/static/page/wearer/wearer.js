@@ -3,9 +3,9 @@
 
 import { quietly, h } from "../common/dom.js";
 import { DRAWN, measurePicture } from "./figures.js";
-import { EaseField, MeasureField } from "./wearerfields.js";
+import { EaseField, MeasureField, placeOf } from "./wearerfields.js";
 import { easesOf, order } from "./order.js";
-import { Fitted } from "./fitted.js";
+import { Fitted, questioned } from "./fitted.js";
 import { ask, once, Refused } from "../common/service.js";
 import { convert } from "../common/units.js";
 import { find, say } from "../common/words.js";
@@ -28,6 +28,9 @@ const fresh = (style) => ({
 
 export class Wearer {
   #flight = new AbortController();
+
+  /** What was typed and is no number, by place: nothing is drafted from a guess in its stead. */
+  #unread = new Map();
 
   constructor(store, state) {
     this.store = store;
@@ -81,6 +84,7 @@ export class Wearer {
     const { ease, table, survey } = this.state;
     Object.assign(this.state, { values: {}, hand: undefined, confirmed: [], name: "", ease, table, survey });
     this.name.value = "";
+    this.#unread.clear();
     this.answer = null;
     this.refresh();
   }
@@ -91,6 +95,15 @@ export class Wearer {
     this.element.classList.add("asking");
     this.soon();
   }
+
+  /** What cannot be read in the field of a place; nothing once it can. */
+  unread(place, text) {
+    if (text === "") this.#unread.delete(place);
+    else this.#unread.set(place, text);
+    this.take(() => undefined);
+  }
+
+  isUnread = (place) => this.#unread.has(place);
 
   get units() {
     return this.store.style.units;
@@ -123,7 +136,7 @@ export class Wearer {
   #show(violations) {
     const of = (pointer) => violations.find((each) => each.field === pointer);
     for (const [name, field] of this.fields) {
-      field.refresh(of(name === "handGirth" ? "/underSleeve/handGirth" : "/wearer/" + name), this.answer?.estimates.find((each) => each.dimension === name));
+      field.refresh(of(placeOf(name)), this.answer?.estimates.find((each) => each.dimension === name));
     }
     for (const [name, field] of this.eases) field.refresh(of("/ease/" + name));
   }
@@ -132,6 +145,11 @@ export class Wearer {
     this.#flight.abort();
     const flight = new AbortController();
     this.#flight = flight;
+    if (this.#unread.size > 0) {
+      this.element.classList.remove("asking");
+      this.fitted.refuse([...this.#unread].map(([place, value]) => ({ field: place, value, reason: say("notNumber") })));
+      return;
+    }
     if (this.empty) {
       this.answer = null;
       this.element.classList.remove("asking");
@@ -153,7 +171,7 @@ export class Wearer {
       this.#show(violations);
       this.fitted.refuse(
         error instanceof Refused ? violations : [{ field: "", reason: say("wearer.silent") }],
-        violations.some((each) => each.field.startsWith("/wearer/") && this.state.values[each.field.slice(8)] !== undefined && this.questioned(each)),
+        violations.some((each) => each.field.startsWith("/wearer/") && this.state.values[each.field.slice(8)] !== undefined && questioned(each)),
       );
       return;
     }
@@ -162,10 +180,5 @@ export class Wearer {
     this.answer = drafted.answer;
     this.#show([]);
     this.fitted.show(drafted.answer, drafted.svg);
-  }
-
-  /** Whether a measurement is only doubted, so that it can be confirmed. */
-  questioned(violation) {
-    return /\bconfirmed\b/.test(violation.reason);
   }
 }

@@ -2,11 +2,15 @@
 
 import { h } from "../common/dom.js";
 import { rangeOf, shownRange, within } from "../common/ranges.js";
-import { parse, show } from "../common/units.js";
+import { parse, parseLength, show } from "../common/units.js";
+import { sentence } from "../common/violations.js";
+import { questioned } from "./fitted.js";
 import { find, say } from "../common/words.js";
 
 /** The hand is measured for the opening of the under-sleeve, everything else for the sleeve itself. */
-const rangeFor = (name, unit) => shownRange(rangeOf(name === "handGirth" ? "/underSleeve/handGirth" : "/wearer/" + name), unit);
+export const placeOf = (name) => (name === "handGirth" ? "/underSleeve/handGirth" : "/wearer/" + name);
+
+const rangeFor = (name, unit) => shownRange(rangeOf(placeOf(name)), unit);
 
 const STEP = { mm: 5, cm: 0.5, in: 0.25 };
 
@@ -51,14 +55,16 @@ export class MeasureField {
 
   #typed() {
     const text = this.input.value.trim();
-    const value = parse(text);
+    const value = parseLength(text, this.desk.units);
     const bad = text !== "" && Number.isNaN(value);
     this.#say(bad ? say("notNumber") : "", bad ? "error" : "");
     this.input.toggleAttribute("data-bad", bad);
+    this.desk.unread(placeOf(this.name), bad ? text : "");
     if (!bad) this.#put(text === "" ? undefined : value);
   }
 
   #key(event) {
+    if (event.key === "Escape") this.#readable(this.value === undefined ? "" : show(this.value, this.desk.units));
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: 5, PageDown: -5 }[event.key];
     const from = this.value ?? this.estimate?.value;
     if (by === undefined || from === undefined) return;
@@ -66,7 +72,15 @@ export class MeasureField {
     const unit = this.desk.units;
     const value = within(rangeFor(this.name, unit), near(from + by * STEP[unit], STEP[unit]));
     this.#put(value);
-    this.input.value = show(value, unit);
+    this.#readable(show(value, unit));
+  }
+
+  /** Writes what can be read in the place of what could not. */
+  #readable(text) {
+    this.input.value = text;
+    this.input.removeAttribute("data-bad");
+    this.#say("", "");
+    this.desk.unread(placeOf(this.name), "");
   }
 
   #confirm() {
@@ -90,26 +104,22 @@ export class MeasureField {
     const write = (length) => show(length, unit);
     this.unit.textContent = unit;
     this.how.textContent = find("body")[this.name][1] + (least === undefined ? "" : " " + say("range", { least: write(least), greatest: write(greatest), unit }));
+    if (this.desk.isUnread(placeOf(this.name))) return;
     if (document.activeElement !== this.input) this.input.value = value === undefined ? "" : write(value);
     this.input.placeholder = value === undefined && estimate ? "≈ " + write(estimate.value) : "";
     const confirmed = this.desk.state.confirmed.includes(this.name);
-    const questioned = violation !== undefined && value !== undefined && this.desk.questioned(violation);
-    this.confirmBox.hidden = !questioned && !confirmed;
+    const doubted = violation !== undefined && value !== undefined && questioned(violation);
+    this.confirmBox.hidden = !doubted && !confirmed;
     this.confirm.checked = confirmed;
-    this.input.toggleAttribute("data-bad", violation !== undefined && value !== undefined && !questioned);
-    this.element.classList.toggle("doubted", questioned);
+    this.input.toggleAttribute("data-bad", violation !== undefined && value !== undefined && !doubted);
+    this.element.classList.toggle("doubted", doubted);
     this.element.classList.toggle("estimated", value === undefined && estimate !== undefined);
     if (estimate && value === undefined) {
       this.#say(say("wearer.estimated", { value: write(estimate.value), low: write(estimate.low), high: write(estimate.high), unit }), "guess");
-    } else if (questioned) this.#say(say("wearer.unusual", { low: write(violation.minimum), high: write(violation.maximum), unit }), "doubt");
+    } else if (doubted) this.#say(say("wearer.unusual", { low: write(violation.minimum), high: write(violation.maximum), unit }), "doubt");
     else if (violation && value === undefined) this.#say(say("wearer.needed"), "guess");
     else if (violation) {
-      this.#say(
-        violation.minimum === undefined
-          ? violation.reason
-          : say("outside", { value: write(violation.value), unit, least: write(violation.minimum), greatest: write(violation.maximum) }),
-        "error",
-      );
+      this.#say(sentence(violation).text, "error");
     } else this.#say("", "");
   }
 }
@@ -139,8 +149,9 @@ export class EaseField {
   #typed() {
     const text = this.input.value.trim();
     const share = text.endsWith("%");
-    const value = parse(share ? text.slice(0, -1).trim() : text);
+    const value = share ? parse(text.slice(0, -1)) : parseLength(text, this.desk.units);
     const bad = Number.isNaN(value);
+    this.desk.unread("/ease/" + this.name, bad ? text || "–" : "");
     this.input.toggleAttribute("data-bad", bad);
     this.error.textContent = bad ? say("notNumber") : "";
     if (!bad) this.desk.take((state) => (state.ease[this.name] = share ? value + "%" : value));
@@ -154,6 +165,7 @@ export class EaseField {
     const share = typeof now === "string";
     const step = share ? 0.5 : STEP[this.desk.units] / 5;
     const next = near((share ? parseFloat(now) : now) + by * step, step);
+    this.desk.unread("/ease/" + this.name, "");
     this.desk.take((state) => (state.ease[this.name] = share ? next + "%" : next));
     this.#write();
   }
@@ -166,8 +178,9 @@ export class EaseField {
 
   refresh(violation) {
     this.violation = violation;
+    if (this.desk.isUnread("/ease/" + this.name)) return;
     if (document.activeElement !== this.input) this.#write();
     this.input.toggleAttribute("data-bad", violation !== undefined);
-    this.error.textContent = violation?.reason ?? "";
+    this.error.textContent = violation ? sentence(violation).text : "";
   }
 }

@@ -16,6 +16,7 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -61,9 +62,7 @@ final class Browser implements AutoCloseable {
                 .usingDriverExecutable(new File("/usr/bin/chromedriver"))
                 .build();
         this.driver = new ChromeDriver(service, options);
-        driver.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", screen.width(), "height", screen.height(), "deviceScaleFactor", 1, "mobile", false));
+        room(screen.width(), screen.height());
         Runtime.getRuntime().addShutdownHook(new Thread(this::quit));
     }
 
@@ -76,6 +75,7 @@ final class Browser implements AutoCloseable {
     static Browser open(Screen screen, Map<String, String> media, String address) {
         Browser browser = RUNNING.computeIfAbsent(screen, Browser::new);
         browser.empty();
+        browser.room(screen.width(), screen.height());
         browser.driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of(
@@ -110,6 +110,27 @@ final class Browser implements AutoCloseable {
     /** Goes to an address that is not the page. */
     void visit(String address) {
         driver.get(address);
+    }
+
+    /** Another room for the page, until {@link #open} puts it back; a page magnified to 200 % has half the room each way. */
+    void room(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** Does something in a second tab of the same browser, and comes back to the first. */
+    void inAnotherTab(String address, Runnable work) {
+        String first = driver.getWindowHandle();
+        driver.switchTo().newWindow(WindowType.TAB);
+        room(screen.width(), screen.height());
+        try {
+            go(address);
+            work.run();
+        } finally {
+            driver.close();
+            driver.switchTo().window(first);
+        }
     }
 
     /** Takes on another medium, for example {@code print}. */

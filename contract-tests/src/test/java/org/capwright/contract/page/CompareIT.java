@@ -92,4 +92,18 @@ class CompareIT {
                     "return document.querySelector('.compare-figures').textContent.includes('size 42');");
         }
     }
+
+    @Test
+    void tellsTwoStylesOfOneNameApart() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("files");
+            browser.click("#file-keep");
+            browser.type("f-overlay-rise", "17");
+            browser.task("compare");
+            browser.await("both", "return !!document.querySelector('.overlaid .outline.second');");
+            String heads = (String) browser.run(
+                    "return [...document.querySelectorAll('.compare-figures thead')][0].textContent;");
+            assertTrue(heads.contains("On the bench: Choir gown sleeve") && heads.contains("Kept: Choir gown sleeve"), heads);
+        }
+    }
 }

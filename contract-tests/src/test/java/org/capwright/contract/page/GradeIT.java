@@ -2,6 +2,7 @@ package org.capwright.contract.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.RestAssured;
@@ -209,6 +210,74 @@ class GradeIT {
             browser.find("#f-grade-wrist").sendKeys(Keys.chord(Keys.CONTROL, "a"), "25");
             browser.await("an error", "return document.querySelector('.problems').textContent !== '';");
             assertFalse(browser.text("#f-grade-wrist-error").isEmpty());
+        }
+    }
+
+    /** A front of its own grows with the whole: the run stays as fit to be cut as it was, and both can be graded at once. */
+    @Test
+    void aFrontOfItsOwnGrowsWithTheWhole() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.input("s-halves").click();
+            browser.settle();
+            assertTrue(browser.all(".finding.stop").isEmpty(), "nothing to stop at");
+            browser.show("jumps");
+            assertEquals("0.64", browser.value("#f-grade-frontWidth"), "49 % of 1.3");
+            browser.click("[data-grade=frontWidth] .square");
+            assertFalse(browser.all("#grade-add option[value=frontWidth]").isEmpty(), "can be added again");
+        }
+    }
+
+    @Test
+    void aRunOfOneSizeNeedsNoJumps() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("jumps");
+            browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "1.6");
+            browser.settle();
+            browser.input("f-sizes").sendKeys(Keys.chord(Keys.CONTROL, "a"), "40", Keys.TAB);
+            browser.settle();
+            browser.await("no complaint", "return document.querySelector('.problems').textContent === '';");
+            assertEquals("36", browser.spec("bicep", "40"));
+        }
+    }
+
+    /** The outline hangs from the ends of the seam, front and back, and stands out as far down as the raised line reaches. */
+    @Test
+    void theSketchShowsGapsAndJoinAndEndsWithACapAlone() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("sewing");
+            String before = sides(browser);
+            browser.type("f-overlay-frontGap", "2");
+            String front = sides(browser);
+            assertNotEquals(before.split("[|]")[1], front.split("[|]")[1], "the front hangs lower");
+            assertEquals(before.split("[|]")[0], front.split("[|]")[0], "the back as before");
+            browser.type("f-overlay-join", "0.5");
+            assertNotEquals(front.split("[|]")[0], sides(browser).split("[|]")[0], "the crown is shorter");
+            browser.input("s-overlay").click();
+            browser.settle();
+            browser.input("s-under").click();
+            browser.settle();
+            assertEquals(
+                    true,
+                    browser.run("const sleeves = [...document.querySelectorAll('.worn-sleeve')];"
+                            + "return sleeves.length === 1 && sleeves[0].getBBox().height < 250;"),
+                    "a cap alone, no long sleeve below it");
+        }
+    }
+
+    private static String sides(Browser browser) {
+        return (String)
+                browser.run("return [...document.querySelectorAll('.worn-overlay path')].map(each => each.getAttribute('d')).join('|');");
+    }
+
+    @Test
+    void theHeadingsOfATableStay() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("spec");
+            browser.run("document.querySelector('.dock').scrollTop = 300;");
+            assertTrue(
+                    (Boolean) browser.run("const dock = document.querySelector('.dock').getBoundingClientRect();"
+                            + "const head = document.querySelector('#panel-spec thead th').getBoundingClientRect();"
+                            + "return document.querySelector('.dock').scrollTop > 100 && head.top >= dock.top - 1;"));
         }
     }
 }
