@@ -191,6 +191,7 @@ export default {
     attachSpan: "Attach span",
     pleatTakeUp: "Pleat take-up",
     pleatDepth: "Pleat depth",
+    overlayNetEdge: "Overlay top edge, trued",
   },
   table: {
     measure: "Point of measure",

@@ -191,6 +191,7 @@ export default {
     attachSpan: "Longueur cousue",
     pleatTakeUp: "Pris par les plis",
     pleatDepth: "Profondeur des plis",
+    overlayNetEdge: "Bord supérieur, coupé pour les plis",
   },
   table: {
     measure: "Point de mesure",
