@@ -1,6 +1,5 @@
 package org.capwright.measure;
 
-
 /**
  * A dimension of a sleeve style that is given in numbers and can be graded. All are lengths in millimetres.
  */

@@ -28,9 +28,7 @@ public final class TestPatterns {
 
     /** The choir gown under another name. */
     public static PatternSet choirGown(String name) {
-        return pattern(
-                name,
-                SizeRun.grade(ChoirGown.UNPLEATED, ChoirGown.BASE, ChoirGown.LABELS, 2, ChoirGown.RULES));
+        return pattern(name, SizeRun.grade(ChoirGown.UNPLEATED, ChoirGown.BASE, ChoirGown.LABELS, 2, ChoirGown.RULES));
     }
 
     private static PatternSet pattern(String name, SizeRun run) {

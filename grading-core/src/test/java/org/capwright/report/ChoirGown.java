@@ -54,7 +54,8 @@ final class ChoirGown {
                 GradeRule.uniform(Dimension.ELBOW, 9, labels.length),
                 GradeRule.uniform(Dimension.WRIST, 5, labels.length),
                 GradeRule.uniform(Dimension.ARMHOLE, 16, labels.length));
-        SizeRun run = SizeRun.grade(org.capwright.check.ChoirGown.UNPLEATED, base, List.of(labels), labels.length / 2, rules);
+        SizeRun run =
+                SizeRun.grade(org.capwright.check.ChoirGown.UNPLEATED, base, List.of(labels), labels.length / 2, rules);
         List<List<Piece>> sizes = new ArrayList<>();
         run.sizes().forEach(size -> sizes.add(pieces(style, size.label(), size.draft())));
         return new PatternSet(new PatternSet.Title(style, "3", Unit.CENTIMETRE), run, List.copyOf(sizes));
