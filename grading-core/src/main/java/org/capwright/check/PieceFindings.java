@@ -25,12 +25,11 @@ final class PieceFindings {
     private static final double NO_SURPLUS = 0.5;
 
     private static final String SURPLUS = "unpleated-surplus";
-    private static final String OVERHANG = "pleat-overhang";
     private static final String WRIST = "wrist-opening";
     private static final String MISMATCH = "seam-mismatch";
 
     /** What may be found; docs/checks has a page for each. */
-    static final List<String> CODES = List.of(SURPLUS, OVERHANG, WRIST, MISMATCH);
+    static final List<String> CODES = List.of(SURPLUS, WRIST, MISMATCH);
 
     private PieceFindings() {}
 
@@ -45,14 +44,6 @@ final class PieceFindings {
                         "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
                         "Give overlay/pleats, or gather it.")
                 .ifPresent(findings::add);
-        surplus(
-                        run,
-                        PieceFindings::overhang,
-                        OVERHANG,
-                        SleeveSubject.Option.PLEATS,
-                        "under-layers of the outermost pleats reach beyond the end of the seam",
-                        "Give a flat zone wider by as much, or take more pleats.")
-                .ifPresent(findings::add);
         wrist(run).ifPresent(findings::add);
         for (SeamPair seam : Seams.walk(patterns)) {
             if (!seam.matches()) {
@@ -66,13 +57,6 @@ final class PieceFindings {
         return draft.overlay()
                 .filter(overlay -> overlay.pleats().isEmpty())
                 .map(overlay -> overlay.takeUp())
-                .orElse(0.0);
-    }
-
-    private static double overhang(SleeveDraft draft) {
-        return draft.overlay()
-                .flatMap(overlay -> overlay.pleats())
-                .map(pleats -> Math.max(pleats.overhangFront(), pleats.overhangBack()))
                 .orElse(0.0);
     }
 

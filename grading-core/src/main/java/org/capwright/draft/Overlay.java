@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.pleat.AttachSpan;
 import org.capwright.draft.pleat.FullnessTarget;
+import org.capwright.draft.pleat.HalfPleats;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.draft.pleat.TargetFullness;
+import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
@@ -25,8 +27,23 @@ import org.capwright.quantity.Violation;
  * @param back back half; the same object as {@code front} where the halves are equal
  * @param attached the part of the armhole that it covers
  * @param pleats how its top edge is folded; nothing where it is not pleated
+ * @param trued the top edge as it is cut for its pleats, and as folded; nothing where it has no folds
  */
-public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, Optional<PleatLayout> pleats) {
+public record Overlay(
+        OverlayHalf front,
+        OverlayHalf back,
+        AttachSpan attached,
+        Optional<PleatLayout> pleats,
+        Optional<TruedEdge> trued) {
+
+    /** How far a pleat line is drawn into the piece where there is room, mm. Common practice, no source. */
+    private static final double DRAWN = 40;
+
+    /** Under-layers that reach beyond the end of the seam by less are taken to end with it, mm. */
+    private static final double NO_OVERHANG = 0.01;
+
+    /** How often the outermost folds are moved in until their under-layers end with the seam. */
+    private static final int TRIES = 25;
 
     /**
      * Drafts the overlay over a base sleeve.
@@ -79,7 +96,47 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         OverlayHalf back = under.symmetrical()
                 ? front
                 : OverlayHalf.draft(under.back(), rise, style.join(), style.hem(), hemPointY, sideDepth, sagitta);
-        return new Overlay(front, back, attached, pleats(style, dimensions, attached, front, back));
+        return pleated(style, dimensions, attached, front, back);
+    }
+
+    /**
+     * Pleats the top edge. Under-layers must not reach beyond the ends of the seam, where they would hang out beside the overlay: where the flat zone asked for leaves them too little
+     * room, the folds begin further in.
+     */
+    private static Overlay pleated(
+            OverlayStyle style, Dimensions dimensions, AttachSpan span, OverlayHalf front, OverlayHalf back) {
+        Optional<PleatLayout> asked = pleats(style, dimensions, span, front, back);
+        if (asked.isEmpty() || asked.get().folds().isEmpty()) {
+            return new Overlay(front, back, span, asked, Optional.empty());
+        }
+        Curve flat = BaseSleeve.whole(front.topEdge(), back.topEdge());
+        PleatPlan plan = graded(style.pleats().orElseThrow(), dimensions);
+        PleatLayout layout = asked.get();
+        for (int i = 0; i < TRIES; i++) {
+            TruedEdge trued = TruedEdge.of(flat, layout, DRAWN);
+            if (trued.overhangFront() <= NO_OVERHANG && trued.overhangBack() <= NO_OVERHANG) {
+                if (!trued.isSimple()) {
+                    throw TruedEdge.doesNotLie();
+                }
+                return new Overlay(front, back, span, Optional.of(layout), Optional.of(trued));
+            }
+            plan = new PleatPlan(
+                    plan.kind(),
+                    plan.direction(),
+                    new PleatSizing.ByCount(layout.count()),
+                    widened(plan.flatZoneFront(), trued.overhangFront(), layout.front()),
+                    widened(plan.flatZoneBack(), trued.overhangBack(), layout.back()));
+            if (plan.flatZoneFront() >= span.front() || plan.flatZoneBack() >= span.back()) {
+                throw TruedEdge.doesNotLie();
+            }
+            layout = plan.layOut(span, front.topEdge().length(), back.topEdge().length());
+        }
+        throw TruedEdge.doesNotLie();
+    }
+
+    /** A flat zone wider by z moves the outermost of n folds, which lie half a spacing from their borders, in by z (1 - 1 / 2n). */
+    private static double widened(double zone, double overhang, HalfPleats half) {
+        return overhang <= NO_OVERHANG / 2 ? zone : zone + overhang / (1 - 1 / (2 * Math.max(1, half.pleats())));
     }
 
     /** The span, or everything that is wrong so far and with the gaps, at once. */

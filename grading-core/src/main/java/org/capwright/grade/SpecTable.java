@@ -8,7 +8,7 @@ import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
-import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
 
 /**
@@ -207,7 +207,7 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
         rows.add(
                 "overlayEdge",
                 "Overlay top edge, flat",
-                "Along the seam line of the top edge before pleating.",
+                "Along the top edge as drafted, before it is trued under its pleats: attach span and pleat take-up together.",
                 5,
                 PRACTICE,
                 d -> overlay(d).topEdge().length());
@@ -229,10 +229,20 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
             rows.add(
                     "pleatDepth",
                     "Pleat depth",
-                    "From the fold of a closed pleat to the fold beneath it; the deepest pleat.",
+                    "As folded, square to the fold line: from it to where the fold beneath it meets the seam; the deepest pleat.",
                     1,
                     PRACTICE,
-                    d -> overlay(d).pleats().map(PleatLayout::greatestDepth).orElse(0.0));
+                    d -> overlay(d).trued().map(TruedEdge::greatestDepth).orElse(0.0));
+            rows.add(
+                    "overlayNetEdge",
+                    "Overlay top edge, trued",
+                    "Along the net line drawn on the piece, over the corners that it has under the pleats: longer or shorter than the top edge flat.",
+                    5,
+                    PRACTICE,
+                    d -> overlay(d)
+                            .trued()
+                            .map(t -> t.curve().length())
+                            .orElse(overlay(d).edgeLength()));
         }
     }
 

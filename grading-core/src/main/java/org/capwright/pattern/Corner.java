@@ -14,8 +14,11 @@ import org.capwright.geometry.Point;
  */
 record Corner(Point vertex, Point before, Point after, double allowanceBefore, double allowanceAfter) {
 
-    /** The greatest distance of a mitre's tip from the corner, in allowances: the initial stroke-miterlimit of SVG 2, section 13.5.5. */
-    static final double MITRE_LIMIT = 4;
+    /** The greatest distance of a mitre's tip from the corner, in allowances: a longer one is squared off. Common practice, no source. */
+    static final double MITRE_LIMIT = 2;
+
+    /** How far two cut lines may be prolonged, or cut back, to where they cross, in allowances. */
+    private static final double PROLONGED = 4;
 
     private static final double PARALLEL = 1e-9;
 
@@ -60,6 +63,10 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
     }
 
     double reach() {
+        return PROLONGED * Math.max(allowanceBefore, allowanceAfter);
+    }
+
+    private double limit() {
         return MITRE_LIMIT * Math.max(allowanceBefore, allowanceAfter);
     }
 
@@ -97,7 +104,7 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         Point tip = from.plus(before.times(runOn));
         return switch (kind) {
             case BEVELLED -> List.of(from, to);
-            case MITRED -> tip.distanceTo(vertex) <= reach() ? List.of(tip) : cutOff();
+            case MITRED -> tip.distanceTo(vertex) <= limit() ? List.of(tip) : cutOff();
             case SQUARED ->
                 runOn <= allowanceAfter + PARALLEL && startEarlier <= allowanceBefore + PARALLEL
                         ? List.of(tip)
@@ -114,8 +121,8 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         Point out = before.minus(after).unit();
         Point from = endBefore();
         Point to = startAfter();
-        double runOn = (reach() - from.minus(vertex).dot(out)) / before.dot(out);
-        double startEarlier = (reach() - to.minus(vertex).dot(out)) / -after.dot(out);
+        double runOn = (limit() - from.minus(vertex).dot(out)) / before.dot(out);
+        double startEarlier = (limit() - to.minus(vertex).dot(out)) / -after.dot(out);
         return List.of(from.plus(before.times(runOn)), to.minus(after.times(startEarlier)));
     }
 }

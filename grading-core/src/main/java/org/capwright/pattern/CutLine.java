@@ -19,6 +19,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
     /** Points nearer than this are one, mm. */
     private static final double SAME = 1e-9;
 
+    /** Points of the finished line nearer than this are one, mm: a fifth of the tolerance of flattening. */
+    private static final double ONE_POINT = Piece.FLATTENING / 5;
+
+    /** Cosine of the greatest turn between chords of a smooth line: 10 degrees. */
+    private static final double STRAIGHT_ON = Math.cos(Math.toRadians(10));
+
     /** A smooth part of a seam line and its parallel, of which the points {@code first} to {@code last} remain. */
     private static final class Run {
         final List<Cubic> seam;
@@ -80,7 +86,84 @@ record CutLine(List<Point> points, List<Integer> corners) {
         while (points.size() > 1 && points.get(0).distanceTo(points.get(points.size() - 1)) <= SAME) {
             points.remove(corners.contains(points.get(0)) ? points.size() - 1 : 0);
         }
-        return Untangling.untangled(withoutPassed(points, corners), corners);
+        Optional<CutLine> line = Untangling.untangled(withoutPassed(points, corners), corners);
+        List<Point> parallels = new ArrayList<>();
+        runs.forEach(run -> parallels.addAll(run.parallel));
+        boolean onFold = runs.stream().anyMatch(run -> run.fold);
+        if (line.isPresent() && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
+            return line.map(CutLine::withoutRepeats);
+        }
+        return united(runs, turns, corners, onFold).map(CutLine::withoutRepeats);
+    }
+
+    /** The line where hollows are so tight that the parallels cannot be cleaned: the outline of all that the allowances add. */
+    private static Optional<CutLine> united(
+            List<Run> runs, List<List<Point>> turns, Set<Point> corners, boolean onFold) {
+        SeamStrips strips = new SeamStrips();
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            Run next = runs.get((i + 1) % runs.size());
+            if (run.fold) {
+                strips.onFold(run.seam);
+                continue;
+            }
+            strips.beside(run.seam, run.allowance);
+            if (!next.fold && turns.get(i).size() < 3) {
+                List<Point> around = new ArrayList<>();
+                around.add(next.seam.get(0).start());
+                around.add(EdgeOffset.beside(next.seam.get(0).start(), run.endTangent(), run.allowance));
+                around.addAll(turns.get(i));
+                around.add(EdgeOffset.beside(next.seam.get(0).start(), next.startTangent(), next.allowance));
+                strips.corner(around);
+            }
+        }
+        return strips.outline(onFold).map(points -> {
+            List<Integer> turned = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                Point before = points.get((i + points.size() - 1) % points.size());
+                Point in = points.get(i).minus(before).unit();
+                Point on =
+                        points.get((i + 1) % points.size()).minus(points.get(i)).unit();
+                if (corners.contains(points.get(i)) || in.dot(on) < STRAIGHT_ON) {
+                    turned.add(i);
+                }
+            }
+            return new CutLine(points, turned);
+        });
+    }
+
+    /** Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
+    private CutLine withoutRepeats() {
+        List<Point> kept = new ArrayList<>(points.size());
+        List<Boolean> turning = new ArrayList<>(points.size());
+        Set<Integer> turned = new HashSet<>(corners);
+        for (int i = 0; i < points.size(); i++) {
+            int last = kept.size() - 1;
+            if (last >= 0 && kept.get(last).distanceTo(points.get(i)) < ONE_POINT) {
+                if (turned.contains(i) && !turning.get(last)) {
+                    kept.set(last, points.get(i));
+                    turning.set(last, true);
+                }
+            } else {
+                kept.add(points.get(i));
+                turning.add(turned.contains(i));
+            }
+        }
+        int last = kept.size() - 1;
+        if (last > 0 && kept.get(last).distanceTo(kept.get(0)) < ONE_POINT) {
+            if (turning.get(last) && !turning.get(0)) {
+                kept.set(0, kept.get(last));
+                turning.set(0, true);
+            }
+            kept.remove(last);
+        }
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            if (turning.get(i)) {
+                places.add(i);
+            }
+        }
+        return new CutLine(List.copyOf(kept), List.copyOf(places));
     }
 
     /** Leaves out points that a straight cut line only passes through: the ends of parallels that run on to a corner. */

@@ -22,32 +22,23 @@ import org.capwright.geometry.Point;
  */
 record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
 
-    /** How far a pleat line is drawn into the piece where there is room, mm. Common practice, no source. */
-    static final double DRAWN = 40;
-
     /** Marks nearer to the fold than this lie on it, mm. */
     private static final double ON_FOLD = 1e-6;
 
     /** A crossing this near is the start of the line itself, which lies on a chord of the flattened edge or within its tolerance beside it, mm. */
     private static final double AT_START = 5 * Piece.FLATTENING;
 
-    private static final int TURNS = 17;
-    private static final double TURN_DEGREES = 10;
-
     static final String FOLD_LINE = " fold line";
     static final String PLACEMENT_LINE = " placement line";
 
     /** The edge of a whole piece, or of the half behind the fold. */
     static PleatedEdge of(Overlay overlay, boolean half) {
-        Optional<PleatLayout> pleats =
-                overlay.pleats().filter(layout -> !layout.folds().isEmpty());
-        if (pleats.isEmpty()) {
+        if (overlay.trued().isEmpty()) {
             Curve back = overlay.back().topEdge();
             return new PleatedEdge(half ? back.reversed() : overlay.topEdge().reversed(), List.of(), back.length());
         }
-        PleatLayout layout = pleats.get();
-        Curve flat = overlay.topEdge();
-        TruedEdge trued = TruedEdge.of(flat, layout, DRAWN);
+        PleatLayout layout = overlay.pleats().orElseThrow();
+        TruedEdge trued = overlay.trued().get();
         List<MarkLine> lines = new ArrayList<>(2 * trued.lines().size());
         int first = half ? trued.lines().size() / 2 : 0;
         for (int i = first; i < trued.lines().size(); i++) {
@@ -62,7 +53,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             Curve behind = startingOnFold(cut.part(whole / 2, whole));
             return new PleatedEdge(behind.reversed(), List.copyOf(lines), behind.length());
         }
-        double apex = cut.closestLength(flat.pointAtLength(atShoulder(layout)));
+        double apex = cut.closestLength(overlay.topEdge().pointAtLength(atShoulder(layout)));
         return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);
     }
 
@@ -70,7 +61,10 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
     private static MarkLine mark(MarkKind kind, String name, PleatLine line, boolean half) {
         if (half && Math.abs(line.from().x()) < ON_FOLD) {
             Point from = new Point(0, line.from().y());
-            return new MarkLine(kind, name, Curve.line(from, from.plus(new Point(0, -DRAWN))));
+            return new MarkLine(
+                    kind,
+                    name,
+                    Curve.line(from, from.plus(new Point(0, -line.from().distanceTo(line.to())))));
         }
         return new MarkLine(kind, name, Curve.line(line.from(), line.to()));
     }
@@ -118,33 +112,34 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         return true;
     }
 
-    /**
-     * Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge. Beside very deep pleats the cut edge may lean over a line where it
-     * starts; the line is then turned until it runs into the piece.
-     */
+    /** Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge, and both lines of a fold equally far. */
     static List<MarkLine> shortened(List<MarkLine> marks, List<Point> net) {
-        return marks.stream()
-                .map(mark -> mark.kind() == MarkKind.PLEAT_FOLD || mark.kind() == MarkKind.PLEAT_PLACEMENT
-                        ? new MarkLine(mark.kind(), mark.name(), shortened(mark.line(), net))
-                        : mark)
-                .toList();
-    }
-
-    private static Curve shortened(Curve line, List<Point> net) {
-        Point from = line.start();
-        Point way = line.end().minus(from);
-        if (from.x() == 0 && way.x() == 0) {
-            return line; // down the fold, or the centre line of a whole piece
-        }
-        for (int turn = 0; turn <= 2 * TURNS; turn++) {
-            double angle = Math.toRadians(TURN_DEGREES) * ((turn + 1) / 2) * (turn % 2 == 0 ? 1 : -1);
-            Point turned = way.times(Math.cos(angle)).plus(way.left().times(Math.sin(angle)));
-            Optional<Double> reach = reach(from, turned, net);
-            if (reach.isPresent()) {
-                return Curve.line(from, from.plus(turned.times(0.8 * Math.min(1.25, reach.get()))));
+        List<MarkLine> shortened = new ArrayList<>(marks);
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
+                double share = Math.min(share(marks.get(i), net), share(marks.get(i + 1), net));
+                shortened.set(i, shortened(marks.get(i), share));
+                shortened.set(i + 1, shortened(marks.get(i + 1), share));
             }
         }
-        return line;
+        return shortened;
+    }
+
+    private static MarkLine shortened(MarkLine mark, double share) {
+        Point from = mark.line().start();
+        return new MarkLine(
+                mark.kind(),
+                mark.name(),
+                Curve.line(from, from.towards(mark.line().end(), share)));
+    }
+
+    private static double share(MarkLine mark, List<Point> net) {
+        Point from = mark.line().start();
+        Point way = mark.line().end().minus(from);
+        if (from.x() == 0 && way.x() == 0) {
+            return 1; // down the fold, or the centre line of a whole piece
+        }
+        return reach(from, way, net).map(reach -> 0.8 * Math.min(1.25, reach)).orElse(1.0);
     }
 
     /** How far a ray from a point of the net line runs inside, in lengths of its vector; nothing if it starts outward. Inward rays cross the rest of the line an odd number of times. */

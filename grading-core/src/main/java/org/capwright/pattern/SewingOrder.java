@@ -9,6 +9,7 @@ import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
 import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
 import org.capwright.quantity.Unit;
 
@@ -65,7 +66,8 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
             PleatLayout layout = pleats.get();
             steps.add("Bring each pleat's fold line to its placement line: " + layout.count()
                     + (layout.count() == 1 ? " pleat, " : " pleats, ") + "folds "
-                    + depths(layout, set) + " deep. The closed edge measures " + length(layout.span(), set)
+                    + depths(overlay.trued().orElseThrow(), set) + " deep. The closed edge measures "
+                    + length(layout.span(), set)
                     + ". Baste across the pleats inside the allowance.");
         } else if (overlay.takeUp() > 0.5) {
             steps.add("Gather or ease the top edge from " + length(overlay.edgeLength(), set) + " to "
@@ -73,9 +75,9 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
         }
     }
 
-    private static String depths(PleatLayout layout, PatternSet set) {
-        String least = length(layout.leastDepth(), set);
-        String greatest = length(layout.greatestDepth(), set);
+    private static String depths(TruedEdge trued, PatternSet set) {
+        String least = length(trued.leastDepth(), set);
+        String greatest = length(trued.greatestDepth(), set);
         return least.equals(greatest) ? least : least + " to " + greatest;
     }
 

@@ -83,13 +83,29 @@ class CutLineTest {
                 0);
     }
 
-    /** Right-angled triangle (0,0) (100,0) (0,100): the slanted edge stands off by 10, its ends' mitres are tan(67.5 degrees) = 1 + root 2 long. */
+    /**
+     * Right-angled triangle (0,0) (100,0) (0,100): the slanted edge stands off by 10. A mitre at its ends would be 1 / sin(22.5 degrees) = 2.6 allowances long; it is cut off square
+     * at 2. Seen along the bisector the lines lie 20 from the corner where they have run on by (2 - sin 22.5) / cos 22.5 allowances.
+     */
     @Test
     void triangleCornersByKind() {
         List<PieceEdge> triangle = edges(new double[] {10, 10, 10}, 0, 0, 100, 0, 0, 100);
-        double far = 100 + 10 * (1 + ROOT);
-        assertLine(CutLine.around(triangle, CornerKind.MITRED), -10, -10, far, -10, -10, far);
         double out = 10 / ROOT;
+        double on = 10 * (2 - Math.sin(Math.PI / 8)) / Math.cos(Math.PI / 8);
+        double slant = 100 + out + on / ROOT;
+        double rest = out - on / ROOT;
+        assertLine(
+                CutLine.around(triangle, CornerKind.MITRED),
+                -10,
+                -10,
+                100 + on,
+                -10,
+                slant,
+                rest,
+                rest,
+                slant,
+                -10,
+                100 + on);
         // Squared: the edge along y = -10 runs 10 mm on to x = 110; the slanted one starts 10 mm early, at (100 + 7.07
         // + 7.07, 7.07 - 7.07).
         assertLine(
@@ -120,18 +136,18 @@ class CutLineTest {
                 0);
     }
 
-    /** A point of 2 atan(1/10) = 11.4 degrees would have a mitre of 1 / sin(5.7 degrees) = 10 allowances; it is cut off square at 4. */
+    /** A point of 2 atan(1/10) = 11.4 degrees would have a mitre of 1 / sin(5.7 degrees) = 10 allowances; it is cut off square at 2. */
     @Test
     void sharpPointIsCutOffAtTheMitreLimit() {
         List<PieceEdge> spike = edges(new double[] {10, 10, 10}, 0, -10, 100, 0, 0, 10);
         List<Point> points =
                 CutLine.around(spike, CornerKind.MITRED).orElseThrow().points();
-        List<Point> end = points.stream().filter(p -> p.x() > 120).toList();
+        List<Point> end = points.stream().filter(p -> p.x() > 110).toList();
         assertEquals(2, end.size());
-        assertEquals(140, end.get(0).x(), 1e-9);
-        assertEquals(140, end.get(1).x(), 1e-9);
-        // The cut line runs beside y = (x - 100) / 10 at 10 mm: at x = 140, 4 - 10 * sqrt(1.01).
-        assertEquals(4 - 10 * Math.sqrt(1.01), end.get(0).y(), 1e-9);
+        assertEquals(120, end.get(0).x(), 1e-9);
+        assertEquals(120, end.get(1).x(), 1e-9);
+        // The cut line runs beside y = (x - 100) / 10 at 10 mm: at x = 120, 2 - 10 * sqrt(1.01).
+        assertEquals(2 - 10 * Math.sqrt(1.01), end.get(0).y(), 1e-9);
     }
 
     @Test

@@ -9,7 +9,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.draft.BaseSleeve;
 import org.capwright.draft.StyleSpace;
+import org.capwright.draft.pleat.AttachSpan;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.SizeRun;
@@ -191,7 +193,7 @@ class PatternDrafterTest {
     }
 
     @Test
-    void underSleeveNotchesStandAtTheGapsMeasuredUpTheCap() {
+    void underSleeveNotchesMeetTheEndsOfTheOverlayWithTheEaseCounted() {
         PatternOptions options = PatternOptions.usual();
         RandomStyles.seeds().filter(s -> s % 7 < 4).forEach(seed -> {
             SizeRun run = RandomStyles.run(seed);
@@ -206,9 +208,19 @@ class PatternDrafterTest {
                         .map(Notch::distance)
                         .sorted()
                         .toList();
-                List<Double> expected = new ArrayList<>(List.of(backGap));
+                BaseSleeve base = run.baseSize().draft().base();
+                AttachSpan attached =
+                        run.baseSize().draft().overlay().orElseThrow().attached();
+                NotchKind behind = sleeve.onFold() ? NotchKind.SINGLE : NotchKind.DOUBLE;
+                List<Double> expected = new ArrayList<>(List.of(
+                        onCap(backGap, notch(sleeve, behind), base.back().length(), attached.armholeBack())));
                 if (!sleeve.onFold()) {
-                    expected.add(cap - frontGap);
+                    expected.add(cap
+                            - onCap(
+                                    frontGap,
+                                    cap - notch(sleeve, NotchKind.SINGLE),
+                                    base.front().length(),
+                                    attached.armholeFront()));
                     assertEquals(1, count(sleeve, NotchKind.SINGLE));
                     assertEquals(1, count(sleeve, NotchKind.DOUBLE));
                 }
@@ -226,6 +238,19 @@ class PatternDrafterTest {
                 }
             });
         });
+    }
+
+    private static double notch(Piece piece, NotchKind kind) {
+        return piece.notches().stream()
+                .filter(n -> n.kind() == kind && n.edge().equals("cap"))
+                .findFirst()
+                .orElseThrow()
+                .distance();
+    }
+
+    /** Below the front or back notch cap and armhole are sewn flat; above it the cap holds the ease, evenly. Common practice, no source. */
+    private static double onCap(double gap, double notch, double cap, double armhole) {
+        return gap <= notch ? gap : notch + (gap - notch) / (armhole - notch) * (cap - notch);
     }
 
     private static long count(Piece piece, NotchKind kind) {

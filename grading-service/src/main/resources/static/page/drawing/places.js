@@ -29,6 +29,7 @@ const PLACES = {
   attachSpan: [OVERLAY, edge("attached-edge")],
   pleatTakeUp: [OVERLAY, edge("attached-edge")],
   pleatDepth: [OVERLAY, edge("attached-edge")],
+  overlayNetEdge: [OVERLAY, edge("attached-edge")],
   pleats: [OVERLAY, edge("attached-edge")],
 };
 

@@ -232,6 +232,7 @@ export default {
     backCapLine: "Back cap line",
     frontInflections: "Turns of the front cap line",
     backInflections: "Turns of the back cap line",
+    overlayNetEdge: "Overlay top edge, trued",
   },
   table: {
     measure: "Point of measure",

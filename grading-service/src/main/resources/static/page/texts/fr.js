@@ -232,6 +232,7 @@ export default {
     backCapLine: "Ligne de tête dos",
     frontInflections: "Inflexions de la ligne de tête devant",
     backInflections: "Inflexions de la ligne de tête dos",
+    overlayNetEdge: "Bord supérieur, coupé pour les plis",
   },
   table: {
     measure: "Point de mesure",

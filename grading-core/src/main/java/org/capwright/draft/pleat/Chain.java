@@ -26,6 +26,16 @@ final class Chain {
         segments.add(new Cubic(end, segment.control1(), segment.control2(), segment.end()));
     }
 
+    /** Lets the last segment end exactly at a point where it ends but for rounding. */
+    void endAt(Point end) {
+        int last = segments.size() - 1;
+        Cubic segment = segments.get(last);
+        if (!(segment.end().distanceTo(end) <= ROUNDING)) {
+            throw new IllegalStateException("an edge does not end at its mark: " + segment.end() + " and " + end);
+        }
+        segments.set(last, new Cubic(segment.start(), segment.control1(), segment.control2(), end));
+    }
+
     Curve curve() {
         return Curve.of(segments);
     }

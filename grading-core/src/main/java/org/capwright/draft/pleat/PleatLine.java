@@ -3,8 +3,8 @@ package org.capwright.draft.pleat;
 import org.capwright.geometry.Point;
 
 /**
- * A straight line drawn on the piece for one fold, from the trued edge into the piece. The lines of one fold are parallel: perpendicular to the chord between
- * its fold mark and its placement mark.
+ * A straight line drawn on the piece for one fold, from the trued edge into the piece. The inner crease halves the chord between fold mark and placement mark squarely; fold line and
+ * placement line are mirror images of one another about it, and equally long.
  *
  * @param kind what is done at the line
  * @param from on the trued edge

@@ -2,21 +2,35 @@ package org.capwright.draft.pleat;
 
 import java.util.List;
 import org.capwright.geometry.Curve;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * A top edge cut so that its pleats, once closed, are caught in the seam: between the marks of each fold the edge follows, mirrored and moved, the closed edge
- * that lies on top of it.
+ * A top edge cut so that its pleats, once folded, are caught in the seam: every under-layer is cut where the seam lies over it.
  *
  * @param curve the edge to cut, in the order of travel of the flat edge; it has the flat edge's ends, and its course outside the pleats
  * @param lines the lines of each fold, in order of arc length
+ * @param seam the edge as folded: the visible pieces, each joined to the one before; the strip before the first fold keeps its place
+ * @param overhangFront how far an under-layer reaches beyond the front end of the seam, mm, 0 for most
+ * @param overhangBack how far an under-layer reaches beyond the back end of the seam, mm, 0 for most
  */
-public record TruedEdge(Curve curve, List<FoldLines> lines) {
+public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double overhangFront, double overhangBack) {
+
+    /** Where pleats that cannot be laid stand in a request. */
+    public static final String POINTER = "/overlay/pleats";
+
+    private static final double FLATTENING = 0.01;
 
     /**
      * Keeps its own copy of the lines.
      *
      * @param curve the edge to cut
      * @param lines the lines of each fold, in order
+     * @param seam the edge as folded
+     * @param overhangFront how far an under-layer reaches beyond the front end, mm
+     * @param overhangBack how far an under-layer reaches beyond the back end, mm
      */
     public TruedEdge {
         lines = List.copyOf(lines);
@@ -25,29 +39,69 @@ public record TruedEdge(Curve curve, List<FoldLines> lines) {
     /**
      * Trues an edge.
      *
-     * <p>The pleat lines of a fold stand perpendicular to the chord from fold mark F to placement mark P, so that the two creases, reflections about parallel
-     * lines half the chord apart, move everything beyond them by the vector from P to F. The closed edge is therefore made of the visible pieces, each moved
-     * until it abuts on the one before. Unfolded again, the layer next to P is that closed edge moved from F to P, and the layer next to F its mirror image
-     * about the fold line. Where the closed edge ends before the inner crease, or turns back from it, the cut goes straight on, and {@link FoldLines#uncovered}
-     * says over what depth.
+     * <p>Folding is a chain of reflections: each crease mirrors whatever lies beyond it, so that every strip between two creases comes to lie by an isometry, the product of the
+     * reflections at the creases before it (common practice of origami mathematics; E. D. Demaine and J. O'Rourke, Geometric Folding Algorithms, chapter 11, from memory). The
+     * fold mark F is laid on the placement mark P; hence the inner crease halves the chord FP squarely, and the fold line is the mirror image of the placement line
+     * about it. Which way both lean is free: they are set so that the seam runs on smoothly over the fold, which on a round edge is square to the edge; a placement line that two folds
+     * share is exactly square to it.
+     *
+     * <p>The visible pieces, folded, are the seam. An under-layer is cut along the seam as well, over as many neighbours as it may reach: its edge is the seam between fold
+     * line and inner crease, unfolded. Both layers of a fold meet on the inner crease.
      *
      * @param flat the flat net edge from the front underarm end over the apex to the back underarm end; its length is the layout's edge to 1e-6 mm. The piece lies
      *     on the side of the edge where the chord between its ends lies, seen from the apex; to the right of travel for a straight edge
      * @param layout where it is folded
-     * @param drawn length of the pleat lines, mm, above 0
+     * @param drawn greatest length of the pleat lines, mm, above 0; lines that would meet are drawn shorter
      * @return the trued edge
      * @throws IllegalArgumentException if the edge has not the layout's length, or {@code drawn} is not above 0
+     * @throws InvalidMeasuresException if an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
     public static TruedEdge of(Curve flat, PleatLayout layout, double drawn) {
-        return new EdgeTruing(flat, layout, drawn).truedEdge();
+        if (!(drawn > 0)) {
+            throw new IllegalArgumentException("pleat lines need a length above 0, not " + drawn);
+        }
+        return new EdgeTruing(flat, layout).truedEdge(drawn);
     }
 
     /**
-     * The greatest depth over which under-layers of a fold stick out of the seam.
+     * Whether the edge to cut crosses itself nowhere.
      *
-     * @return millimetres; 0 where every under-layer is caught all along
+     * @return false where it cannot be cut
      */
-    public double uncovered() {
-        return lines.stream().mapToDouble(FoldLines::uncovered).reduce(0, Math::max);
+    public boolean isSimple() {
+        Coordinate[] points = curve.flattened(FLATTENING).stream()
+                .map(point -> new Coordinate(point.x(), point.y()))
+                .toArray(Coordinate[]::new);
+        return new GeometryFactory().createLineString(points).isSimple();
+    }
+
+    /**
+     * The refusal of pleats that cannot be laid.
+     *
+     * @return an exception at {@link #POINTER}, without a number that works
+     */
+    public static InvalidMeasuresException doesNotLie() {
+        return new InvalidMeasuresException(
+                Violation.of(
+                        POINTER,
+                        "the under-layers of such deep pleats would stick out of the seam; take more and shallower pleats, or lay them the other way"));
+    }
+
+    /**
+     * The depth of the deepest fold as folded.
+     *
+     * @return millimetres; 0 without folds
+     */
+    public double greatestDepth() {
+        return lines.stream().mapToDouble(FoldLines::depth).max().orElse(0);
+    }
+
+    /**
+     * The depth of the shallowest fold as folded.
+     *
+     * @return millimetres; 0 without folds
+     */
+    public double leastDepth() {
+        return lines.stream().mapToDouble(FoldLines::depth).min().orElse(0);
     }
 }

@@ -72,7 +72,7 @@ record FoldedCloth(List<List<Cubic>> top, List<List<Cubic>> under, List<Crease> 
                                 ? rest.get(0).start()
                                 : piece.get(piece.size() - 1).end())
                         .distanceTo(joint)
-                > 1e-8) {
+                > 1e-6) {
             piece.add(rest.remove(0));
         }
         return piece;
@@ -100,7 +100,7 @@ record FoldedCloth(List<List<Cubic>> top, List<List<Cubic>> under, List<Crease> 
             for (Cubic cubic : piece) {
                 if (!all.isEmpty()) {
                     Point end = all.get(all.size() - 1).end();
-                    if (end.distanceTo(cubic.start()) > 1e-9) {
+                    if (end.distanceTo(cubic.start()) > 1e-7) {
                         throw new AssertionError("the closed edge gapes between " + end + " and " + cubic.start());
                     }
                     cubic = new Cubic(end, cubic.control1(), cubic.control2(), cubic.end());

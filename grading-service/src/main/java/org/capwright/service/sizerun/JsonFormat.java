@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.check.Thresholds;
-import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
+import org.capwright.draft.pleat.FoldLines;
 import org.capwright.draft.pleat.Lie;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoints;
 import org.capwright.grade.GradedSize;
@@ -121,18 +122,20 @@ final class JsonFormat implements SizeRunFormat {
                 ease.isPresent() ? Optional.of(shown.length(ease.getAsDouble())) : Optional.empty(),
                 shown.exact(result.run().shift(i, result.order().alignment())),
                 draft.overlay()
-                        .flatMap(Overlay::pleats)
-                        .flatMap(layout -> result.order()
+                        .flatMap(overlay -> result.order()
                                 .style()
                                 .overlay()
                                 .flatMap(OverlayStyle::pleats)
-                                .map(plan -> pleats(plan, layout, shown))),
+                                .flatMap(plan ->
+                                        overlay.pleats().map(layout -> pleats(plan, layout, overlay.trued(), shown)))),
                 result.patterns().sizes().get(i).stream()
                         .map(piece -> piece(piece, shown))
                         .toList());
     }
 
-    private static SizeRunAnswer.PleatsAnswer pleats(PleatPlan plan, PleatLayout layout, UnitFormat shown) {
+    private static SizeRunAnswer.PleatsAnswer pleats(
+            PleatPlan plan, PleatLayout layout, Optional<TruedEdge> trued, UnitFormat shown) {
+        List<FoldLines> folds = trued.map(TruedEdge::lines).orElse(List.of());
         return new SizeRunAnswer.PleatsAnswer(
                 UnitFormat.word(plan.kind()),
                 layout.count(),
@@ -140,16 +143,16 @@ final class JsonFormat implements SizeRunFormat {
                 shown.length(layout.span()),
                 shown.length(layout.takeUp()),
                 UnitFormat.ratio(layout.fullness()),
-                shown.length(layout.leastDepth()),
-                shown.length(layout.greatestDepth()),
+                shown.length(trued.map(TruedEdge::leastDepth).orElse(0.0)),
+                shown.length(trued.map(TruedEdge::greatestDepth).orElse(0.0)),
                 layout.greatestLayers(),
-                layout.folds().stream()
-                        .map(fold -> new SizeRunAnswer.FoldAnswer(
-                                shown.length(fold.foldMark()),
-                                shown.length(fold.placementMark()),
-                                shown.length(fold.finished()),
-                                shown.length(fold.depth()),
-                                fold.lie() == Lie.TO_FRONT ? "front" : "back"))
+                folds.stream()
+                        .map(lines -> new SizeRunAnswer.FoldAnswer(
+                                shown.length(lines.of().foldMark()),
+                                shown.length(lines.of().placementMark()),
+                                shown.length(lines.of().finished()),
+                                shown.length(lines.depth()),
+                                lines.of().lie() == Lie.TO_FRONT ? "front" : "back"))
                         .toList());
     }
 

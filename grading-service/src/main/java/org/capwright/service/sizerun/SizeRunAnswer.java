@@ -204,10 +204,10 @@ public record SizeRunAnswer(
             @Schema(description = "Flat edge to finished seam, a ratio.", example = "1.9")
             double fullness,
 
-            @Schema(description = "Depth of the shallowest fold.", example = "1.8")
+            @Schema(description = "Depth of the shallowest fold, as folded.", example = "1.8")
             double leastDepth,
 
-            @Schema(description = "Depth of the deepest fold.", example = "1.9")
+            @Schema(description = "Depth of the deepest fold, as folded.", example = "1.9")
             double greatestDepth,
 
             @Schema(description = "The most layers of cloth that lie on one another in the seam.", example = "3")
@@ -228,7 +228,10 @@ public record SizeRunAnswer(
             @Schema(description = "Where they meet on the finished seam, from its front end.", example = "2.1")
             double finished,
 
-            @Schema(description = "How far the under-layers reach beneath.", example = "1.9")
+            @Schema(
+                    description =
+                            "As folded, square to the fold line: from it to where the fold beneath meets the seam.",
+                    example = "1.9")
             double depth,
 
             @Schema(

@@ -1,0 +1,77 @@
+package org.capwright.draft.pleat;
+
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Point;
+
+/**
+ * One side of a crease in the folded plane.
+ *
+ * @param on a point of the crease
+ * @param outward unit vector square to the crease, away from the side that is meant
+ */
+record HalfPlane(Point on, Point outward) {
+
+    private static final int DEEPEST = 48;
+
+    /**
+     * The side of a crease on which a point lies.
+     *
+     * @param on a point of the crease
+     * @param along unit vector along the crease
+     * @param inside a point beside the crease
+     */
+    static HalfPlane from(Point on, Point along, Point inside) {
+        Point square = along.left();
+        return new HalfPlane(on, square.dot(inside.minus(on)) > 0 ? square.times(-1) : square);
+    }
+
+    /** How far a point lies beyond the crease, mm; negative inside. */
+    double outside(Point point) {
+        return point.minus(on).dot(outward);
+    }
+
+    /** How far a point lies from the crease, mm. */
+    double depth(Point point) {
+        return Math.abs(outside(point));
+    }
+
+    /** A bound on how far a segment lies beyond the crease, found by halving until the control points tell to a millionth of a millimetre. */
+    double deepest(Cubic segment) {
+        double most = Math.max(outside(segment.start()), outside(segment.end()));
+        for (int i = 1; i < 16; i++) {
+            most = Math.max(most, outside(segment.pointAt(i / 16.0)));
+        }
+        return most;
+    }
+
+    /** The first parameter at which a segment that starts inside comes out, 1 if it stays inside. The distances of the control points are the Bernstein form of the distance. */
+    double firstOutside(Cubic segment) {
+        double found = first(
+                outside(segment.start()),
+                outside(segment.control1()),
+                outside(segment.control2()),
+                outside(segment.end()),
+                0,
+                1,
+                0);
+        return Double.isNaN(found) ? 1 : found;
+    }
+
+    private static double first(double a, double b, double c, double d, double from, double to, int halvings) {
+        if (Math.max(Math.max(a, b), Math.max(c, d)) <= 0) {
+            return Double.NaN;
+        }
+        if (halvings == DEEPEST) {
+            return from;
+        }
+        double ab = (a + b) / 2;
+        double bc = (b + c) / 2;
+        double cd = (c + d) / 2;
+        double abc = (ab + bc) / 2;
+        double bcd = (bc + cd) / 2;
+        double middle = (abc + bcd) / 2;
+        double half = (from + to) / 2;
+        double early = first(a, ab, abc, middle, from, half, halvings + 1);
+        return Double.isNaN(early) ? first(middle, bcd, cd, d, half, to, halvings + 1) : early;
+    }
+}

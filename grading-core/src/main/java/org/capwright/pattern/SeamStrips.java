@@ -1,0 +1,120 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Point;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * What the allowances add to a piece, as areas: a strip beside every chord of the seam lines, and the corners between them. Their union with the piece is the cloth to cut, however deep
+ * the hollows are: its outline is nowhere nearer to a seam line than the allowance beside it.
+ */
+final class SeamStrips {
+
+    /** A place of a parallel may lie outside the cut line by this much, mm: it stands on it. */
+    private static final double ON_LINE = Piece.FLATTENING / 2;
+
+    private static final double FAR = 1e5;
+
+    /** Crumbs that rounding may leave beside the piece, as a share of it. */
+    private static final double CRUMBS = 1e-6;
+
+    private final List<Polygon> areas = new ArrayList<>();
+    private final List<Point> net = new ArrayList<>();
+
+    /** Adds a part of the outline that lies on the fold. */
+    void onFold(List<Cubic> fold) {
+        fold.forEach(segment -> net.add(segment.start()));
+    }
+
+    /** Adds the strip between a smooth part of a seam line and its parallel. */
+    void beside(List<Cubic> seam, double allowance) {
+        for (Cubic segment : seam) {
+            net.add(segment.start());
+            int spans = 2 * segment.chordsWithin(Piece.FLATTENING);
+            Point from = segment.start();
+            Point beside = EdgeOffset.beside(from, segment.tangentAt(0), allowance);
+            for (int i = 1; i <= spans; i++) {
+                double t = (double) i / spans;
+                Point to = segment.pointAt(t);
+                Point next = EdgeOffset.beside(to, segment.tangentAt(t), allowance);
+                add(List.of(from, beside, next, to));
+                if (i < spans) {
+                    net.add(to); // so that piece and strips share their points
+                }
+                from = to;
+                beside = next;
+            }
+        }
+    }
+
+    /** Adds the area of a corner. */
+    void corner(List<Point> around) {
+        add(around);
+    }
+
+    private void add(List<Point> around) {
+        if (around.size() > 2) {
+            Geometry area = Outline.polygon(around);
+            if (!area.isValid()) {
+                area = GeometryFixer.fix(area);
+            }
+            for (int i = 0; i < area.getNumGeometries(); i++) {
+                if (area.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > 0) {
+                    areas.add(polygon);
+                }
+            }
+        }
+    }
+
+    /** Whether a cut line encloses the parallels, but for what lies beyond the fold. */
+    static boolean enclosed(List<Point> parallels, List<Point> cut, boolean onFold) {
+        Polygon polygon = Outline.polygon(cut);
+        IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(polygon);
+        IndexedFacetDistance line = new IndexedFacetDistance(polygon.getExteriorRing());
+        for (Point point : parallels) {
+            if (!(onFold && point.x() <= 0)
+                    && inside.locate(Outline.coordinate(point)) == Location.EXTERIOR
+                    && line.distance(Outline.PLANE.createPoint(Outline.coordinate(point))) > ON_LINE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The outer line of the piece with all strips, or nothing where these fall apart. */
+    Optional<List<Point>> outline(boolean onFold) {
+        List<Geometry> all = new ArrayList<>(areas);
+        all.add(Outline.polygon(net));
+        Geometry union = OverlayNGRobust.union(all);
+        if (onFold) {
+            Geometry half = Outline.PLANE.toGeometry(new Envelope(0, FAR, -FAR, FAR));
+            union = OverlayNGRobust.overlay(union, half, OverlayNG.INTERSECTION);
+        }
+        Polygon whole = Outline.PLANE.createPolygon();
+        for (int i = 0; i < union.getNumGeometries(); i++) {
+            if (union.getGeometryN(i) instanceof Polygon part && part.getArea() > whole.getArea()) {
+                whole = part;
+            }
+        }
+        if (whole.getArea() < (1 - CRUMBS) * union.getArea()) {
+            return Optional.empty();
+        }
+        List<Point> points = Outline.points(whole.getExteriorRing().getCoordinates());
+        if (Untangling.area(points) < 0) {
+            Collections.reverse(points);
+        }
+        return Optional.of(points);
+    }
+}

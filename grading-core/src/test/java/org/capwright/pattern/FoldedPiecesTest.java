@@ -1,0 +1,194 @@
+package org.capwright.pattern;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.draft.CapFit;
+import org.capwright.draft.HemShape;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayStyle;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.draft.StyleSpace;
+import org.capwright.draft.pleat.PleatDirection;
+import org.capwright.draft.pleat.PleatKind;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
+import org.capwright.grade.SizeRun;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.Dimensions;
+import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.Violation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Drawn pieces folded on paper, as it were: reflections at the drawn marks, by JTS, know nothing of how the edge was trued. Whoever folds a piece must find every layer on the seam.
+ * {@code -Dstyles=20000} tries as many random styles.
+ */
+class FoldedPiecesTest {
+
+    /** Layers may miss the seam by this much, mm; flattening alone makes some thousandths. */
+    private static final double CAUGHT = 0.05;
+
+    /** How many random styles are folded unless more are asked for. */
+    private static final int SOME = 150;
+
+    private static SizeRun run(PleatKind kind, PleatDirection direction, int count) {
+        Map<Dimension, Double> d = new EnumMap<>(Dimension.class);
+        d.put(Dimension.BICEP, 360.0);
+        d.put(Dimension.CAP_HEIGHT, 135.0);
+        d.put(Dimension.CAP_OUTWARD, 19.0);
+        d.put(Dimension.CAP_INWARD, 12.0);
+        d.put(Dimension.ARMHOLE, 450.0);
+        d.put(Dimension.RISE, 140.0);
+        d.put(Dimension.OVERLAY_LENGTH, 340.0);
+        d.put(Dimension.FRONT_GAP, 60.0);
+        d.put(Dimension.BACK_GAP, 60.0);
+        OverlayStyle overlay = new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)
+                .pleated(new PleatPlan(kind, direction, new PleatSizing.ByCount(count), 0, 0));
+        return SizeRun.grade(
+                new SleeveStyle(new CapFit.Given(), Optional.of(overlay), Optional.empty()),
+                Dimensions.of(d),
+                List.of("40"),
+                0,
+                List.of());
+    }
+
+    private static Piece main(SizeRun run) {
+        return PatternDrafter.draft(RandomStyles.TITLE, run, PatternOptions.usual())
+                .sizes()
+                .get(0)
+                .get(0);
+    }
+
+    private static void requireLaid(Overlay overlay, Piece piece, String which) {
+        PaperFold paper = PaperFold.of(piece);
+        assertTrue(paper.worst() < CAUGHT, () -> which + ": a layer misses the seam by " + paper.worst());
+        assertEquals(overlay.attachSpan(), paper.seamLength(), 0.01, which);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "KNIFE, TOWARD_FRONT, 3",
+        "KNIFE, TOWARD_FRONT, 4",
+        "KNIFE, TOWARD_FRONT, 6",
+        "KNIFE, TOWARD_FRONT, 7",
+        "KNIFE, TOWARD_APEX, 5",
+        "KNIFE, AWAY_FROM_APEX, 4",
+        "KNIFE, AWAY_FROM_APEX, 11",
+        "BOX, TOWARD_APEX, 3",
+        "INVERTED, TOWARD_APEX, 3",
+        "INVERTED, TOWARD_APEX, 14"
+    })
+    void everyLayerLiesOnTheSeam(PleatKind kind, PleatDirection direction, int count) {
+        SizeRun run = run(kind, direction, count);
+        Overlay overlay = run.baseSize().draft().overlay().orElseThrow();
+        requireLaid(overlay, main(run), kind + " " + direction + " " + count);
+        // The take-up is what it was asked to be, however the layers are cut.
+        assertEquals(overlay.edgeLength() - overlay.attachSpan(), overlay.takeUp(), 1e-8);
+    }
+
+    @Test
+    void theDepthStatedIsTheDepthAsFolded() {
+        SizeRun run = run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, 7);
+        double stated = run.baseSize()
+                .draft()
+                .overlay()
+                .orElseThrow()
+                .trued()
+                .orElseThrow()
+                .greatestDepth();
+        double folded = PaperFold.of(main(run)).depths().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElseThrow();
+        assertEquals(folded, stated, 0.3);
+    }
+
+    @Test
+    void theApexNotchOfAHalfLiesOnTheFold() {
+        Piece piece = main(run(PleatKind.KNIFE, PleatDirection.TOWARD_APEX, 5));
+        assertTrue(piece.onFold());
+        Notch apex = piece.notches().stream()
+                .filter(notch -> notch.kind() == NotchKind.APEX)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, apex.at().x(), 1e-9);
+    }
+
+    @Test
+    void onePleatSoDeepThatItSticksOutIsRefusedWithANumberThatWorks() {
+        InvalidMeasuresException refused = assertThrows(
+                InvalidMeasuresException.class, () -> run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, 1));
+        Violation violation = refused.violations().get(0);
+        assertEquals("/overlay/pleats/count", violation.pointer());
+        int works = (int) violation.minimum().orElseThrow();
+        SizeRun run = run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, works);
+        requireLaid(run.baseSize().draft().overlay().orElseThrow(), main(run), works + " pleats");
+    }
+
+    @Test
+    void randomStylesFoldOrAreRefusedWithWhatWorks() {
+        int styles = Integer.getInteger("styles", SOME);
+        int folded = 0;
+        int refused = 0;
+        int unnamed = 0;
+        for (long seed = 0; seed < styles; seed++) {
+            StyleSpace.Case drawn = StyleSpace.of(seed);
+            SleeveStyle style = StyleSpace.pleated(seed, drawn.style());
+            if (style.overlay().orElseThrow().pleats().isEmpty()) {
+                continue;
+            }
+            try {
+                SizeRun run = graded(style, drawn.dimensions());
+                Overlay overlay = run.baseSize().draft().overlay().orElseThrow();
+                if (overlay.trued().isPresent()) {
+                    requireLaid(overlay, main(run), "seed " + seed);
+                    folded++;
+                }
+            } catch (InvalidMeasuresException e) {
+                Violation violation = e.violations().get(0);
+                if (violation.pointer().startsWith("/overlay/pleats")) {
+                    refused++;
+                    unnamed += violation.minimum().isPresent()
+                                    || violation.maximum().isPresent()
+                            ? 0
+                            : 1;
+                    violation
+                            .minimum()
+                            .ifPresent(count -> graded(
+                                    new SleeveStyle(
+                                            style.fit(),
+                                            style.overlay()
+                                                    .map(o -> o.pleated(
+                                                            counted(o.pleats().orElseThrow(), (int) count))),
+                                            style.underSleeve()),
+                                    drawn.dimensions()));
+                }
+            }
+        }
+        int all = folded + refused;
+        String figures = folded + " folded, " + refused + " refused, " + unnamed + " of them without a number";
+        assertTrue(folded > 0.8 * all && all > styles / 4, figures);
+        assertTrue(unnamed <= 0.01 * all, figures);
+    }
+
+    private static PleatPlan counted(PleatPlan plan, int count) {
+        return new PleatPlan(
+                plan.kind(),
+                plan.direction(),
+                new PleatSizing.ByCount(count),
+                plan.flatZoneFront(),
+                plan.flatZoneBack());
+    }
+
+    private static SizeRun graded(SleeveStyle style, Dimensions dimensions) {
+        return SizeRun.grade(style, dimensions, List.of("40"), 0, List.of());
+    }
+}
