@@ -11,9 +11,9 @@ import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 
 /** Finds pleats that can be laid where those asked for cannot: a number or a depth that was tried in every size of the run. */
 final class WorkingPleats {

@@ -2,8 +2,8 @@ package org.capwright.draft.pleat;
 
 import java.util.List;
 import org.capwright.geometry.Curve;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
