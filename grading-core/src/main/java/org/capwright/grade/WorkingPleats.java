@@ -8,9 +8,9 @@ import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
-import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
@@ -49,7 +49,7 @@ final class WorkingPleats {
     static InvalidMeasuresException named(
             InvalidMeasuresException refused, SleeveStyle style, Dimensions base, Drafting drafting) {
         boolean pleatsOnly =
-                refused.violations().stream().allMatch(v -> v.pointer().equals(TruedEdge.POINTER));
+                refused.violations().stream().allMatch(v -> v.subject() == SleeveSubject.Option.PLEATS);
         Optional<PleatPlan> plan = style.overlay().flatMap(OverlayStyle::pleats);
         if (!pleatsOnly || plan.isEmpty()) {
             return refused;
@@ -93,7 +93,7 @@ final class WorkingPleats {
 
     private static Violation count(String reason, int count, OptionalDouble least, OptionalDouble most) {
         return new Violation(
-                TruedEdge.POINTER + "/count", reason, Quantity.COUNT, OptionalDouble.of(count), least, most);
+                SleeveSubject.Option.PLEAT_COUNT, reason, Quantity.COUNT, OptionalDouble.of(count), least, most);
     }
 
     private Optional<Violation> shallower(String reason, double depth, DoubleFunction<SleeveStyle> withDepth) {
@@ -105,7 +105,7 @@ final class WorkingPleats {
             }
             Dimensions dimensions = base.has(Dimension.PLEAT_DEPTH) ? base.with(Dimension.PLEAT_DEPTH, tried) : base;
             if (works(withDepth.apply(tried), dimensions)) {
-                return Optional.of(Violation.lengthAbove(TruedEdge.POINTER + "/depth", reason, depth, tried));
+                return Optional.of(Violation.lengthAbove(Dimension.PLEAT_DEPTH, reason, depth, tried));
             }
         }
         return Optional.empty();

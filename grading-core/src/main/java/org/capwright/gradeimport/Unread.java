@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.capwright.check.Expected;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
-import org.capwright.quantity.Argument;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.Quantity;
 
 /** What of a file was not read, as findings: they stand before all others, for a grade that was read in part is judged in part. */
@@ -31,7 +31,7 @@ public final class Unread {
                         CODE,
                         Severity.CAUTION,
                         List.of(),
-                        new Argument(note.subject()),
+                        SleeveSubject.Option.FILE,
                         Quantity.OTHER,
                         OptionalDouble.empty(),
                         Expected.ANYTHING,

@@ -23,6 +23,7 @@ import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.measure.SleeveSubject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -127,8 +128,8 @@ class FoldedPiecesTest {
         InvalidMeasuresException refused = assertThrows(
                 InvalidMeasuresException.class, () -> run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, 1));
         Violation violation = refused.violations().get(0);
-        assertEquals("/overlay/pleats/count", violation.pointer());
-        int works = (int) violation.minimum().orElseThrow();
+        assertEquals(SleeveSubject.Option.PLEAT_COUNT, violation.subject());
+        int works = (int) violation.least().orElseThrow();
         SizeRun run = run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, works);
         requireLaid(run.baseSize().draft().overlay().orElseThrow(), main(run), works + " pleats");
     }
@@ -154,14 +155,16 @@ class FoldedPiecesTest {
                 }
             } catch (InvalidMeasuresException e) {
                 Violation violation = e.violations().get(0);
-                if (violation.pointer().startsWith("/overlay/pleats")) {
+                if (violation.subject() == Dimension.PLEAT_DEPTH
+                        || violation.subject() == SleeveSubject.Option.PLEATS
+                        || violation.subject() == SleeveSubject.Option.PLEAT_COUNT) {
                     refused++;
-                    unnamed += violation.minimum().isPresent()
-                                    || violation.maximum().isPresent()
+                    unnamed += violation.least().isPresent()
+                                    || violation.greatest().isPresent()
                             ? 0
                             : 1;
                     violation
-                            .minimum()
+                            .least()
                             .ifPresent(count -> graded(
                                     new SleeveStyle(
                                             style.fit(),

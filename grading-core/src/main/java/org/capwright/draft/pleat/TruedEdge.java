@@ -2,6 +2,7 @@ package org.capwright.draft.pleat;
 
 import java.util.List;
 import org.capwright.geometry.Curve;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 import org.locationtech.jts.geom.Coordinate;
@@ -17,9 +18,6 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param overhangBack how far an under-layer reaches beyond the back end of the seam, mm, 0 for most
  */
 public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double overhangFront, double overhangBack) {
-
-    /** Where pleats that cannot be laid stand in a request. */
-    public static final String POINTER = "/overlay/pleats";
 
     private static final double FLATTENING = 0.01;
 
@@ -78,12 +76,12 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double o
     /**
      * The refusal of pleats that cannot be laid.
      *
-     * @return an exception at {@link #POINTER}, without a number that works
+     * @return an exception about the pleats, without a number that works
      */
     public static InvalidMeasuresException doesNotLie() {
         return new InvalidMeasuresException(
                 Violation.of(
-                        POINTER,
+                        SleeveSubject.Option.PLEATS,
                         "the under-layers of such deep pleats would stick out of the seam; take more and shallower pleats, or lay them the other way"));
     }
 

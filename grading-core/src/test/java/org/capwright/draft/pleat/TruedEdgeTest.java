@@ -37,7 +37,7 @@ class TruedEdgeTest {
             trued(pleatCase);
             return true;
         } catch (InvalidMeasuresException e) {
-            assertEquals(TruedEdge.POINTER, e.violations().get(0).pointer());
+            assertEquals(org.capwright.measure.SleeveSubject.Option.PLEATS, e.violations().get(0).subject());
             return false;
         }
     }
