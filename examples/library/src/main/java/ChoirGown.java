@@ -7,7 +7,7 @@ import org.capwright.Pieces;
 import org.capwright.StructuredSleeve;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.SizeTables;
 
 /** The sleeve of a choir gown in sizes 36 to 46: nest, spec table, what to look at before cutting, and gown.dxf in the folder where it is run. */

@@ -15,11 +15,11 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.capwright.exchange.dxf.PointGrading;
-import org.capwright.report.LayPicture;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.report.LayPicture;
 
 /** Every form of some pieces in one archive, with what it holds in words and the SHA-256 sum of every file as {@code sha256sum -c} reads it. */
 final class Archive {

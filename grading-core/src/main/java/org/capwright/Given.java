@@ -2,9 +2,10 @@ package org.capwright;
 
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 
 /**
  * Dimensions as they are given, step by step.
@@ -15,11 +16,11 @@ import org.capwright.measure.Violation;
 record Given(Unit unit, Dimensions dimensions) {
 
     Given with(Dimension dimension, double value) {
-        return new Given(unit, dimensions.with(dimension, length(dimension.pointer(), value)));
+        return new Given(unit, dimensions.with(dimension, length(dimension, value)));
     }
 
     /** A length in mm. Ranges are judged when the run is graded; what is no number has none. */
-    double length(String subject, double value) {
+    double length(Subject subject, double value) {
         if (!Double.isFinite(value)) {
             throw new InvalidMeasuresException(Violation.of(subject, "is not a number: " + value));
         }

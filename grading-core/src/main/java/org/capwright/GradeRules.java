@@ -9,9 +9,10 @@ import java.util.Map;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 
 /** Grade increments by dimension: how much each grows from a size to the next. What has no rule is the same in every size. Immutable. */
 public final class GradeRules {
@@ -66,7 +67,7 @@ public final class GradeRules {
     private GradeRules added(Dimension dimension, List<Double> millimetres) {
         if (increments.containsKey(dimension)) {
             throw new InvalidMeasuresException(
-                    Violation.of("/grade/" + dimension.gradeName(), "has a rule already; give one per dimension"));
+                    Violation.of(new SleeveSubject.GradeOf(dimension), "has a rule already; give one per dimension"));
         }
         Map<Dimension, List<Double>> more = new EnumMap<>(Dimension.class);
         more.putAll(increments);

@@ -11,7 +11,7 @@ import org.capwright.measure.Dimension;
  * The overlay of a style, in the unit of the style. Immutable: every call returns a new step. {@link Dimension} defines each dimension and its range; what lies outside is
  * refused when the style is graded. The rise is given, or follows from a fullness or from pleats of a given number and depth.
  *
- * <p>Every call throws {@link org.capwright.measure.InvalidMeasuresException} for what is no finite number.
+ * <p>Every call throws {@link org.capwright.quantity.InvalidMeasuresException} for what is no finite number.
  */
 public final class OverlayStep {
 

@@ -1,10 +1,13 @@
 package org.capwright;
 
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Unit;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Unit;
 
 /** How pieces are finished, in the unit of the style. Immutable: every call returns a new step. Ranges are judged when the pieces are drafted. */
 public final class PieceStep {
@@ -29,7 +32,7 @@ public final class PieceStep {
                 new PatternOptions(options.allowances(), corners, options.turnOfCloth(), options.interfacingOverlap()));
     }
 
-    private double length(String subject, double value) {
+    private double length(Subject subject, double value) {
         return new Given(unit, Dimensions.none()).length(subject, value);
     }
 
@@ -40,7 +43,7 @@ public final class PieceStep {
      * @return the next step
      */
     public PieceStep seamAllowance(double width) {
-        return with(Allowances.all(length("/seamAllowance", width)));
+        return with(Allowances.all(length(Option.SEAM_ALLOWANCE, width)));
     }
 
     /**
@@ -51,8 +54,11 @@ public final class PieceStep {
      */
     public PieceStep armholeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(length("/seamAllowance/armhole", width), old.attachedEdge(), old.sideSeam(), old.hem()));
+        return with(new Allowances(
+                length(new SleeveSubject.AllowanceOf("armhole"), width),
+                old.attachedEdge(),
+                old.sideSeam(),
+                old.hem()));
     }
 
     /**
@@ -63,8 +69,11 @@ public final class PieceStep {
      */
     public PieceStep attachedEdgeAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), length("/seamAllowance/attachedEdge", width), old.sideSeam(), old.hem()));
+        return with(new Allowances(
+                old.armhole(),
+                length(new SleeveSubject.AllowanceOf("attachedEdge"), width),
+                old.sideSeam(),
+                old.hem()));
     }
 
     /**
@@ -75,8 +84,11 @@ public final class PieceStep {
      */
     public PieceStep sideSeamAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), old.attachedEdge(), length("/seamAllowance/sideSeam", width), old.hem()));
+        return with(new Allowances(
+                old.armhole(),
+                old.attachedEdge(),
+                length(new SleeveSubject.AllowanceOf("sideSeam"), width),
+                old.hem()));
     }
 
     /**
@@ -87,8 +99,11 @@ public final class PieceStep {
      */
     public PieceStep hemAllowance(double width) {
         Allowances old = options.allowances();
-        return with(
-                new Allowances(old.armhole(), old.attachedEdge(), old.sideSeam(), length("/seamAllowance/hem", width)));
+        return with(new Allowances(
+                old.armhole(),
+                old.attachedEdge(),
+                old.sideSeam(),
+                length(new SleeveSubject.AllowanceOf("hem"), width)));
     }
 
     /**
@@ -130,7 +145,7 @@ public final class PieceStep {
                 new PatternOptions(
                         options.allowances(),
                         options.corners(),
-                        length("/turnOfCloth", height),
+                        length(Option.TURN_OF_CLOTH, height),
                         options.interfacingOverlap()));
     }
 
@@ -147,7 +162,7 @@ public final class PieceStep {
                         options.allowances(),
                         options.corners(),
                         options.turnOfCloth(),
-                        length("/interfacingOverlap", width)));
+                        length(Option.INTERFACING_OVERLAP, width)));
     }
 
     PatternOptions options() {

@@ -11,10 +11,6 @@ import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.Findings;
 import org.capwright.check.Thresholds;
-import org.capwright.report.Paper;
-import org.capwright.report.PdfExport;
-import org.capwright.report.PdfOptions;
-import org.capwright.report.SvgExport;
 import org.capwright.exchange.FileName;
 import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.hpgl.HpglExport;
@@ -24,10 +20,14 @@ import org.capwright.grade.SpecTable;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SewingOrder;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
+import org.capwright.report.Paper;
+import org.capwright.report.PdfExport;
+import org.capwright.report.PdfOptions;
+import org.capwright.report.SvgExport;
 import org.capwright.tables.SizeTable;
 
 /**

@@ -7,8 +7,9 @@ import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The pleats of an overlay. Immutable: every call returns a new step. One of number, depth and greatest depth is given; number and depth together where the overlay has no
@@ -146,8 +147,8 @@ public final class PleatStep {
                 plan.kind(),
                 plan.direction(),
                 plan.sizing(),
-                given.length("/overlay/pleats/flatZone", front),
-                given.length("/overlay/pleats/flatZone", back));
+                given.length(Option.FLAT_ZONE_FRONT, front),
+                given.length(Option.FLAT_ZONE_BACK, back));
         return new PleatStep(given, zoned, count, depth);
     }
 
@@ -159,10 +160,10 @@ public final class PleatStep {
         PleatSizing sizing = count.<PleatSizing>map(PleatSizing.ByCount::new)
                 .or(() -> depth)
                 .orElseThrow(() -> new InvalidMeasuresException(Violation.of(
-                        "/overlay/pleats/count", "is missing; give exactly one of count, depth, greatestDepth")));
+                        Option.PLEAT_COUNT, "is missing; give exactly one of count, depth, greatestDepth")));
         if (count.isPresent() && depth.isPresent() && (given.dimensions().has(Dimension.RISE) || !byDepth())) {
             throw new InvalidMeasuresException(Violation.of(
-                    "/overlay/pleats/count",
+                    Option.PLEAT_COUNT,
                     "contradicts the depth; give exactly one of them, or leave out the rise, which then follows"));
         }
         return new PleatPlan(plan.kind(), plan.direction(), sizing, plan.flatZoneFront(), plan.flatZoneBack());

@@ -6,10 +6,10 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoint;
 import org.capwright.grade.GradePoints;
 import org.capwright.grade.SpecTable;
-import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /** A style drafted in every size. Immutable. */
 public final class SizeRun {

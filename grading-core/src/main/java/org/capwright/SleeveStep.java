@@ -6,8 +6,10 @@ import java.util.Optional;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /**
  * The sleeve of a style, dimension by dimension, in the unit of the style. Immutable: every call returns a new step. {@link Dimension} defines each dimension and its
@@ -112,7 +114,7 @@ public final class SleeveStep {
      */
     public SleeveStep capEase(double value) {
         return new SleeveStep(
-                given, Optional.of(new CapEase.Length(given.length("/sleeve/capEase", value))), front, back);
+                given, Optional.of(new CapEase.Length(given.length(Option.CAP_EASE, value))), front, back);
     }
 
     /**
@@ -122,7 +124,7 @@ public final class SleeveStep {
      * @return the next step
      */
     public SleeveStep capEaseShare(double share) {
-        return new SleeveStep(given, Optional.of(share("/sleeve/capEase", share)), front, back);
+        return new SleeveStep(given, Optional.of(share(Option.CAP_EASE, share)), front, back);
     }
 
     /**
@@ -136,11 +138,11 @@ public final class SleeveStep {
         return new SleeveStep(
                 given,
                 whole,
-                Optional.of(share("/sleeve/front/capEase", ofFront)),
-                Optional.of(share("/sleeve/back/capEase", ofBack)));
+                Optional.of(share(Option.FRONT_CAP_EASE, ofFront)),
+                Optional.of(share(Option.BACK_CAP_EASE, ofBack)));
     }
 
-    private static CapEase share(String subject, double share) {
+    private static CapEase share(Subject subject, double share) {
         if (!(share >= CapEase.LEAST_SHARE && share <= CapEase.GREATEST_SHARE)) {
             throw new InvalidMeasuresException(Violation.of(
                     subject,
@@ -161,18 +163,16 @@ public final class SleeveStep {
         boolean height = given.dimensions().has(Dimension.CAP_HEIGHT);
         if (whole.isPresent() && front.isPresent()) {
             found.add(Violation.of(
-                    "/sleeve/capEase", "contradicts the eases of front and back; give either one or the other"));
+                    Option.CAP_EASE, "contradicts the eases of front and back; give either one or the other"));
         }
         if (front.isPresent() && height) {
-            found.add(Violation.of(
-                    Dimension.CAP_HEIGHT.pointer(), "follows from the eases of front and back; leave it out"));
+            found.add(Violation.of(Dimension.CAP_HEIGHT, "follows from the eases of front and back; leave it out"));
         }
         if (front.isPresent() && given.dimensions().has(Dimension.FRONT_WIDTH)) {
-            found.add(Violation.of(
-                    Dimension.FRONT_WIDTH.pointer(), "follows from the eases of front and back; leave it out"));
+            found.add(Violation.of(Dimension.FRONT_WIDTH, "follows from the eases of front and back; leave it out"));
         }
         if (whole.isPresent() && bicep && height) {
-            found.add(Violation.of("/sleeve/capEase", "follows from bicep and capHeight; leave out one of the three"));
+            found.add(Violation.of(Option.CAP_EASE, "follows from bicep and capHeight; leave out one of the three"));
         }
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);

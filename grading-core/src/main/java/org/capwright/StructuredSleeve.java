@@ -7,9 +7,9 @@ import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 
 /**
  * A style: a sleeve, and where it has them a pleated overlay and a long under-sleeve, in the base size. Immutable: every call returns a new style.

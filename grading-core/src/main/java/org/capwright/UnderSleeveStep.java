@@ -8,7 +8,7 @@ import org.capwright.measure.Dimension;
  * The long under-sleeve of a style, in the unit of the style. Immutable: every call returns a new step. {@link Dimension} defines each dimension and its range; what
  * lies outside is refused when the style is graded.
  *
- * <p>Every call throws {@link org.capwright.measure.InvalidMeasuresException} for what is no finite number.
+ * <p>Every call throws {@link org.capwright.quantity.InvalidMeasuresException} for what is no finite number.
  */
 public final class UnderSleeveStep {
 

@@ -26,8 +26,8 @@ import org.capwright.lay.Fabric;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.SizeTables;
 import org.junit.jupiter.api.Test;
 

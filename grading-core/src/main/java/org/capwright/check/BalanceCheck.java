@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** Front and back that grow apart: the share of the front in bicep line and cap line, against the base size, as a length. */
 final class BalanceCheck implements GradeCheck {
@@ -47,7 +47,7 @@ final class BalanceCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 List.of(grade.label(grade.base()), grade.label(worst)),
-                front.code(),
+                front,
                 Quantity.LENGTH,
                 OptionalDouble.of(most),
                 Expected.between(-caution, caution),

@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
 
 /** Ease of the bicep over the arm of the table. */
@@ -44,7 +44,7 @@ final class BicepEaseCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : low ? Severity.CAUTION : Severity.INFO,
                 List.of(grade.label(size)),
-                CheckedMeasure.BICEP.code(),
+                CheckedMeasure.BICEP,
                 Quantity.LENGTH,
                 OptionalDouble.of(ease),
                 Expected.atLeast(thresholds.get(limit)),

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
 
 /** Jumps of the garment against the jumps of a body table: ease must neither shrink nor balloon from size to size. */
@@ -69,7 +69,7 @@ final class BodyJumpCheck implements GradeCheck {
                                 worst.code(),
                                 worst.severity(),
                                 List.of(grade.label(0), grade.label(grade.intervals())),
-                                worst.measure(),
+                                worst.subject(),
                                 worst.quantity(),
                                 worst.value(),
                                 worst.expected(),
@@ -95,7 +95,7 @@ final class BodyJumpCheck implements GradeCheck {
                     "body-figure-missing",
                     Severity.INFO,
                     pair,
-                    limits.measure().code(),
+                    limits.measure(),
                     Quantity.LENGTH,
                     OptionalDouble.of(jump),
                     Expected.ANYTHING,
@@ -133,7 +133,7 @@ final class BodyJumpCheck implements GradeCheck {
                 code(),
                 severity,
                 pair,
-                limits.measure().code(),
+                limits.measure(),
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
                 Expected.between(bounds.least(), bounds.greatest()),
@@ -162,7 +162,7 @@ final class BodyJumpCheck implements GradeCheck {
                         "ease-loss",
                         Severity.STOP,
                         List.of(grade.label(grade.base()), grade.label(i)),
-                        limits.measure().code(),
+                        limits.measure(),
                         Quantity.LENGTH,
                         ease,
                         Expected.atLeast(least),

@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** Cap ease that differs from size to size: cap line and armhole grow apart. */
 final class CapEaseDriftCheck implements GradeCheck {
@@ -27,7 +27,7 @@ final class CapEaseDriftCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         ease.get().sizes(grade),
-                        CheckedMeasure.CAP_EASE.code(),
+                        CheckedMeasure.CAP_EASE,
                         Quantity.LENGTH,
                         OptionalDouble.of(ease.get().spread()),
                         Expected.between(0, caution),

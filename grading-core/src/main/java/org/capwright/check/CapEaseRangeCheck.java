@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** Cap ease outside what is taught or used. Neighbouring sizes with the same verdict are told of once, with the value farthest out. */
 final class CapEaseRangeCheck implements GradeCheck {
@@ -83,7 +83,7 @@ final class CapEaseRangeCheck implements GradeCheck {
                 code(),
                 severity,
                 first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
-                CheckedMeasure.CAP_EASE.code(),
+                CheckedMeasure.CAP_EASE,
                 Quantity.LENGTH,
                 OptionalDouble.of(worst),
                 Expected.between(

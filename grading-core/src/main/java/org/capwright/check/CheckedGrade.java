@@ -92,7 +92,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
         List<NestLine> lines = new ArrayList<>(3);
         lines.add(line(NestLine.Kind.CAP_LINE, base.capLine()));
         draft.overlay().ifPresent(overlay -> addOverlay(values, lines, overlay));
-        return new CheckedSize(size.label(), values, lines);
+        return new CheckedSize(size.label(), values).withLines(lines);
     }
 
     private static void addOverlay(Map<CheckedMeasure, Double> values, List<NestLine> lines, Overlay overlay) {

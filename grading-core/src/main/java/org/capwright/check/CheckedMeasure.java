@@ -1,11 +1,12 @@
 package org.capwright.check;
 
 import java.util.Optional;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 import org.capwright.tables.BodyDimension;
 
 /** What a check can look at in one size. The codes are those of the spec table where it has the same row. */
-public enum CheckedMeasure {
+public enum CheckedMeasure implements Subject {
     /** Width of the sleeve along the bicep line. */
     BICEP("bicep", Quantity.LENGTH, 120, 700, BodyDimension.UPPER_ARM_GIRTH),
     /** Apex to the finished lower edge. */
@@ -71,11 +72,7 @@ public enum CheckedMeasure {
         this.body = body;
     }
 
-    /**
-     * The code in spec tables and findings.
-     *
-     * @return camelCase
-     */
+    @Override
     public String code() {
         return code;
     }

@@ -8,8 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is known of one size: figures, and lines where there are any. A figure that is not there is not checked. The cap ease always follows from cap line and armhole where both
- * are known.
+ * What is known of one size: figures, and lines where there are any. A figure that is not there is not checked.
  *
  * @param label name of the size
  * @param values millimetres or counts by measure, all finite
@@ -34,23 +33,29 @@ public record CheckedSize(String label, Map<CheckedMeasure, Double> values, List
             }
             copy.put(measure, value);
         });
-        Double capLine = copy.get(CheckedMeasure.CAP_LINE);
-        Double armhole = copy.get(CheckedMeasure.ARMHOLE);
-        if (capLine != null && armhole != null) {
-            copy.put(CheckedMeasure.CAP_EASE, capLine - armhole);
-        }
         values = Collections.unmodifiableMap(copy);
         lines = List.copyOf(lines);
     }
 
     /**
-     * A size of a spec table.
+     * A size of a spec table. The cap ease follows from cap line and armhole where both are known.
      *
      * @param label name of the size
      * @param values millimetres or counts by measure
      */
     public CheckedSize(String label, Map<CheckedMeasure, Double> values) {
-        this(label, values, List.of());
+        this(label, withEase(values), List.of());
+    }
+
+    private static Map<CheckedMeasure, Double> withEase(Map<CheckedMeasure, Double> values) {
+        Double capLine = values.get(CheckedMeasure.CAP_LINE);
+        Double armhole = values.get(CheckedMeasure.ARMHOLE);
+        if (capLine == null || armhole == null) {
+            return values;
+        }
+        Map<CheckedMeasure, Double> all = new EnumMap<>(values);
+        all.put(CheckedMeasure.CAP_EASE, capLine - armhole);
+        return all;
     }
 
     /**
@@ -75,7 +80,7 @@ public record CheckedSize(String label, Map<CheckedMeasure, Double> values, List
     }
 
     /**
-     * The size with one figure changed or added.
+     * The size with one figure changed or added; the cap ease follows.
      *
      * @param measure which
      * @param value millimetres or a count
@@ -85,7 +90,7 @@ public record CheckedSize(String label, Map<CheckedMeasure, Double> values, List
         Map<CheckedMeasure, Double> copy = new EnumMap<>(CheckedMeasure.class);
         copy.putAll(values);
         copy.put(measure, value);
-        return new CheckedSize(label, copy, lines);
+        return new CheckedSize(label, copy).withLines(lines);
     }
 
     /**

@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -52,7 +52,7 @@ final class CrossingLinesCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 grade.pair(interval),
-                kind == NestLine.Kind.CAP_LINE ? CheckedMeasure.CAP_LINE.code() : CheckedMeasure.OVERLAY_EDGE.code(),
+                kind == NestLine.Kind.CAP_LINE ? CheckedMeasure.CAP_LINE : CheckedMeasure.OVERLAY_EDGE,
                 Quantity.LENGTH,
                 OptionalDouble.of(depth),
                 Expected.atMost(0),

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /**
  * How often the curvature of each half of the cap line changes its sign: once, from the round of the cap to the hollow under the arm. More often is a wobble. Where only an outline is
@@ -36,7 +36,7 @@ final class CurvatureCheck implements GradeCheck {
                                     code(),
                                     changes.getAsDouble() > limit + 2 ? Severity.STOP : Severity.CAUTION,
                                     List.of(grade.label(i)),
-                                    half.code(),
+                                    half,
                                     Quantity.COUNT,
                                     changes,
                                     Expected.atMost(limit),

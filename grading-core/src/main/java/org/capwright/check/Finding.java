@@ -2,9 +2,10 @@ package org.capwright.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Decimals;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Decimals;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Unit;
 
 /**
  * What a check found. The words carry no lengths; those stand in {@code value} and {@code expected}, so that they can be shown in the reader's unit.
@@ -12,7 +13,7 @@ import org.capwright.measure.Unit;
  * @param code which check, in kebab-case; the page of the check in the documentation has this name
  * @param severity how grave it is
  * @param sizes one size, or two: a jump from the first to the second
- * @param measure code of the point of measure, such as {@code bicep}
+ * @param subject what it is about, most often a {@link CheckedMeasure}
  * @param quantity what kind of number {@code value} and {@code expected} are
  * @param value what was found; absent where a figure is missing
  * @param expected what would pass
@@ -24,7 +25,7 @@ public record Finding(
         String code,
         Severity severity,
         List<String> sizes,
-        String measure,
+        Subject subject,
         Quantity quantity,
         OptionalDouble value,
         Expected expected,
@@ -41,7 +42,7 @@ public record Finding(
      * @param code which check, in kebab-case; the page of the check in the documentation has this name
      * @param severity how grave it is
      * @param sizes one size, or two: a jump from the first to the second
-     * @param measure code of the point of measure, such as {@code bicep}
+     * @param subject what it is about, most often a {@link CheckedMeasure}
      * @param quantity what kind of number {@code value} and {@code expected} are
      * @param value what was found; absent where a figure is missing
      * @param expected what would pass
@@ -64,7 +65,7 @@ public record Finding(
                 .append(' ')
                 .append(String.join("-", sizes))
                 .append(' ')
-                .append(measure)
+                .append(subject.code())
                 .append(": ");
         if (value.isPresent()) {
             text.append(number(value.getAsDouble(), unit));

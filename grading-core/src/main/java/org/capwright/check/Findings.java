@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.capwright.measure.Quantity;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Quantity;
 import org.capwright.tables.SizeTable;
 
 /** What is worth a look in a run before it is cut: the checks of its grade, and what its pieces and its size table leave open. */
@@ -67,7 +68,7 @@ public final class Findings {
                 SIZE_TABLE,
                 Severity.INFO,
                 List.of(),
-                "sizeTable",
+                SleeveSubject.Option.SIZE_TABLE,
                 Quantity.OTHER,
                 OptionalDouble.empty(),
                 Expected.ANYTHING,

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /**
  * A piece with front and back exchanged in one size. Front and back differ in width, in length of the cap line and in how high the cap line stands half way out; where the other sizes

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /**
  * A size, or a figure, that is not there. A size left out shows in its label, when the labels otherwise go in equal steps and the figures jump by as much more; or, where labels do not
@@ -67,9 +68,7 @@ final class MissingSizeCheck implements PlausibilityCheck {
             } else {
                 for (CheckedMeasure measure : missing) {
                     found.add(finding(
-                            List.of(grade.label(i)),
-                            measure.code(),
-                            "this figure is missing, though other sizes have it"));
+                            List.of(grade.label(i)), measure, "this figure is missing, though other sizes have it"));
                 }
             }
         }
@@ -139,7 +138,7 @@ final class MissingSizeCheck implements PlausibilityCheck {
         return middle > 0 && 2 * same > steps.length ? middle : Double.NaN;
     }
 
-    private Finding finding(List<String> sizes, String measure, String message) {
+    private Finding finding(List<String> sizes, Subject measure, String message) {
         return new Finding(
                 code(),
                 Severity.CAUTION,

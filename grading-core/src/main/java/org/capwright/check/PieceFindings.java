@@ -10,10 +10,13 @@ import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
 import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.Quantity;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /** What is worth a look in the pieces of a run, whatever its grade: one finding for all sizes that have it, with the worst figure. */
 final class PieceFindings {
@@ -38,7 +41,7 @@ final class PieceFindings {
                         run,
                         PieceFindings::unpleated,
                         SURPLUS,
-                        "takeUp",
+                        SleeveSubject.Option.TAKE_UP,
                         "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
                         "Give overlay/pleats, or gather it.")
                 .ifPresent(findings::add);
@@ -46,7 +49,7 @@ final class PieceFindings {
                         run,
                         PieceFindings::overhang,
                         OVERHANG,
-                        "pleats",
+                        SleeveSubject.Option.PLEATS,
                         "under-layers of the outermost pleats reach beyond the end of the seam",
                         "Give a flat zone wider by as much, or take more pleats.")
                 .ifPresent(findings::add);
@@ -77,7 +80,7 @@ final class PieceFindings {
             SizeRun run,
             Function<SleeveDraft, Double> surplus,
             String code,
-            String measure,
+            Subject measure,
             String message,
             String remedy) {
         List<String> sizes = new ArrayList<>();
@@ -124,7 +127,7 @@ final class PieceFindings {
                 WRIST,
                 known ? Severity.INFO : Severity.CAUTION,
                 sizes,
-                "wrist",
+                Dimension.WRIST,
                 Quantity.LENGTH,
                 OptionalDouble.of(opening.wrist()),
                 Expected.atLeast(opening.handGirth()),
@@ -142,7 +145,7 @@ final class PieceFindings {
                 MISMATCH,
                 Severity.STOP,
                 List.of(seam.size()),
-                seam.name(),
+                new SleeveSubject.Seam(seam.name()),
                 Quantity.LENGTH,
                 OptionalDouble.of(seam.mismatch()),
                 Expected.between(-SeamPair.TOLERANCE, SeamPair.TOLERANCE),

@@ -1,6 +1,8 @@
 package org.capwright.check;
 
 import java.util.List;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.Subject;
 
 /** A check that looks for figures that cannot be meant so, and keeps them from the checks after it, which would only tell of their consequences. */
 interface PlausibilityCheck extends GradeCheck {
@@ -16,7 +18,7 @@ interface PlausibilityCheck extends GradeCheck {
             CheckedMeasure.WRIST);
 
     /** What is said of a finding that concerns all figures of a size. */
-    String WHOLE_SIZE = "size";
+    Subject WHOLE_SIZE = SleeveSubject.Option.WHOLE_SIZE;
 
     /**
      * What was found and what is left to check.

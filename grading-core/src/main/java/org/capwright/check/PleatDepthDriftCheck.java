@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** Pleats that get deeper or shallower with the size, because top edge and attach span grow apart. */
 final class PleatDepthDriftCheck implements GradeCheck {
@@ -27,7 +27,7 @@ final class PleatDepthDriftCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         depth.get().sizes(grade),
-                        CheckedMeasure.PLEAT_DEPTH.code(),
+                        CheckedMeasure.PLEAT_DEPTH,
                         Quantity.LENGTH,
                         OptionalDouble.of(depth.get().spread()),
                         Expected.between(0, caution),

@@ -3,7 +3,7 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** Neighbouring pleats that overlap, so that the seam gets bulky. Neighbouring sizes with as many layers are told of once. */
 final class PleatLayersCheck implements GradeCheck {
@@ -31,7 +31,7 @@ final class PleatLayersCheck implements GradeCheck {
                         code(),
                         stop ? Severity.STOP : Severity.CAUTION,
                         first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
-                        CheckedMeasure.PLEAT_LAYERS.code(),
+                        CheckedMeasure.PLEAT_LAYERS,
                         Quantity.COUNT,
                         layers,
                         Expected.atMost(limit),

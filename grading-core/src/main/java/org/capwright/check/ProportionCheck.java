@@ -2,7 +2,7 @@ package org.capwright.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 
 /** The ratio of cap height to bicep: a cap that gets flatter or steeper with the size changes how the sleeve hangs. */
 final class ProportionCheck implements GradeCheck {
@@ -33,7 +33,7 @@ final class ProportionCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 List.of(grade.label(grade.base()), grade.label(worst)),
-                CheckedMeasure.CAP_HEIGHT.code(),
+                CheckedMeasure.CAP_HEIGHT,
                 Quantity.RATIO,
                 OptionalDouble.of(base.getAsDouble() + most),
                 Expected.between(base.getAsDouble() - caution, base.getAsDouble() + caution),

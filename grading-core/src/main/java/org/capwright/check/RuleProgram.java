@@ -16,6 +16,7 @@ import org.capwright.draft.BaseSleeve;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.quantity.Subject;
 import org.capwright.tables.BodyDimension;
 
 /**
@@ -221,13 +222,13 @@ final class RuleProgram {
     /** Rows that stop the grade because a size is off: their second differences are kept below the limit. */
     private void evenness() {
         double limit = question.thresholds().get(Threshold.UNEVEN_STOP);
-        List<String> rows = stops.stream()
+        List<Subject> rows = stops.stream()
                 .filter(stop -> stop.code().equals("uneven-jump"))
-                .map(Finding::measure)
+                .map(Finding::subject)
                 .distinct()
                 .toList();
         for (CheckedMeasure measure : PlausibilityCheck.GROWING) {
-            if (!rows.contains(measure.code()) || measure == CheckedMeasure.CAP_LINE) {
+            if (!rows.contains(measure) || measure == CheckedMeasure.CAP_LINE) {
                 continue;
             }
             for (int k = 1; k < intervals; k++) {

@@ -76,7 +76,7 @@ public final class RunCoverage {
      * @param girth relaxed or flexed upper arm, as far as the survey has it
      * @return the share, and what no size fits
      * @throws IllegalArgumentException if no size has bicep and length
-     * @throws org.capwright.tables.ViolationException if the survey lacks the girth
+     * @throws org.capwright.quantity.InvalidMeasuresException if the survey lacks the girth
      */
     public static Coverage of(CheckedGrade grade, FitRange fit, Survey survey, BodyDimension girth) {
         List<SizeInterval> run = new ArrayList<>();

@@ -5,7 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /**
  * Two sizes, or two figures of a row, in each other's place: the row falls somewhere, and grows evenly once the two are changed back. Evenness is the sum of the squared second differences.
@@ -63,7 +64,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
                 if (!whole || measure == rows.get(0)) {
                     found.add(finding(
                             List.of(grade.label(swap.first), grade.label(swap.second)),
-                            whole ? WHOLE_SIZE : measure.code(),
+                            whole ? WHOLE_SIZE : measure,
                             "these two seem to stand in each other's place: changed back, the row grows evenly"));
                 }
             }
@@ -160,7 +161,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         return sum;
     }
 
-    private Finding finding(List<String> sizes, String measure, String message) {
+    private Finding finding(List<String> sizes, Subject measure, String message) {
         return new Finding(
                 code(),
                 Severity.STOP,

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.ConfidenceInterval;
 import org.capwright.tables.survey.Regression;
@@ -98,7 +98,7 @@ final class SurveyJumpCheck implements GradeCheck {
                 code(),
                 Severity.INFO,
                 List.of(grade.label(first), grade.label(last + 1)),
-                measure.code(),
+                measure,
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
                 Expected.between(growth.interval().lower(), growth.interval().upper()),

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.survey.PredictionInterval;
@@ -67,7 +67,7 @@ public final class SurveyOpinion {
             Interval interval = predict(dimension, carriers, probability).interval();
             if (!confirmed.contains(dimension) && !interval.contains(value)) {
                 questions.add(Violation.lengthOutside(
-                        "/wearer/" + dimension.id(),
+                        dimension,
                         "is unusual with " + named(carriers, unit) + " (prediction interval of "
                                 + percent(probability) + " % in " + survey.id()
                                 + "): measure again, or name it in confirmed",

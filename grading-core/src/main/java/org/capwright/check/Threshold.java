@@ -1,12 +1,13 @@
 package org.capwright.check;
 
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /**
  * A limit that a label can set for itself. Growth of ease is stated per 40 mm of bust girth, or per 80 mm of stature where the sizes of the table go by stature, and is
  * scaled to the step of the sizes.
  */
-public enum Threshold {
+public enum Threshold implements Subject {
     /** How much more than the arm the bicep may grow per step before it counts as ballooning. */
     BICEP_EASE_GROWTH(
             4,
@@ -171,6 +172,11 @@ public enum Threshold {
             key.append(key.isEmpty() ? small : Character.toUpperCase(small.charAt(0)) + small.substring(1));
         }
         return key.toString();
+    }
+
+    @Override
+    public String code() {
+        return key();
     }
 
     /**

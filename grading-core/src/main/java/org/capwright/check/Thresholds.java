@@ -6,8 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The limits of one label: the usual ones, but for those it has set itself.
@@ -31,7 +31,7 @@ public record Thresholds(Map<Threshold, Double> own) {
         copy.forEach((threshold, limit) -> {
             if (!(limit >= threshold.least() && limit <= threshold.greatest())) {
                 found.add(new Violation(
-                        "/thresholds/" + threshold.key(),
+                        threshold,
                         "outside what the limit can be set to",
                         threshold.quantity(),
                         Double.isFinite(limit) ? OptionalDouble.of(limit) : OptionalDouble.empty(),

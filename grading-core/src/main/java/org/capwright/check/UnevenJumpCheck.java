@@ -52,7 +52,7 @@ final class UnevenJumpCheck implements GradeCheck {
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,
                 List.of(grade.label(outlier.size())),
-                measure.code(),
+                measure,
                 measure.quantity(),
                 OptionalDouble.of(outlier.value()),
                 Expected.between(outlier.expected() - limit, outlier.expected() + limit),

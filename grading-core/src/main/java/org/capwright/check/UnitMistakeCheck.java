@@ -6,7 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /**
  * Figures written in another unit. A figure that is off the median of its row by a factor of millimetre, centimetre and inch to one another, give or take a fifth for the growth of the
@@ -38,7 +39,7 @@ final class UnitMistakeCheck implements PlausibilityCheck {
             Extremes extremes = Extremes.of(grade, measure).orElseThrow();
             found.add(finding(
                     List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
-                    measure.code(),
+                    measure,
                     extremes.least() < measure.least() ? extremes.least() : extremes.greatest(),
                     Expected.between(measure.least(), measure.greatest()),
                     "no sleeve has such figures in any size: the row seems to be written in another unit"));
@@ -62,7 +63,7 @@ final class UnitMistakeCheck implements PlausibilityCheck {
             double meant = value / entry.getValue();
             found.add(finding(
                     List.of(grade.label(i)),
-                    whole ? WHOLE_SIZE : entry.getKey().code(),
+                    whole ? WHOLE_SIZE : entry.getKey(),
                     value,
                     Expected.between(meant / 1.25, meant * 1.25),
                     whole
@@ -115,7 +116,7 @@ final class UnitMistakeCheck implements PlausibilityCheck {
         }
     }
 
-    private Finding finding(List<String> sizes, String measure, double value, Expected expected, String message) {
+    private Finding finding(List<String> sizes, Subject measure, double value, Expected expected, String message) {
         return new Finding(
                 code(),
                 Severity.STOP,

@@ -15,8 +15,8 @@ import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
 
 /**
  * The smallest change of the grade rules that clears all stops: a linear program over the increments, minimising the weighted sum of their absolute changes. Jumps, loss of ease and
@@ -172,7 +172,7 @@ public final class WhatIf {
     /** Which stops these are, whatever their values. */
     private static List<String> places(List<Finding> stops) {
         return stops.stream()
-                .map(stop -> stop.code() + stop.sizes() + stop.measure())
+                .map(stop -> stop.code() + stop.sizes() + stop.subject().code())
                 .toList();
     }
 

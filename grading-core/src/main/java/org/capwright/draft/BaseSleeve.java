@@ -6,8 +6,9 @@ import java.util.Optional;
 import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /**
  * The cap of a sleeve down to the bicep line, both halves, each drawn to the right of the fold line (x ≥ 0). Guaranteed to be immutable.
@@ -39,7 +40,7 @@ public record BaseSleeve(CapLine front, CapLine back) {
         double backWidth = dimensions.get(Dimension.BICEP) - frontWidth;
         if (!(backWidth > 0)) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.FRONT_WIDTH.pointer(),
+                    Dimension.FRONT_WIDTH,
                     "the front half leaves no width for the back",
                     frontWidth,
                     dimensions.get(Dimension.BICEP) - Dimension.FRONT_WIDTH.least()));
@@ -63,8 +64,8 @@ public record BaseSleeve(CapLine front, CapLine back) {
             double capHeight,
             double outward,
             double inward,
-            String outwardPointer,
-            String inwardPointer) {
+            Subject outwardSubject,
+            Subject inwardSubject) {
 
         static Half front(Dimensions dimensions, double width, double capHeight) {
             return of(dimensions, width, capHeight, Dimension.FRONT_CAP_OUTWARD, Dimension.FRONT_CAP_INWARD);
@@ -84,8 +85,8 @@ public record BaseSleeve(CapLine front, CapLine back) {
                     capHeight,
                     dimensions.getOr(outwardGiven, USUAL_OUTWARD * limit),
                     dimensions.getOr(inwardGiven, USUAL_INWARD * limit),
-                    outwardGiven.pointer(),
-                    inwardGiven.pointer());
+                    outwardGiven,
+                    inwardGiven);
         }
 
         boolean sameAs(Half other) {
@@ -98,7 +99,7 @@ public record BaseSleeve(CapLine front, CapLine back) {
 
         CapLine draft() {
             return find().orElseThrow(() -> new InvalidMeasuresException(
-                    CapLine.violations(width, capHeight, outward, inward, outwardPointer, inwardPointer)));
+                    CapLine.violations(width, capHeight, outward, inward, outwardSubject, inwardSubject)));
         }
     }
 
@@ -158,11 +159,7 @@ public record BaseSleeve(CapLine front, CapLine back) {
             double value = dimensions.get(dimension);
             if (!(value >= dimension.least() && value <= dimension.greatest())) {
                 found.add(Violation.lengthOutside(
-                        dimension.pointer(),
-                        "outside what a sleeve can have",
-                        value,
-                        dimension.least(),
-                        dimension.greatest()));
+                        dimension, "outside what a sleeve can have", value, dimension.least(), dimension.greatest()));
             }
         }
         return found;

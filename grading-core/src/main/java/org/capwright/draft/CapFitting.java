@@ -7,8 +7,9 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * Fits the cap to the armhole: finds the cap height, or the bicep, whose cap line has the length of the armhole plus the ease. The length grows with either, so
@@ -216,9 +217,9 @@ public final class CapFitting {
         }
         String which = unknown == Dimension.BICEP ? "bicep" : "cap height";
         return longest == 0
-                ? Violation.of("/sleeve/capEase", "no " + which + " gives a cap line with these displacements")
+                ? Violation.of(Option.CAP_EASE, "no " + which + " gives a cap line with these displacements")
                 : Violation.lengthOutside(
-                        "/sleeve/capEase",
+                        Option.CAP_EASE,
                         "no " + which
                                 + " gives a cap line as long as the armhole with this ease; the length of the cap line",
                         target,

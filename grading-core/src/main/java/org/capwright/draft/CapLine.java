@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /**
  * The cap line of half a sleeve: from the apex (0, capHeight), where it is horizontal, to the underarm point (width, 0), where it is tangent to the bicep
@@ -113,8 +114,8 @@ public final class CapLine {
      * @param capHeight height of the cap, mm, above 0
      * @param outward outward displacement, mm
      * @param inward inward displacement, mm
-     * @param outwardPointer where the outward displacement stands in the request
-     * @param inwardPointer where the inward displacement stands in the request
+     * @param outwardSubject the dimension that the outward displacement is
+     * @param inwardSubject the dimension that the inward displacement is
      * @return at least one violation, if {@link #find} gives nothing for these measures
      */
     public static List<Violation> violations(
@@ -122,8 +123,8 @@ public final class CapLine {
             double capHeight,
             double outward,
             double inward,
-            String outwardPointer,
-            String inwardPointer) {
+            Subject outwardSubject,
+            Subject inwardSubject) {
         double limit = Math.sqrt(width * width + capHeight * capHeight) / 4 * capHeight / width;
         List<Violation> found = new ArrayList<>();
         Optional<double[]> outwardRange = range(
@@ -131,11 +132,11 @@ public final class CapLine {
         Optional<double[]> inwardRange = range(
                 limit, candidate -> find(width, capHeight, outward, candidate).isPresent());
         String reason = "with the other measures no cap line through the five points turns only once";
-        outwardRange.ifPresent(r -> found.add(Violation.lengthOutside(outwardPointer, reason, outward, r[0], r[1])));
-        inwardRange.ifPresent(r -> found.add(Violation.lengthOutside(inwardPointer, reason, inward, r[0], r[1])));
+        outwardRange.ifPresent(r -> found.add(Violation.lengthOutside(outwardSubject, reason, outward, r[0], r[1])));
+        inwardRange.ifPresent(r -> found.add(Violation.lengthOutside(inwardSubject, reason, inward, r[0], r[1])));
         if (found.isEmpty()) {
-            found.add(Violation.lengthOutside(outwardPointer, reason, outward, 0.3 * limit, 0.8 * limit));
-            found.add(Violation.lengthOutside(inwardPointer, reason, inward, 0.3 * limit, 0.8 * limit));
+            found.add(Violation.lengthOutside(outwardSubject, reason, outward, 0.3 * limit, 0.8 * limit));
+            found.add(Violation.lengthOutside(inwardSubject, reason, inward, 0.3 * limit, 0.8 * limit));
         }
         return found;
     }

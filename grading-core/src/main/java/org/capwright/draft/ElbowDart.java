@@ -5,8 +5,8 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * A dart on the back underarm seam at the elbow line, in the frame of the piece: back at positive x. Its intake is folded downward, towards the wrist. Guaranteed to be
@@ -35,7 +35,7 @@ public record ElbowDart(Point point, Point upperEnd, Point lowerEnd, Curve edge)
         double high = 1;
         if (above(closedBelow.end(), point, fold) > 0) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ELBOW_DART.pointer(),
+                    Dimension.ELBOW_DART,
                     "the seam below the elbow is too short to cover the folded dart",
                     upperEnd.distanceTo(lowerEnd),
                     closedBelow.start().distanceTo(closedBelow.end())));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Violation;
 
 /** The dimensions without which a style cannot be drafted. */
 final class NeededDimensions {
@@ -35,8 +35,7 @@ final class NeededDimensions {
         }
         needed.removeAll(given.present());
         return needed.stream()
-                .map(dimension ->
-                        Violation.of(dimension.pointer(), "is missing; the style cannot be drafted without it"))
+                .map(dimension -> Violation.of(dimension, "is missing; the style cannot be drafted without it"))
                 .toList();
     }
 }

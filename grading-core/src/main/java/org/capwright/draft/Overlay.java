@@ -13,9 +13,10 @@ import org.capwright.draft.pleat.TargetFullness;
 import org.capwright.geometry.Curve;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 
 /**
  * The raised overlay over a base sleeve, both halves. Guaranteed to be immutable.
@@ -46,17 +47,17 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         List<Violation> found = new ArrayList<>();
         double turn = Math.max(under.front().turn(), under.back().turn());
         if (!(style.join() >= turn / RaisedLine.LATEST_TURN && style.join() <= 1)) {
-            found.add(new Violation(
-                    "/overlay/join",
+            found.add(Violation.outside(
+                    Option.JOIN,
                     "the raised line must join the cap line well below where it turns hollow",
                     Quantity.RATIO,
-                    OptionalDouble.of(style.join()),
-                    OptionalDouble.of(turn / RaisedLine.LATEST_TURN),
-                    OptionalDouble.of(1)));
+                    style.join(),
+                    turn / RaisedLine.LATEST_TURN,
+                    1));
         }
         if (length < capHeight + Math.max(0, sideDepth)) {
             found.add(Violation.lengthBelow(
-                    Dimension.OVERLAY_LENGTH.pointer(),
+                    Dimension.OVERLAY_LENGTH,
                     "the hem point must lie below the bicep line and no higher than the side of the hem",
                     length,
                     capHeight + Math.max(0, sideDepth)));
@@ -65,7 +66,7 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         double chord = Math.hypot(Math.min(base.front().width(), base.back().width()) + extra, -hemPointY - sideDepth);
         if (Math.abs(sagitta) > 0.4 * chord) {
             found.add(Violation.lengthOutside(
-                    Dimension.HEM_SAGITTA.pointer(),
+                    Dimension.HEM_SAGITTA,
                     "bowed further than four tenths of the hem",
                     sagitta,
                     -0.4 * chord,
@@ -108,7 +109,7 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         }
         if (frontEdge + backEdge < span.length()) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ARMHOLE.pointer(),
+                    Dimension.ARMHOLE,
                     "the top edge of the overlay is shorter than the part of the armhole it covers",
                     dimensions.get(Dimension.ARMHOLE),
                     dimensions.get(Dimension.ARMHOLE) - span.length() + frontEdge + backEdge));
@@ -171,7 +172,7 @@ public record Overlay(OverlayHalf front, OverlayHalf back, AttachSpan attached, 
         double given = dimensions.getOr(Dimension.SIDE_DEPTH, levelDepth);
         if (Math.abs(given - levelDepth) > 0.01) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
-                    Dimension.SIDE_DEPTH.pointer(),
+                    Dimension.SIDE_DEPTH,
                     "a level hem lies as deep at the side as on the fold: overlay length less cap height",
                     given,
                     levelDepth,

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The draft of one size of a style. Guaranteed to be immutable.

@@ -5,8 +5,8 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The long under-sleeve that is set into the whole armhole. Both halves taper by the same amount; below the elbow the sleeve runs straight on, or is turned forward, to the
@@ -53,7 +53,7 @@ public record UnderSleeve(
         opening.filter(o -> o.basis() == WristOpening.Basis.GIVEN && o.length() > under.seamBelowElbow())
                 .ifPresent(o -> {
                     throw new InvalidMeasuresException(Violation.lengthAbove(
-                            Dimension.HAND_GIRTH.pointer(),
+                            Dimension.HAND_GIRTH,
                             "the opening that the hand needs would reach up to the elbow: widen the wrist",
                             o.handGirth(),
                             Math.max(o.wrist(), o.wrist() + 2 * (under.seamBelowElbow() - WristOpening.EASE))));

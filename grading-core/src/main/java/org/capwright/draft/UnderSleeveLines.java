@@ -8,8 +8,8 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * Draws the seams of an under-sleeve. A seam is fair where it bends at the elbow and so a little longer than its chords, the front one by another amount than the back one; the
@@ -132,7 +132,7 @@ final class UnderSleeveLines {
         double works = measures.elbow();
         String reason = "the sleeve narrows too steeply below the elbow to be turned there";
         if (!of(base, measures.withWrist(works), shaping).walks()) {
-            return Violation.of(Dimension.ELBOW.pointer(), reason);
+            return Violation.of(Dimension.ELBOW, reason);
         }
         for (int i = 0; i < 20; i++) {
             double middle = (fails + works) / 2;
@@ -142,7 +142,7 @@ final class UnderSleeveLines {
                 fails = middle;
             }
         }
-        return Violation.lengthBelow(Dimension.WRIST.pointer(), reason, measures.wrist(), works);
+        return Violation.lengthBelow(Dimension.WRIST, reason, measures.wrist(), works);
     }
 
     private Point frontWrist(double slant) {

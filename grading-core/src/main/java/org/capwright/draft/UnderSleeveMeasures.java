@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The measures of an under-sleeve, checked and with what was not given filled in.
@@ -58,7 +58,7 @@ record UnderSleeveMeasures(
         double wrist = dimensions.get(Dimension.WRIST);
         if (wristLevel < 2 * Dimension.ELBOW_LEVEL.least()) {
             throw new InvalidMeasuresException(Violation.lengthBelow(
-                    Dimension.LENGTH.pointer(),
+                    Dimension.LENGTH,
                     "the wrist must lie below the bicep line",
                     dimensions.get(Dimension.LENGTH),
                     base.capHeight() + 2 * Dimension.ELBOW_LEVEL.least()));
@@ -68,13 +68,12 @@ record UnderSleeveMeasures(
         double straight = base.bicep() + (wrist - base.bicep()) * elbowLevel / wristLevel;
         double elbow = dimensions.getOr(Dimension.ELBOW, straight);
         if (wrist > elbow) {
-            found.add(Violation.lengthAbove(
-                    Dimension.WRIST.pointer(), "the wrist cannot be wider than the elbow", wrist, elbow));
+            found.add(Violation.lengthAbove(Dimension.WRIST, "the wrist cannot be wider than the elbow", wrist, elbow));
         }
         double narrow = Math.abs(base.front().width() - base.back().width());
         if (wrist <= narrow) {
             found.add(Violation.lengthBelow(
-                    Dimension.WRIST.pointer(), "one half would have no width at the wrist", wrist, narrow + 1));
+                    Dimension.WRIST, "one half would have no width at the wrist", wrist, narrow + 1));
         }
         addUnused(found, dimensions, shaping);
         if (!found.isEmpty()) {
@@ -94,11 +93,11 @@ record UnderSleeveMeasures(
         double lowest = wristLevel - Dimension.ELBOW_LEVEL.least();
         if (level > lowest) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ELBOW_LEVEL.pointer(), "the elbow line must lie above the wrist line", level, lowest));
+                    Dimension.ELBOW_LEVEL, "the elbow line must lie above the wrist line", level, lowest));
         }
         if (shaping != ElbowShaping.TAPERED && (level < NEAREST * wristLevel || level > (1 - NEAREST) * wristLevel)) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
-                    Dimension.ELBOW_LEVEL.pointer(),
+                    Dimension.ELBOW_LEVEL,
                     "too near to the bicep line or the wrist line for a sleeve that is turned at the elbow",
                     level,
                     NEAREST * wristLevel,
@@ -111,13 +110,12 @@ record UnderSleeveMeasures(
         if (shaping != ElbowShaping.ELBOW_DART) {
             for (Dimension dart : List.of(Dimension.ELBOW_DART, Dimension.ELBOW_DART_LENGTH)) {
                 if (dimensions.has(dart)) {
-                    found.add(Violation.of(dart.pointer(), "only an under-sleeve shaped by an elbow dart has one"));
+                    found.add(Violation.of(dart, "only an under-sleeve shaped by an elbow dart has one"));
                 }
             }
         }
         if (shaping != ElbowShaping.EASED_SEAM && dimensions.has(Dimension.ELBOW_EASE)) {
-            found.add(Violation.of(
-                    Dimension.ELBOW_EASE.pointer(), "only an under-sleeve shaped by an eased seam has such ease"));
+            found.add(Violation.of(Dimension.ELBOW_EASE, "only an under-sleeve shaped by an eased seam has such ease"));
         }
     }
 
@@ -134,12 +132,12 @@ record UnderSleeveMeasures(
                 Dimension.ELBOW_DART, Math.min(usual, dimensions.getOr(Dimension.ELBOW_DART_LENGTH, 2 * usual) / 2));
         if (width > widest) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ELBOW_DART.pointer(), "the dart is wider than the elbow can take", width, widest));
+                    Dimension.ELBOW_DART, "the dart is wider than the elbow can take", width, widest));
         }
         double length = dimensions.getOr(Dimension.ELBOW_DART_LENGTH, Math.max(2 * width, backElbow() / 2));
         if (length < 2 * width || length > backElbow()) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
-                    Dimension.ELBOW_DART_LENGTH.pointer(),
+                    Dimension.ELBOW_DART_LENGTH,
                     "a leg is at least twice as long as the dart is wide and ends at the centre line at the latest",
                     length,
                     2 * width,
@@ -154,7 +152,7 @@ record UnderSleeveMeasures(
         double ease = dimensions.getOr(Dimension.ELBOW_EASE, Math.min(USUAL_EASE, most / 2));
         if (ease > most) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Dimension.ELBOW_EASE.pointer(), "more ease than the seam at the elbow can take up", ease, most));
+                    Dimension.ELBOW_EASE, "more ease than the seam at the elbow can take up", ease, most));
         }
         return shaped(ease, reach);
     }

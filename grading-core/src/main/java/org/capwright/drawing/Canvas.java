@@ -5,7 +5,7 @@ import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Decimals;
+import org.capwright.quantity.Decimals;
 
 /**
  * What a picture is drawn into: lines, fills and words, in groups. Lengths are mm, y points up. A canvas writes what is drawn as it comes and keeps nothing of it, so that a picture costs

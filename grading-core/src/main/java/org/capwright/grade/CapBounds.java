@@ -9,9 +9,9 @@ import org.capwright.draft.CapFitting;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 
 /** Refuses a cap that no armhole of the length given takes, where bicep and cap height are both given. An ease that is asked for has the same bounds. */
 final class CapBounds {
@@ -43,7 +43,7 @@ final class CapBounds {
 
     private static Violation violation(Dimensions dimensions, boolean tooLong) {
         return new Violation(
-                Dimension.CAP_HEIGHT.pointer(),
+                Dimension.CAP_HEIGHT,
                 tooLong
                         ? "with this bicep the cap line is far longer than the armhole, more than a gathered cap can be"
                         : "with this bicep the cap line is far shorter than the armhole, so it cannot be set in",

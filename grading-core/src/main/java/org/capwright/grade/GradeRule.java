@@ -5,8 +5,9 @@ import java.util.Collections;
 import java.util.List;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * How much a dimension grows from each size to the next. Guaranteed to be immutable.
@@ -26,7 +27,7 @@ public record GradeRule(Dimension dimension, List<Double> increments) {
     public GradeRule {
         if (!increments.stream().allMatch(Double::isFinite)) {
             throw new InvalidMeasuresException(
-                    Violation.of("/grade/" + dimension.gradeName(), "has an increment that is not a number"));
+                    Violation.of(new SleeveSubject.GradeOf(dimension), "has an increment that is not a number"));
         }
         List<Double> snapped = new ArrayList<>(increments.size());
         for (double increment : increments) {

@@ -9,8 +9,9 @@ import org.capwright.draft.SleeveStyle;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * A style drafted in every size of a run. Guaranteed to be immutable.
@@ -60,7 +61,7 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
     }
 
     private static Violation violation(GradeRule rule, String reason) {
-        return Violation.of("/grade/" + rule.dimension().gradeName(), reason);
+        return Violation.of(new SleeveSubject.GradeOf(rule.dimension()), reason);
     }
 
     /**

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The sizes of a run. Immutable.
@@ -26,19 +27,19 @@ public record Sizes(List<String> labels, int base) {
         labels = List.copyOf(labels);
         List<Violation> found = new ArrayList<>();
         if (labels.isEmpty()) {
-            found.add(Violation.of("/sizes", "there must be one size or more"));
+            found.add(Violation.of(Option.SIZES, "there must be one size or more"));
         }
         Set<String> seen = new HashSet<>();
         for (String label : labels) {
             if (label.isBlank()) {
-                found.add(Violation.of("/sizes", "a size needs a name"));
+                found.add(Violation.of(Option.SIZES, "a size needs a name"));
             } else if (!seen.add(label)) {
-                found.add(Violation.of("/sizes", "names size " + label + " more than once"));
+                found.add(Violation.of(Option.SIZES, "names size " + label + " more than once"));
             }
         }
         if (!labels.isEmpty() && (base < 0 || base >= labels.size())) {
             found.add(Violation.of(
-                    "/baseSize", "has position " + base + "; the run has positions 0 to " + (labels.size() - 1)));
+                    Option.BASE_SIZE, "has position " + base + "; the run has positions 0 to " + (labels.size() - 1)));
         }
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
@@ -57,7 +58,7 @@ public record Sizes(List<String> labels, int base) {
         int position = List.of(labels).indexOf(base);
         if (position < 0 && labels.length > 0) {
             throw new InvalidMeasuresException(Violation.of(
-                    "/baseSize", "is " + base + "; it must be one of the sizes " + String.join(", ", labels)));
+                    Option.BASE_SIZE, "is " + base + "; it must be one of the sizes " + String.join(", ", labels)));
         }
         return new Sizes(List.of(labels), position);
     }

@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DxfDrawing;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** How long one unit of a drawing is. */
 final class DrawingUnit {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * A number as a table writes it: {@code 36.5}, {@code 36,5}, {@code 14 1/4}, {@code 14-1/4"}, {@code 14¼}, each with its unit or without.

@@ -1,7 +1,7 @@
 package org.capwright.gradeimport;
 
 import java.util.Optional;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * What the sender says about files that do not say it themselves.

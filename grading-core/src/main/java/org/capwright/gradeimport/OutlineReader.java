@@ -166,7 +166,7 @@ public final class OutlineReader {
             traces.of(candidates.get(0).file())
                     .leftOut(candidates.get(0).outline().line(), label, "no sleeve is found in this size");
         }
-        return new CheckedSize(label, values, lines);
+        return new CheckedSize(label, values).withLines(lines);
     }
 
     private void tell(String label, SizedPiece piece, List<String> how) {

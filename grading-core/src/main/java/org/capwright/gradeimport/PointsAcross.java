@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** A table whose points of measure stand side by side in one row of headings, with a row per size below. */
 final class PointsAcross {

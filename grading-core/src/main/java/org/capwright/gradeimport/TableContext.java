@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
 
 /**
  * A table with what holds for all of its cells.

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** Units as tables write them. */
 final class UnitWords {

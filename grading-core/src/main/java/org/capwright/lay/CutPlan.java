@@ -2,10 +2,12 @@ package org.capwright.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.pattern.CutInstruction.Laying;
 import org.capwright.pattern.Piece;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /**
  * Which outlines are placed, and how often, so that all pieces asked for are cut. On folded cloth a half may lie on the fold, which gives one piece, or two
@@ -42,7 +44,7 @@ final class CutPlan {
         for (PieceToCut cut : pieces) {
             list.add(LayPiece.of(cut.piece(), fabric.laying()));
         }
-        checkShapes(list, fabric);
+        checkShapes(list, fabric, ClothFigure.WIDTH);
         for (int i = 0; i < opened.length; i++) {
             opened[i] = -1;
             if (list.get(i).cover == Placement.Cover.HALF_ON_FOLD
@@ -73,15 +75,16 @@ final class CutPlan {
     }
 
     /** Whether every piece fits on the cloth. */
-    static void checkWidth(List<PieceToCut> pieces, Fabric fabric) {
+    static void checkWidth(List<PieceToCut> pieces, Fabric fabric, Subject width) {
         checkShapes(
                 pieces.stream()
                         .map(cut -> LayPiece.of(cut.piece(), fabric.laying()))
                         .toList(),
-                fabric);
+                fabric,
+                width);
     }
 
-    private static void checkShapes(List<LayPiece> list, Fabric fabric) {
+    private static void checkShapes(List<LayPiece> list, Fabric fabric, Subject width) {
         if (list.isEmpty()) {
             return;
         }
@@ -96,7 +99,7 @@ final class CutPlan {
         }
         if (needed > fabric.usableWidth() + ROUNDING) {
             throw new InvalidMeasuresException(Violation.lengthBelow(
-                    "/fabric/" + Fabric.id(fabric.material()) + "/width",
+                    width,
                     "the cloth is too narrow for the " + widest.kind().words() + " of size " + widest.size(),
                     fabric.width(),
                     fabric.widthFor(needed)));

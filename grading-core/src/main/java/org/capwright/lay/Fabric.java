@@ -2,13 +2,13 @@ package org.capwright.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.OptionalDouble;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.pattern.Material;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 
 /**
  * A cloth as it lies on the shop's shelf, and how it is laid for cutting. Guaranteed to be immutable.
@@ -81,17 +81,16 @@ public record Fabric(
      */
     public Fabric {
         List<Violation> found = new ArrayList<>();
-        String at = "/fabric/" + id(material);
-        length(found, at + "/width", "the width of a cloth", width, 100, WIDEST);
-        share(found, at + "/shrinkageLengthwise", shrinkageLengthwise, 0.5);
-        share(found, at + "/shrinkageCrosswise", shrinkageCrosswise, 0.5);
-        share(found, at + "/waste", waste, 1);
-        length(found, at + "/gap", "the gap between pieces", gap, 0, 100);
-        length(found, at + "/step", "the step in which the shop sells", step, 1, 10_000);
+        length(found, ClothFigure.WIDTH, "the width of a cloth", width, 100, WIDEST);
+        share(found, ClothFigure.SHRINKAGE_LENGTHWISE, shrinkageLengthwise, 0.5);
+        share(found, ClothFigure.SHRINKAGE_CROSSWISE, shrinkageCrosswise, 0.5);
+        share(found, ClothFigure.WASTE, waste, 1);
+        length(found, ClothFigure.GAP, "the gap between pieces", gap, 0, 100);
+        length(found, ClothFigure.STEP, "the step in which the shop sells", step, 1, 10_000);
         if (found.isEmpty()) {
             length(
                     found,
-                    at + "/selvedge",
+                    ClothFigure.SELVEDGE,
                     "the selvedges must leave some of the width",
                     selvedge,
                     0,
@@ -272,32 +271,17 @@ public record Fabric(
         return Math.ceil(shrunk / (1 - shrinkageCrosswise) * 1000 - 1e-6) / 1000;
     }
 
-    /**
-     * The name of a material in a request.
-     *
-     * @param material which
-     * @return for example {@code main}
-     */
-    static String id(Material material) {
-        return material.name().toLowerCase(Locale.ROOT);
-    }
-
     private static void length(
-            List<Violation> found, String pointer, String words, double value, double least, double greatest) {
+            List<Violation> found, Subject subject, String words, double value, double least, double greatest) {
         if (!(value >= least && value <= greatest)) {
-            found.add(Violation.lengthOutside(pointer, words + " is outside what can be laid", value, least, greatest));
+            found.add(Violation.lengthOutside(subject, words + " is outside what can be laid", value, least, greatest));
         }
     }
 
-    private static void share(List<Violation> found, String pointer, double value, double greatest) {
+    private static void share(List<Violation> found, Subject subject, double value, double greatest) {
         if (!(value >= 0 && value <= greatest)) {
-            found.add(new Violation(
-                    pointer,
-                    "a share of the cloth must lie in its range",
-                    Quantity.RATIO,
-                    OptionalDouble.of(value),
-                    OptionalDouble.of(0),
-                    OptionalDouble.of(greatest)));
+            found.add(Violation.outside(
+                    subject, "a share of the cloth must lie in its range", Quantity.RATIO, value, 0, greatest));
         }
     }
 }

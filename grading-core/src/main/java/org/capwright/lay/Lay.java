@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * Pieces laid on a cloth so that little of its length is used. Guaranteed to be immutable.

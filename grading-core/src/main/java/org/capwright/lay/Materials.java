@@ -6,13 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.measure.SleeveSubject.ClothFigure;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.EdgeKind;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceKind;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * What to buy. Guaranteed to be immutable.
@@ -85,7 +88,8 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
         }
         checkSizes(set, order);
         if (cutting.isEmpty()) {
-            throw new InvalidMeasuresException(Violation.of("/order", "the order asks for no pair of sleeves at all"));
+            throw new InvalidMeasuresException(
+                    Violation.of(Option.ORDER, "the order asks for no pair of sleeves at all"));
         }
         Map<String, Integer> fixed = Collections.unmodifiableMap(pairs);
         return new Materials(
@@ -102,7 +106,8 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @throws InvalidMeasuresException if a piece is wider than a cloth
      */
     public static void check(PatternSet set, List<Fabric> fabrics, Map<String, Integer> order) {
-        for (Fabric fabric : fabrics) {
+        for (int i = 0; i < fabrics.size(); i++) {
+            Fabric fabric = fabrics.get(i);
             List<PieceToCut> pieces = new ArrayList<>();
             for (List<Piece> size : set.sizes()) {
                 for (Piece piece : size) {
@@ -112,7 +117,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                     }
                 }
             }
-            CutPlan.checkWidth(pieces, fabric);
+            CutPlan.checkWidth(pieces, fabric, new SleeveSubject.Cloth(i, ClothFigure.WIDTH));
         }
     }
 
@@ -125,7 +130,8 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                 .filter(size -> !labels.contains(size))
                 .sorted()
                 .map(size -> Violation.of(
-                        PieceToCut.pointer(size), "there is no such size; the run has " + String.join(", ", labels)))
+                        new SleeveSubject.PairsOf(size),
+                        "there is no such size; the run has " + String.join(", ", labels)))
                 .toList();
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
@@ -147,6 +153,8 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
             if (pieces.isEmpty()) {
                 return;
             }
+            positions.forEach(
+                    p -> CutPlan.checkWidth(pieces, fabrics.get(p), new SleeveSubject.Cloth(p, ClothFigure.WIDTH)));
             List<Double> widths =
                     positions.stream().map(p -> fabrics.get(p).width()).toList();
             List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths);

@@ -1,10 +1,10 @@
 package org.capwright.lay;
 
-import java.util.OptionalDouble;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.pattern.Piece;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 
 /**
  * A piece and for how many pairs of sleeves it is cut.
@@ -43,19 +43,15 @@ public record PieceToCut(Piece piece, int pairs) {
         return piece.cut().count() * pairs;
     }
 
-    static String pointer(String size) {
-        return "/order/" + size.replace("~", "~0").replace("/", "~1"); // RFC 6901, section 3
-    }
-
     static void checkPairs(String size, int pairs, int least) {
         if (pairs < least || pairs > MOST_PAIRS) {
-            throw new InvalidMeasuresException(new Violation(
-                    pointer(size),
+            throw new InvalidMeasuresException(Violation.outside(
+                    new SleeveSubject.PairsOf(size),
                     "the number of pairs ordered is out of range",
                     Quantity.COUNT,
-                    OptionalDouble.of(pairs),
-                    OptionalDouble.of(least),
-                    OptionalDouble.of(MOST_PAIRS)));
+                    pairs,
+                    least,
+                    MOST_PAIRS));
         }
     }
 }

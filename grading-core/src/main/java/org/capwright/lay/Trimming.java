@@ -2,10 +2,10 @@ package org.capwright.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 
 /**
  * How trimming for the edges of the overlay is bought.
@@ -28,17 +28,12 @@ public record Trimming(double waste, double step) {
     public Trimming {
         List<Violation> found = new ArrayList<>();
         if (!(waste >= 0 && waste <= 1)) {
-            found.add(new Violation(
-                    "/trimming/waste",
-                    "the share of trimming added is out of range",
-                    Quantity.RATIO,
-                    OptionalDouble.of(waste),
-                    OptionalDouble.of(0),
-                    OptionalDouble.of(1)));
+            found.add(Violation.outside(
+                    Option.TRIMMING_WASTE, "the share of trimming added is out of range", Quantity.RATIO, waste, 0, 1));
         }
         if (!(step >= 1 && step <= 10_000)) {
             found.add(Violation.lengthOutside(
-                    "/trimming/step", "the step in which trimming is sold is out of range", step, 1, 10_000));
+                    Option.TRIMMING_STEP, "the step in which trimming is sold is out of range", step, 1, 10_000));
         }
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);

@@ -1,2 +1,2 @@
-/** What is measured: the dimensions of a sleeve, units at the boundary, and what is said when a measure cannot work. */
+/** What is measured: the dimensions of a sleeve, and what else a violation can speak of. */
 package org.capwright.measure;

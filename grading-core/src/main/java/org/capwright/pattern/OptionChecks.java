@@ -2,7 +2,9 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /** Looks at the options alone, before anything is drafted. */
 final class OptionChecks {
@@ -13,26 +15,26 @@ final class OptionChecks {
         List<Violation> found = new ArrayList<>();
         Allowances allowances = options.allowances();
         for (EdgeKind kind : EdgeKind.values()) {
-            check(found, "/seamAllowance", "an allowance no one sews", allowances.along(kind), Allowances.WIDEST);
+            check(found, Option.SEAM_ALLOWANCE, "an allowance no one sews", allowances.along(kind), Allowances.WIDEST);
         }
         check(
                 found,
-                "/turnOfCloth",
+                Option.TURN_OF_CLOTH,
                 "outside what a turn of cloth can be",
                 options.turnOfCloth(),
                 PatternOptions.GREATEST_TURN_OF_CLOTH);
         check(
                 found,
-                "/interfacingOverlap",
+                Option.INTERFACING_OVERLAP,
                 "outside what an allowance can be",
                 options.interfacingOverlap(),
                 Allowances.WIDEST);
         return found;
     }
 
-    private static void check(List<Violation> found, String pointer, String reason, double value, double most) {
+    private static void check(List<Violation> found, Subject subject, String reason, double value, double most) {
         if (!(value >= 0 && value <= most)) {
-            found.add(Violation.lengthOutside(pointer, reason, value, 0, most));
+            found.add(Violation.lengthOutside(subject, reason, value, 0, most));
         }
     }
 }

@@ -7,8 +7,9 @@ import org.capwright.draft.OverlayHalf;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /** Main, lining and interfacing of an overlay. */
 final class OverlayPieces {
@@ -94,7 +95,7 @@ final class OverlayPieces {
         double most = overhangs ? drop : Math.max(depth / 2, drop);
         if (turnOfCloth > most) {
             throw new InvalidMeasuresException(Violation.lengthAbove(
-                    "/turnOfCloth",
+                    Option.TURN_OF_CLOTH,
                     "the lining's hem would be moved up beyond the end of its top edge",
                     turnOfCloth,
                     most));

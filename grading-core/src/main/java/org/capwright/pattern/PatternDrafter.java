@@ -9,8 +9,8 @@ import org.capwright.draft.UnderSleeve;
 import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /** Makes pattern pieces of a graded run. */
 public final class PatternDrafter {

@@ -42,7 +42,7 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
      * @param revision revision of the style
      * @param unit unit in which figures are shown
      */
-    public record Title(String style, String revision, org.capwright.measure.Unit unit) {}
+    public record Title(String style, String revision, org.capwright.quantity.Unit unit) {}
 
     /**
      * One kind of piece in every size.

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
 final class PieceFinish {
@@ -112,7 +114,7 @@ final class PieceFinish {
         }
         boolean interfacing = draft.kind() == PieceKind.OVERLAY_INTERFACING;
         throw new InvalidMeasuresException(Violation.lengthAbove(
-                interfacing ? "/interfacingOverlap" : "/seamAllowance",
+                interfacing ? Option.INTERFACING_OVERLAP : Option.SEAM_ALLOWANCE,
                 "wider than the narrowest part of the piece " + draft.kind().words() + " can take",
                 widest,
                 Math.floor(works * widest * 10) / 10));
@@ -125,10 +127,10 @@ final class PieceFinish {
     /** Only a bowed hem or deep pleats can tangle a drafted outline: looks for the part of the sagitta that would not. */
     private static Violation netTangled(PieceDraft draft) {
         String reason = "bowed so far, the hem of the piece " + draft.kind().words() + " crosses its other edges";
-        String pointer = Dimension.HEM_SAGITTA.pointer();
+        Subject subject = Dimension.HEM_SAGITTA;
         if (!isSimple(netLine(BowedHem.flatter(draft, 0)))) {
             return Violation.of(
-                    "/overlay/pleats",
+                    Option.PLEATS,
                     "the under-layers of the pleats cross one another on the piece "
                             + draft.kind().words() + ": take more and shallower pleats, or lay them the other way");
         }
@@ -145,7 +147,7 @@ final class PieceFinish {
         double sagitta = BowedHem.sagitta(draft);
         double limit = Math.floor(Math.abs(sagitta) * works * 10) / 10;
         return sagitta < 0
-                ? Violation.lengthBelow(pointer, reason, sagitta, 0.0 - limit)
-                : Violation.lengthAbove(pointer, reason, sagitta, limit);
+                ? Violation.lengthBelow(subject, reason, sagitta, 0.0 - limit)
+                : Violation.lengthAbove(subject, reason, sagitta, limit);
     }
 }

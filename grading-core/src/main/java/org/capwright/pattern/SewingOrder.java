@@ -10,7 +10,7 @@ import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * In which order the pieces of a style are sewn, and what to beware of. Figures are those of the base size. Common practice, no source.

@@ -10,8 +10,8 @@ import org.capwright.draft.UnderSleeve;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /** The piece that is set round the whole armhole: the under-sleeve, or the plain sleeve down to the bicep line. */
 final class SleevePieces {
@@ -143,7 +143,7 @@ final class SleevePieces {
         double most = half - CapNotches.APART;
         return notches.overlayEnd() > most
                 ? Optional.of(Violation.lengthAbove(
-                        gap.pointer(),
+                        gap,
                         "the overlay would begin beyond the apex of the under-sleeve's cap",
                         notches.overlayEnd(),
                         most))

@@ -9,7 +9,7 @@ import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.exchange.PrintedName;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.Interval;
 import org.capwright.tables.survey.Coverage;
 import org.capwright.tables.survey.CoverageGap;

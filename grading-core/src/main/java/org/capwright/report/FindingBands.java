@@ -10,9 +10,9 @@ import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.exchange.PrintedName;
-import org.capwright.measure.Decimals;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Decimals;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
 
 /** Findings as bands, the gravest first: sign, sizes, measure, value and range in one line, then what is the matter, what to change and the source. */
 final class FindingBands {
@@ -75,7 +75,7 @@ final class FindingBands {
     private void head(Canvas canvas, Finding finding, double left, double y) {
         String about = SeverityMark.word(finding.severity())
                 + (finding.sizes().isEmpty() ? "" : "   " + String.join("–", finding.sizes()))
-                + "   " + PrintedName.of(finding.measure());
+                + "   " + PrintedName.of(finding.subject().code());
         String figures = figures(finding);
         double room = Math.max(30, width - INDENT - TextBands.BODY.width(figures) - 4);
         Letters bold = Letters.bold(3.3, SeverityMark.ink(finding.severity())).within(about, room);

@@ -18,7 +18,7 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.pdf.PdfCanvas;
 import org.capwright.drawing.pdf.PdfFile;
 import org.capwright.exchange.PrintedName;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * A checked grade as a report on A4: verdict, the jumps drawn beside those of the body, every finding with its source and remedy, the jumps as a table, what-if and coverage. Severity and

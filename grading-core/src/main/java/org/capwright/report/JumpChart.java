@@ -16,7 +16,7 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.Stroke;
 import org.capwright.exchange.PrintedName;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 
@@ -245,7 +245,7 @@ public final class JumpChart {
     private Optional<Severity> gravest(CheckedMeasure measure, int interval) {
         List<String> pair = grade.pair(interval);
         return findings.stream()
-                .filter(finding -> finding.measure().equals(measure.code())
+                .filter(finding -> finding.subject() == measure
                         && finding.sizes().equals(pair)
                         && finding.severity() != Severity.INFO)
                 .map(Finding::severity)

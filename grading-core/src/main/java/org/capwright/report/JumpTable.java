@@ -8,7 +8,7 @@ import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.PrintedName;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.BodyDimension;
 
 /** The jumps of a grade as rows of a table, a column for each interval between neighbouring sizes. */

@@ -8,7 +8,7 @@ import org.capwright.lay.Fabric;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.lay.TrimmingNeed;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** What to buy, as bands: a line per cloth with the length for each size, and how the pieces of the base size, or of the order, lie on it. */
 final class MaterialSheet {

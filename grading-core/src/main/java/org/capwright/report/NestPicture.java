@@ -12,7 +12,7 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * Draws the lines of a checked grade over one another on fold line and bicep line, and marks where a larger size dips inside a smaller one. Each size has dashes of its own and its name on

@@ -2,8 +2,10 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /** What a pattern is printed on. */
 public sealed interface Paper {
@@ -48,17 +50,17 @@ public sealed interface Paper {
          */
         public Sheets {
             List<Violation> found = new ArrayList<>(2);
-            check(found, "/paper/width", width);
-            check(found, "/paper/height", height);
+            check(found, Option.PAPER_WIDTH, width);
+            check(found, Option.PAPER_HEIGHT, height);
             if (!found.isEmpty()) {
                 throw new InvalidMeasuresException(found);
             }
         }
 
-        private static void check(List<Violation> found, String pointer, double side) {
+        private static void check(List<Violation> found, Subject subject, double side) {
             if (!(side >= LEAST && side <= GREATEST)) {
                 found.add(Violation.lengthOutside(
-                        pointer,
+                        subject,
                         "a page must hold its margins and the test squares, and be no larger than a PDF page can be",
                         side,
                         LEAST,

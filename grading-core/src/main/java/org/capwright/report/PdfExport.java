@@ -9,9 +9,10 @@ import org.capwright.drawing.pdf.PdfCanvas;
 import org.capwright.drawing.pdf.PdfFile;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * Prints a pattern at true scale: a cover, and the pieces on sheets to be glued together or on one page from a roll. Lengths on paper are those of the pattern;
@@ -109,7 +110,7 @@ public final class PdfExport {
         List<Violation> unknown = labels.stream()
                 .filter(label -> !all.contains(label))
                 .map(label -> Violation.of(
-                        "/paper/sizes",
+                        Option.PAPER_SIZES,
                         "there is no size " + label + "; the sizes of the run are " + String.join(", ", all)))
                 .toList();
         if (!unknown.isEmpty()) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.exchange.PrintedName;
 import org.capwright.grade.SpecTable;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Unit;
 
 /** The spec table as bands: each point of measure with its values, and the jumps between the columns they lie between. */
 final class SpecSheet {

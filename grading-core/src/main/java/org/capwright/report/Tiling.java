@@ -3,8 +3,9 @@ package org.capwright.report;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * A sheet cut into pages. Rows run from the top (A, B, ...), columns from the left (1, 2, ...). Neighbouring pages share a strip; the strip along its left and
@@ -197,7 +198,7 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         double minimum = Math.ceil((widest + 2 * Paper.MARGIN) * 10) / 10;
         if (!(roll.width() >= minimum && roll.width() <= Paper.GREATEST)) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
-                    "/paper/width",
+                    Option.PAPER_WIDTH,
                     "the roll must take the widest piece and a margin on both sides, and be no wider than a PDF page can be",
                     roll.width(),
                     minimum,

@@ -14,7 +14,7 @@ class BodyJumpCheckTest {
 
     private List<Finding> bicep(double... values) {
         return CheckCases.of(check, CheckCases.gownWith(CheckedMeasure.BICEP, values)).stream()
-                .filter(f -> f.measure().equals("bicep"))
+                .filter(f -> f.subject().code().equals("bicep"))
                 .toList();
     }
 
@@ -57,7 +57,7 @@ class BodyJumpCheckTest {
                 bicep(330.9, 343.3, 354.5, 385, 397.7, 411.5).get(0).severity());
         CheckedGrade wide = CheckCases.gownWith(CheckedMeasure.BICEP, 330.9, 343.3, 354.5, 372.5, 385.2, 399);
         assertTrue(check.check(wide, Thresholds.usual().with(Threshold.BICEP_EASE_GROWTH, 6)).stream()
-                .noneMatch(f -> f.measure().equals("bicep")));
+                .noneMatch(f -> f.subject().code().equals("bicep")));
     }
 
     @Test
@@ -77,7 +77,7 @@ class BodyJumpCheckTest {
                 .against(BodyReference.of(
                         SizeTables.find("women-en-13402-3-bust-2012").orElseThrow()));
         List<Finding> elbow = CheckCases.of(check, gown).stream()
-                .filter(f -> f.measure().equals("elbow"))
+                .filter(f -> f.subject().code().equals("elbow"))
                 .toList();
         assertEquals(5, elbow.size());
         assertTrue(

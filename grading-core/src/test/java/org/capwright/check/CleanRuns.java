@@ -14,8 +14,8 @@ import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
 
 /**
  * Seeded runs as a careful grader makes them, over the whole space of styles: rules that are uniform or break once with at least two jumps on either side, cap height and halves in

@@ -14,7 +14,7 @@ import org.capwright.geometry.Point;
 import org.capwright.gradeimport.ForeignOptions;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /**
  * The seeded faults of {@link SeededFaults} once more, but through files: the faulty grade is written as a spec table or as outlines the way another room would, read as foreign input,
@@ -91,7 +91,7 @@ final class DrawnFaults {
                 yield new SeededFaults.Fault(
                         scaled(clean, size, (bicep + off) / bicep, 1),
                         f -> f.code().equals("uneven-jump")
-                                && f.measure().equals("bicep")
+                                && f.subject().code().equals("bicep")
                                 && f.sizes().equals(List.of(label)));
             }
             case UNIT_MISTAKE -> {

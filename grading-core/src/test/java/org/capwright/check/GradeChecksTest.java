@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.grade.SpecTable;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 class GradeChecksTest {
@@ -59,7 +59,7 @@ class GradeChecksTest {
                 assertTrue(
                         !finding.source().isBlank()
                                 && !finding.remedy().isBlank()
-                                && !finding.measure().isBlank(),
+                                && !finding.subject().code().isBlank(),
                         said);
                 assertTrue(!finding.text(Unit.INCH).contains("NaN"), said);
             }
@@ -72,6 +72,23 @@ class GradeChecksTest {
                 IllegalArgumentException.class, () -> new CheckedSize("40", Map.of(CheckedMeasure.BICEP, Double.NaN)));
         assertTrue(refused.getMessage().contains("40") && refused.getMessage().contains("bicep"));
         assertThrows(IllegalArgumentException.class, () -> new CheckedGrade(List.of(), 0, Optional.empty()));
+    }
+
+    @Test
+    void aFigureTakenOutStaysOut() {
+        CheckedSize size = new CheckedSize(
+                "40",
+                Map.of(CheckedMeasure.CAP_LINE, 480.0, CheckedMeasure.ARMHOLE, 450.0, CheckedMeasure.BICEP, 360.0));
+        assertEquals(30, size.value(CheckedMeasure.CAP_EASE).orElseThrow());
+        CheckedSize without = size.without(CheckedMeasure.CAP_EASE);
+        assertTrue(without.value(CheckedMeasure.CAP_EASE).isEmpty());
+        assertEquals(480, without.value(CheckedMeasure.CAP_LINE).orElseThrow());
+        assertTrue(without.labelled("42").value(CheckedMeasure.CAP_EASE).isEmpty());
+        assertEquals(
+                40,
+                size.with(CheckedMeasure.CAP_LINE, 490)
+                        .value(CheckedMeasure.CAP_EASE)
+                        .orElseThrow());
     }
 
     @Test

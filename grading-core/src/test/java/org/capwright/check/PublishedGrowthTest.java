@@ -45,7 +45,7 @@ class PublishedGrowthTest {
         double[] biceps =
                 IntStream.range(0, 6).mapToDouble(i -> 360 + jump * (i - 2)).toArray();
         return CheckCases.alarms(new BodyJumpCheck(), CheckCases.gownWith(CheckedMeasure.BICEP, biceps)).stream()
-                .filter(finding -> finding.measure().equals("bicep"))
+                .filter(finding -> finding.subject().code().equals("bicep"))
                 .toList();
     }
 

@@ -116,7 +116,7 @@ final class RoundTrip {
     private static boolean meant(Finding stop, CheckedGrade truth) {
         return GradeChecks.run(truth, Thresholds.usual()).stream()
                 .anyMatch(finding -> finding.code().equals(stop.code())
-                        && finding.measure().equals(stop.measure())
+                        && finding.subject().equals(stop.subject())
                         && Math.abs(Math.abs(finding.value().orElse(0))
                                         - Math.abs(stop.value().orElse(0)))
                                 < SAME);

@@ -122,7 +122,7 @@ final class SeededFaults {
                 yield new Fault(
                         with(clean, size, clean.sizes().get(size).with(CheckedMeasure.BICEP, bicep + off)),
                         f -> f.code().equals("uneven-jump")
-                                && f.measure().equals("bicep")
+                                && f.subject().code().equals("bicep")
                                 && f.sizes().equals(List.of(label)));
             }
             case SIZES_SWAPPED -> swapped(clean, size, random);
@@ -206,14 +206,15 @@ final class SeededFaults {
         for (CheckedMeasure measure : wrong) {
             changed = changed.with(measure, changed.value(measure).orElseThrow() * factor);
         }
-        String measure =
-                wrong.size() > 1 ? PlausibilityCheck.WHOLE_SIZE : wrong.get(0).code();
+        String measure = wrong.size() > 1
+                ? PlausibilityCheck.WHOLE_SIZE.code()
+                : wrong.get(0).code();
         String label = clean.label(size);
         return new Fault(
                 with(clean, size, changed),
                 f -> f.code().equals("unit-mistake")
                         && f.sizes().equals(List.of(label))
-                        && f.measure().equals(measure));
+                        && f.subject().code().equals(measure));
     }
 
     private static CheckedSize mirrored(CheckedSize size) {

@@ -236,7 +236,7 @@ class SingleChecksTest {
                                         .toList())));
             });
             Finding found = only(check, wobbling);
-            assertEquals("backInflections", found.measure());
+            assertEquals("backInflections", found.subject().code());
         }
 
         /** An outline alone must not be said to wobble: the flattened cap lines of random styles, whose curves have one inflection each. */
@@ -262,7 +262,7 @@ class SingleChecksTest {
             assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
             Finding one = only(check, CheckCases.gownWith(1, s -> s.with(CheckedMeasure.BICEP, 34.8)));
             assertEquals(List.of("38"), one.sizes());
-            assertEquals("bicep", one.measure());
+            assertEquals("bicep", one.subject().code());
             Finding whole = only(
                     check,
                     CheckCases.gownWith(
@@ -271,7 +271,7 @@ class SingleChecksTest {
                                     .with(CheckedMeasure.LENGTH, 610 / 25.4)
                                     .with(CheckedMeasure.CAP_HEIGHT, 143 / 25.4)));
             assertEquals(List.of("44"), whole.sizes());
-            assertEquals("size", whole.measure());
+            assertEquals("size", whole.subject().code());
             Finding row = only(check, CheckCases.row(CheckedMeasure.BICEP, 33.6, 34.8, 36, 37.2));
             assertTrue(row.message().contains("row"));
         }
@@ -286,10 +286,10 @@ class SingleChecksTest {
             sizes.set(4, gown.sizes().get(1).labelled("44"));
             Finding whole = only(check, gown.with(sizes));
             assertEquals(List.of("38", "44"), whole.sizes());
-            assertEquals("size", whole.measure());
+            assertEquals("size", whole.subject().code());
             Finding figure = only(check, CheckCases.gownWith(CheckedMeasure.BICEP, 336, 360, 348, 372, 384, 396));
             assertEquals(List.of("38", "40"), figure.sizes());
-            assertEquals("bicep", figure.measure());
+            assertEquals("bicep", figure.subject().code());
             assertTrue(only(check, CheckCases.row(CheckedMeasure.BICEP, 372, 360, 348))
                     .message()
                     .contains("large to small"));
@@ -300,9 +300,9 @@ class SingleChecksTest {
             MissingSizeCheck check = new MissingSizeCheck();
             assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
             Finding figure = only(check, CheckCases.gownWith(1, s -> s.without(CheckedMeasure.WRIST)));
-            assertEquals("wrist", figure.measure());
+            assertEquals("wrist", figure.subject().code());
             Finding blank = only(check, CheckCases.gownWith(1, s -> new CheckedSize("38", Map.of())));
-            assertEquals("size", blank.measure());
+            assertEquals("size", blank.subject().code());
             CheckedGrade gown = ChoirGown.grade();
             List<CheckedSize> sizes = new ArrayList<>(gown.sizes());
             sizes.remove(3);

@@ -26,7 +26,7 @@ class SurveyJumpCheckTest {
                                 360 + 2 * jump,
                                 360 + 3 * jump))
                 .stream()
-                .filter(f -> f.measure().equals("bicep"))
+                .filter(f -> f.subject().code().equals("bicep"))
                 .findFirst()
                 .orElseThrow();
     }

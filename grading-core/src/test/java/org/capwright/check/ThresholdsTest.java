@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 class ThresholdsTest {
@@ -41,8 +41,8 @@ class ThresholdsTest {
                 () -> new Thresholds(
                         Map.of(Threshold.CAP_EASE_DRIFT_STOP, -1.0, Threshold.PROPORTION_STOP, Double.NaN)));
         assertEquals(2, refused.violations().size());
-        assertEquals("/thresholds/capEaseDriftStop", refused.violations().get(0).pointer());
-        assertEquals(200, refused.violations().get(0).maximum().orElseThrow(), 0);
+        assertEquals(Threshold.CAP_EASE_DRIFT_STOP, refused.violations().get(0).subject());
+        assertEquals(200, refused.violations().get(0).greatest().orElseThrow(), 0);
         assertTrue(refused.violations().get(1).value().isEmpty());
     }
 }

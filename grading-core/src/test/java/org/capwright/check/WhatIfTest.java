@@ -13,8 +13,8 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
 import org.junit.jupiter.api.Test;
 
 class WhatIfTest {

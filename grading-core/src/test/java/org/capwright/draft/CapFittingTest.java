@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.Random;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -78,9 +79,9 @@ class CapFittingTest {
                 InvalidMeasuresException.class,
                 () -> CapFitting.fitted(given, new CapFit.CapHeightFor(new CapEase.Length(10))));
         Violation violation = stopped.violations().get(0);
-        assertEquals("/sleeve/capEase", violation.pointer());
+        assertEquals(Option.CAP_EASE, violation.subject());
         assertEquals(310, violation.value().orElseThrow(), 1e-9);
-        assertTrue(violation.minimum().orElseThrow() > 360);
+        assertTrue(violation.least().orElseThrow() > 360);
     }
 
     /** Solving for the ease of a drafted sleeve gives back the measure it was drafted with. */

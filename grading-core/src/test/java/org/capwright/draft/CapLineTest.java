@@ -11,7 +11,8 @@ import java.util.function.DoublePredicate;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -124,16 +125,17 @@ class CapLineTest {
     @CsvSource({"180,135,60,12", "180,135,19,60", "180,135,0.6,12", "180,40,19,12", "180,135,60,60", "180,135,0.6,60"})
     void saysWhichDisplacementsWouldWork(double width, double height, double outward, double inward) {
         assertFalse(CapLine.find(width, height, outward, inward).isPresent());
-        List<Violation> violations = CapLine.violations(width, height, outward, inward, "/o", "/i");
+        List<Violation> violations =
+                CapLine.violations(width, height, outward, inward, Dimension.CAP_OUTWARD, Dimension.CAP_INWARD);
         assertFalse(violations.isEmpty());
         boolean alone = false;
         for (Violation violation : violations) {
-            DoublePredicate drawn = displacement -> (violation.pointer().equals("/o")
+            DoublePredicate drawn = displacement -> (violation.subject().equals(Dimension.CAP_OUTWARD)
                             ? CapLine.find(width, height, displacement, inward)
                             : CapLine.find(width, height, outward, displacement))
                     .isPresent();
-            double low = violation.minimum().orElseThrow();
-            double high = violation.maximum().orElseThrow();
+            double low = violation.least().orElseThrow();
+            double high = violation.greatest().orElseThrow();
             assertTrue(low > 0 && low < high);
             double middle = (low + high) / 2;
             if (drawn.test(middle)) {
@@ -144,10 +146,10 @@ class CapLineTest {
         }
         if (!alone) {
             assertEquals(
-                    List.of("/o", "/i"),
-                    violations.stream().map(Violation::pointer).toList());
+                    List.of(Dimension.CAP_OUTWARD, Dimension.CAP_INWARD),
+                    violations.stream().map(Violation::subject).toList());
             double[] middles = violations.stream()
-                    .mapToDouble(v -> (v.minimum().orElseThrow() + v.maximum().orElseThrow()) / 2)
+                    .mapToDouble(v -> (v.least().orElseThrow() + v.greatest().orElseThrow()) / 2)
                     .toArray();
             assertTrue(CapLine.find(width, height, middles[0], middles[1]).isPresent());
         }

@@ -11,7 +11,8 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -127,7 +128,7 @@ class OverlayTest {
                 InvalidMeasuresException.class,
                 () -> Overlay.draft(BaseSleeve.draft(wrong), wrong, new OverlayStyle(HemShape.VEE, 0.4)));
         assertEquals(
-                List.of("/overlay/join", "/overlay/length", "/overlay/frontGap"),
-                stopped.violations().stream().map(v -> v.pointer()).toList());
+                List.of(Option.JOIN, Dimension.OVERLAY_LENGTH, Dimension.FRONT_GAP),
+                stopped.violations().stream().map(v -> v.subject()).toList());
     }
 }

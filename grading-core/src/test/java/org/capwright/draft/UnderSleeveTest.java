@@ -18,8 +18,8 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -311,12 +311,12 @@ class UnderSleeveTest {
                 Violation violation = e.violations().get(0);
                 double value = violation.value().orElseThrow();
                 assertTrue(
-                        value > violation.maximum().orElse(Double.POSITIVE_INFINITY)
-                                || value < violation.minimum().orElse(Double.NEGATIVE_INFINITY),
+                        value > violation.greatest().orElse(Double.POSITIVE_INFINITY)
+                                || value < violation.least().orElse(Double.NEGATIVE_INFINITY),
                         "seed " + seed + ": " + e.getMessage());
-                if (violation.pointer().equals(Dimension.WRIST.pointer())) {
+                if (violation.subject().equals(Dimension.WRIST)) {
                     steep++;
-                    gown(odd.with(Dimension.WRIST, violation.minimum().orElseThrow() + 0.01), shaping);
+                    gown(odd.with(Dimension.WRIST, violation.least().orElseThrow() + 0.01), shaping);
                 }
             }
         }
@@ -340,9 +340,9 @@ class UnderSleeveTest {
             ElbowShaping shaping, Dimension dimension, double given, double most) {
         Dimensions base = dimension == Dimension.HAND_GIRTH ? GOWN.with(Dimension.WRIST, 100) : GOWN;
         Violation violation = refused(base.with(dimension, given), shaping);
-        assertEquals(dimension.pointer(), violation.pointer());
+        assertEquals(dimension, violation.subject());
         assertEquals(given, violation.value().orElseThrow(), 1e-9);
-        double works = violation.maximum().orElseThrow();
+        double works = violation.greatest().orElseThrow();
         if (!Double.isNaN(most)) {
             assertEquals(most, works, 1e-9);
         }
@@ -354,11 +354,11 @@ class UnderSleeveTest {
     void tooLittleIsRefusedWithTheLeastThatWorks() {
         Violation shortLeg = refused(
                 GOWN.with(Dimension.ELBOW_DART, 40).with(Dimension.ELBOW_DART_LENGTH, 30), ElbowShaping.ELBOW_DART);
-        assertEquals(80, shortLeg.minimum().orElseThrow(), 1e-9);
-        assertEquals(140, shortLeg.maximum().orElseThrow(), 1e-9);
+        assertEquals(80, shortLeg.least().orElseThrow(), 1e-9);
+        assertEquals(140, shortLeg.greatest().orElseThrow(), 1e-9);
         Violation shortSleeve = refused(GOWN.with(Dimension.LENGTH, 140), ElbowShaping.EASED_SEAM);
-        assertEquals(Dimension.LENGTH.pointer(), shortSleeve.pointer());
-        assertEquals(145, shortSleeve.minimum().orElseThrow(), 1e-9);
+        assertEquals(Dimension.LENGTH, shortSleeve.subject());
+        assertEquals(145, shortSleeve.least().orElseThrow(), 1e-9);
     }
 
     @ParameterizedTest
@@ -367,8 +367,7 @@ class UnderSleeveTest {
         "EASED_SEAM, ELBOW_DART", "EASED_SEAM, ELBOW_DART_LENGTH", "ELBOW_DART, ELBOW_EASE"
     })
     void measuresThatTheShapingDoesNotHaveAreNamed(ElbowShaping shaping, Dimension dimension) {
-        assertEquals(
-                dimension.pointer(), refused(GOWN.with(dimension, 20), shaping).pointer());
+        assertEquals(dimension, refused(GOWN.with(dimension, 20), shaping).subject());
     }
 
     private static Violation refused(Dimensions dimensions, ElbowShaping shaping) {

@@ -10,11 +10,11 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 
 /** Patterns to export: one fixed, and seeded random ones over the whole style space. */
 public final class TestPatterns {
@@ -28,9 +28,7 @@ public final class TestPatterns {
 
     /** The choir gown under another name. */
     public static PatternSet choirGown(String name) {
-        return pattern(
-                name,
-                SizeRun.grade(ChoirGown.UNPLEATED, ChoirGown.BASE, ChoirGown.LABELS, 2, ChoirGown.RULES));
+        return pattern(name, SizeRun.grade(ChoirGown.UNPLEATED, ChoirGown.BASE, ChoirGown.LABELS, 2, ChoirGown.RULES));
     }
 
     private static PatternSet pattern(String name, SizeRun run) {

@@ -22,7 +22,7 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -210,7 +210,7 @@ class SizeRunTest {
                 InvalidMeasuresException.class,
                 () -> SizeRun.grade(GOWN, BASE, LABELS, 2, List.of(GradeRule.uniform(Dimension.CAP_HEIGHT, 48, 6))));
         assertTrue(stopped.violations().stream().anyMatch(v -> v.reason().startsWith("size 36")));
-        assertTrue(stopped.violations().stream().allMatch(v -> v.minimum().isPresent()));
+        assertTrue(stopped.violations().stream().allMatch(v -> v.least().isPresent()));
     }
 
     /** Width and length of an elbow dart are among the parts that do not grow (Making Fashion blog, "Grading contd", 2008-06-01). */

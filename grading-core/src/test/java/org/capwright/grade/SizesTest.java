@@ -11,7 +11,7 @@ import org.capwright.draft.CapFit;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 /** Sizes and rules that contradict each other are refused before anything is drafted. */

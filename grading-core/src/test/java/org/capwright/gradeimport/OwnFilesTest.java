@@ -114,7 +114,8 @@ class OwnFilesTest {
     private static Set<String> stops(CheckedGrade grade) {
         return GradeChecks.run(grade, Thresholds.usual()).stream()
                 .filter(finding -> finding.severity() == Severity.STOP)
-                .map(finding -> finding.code() + " " + finding.sizes() + " " + finding.measure())
+                .map(finding -> finding.code() + " " + finding.sizes() + " "
+                        + finding.subject().code())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

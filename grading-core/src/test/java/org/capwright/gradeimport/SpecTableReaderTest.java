@@ -15,7 +15,7 @@ import org.capwright.check.GradeChecks;
 import org.capwright.check.Thresholds;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;

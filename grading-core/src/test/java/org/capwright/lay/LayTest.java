@@ -8,12 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.pattern.CutInstruction.Laying;
 import org.capwright.pattern.Material;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -215,9 +216,9 @@ class LayTest {
         Violation violation = assertThrows(InvalidMeasuresException.class, () -> Lay.of(pieces, narrow))
                 .violations()
                 .get(0);
-        assertEquals("/fabric/lining/width", violation.pointer());
+        assertEquals(ClothFigure.WIDTH, violation.subject());
         assertEquals(350, violation.value().orElseThrow());
-        double least = violation.minimum().orElseThrow();
+        double least = violation.least().orElseThrow();
         // By hand: 380 mm of sleeve, two selvedges; folded: two layers, each with its selvedge and the gap off the
         // fold; then 2 % of shrinkage.
         double byHand = laying == Fabric.Laying.OPEN ? (380 + 16) / 0.98 : 2 * (380 + 8 + 4) / 0.98;
@@ -245,21 +246,21 @@ class LayTest {
                         Material.MAIN, Double.NaN, Fabric.Laying.OPEN, Fabric.Nap.WITH, 0.6, -0.1, 2, 0, 200, 0));
         assertEquals(
                 List.of(
-                        "/fabric/main/width",
-                        "/fabric/main/shrinkageLengthwise",
-                        "/fabric/main/shrinkageCrosswise",
-                        "/fabric/main/waste",
-                        "/fabric/main/gap",
-                        "/fabric/main/step"),
-                thrown.violations().stream().map(Violation::pointer).toList());
+                        ClothFigure.WIDTH,
+                        ClothFigure.SHRINKAGE_LENGTHWISE,
+                        ClothFigure.SHRINKAGE_CROSSWISE,
+                        ClothFigure.WASTE,
+                        ClothFigure.GAP,
+                        ClothFigure.STEP),
+                thrown.violations().stream().map(Violation::subject).toList());
         assertEquals(
-                "/fabric/main/selvedge",
+                ClothFigure.SELVEDGE,
                 assertThrows(
                                 InvalidMeasuresException.class,
                                 () -> new Fabric(
                                         Material.MAIN, 100, Fabric.Laying.OPEN, Fabric.Nap.WITH, 0, 0, 0, 50, 0, 50))
                         .violations()
                         .get(0)
-                        .pointer());
+                        .subject());
     }
 }

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.stream.LongStream;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.CuttingList;
 import org.capwright.pattern.EdgeKind;
 import org.capwright.pattern.Material;
@@ -18,6 +18,9 @@ import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceKind;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -127,19 +130,19 @@ class MaterialsTest {
 
     @Test
     void wrongOrdersAreRefused() {
-        assertEquals("/order/37~1a", refused(Map.of("37/a", 1, "36", 1)));
-        assertEquals("/order/36", refused(Map.of("36", -1)));
-        assertEquals("/order/36", refused(Map.of("36", 1001)));
-        assertEquals("/order", refused(Map.of("36", 0)));
-        assertEquals("/order", refused(Map.of()));
+        assertEquals(new SleeveSubject.PairsOf("37/a"), refused(Map.of("37/a", 1, "36", 1)));
+        assertEquals(new SleeveSubject.PairsOf("36"), refused(Map.of("36", -1)));
+        assertEquals(new SleeveSubject.PairsOf("36"), refused(Map.of("36", 1001)));
+        assertEquals(Option.ORDER, refused(Map.of("36", 0)));
+        assertEquals(Option.ORDER, refused(Map.of()));
     }
 
-    private static String refused(Map<String, Integer> order) {
+    private static Subject refused(Map<String, Integer> order) {
         List<Violation> violations = assertThrows(
                         InvalidMeasuresException.class, () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order))
                 .violations();
         assertEquals(1, violations.size());
-        return violations.get(0).pointer();
+        return violations.get(0).subject();
     }
 
     static LongStream seeds() {
@@ -164,7 +167,7 @@ class MaterialsTest {
             double least = assertThrows(InvalidMeasuresException.class, () -> Lay.of(pieces, narrow))
                     .violations()
                     .get(0)
-                    .minimum()
+                    .least()
                     .orElseThrow();
             String named = "seed " + seed + " " + material;
             LayChecks.assertSound(Lay.of(pieces, narrow.withWidth(least)), pieces, named);

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -36,7 +36,7 @@ class LabelPlacementTest {
                 pieces = PatternDrafter.draft(title, RandomStyles.run(seed), PatternOptions.usual())
                         .sizes()
                         .get(0);
-            } catch (org.capwright.measure.InvalidMeasuresException e) {
+            } catch (org.capwright.quantity.InvalidMeasuresException e) {
                 return;
             }
             for (Piece piece : pieces) {

@@ -14,8 +14,9 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -299,9 +300,9 @@ class PatternDrafterTest {
                 continue;
             }
             refused++;
-            assertEquals("/seamAllowance", violation.get().pointer());
+            assertEquals(Option.SEAM_ALLOWANCE, violation.get().subject());
             assertEquals(100, violation.get().value().orElseThrow(), 1e-9);
-            double works = violation.get().maximum().orElseThrow();
+            double works = violation.get().greatest().orElseThrow();
             assertTrue(violation(s, works).isEmpty(), "seed " + s + ": " + works + " mm does not work");
             assertTrue(violation(s, works + 0.2).isPresent(), "seed " + s + ": more than " + works + " mm works");
         }
@@ -328,8 +329,8 @@ class PatternDrafterTest {
                 InvalidMeasuresException.class,
                 () -> PatternDrafter.draft(RandomStyles.TITLE, RandomStyles.run(1), bad));
         assertEquals(
-                List.of("/seamAllowance", "/seamAllowance", "/turnOfCloth", "/interfacingOverlap"),
-                thrown.violations().stream().map(Violation::pointer).toList());
+                List.of(Option.SEAM_ALLOWANCE, Option.SEAM_ALLOWANCE, Option.TURN_OF_CLOTH, Option.INTERFACING_OVERLAP),
+                thrown.violations().stream().map(Violation::subject).toList());
     }
 
     @Test

@@ -8,8 +8,8 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 
 /** Runs of one size from all over the style space, for property tests of the pieces. */
 final class RandomStyles {

@@ -10,8 +10,8 @@ import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 /**

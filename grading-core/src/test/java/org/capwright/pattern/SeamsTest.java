@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 /** Seams over the style space: every pair walks; a piece that was tampered with does not. */

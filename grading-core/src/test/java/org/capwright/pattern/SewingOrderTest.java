@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 
 /** The sewing order has the steps that the style needs, no others, in an order that can be sewn. */

@@ -15,7 +15,7 @@ import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
 import org.capwright.geometry.Point;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;

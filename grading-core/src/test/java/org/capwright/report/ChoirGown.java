@@ -12,7 +12,6 @@ import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.CutInstruction;
 import org.capwright.pattern.EdgeKind;
 import org.capwright.pattern.MarkKind;
@@ -24,6 +23,7 @@ import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceKind;
 import org.capwright.pattern.PieceLabel;
+import org.capwright.quantity.Unit;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -54,7 +54,8 @@ final class ChoirGown {
                 GradeRule.uniform(Dimension.ELBOW, 9, labels.length),
                 GradeRule.uniform(Dimension.WRIST, 5, labels.length),
                 GradeRule.uniform(Dimension.ARMHOLE, 16, labels.length));
-        SizeRun run = SizeRun.grade(org.capwright.check.ChoirGown.UNPLEATED, base, List.of(labels), labels.length / 2, rules);
+        SizeRun run =
+                SizeRun.grade(org.capwright.check.ChoirGown.UNPLEATED, base, List.of(labels), labels.length / 2, rules);
         List<List<Piece>> sizes = new ArrayList<>();
         run.sizes().forEach(size -> sizes.add(pieces(style, size.label(), size.draft())));
         return new PatternSet(new PatternSet.Title(style, "3", Unit.CENTIMETRE), run, List.copyOf(sizes));

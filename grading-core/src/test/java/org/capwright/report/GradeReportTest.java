@@ -30,8 +30,8 @@ import org.capwright.check.WhatIf;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.Rounding;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -18,7 +18,7 @@ import org.capwright.check.CheckedSize;
 import org.capwright.check.Crossing;
 import org.capwright.check.NestLine;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;

@@ -25,11 +25,12 @@ import org.capwright.lay.Fabric;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.Material;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -243,11 +244,11 @@ class ReadBackTest {
         InvalidMeasuresException e =
                 assertThrows(InvalidMeasuresException.class, () -> new Paper.Sheets("slip", 19, Double.NaN));
         assertEquals(
-                List.of("/paper/width", "/paper/height"),
-                e.violations().stream().map(Violation::pointer).toList());
+                List.of(Option.PAPER_WIDTH, Option.PAPER_HEIGHT),
+                e.violations().stream().map(Violation::subject).toList());
         assertEquals(19, e.violations().get(0).value().orElseThrow());
-        assertEquals(Paper.LEAST, e.violations().get(0).minimum().orElseThrow());
-        assertEquals(5080, e.violations().get(0).maximum().orElseThrow(), 1e-9);
+        assertEquals(Paper.LEAST, e.violations().get(0).least().orElseThrow());
+        assertEquals(5080, e.violations().get(0).greatest().orElseThrow(), 1e-9);
         byte[] least = written(SET, PdfOptions.on(new Paper.Sheets("least", Paper.LEAST, Paper.LEAST)));
         assertTrue(least.length > 0);
     }
@@ -256,18 +257,19 @@ class ReadBackTest {
     @ValueSource(doubles = {Double.NaN, -1, 0, 150, 399, 5081})
     void rollsThatDoNotTakeTheWidestPieceAreRefused(double width) {
         Violation violation = refused(PdfOptions.on(new Paper.Roll(width)));
-        assertEquals("/paper/width", violation.pointer());
-        double least = violation.minimum().orElseThrow();
+        assertEquals(Option.PAPER_WIDTH, violation.subject());
+        double least = violation.least().orElseThrow();
         assertTrue(least > 399 && least < 450, "least width " + least);
         assertTrue(
                 written(SET, PdfOptions.on(new Paper.Roll(least))).length > 0, "the range that is said to work works");
-        assertTrue(written(SET, PdfOptions.on(new Paper.Roll(violation.maximum().orElseThrow()))).length > 0);
+        assertTrue(
+                written(SET, PdfOptions.on(new Paper.Roll(violation.greatest().orElseThrow()))).length > 0);
     }
 
     @Test
     void sizesThatAreNotInTheRunAreRefused() {
         Violation violation = refused(PdfOptions.on(Paper.A4).withSizes(List.of("40", "39")));
-        assertEquals("/paper/sizes", violation.pointer());
+        assertEquals(Option.PAPER_SIZES, violation.subject());
         assertTrue(violation.reason().contains("39") && violation.reason().contains("36, 38, 40, 42"));
     }
 }

@@ -3,6 +3,8 @@ package org.capwright.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * A row of a table as a function of the dimension that orders the sizes: a monotone piecewise cubic through the values
@@ -27,8 +29,8 @@ public final class DimensionCurve {
     static DimensionCurve of(SizeTable table, TableDimension dimension) {
         BodyDimension key = table.requiredKey();
         Row row = table.row(dimension)
-                .orElseThrow(() -> new ViolationException(new Violation(
-                        "dimension",
+                .orElseThrow(() -> new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument("dimension"),
                         dimension.id(),
                         "a dimension of " + table.id() + ": "
                                 + String.join(
@@ -78,7 +80,7 @@ public final class DimensionCurve {
      *
      * @param place value of the key dimension in millimetres, within one of {@link #ranges()}
      * @return the table's own value at a size, else a value marked {@link Provenance#INTERPOLATED}
-     * @throws ViolationException outside the ranges, naming them
+     * @throws InvalidMeasuresException outside the ranges, naming them
      */
     public TableValue at(double place) {
         for (Stretch stretch : stretches) {
@@ -95,7 +97,7 @@ public final class DimensionCurve {
         for (Stretch stretch : stretches) {
             ranges.add(stretch.range.lower() + " to " + stretch.range.upper() + " mm");
         }
-        throw new ViolationException(
-                new Violation(key.id(), place + " mm", "for " + dimension.id() + " " + String.join(" or ", ranges)));
+        throw new InvalidMeasuresException(
+                Violation.other(key, place + " mm", "for " + dimension.id() + " " + String.join(" or ", ranges)));
     }
 }

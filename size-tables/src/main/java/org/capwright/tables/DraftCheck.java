@@ -10,6 +10,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
+import org.capwright.tables.TableSubject.Field;
 
 /** Checks a user's table and collects everything that is wrong with it. */
 final class DraftCheck {
@@ -43,19 +47,20 @@ final class DraftCheck {
 
     SizeTable build() {
         checkId();
-        checkText("/title", draft.title());
-        checkText("/source", draft.source());
-        checkText("/licence", draft.licence());
-        checkText("/figureType", draft.figureType());
-        checkText("/population", draft.population());
+        checkText(Field.TITLE, draft.title());
+        checkText(Field.SOURCE, draft.source());
+        checkText(Field.LICENCE, draft.licence());
+        checkText(Field.FIGURE_TYPE, draft.figureType());
+        checkText(Field.POPULATION, draft.population());
         checkSizes();
-        Optional<LengthUnit> unit = LengthUnit.find(draft.unit());
+        Optional<Unit> unit = Unit.find(draft.unit());
         if (unit.isEmpty()) {
-            violations.add(new Violation("/unit", shown(draft.unit()), "mm, cm or in"));
+            violations.add(Violation.other(Field.UNIT, shown(draft.unit()), "mm, cm or in"));
         }
         Optional<BodyDimension> key = BodyDimension.find(draft.key());
         if (key.isEmpty()) {
-            violations.add(new Violation("/key", shown(draft.key()), "a body dimension, such as bustGirth or stature"));
+            violations.add(
+                    Violation.other(Field.KEY, shown(draft.key()), "a body dimension, such as bustGirth or stature"));
         }
         Map<TableDimension, Integer> places = rowPlaces();
         if (unit.isPresent()) {
@@ -64,38 +69,39 @@ final class DraftCheck {
             key.ifPresent(k -> checkGrowth(k, places));
         }
         if (!violations.isEmpty() || unit.isEmpty()) {
-            throw new ViolationException(violations);
+            throw new InvalidMeasuresException(violations);
         }
         return table(unit.get(), key, places);
     }
 
     private void checkId() {
         if (draft.id().length() > ID_LENGTH || !ID.matcher(draft.id()).matches()) {
-            violations.add(new Violation(
-                    "/id", shown(draft.id()), "kebab-case of a-z and 0-9, 1 to " + ID_LENGTH + " characters"));
+            violations.add(Violation.other(
+                    Field.ID, shown(draft.id()), "kebab-case of a-z and 0-9, 1 to " + ID_LENGTH + " characters"));
         } else if (SizeTables.find(draft.id()).isPresent()) {
-            violations.add(new Violation("/id", draft.id(), "an id that no published table has"));
+            violations.add(Violation.other(Field.ID, draft.id(), "an id that no published table has"));
         }
     }
 
-    private void checkText(String field, String text) {
+    private void checkText(Field field, String text) {
         if (text.isBlank() || text.length() > TEXT_LENGTH) {
-            violations.add(new Violation(field, shown(text), "1 to " + TEXT_LENGTH + " characters, not blank"));
+            violations.add(Violation.other(field, shown(text), "1 to " + TEXT_LENGTH + " characters, not blank"));
         }
     }
 
     private void checkSizes() {
         if (draft.sizes().isEmpty() || draft.sizes().size() > MOST_SIZES) {
-            violations.add(new Violation("/sizes", draft.sizes().size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
+            violations.add(
+                    Violation.other(Field.SIZES, draft.sizes().size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
         }
         Set<String> seen = new HashSet<>();
         for (int i = 0; i < draft.sizes().size(); i++) {
             String size = draft.sizes().get(i);
             if (size.isBlank() || size.length() > SIZE_LENGTH) {
-                violations.add(
-                        new Violation("/sizes/" + i, shown(size), "1 to " + SIZE_LENGTH + " characters, not blank"));
+                violations.add(Violation.other(
+                        new TableSubject.Size(i), shown(size), "1 to " + SIZE_LENGTH + " characters, not blank"));
             } else if (!seen.add(size)) {
-                violations.add(new Violation("/sizes/" + i, size, "each size once"));
+                violations.add(Violation.other(new TableSubject.Size(i), size, "each size once"));
             }
         }
     }
@@ -103,25 +109,27 @@ final class DraftCheck {
     private Map<TableDimension, Integer> rowPlaces() {
         List<RowDraft> rows = draft.rows();
         if (rows.isEmpty() || rows.size() > MOST_ROWS) {
-            violations.add(new Violation("/rows", rows.size() + " rows", "1 to " + MOST_ROWS + " rows"));
+            violations.add(Violation.other(Field.ROWS, rows.size() + " rows", "1 to " + MOST_ROWS + " rows"));
         }
         Map<TableDimension, Integer> places = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             RowDraft row = rows.get(i);
-            String field = "/rows/" + i;
             Optional<TableDimension> dimension = TableDimension.find(row.dimension());
             if (dimension.isEmpty()) {
-                violations.add(new Violation(
-                        field + "/dimension", shown(row.dimension()), "a known dimension, such as upperArmGirth"));
+                violations.add(Violation.other(
+                        new TableSubject.RowDimension(i),
+                        shown(row.dimension()),
+                        "a known dimension, such as upperArmGirth"));
             } else if (places.putIfAbsent(dimension.get(), i) != null) {
-                violations.add(new Violation(field + "/dimension", row.dimension(), "each dimension once"));
-            } else if (dimension.get() instanceof GarmentDimension && draft.kind() == TableKind.BODY) {
                 violations.add(
-                        new Violation(field + "/dimension", row.dimension(), "a body dimension in a body table"));
+                        Violation.other(new TableSubject.RowDimension(i), row.dimension(), "each dimension once"));
+            } else if (dimension.get() instanceof GarmentDimension && draft.kind() == TableKind.BODY) {
+                violations.add(Violation.other(
+                        new TableSubject.RowDimension(i), row.dimension(), "a body dimension in a body table"));
             }
             if (row.values().size() != draft.sizes().size()) {
-                violations.add(new Violation(
-                        field + "/values",
+                violations.add(Violation.other(
+                        new TableSubject.RowValues(i),
                         row.values().size() + " values",
                         draft.sizes().size() + " values, one per size; a gap is empty"));
             }
@@ -129,15 +137,15 @@ final class DraftCheck {
         return places;
     }
 
-    private void checkRanges(LengthUnit unit, Map<TableDimension, Integer> places) {
+    private void checkRanges(Unit unit, Map<TableDimension, Integer> places) {
         places.forEach((dimension, place) -> {
             Interval range = dimension instanceof BodyDimension body ? body.plausible() : GARMENT_RANGE;
             List<OptionalDouble> values = draft.rows().get(place).values();
             for (int i = 0; i < values.size(); i++) {
                 OptionalDouble value = values.get(i);
                 if (value.isPresent() && !range.contains(unit.toMillimetres(value.getAsDouble()))) {
-                    violations.add(new Violation(
-                            field(place, i),
+                    violations.add(Violation.other(
+                            new TableSubject.Figure(place, i),
                             value.getAsDouble() + " " + unit.symbol(),
                             String.format(
                                     Locale.ROOT,
@@ -164,8 +172,8 @@ final class DraftCheck {
                 if (low.get(i).isPresent()
                         && high.get(i).isPresent()
                         && low.get(i).getAsDouble() >= high.get(i).getAsDouble()) {
-                    violations.add(new Violation(
-                            field(smaller, i),
+                    violations.add(Violation.other(
+                            new TableSubject.Figure(smaller, i),
                             given(low.get(i)),
                             pair.smaller().id() + " below " + pair.larger().id() + ", here " + given(high.get(i))));
                 }
@@ -180,14 +188,16 @@ final class DraftCheck {
     private void checkGrowth(BodyDimension key, Map<TableDimension, Integer> places) {
         Integer keyPlace = places.get(key);
         if (keyPlace == null) {
-            violations.add(new Violation("/key", key.id(), "the dimension of one of the rows"));
+            violations.add(Violation.other(Field.KEY, key.id(), "the dimension of one of the rows"));
             return;
         }
         List<OptionalDouble> keys = draft.rows().get(keyPlace).values();
         for (int i = 0; i < keys.size(); i++) {
             if (keys.get(i).isEmpty()) {
-                violations.add(new Violation(
-                        field(keyPlace, i), "none", "a value for every size, as " + key.id() + " orders the sizes"));
+                violations.add(Violation.other(
+                        new TableSubject.Figure(keyPlace, i),
+                        "none",
+                        "a value for every size, as " + key.id() + " orders the sizes"));
             }
         }
         places.forEach((dimension, place) -> {
@@ -208,8 +218,8 @@ final class DraftCheck {
             if (before.isPresent()) {
                 double last = before.getAsDouble();
                 if (value.getAsDouble() < last || strictly && value.getAsDouble() == last) {
-                    violations.add(new Violation(
-                            field(place, i),
+                    violations.add(Violation.other(
+                            new TableSubject.Figure(place, i),
                             given(value),
                             row.dimension() + (strictly ? " above " : " not below ") + given(before)
                                     + " of the size before"));
@@ -219,7 +229,7 @@ final class DraftCheck {
         }
     }
 
-    private SizeTable table(LengthUnit unit, Optional<BodyDimension> key, Map<TableDimension, Integer> places) {
+    private SizeTable table(Unit unit, Optional<BodyDimension> key, Map<TableDimension, Integer> places) {
         List<Row> rows = new ArrayList<>();
         places.forEach((dimension, place) -> {
             Map<String, TableValue> values = new LinkedHashMap<>();
@@ -252,10 +262,6 @@ final class DraftCheck {
 
     private String given(OptionalDouble value) {
         return value.getAsDouble() + " " + draft.unit();
-    }
-
-    private static String field(int row, int size) {
-        return "/rows/" + row + "/values/" + size;
     }
 
     private static String shown(String text) {

@@ -1,5 +1,8 @@
 package org.capwright.tables;
 
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
+
 /**
  * A closed range of lengths or of other figures.
  *
@@ -16,8 +19,10 @@ public record Interval(double lower, double upper) {
      */
     public Interval {
         if (!Double.isFinite(lower) || !Double.isFinite(upper) || lower > upper) {
-            throw new ViolationException(
-                    new Violation("interval", lower + " to " + upper, "finite ends, lower not above upper"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("interval"),
+                    lower + " to " + upper,
+                    "finite ends, lower not above upper"));
         }
     }
 

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * A table of measurements by size. All lengths are in millimetres, whatever unit the table is published in.
@@ -130,7 +132,7 @@ public record SizeTable(
      *
      * @param sizesOrLabels sizes or labels in the order of the table, each once
      * @return the narrower table, without labels
-     * @throws ViolationException naming every size that is unknown, repeated or out of order
+     * @throws InvalidMeasuresException naming every size that is unknown, repeated or out of order
      */
     public SizeTable select(List<String> sizesOrLabels) {
         List<Violation> violations = new ArrayList<>();
@@ -140,22 +142,22 @@ public record SizeTable(
             String name = sizesOrLabels.get(i);
             Optional<String> size = size(name);
             if (size.isEmpty()) {
-                violations.add(new Violation("/sizes/" + i, name, "a size of " + id() + ": " + names()));
+                violations.add(Violation.other(new TableSubject.Size(i), name, "a size of " + id() + ": " + names()));
                 continue;
             }
             int place = sizes.indexOf(size.get());
             if (place <= last) {
-                violations.add(
-                        new Violation("/sizes/" + i, name, "sizes in the order of the table, each once: " + names()));
+                violations.add(Violation.other(
+                        new TableSubject.Size(i), name, "sizes in the order of the table, each once: " + names()));
             }
             last = Math.max(last, place);
             chosen.put(name, size.get());
         }
         if (sizesOrLabels.isEmpty()) {
-            violations.add(new Violation("/sizes", "none", "at least one size"));
+            violations.add(Violation.other(TableSubject.Field.SIZES, "none", "at least one size"));
         }
         if (!violations.isEmpty()) {
-            throw new ViolationException(violations);
+            throw new InvalidMeasuresException(violations);
         }
         List<Row> narrowed = new ArrayList<>(rows.size());
         for (Row row : rows) {
@@ -184,7 +186,7 @@ public record SizeTable(
      *
      * @param dimension a dimension of the table
      * @return the curve; keep it when several values are asked for
-     * @throws ViolationException when the table lacks the dimension or has no key
+     * @throws InvalidMeasuresException when the table lacks the dimension or has no key
      */
     public DimensionCurve curve(TableDimension dimension) {
         return DimensionCurve.of(this, dimension);
@@ -197,7 +199,7 @@ public record SizeTable(
      * @param dimension a dimension of the table
      * @param key value of the key dimension in millimetres, within the range that has values
      * @return the value
-     * @throws ViolationException when the key is out of range, naming the range, or the dimension or key is missing
+     * @throws InvalidMeasuresException when the key is out of range, naming the range, or the dimension or key is missing
      */
     public TableValue interpolate(TableDimension dimension, double key) {
         return curve(dimension).at(key);
@@ -211,31 +213,35 @@ public record SizeTable(
      * @param upper a larger size or label
      * @param fraction how far from the lower to the upper size, 0 to 1, measured on the key
      * @return the value, marked {@link Provenance#INTERPOLATED} unless it falls on a size
-     * @throws ViolationException when a size is unknown or has no value, or the fraction is out of range
+     * @throws InvalidMeasuresException when a size is unknown or has no value, or the fraction is out of range
      */
     public TableValue interpolate(TableDimension dimension, String lower, String upper, double fraction) {
         if (!(fraction >= 0 && fraction <= 1)) {
-            throw new ViolationException(new Violation("fraction", Double.toString(fraction), "0 to 1"));
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument("fraction"), Double.toString(fraction), "0 to 1"));
         }
         BodyDimension key = requiredKey();
         double from = keyOf(key, "lower", lower);
         double to = keyOf(key, "upper", upper);
         if (to < from) {
-            throw new ViolationException(new Violation("upper", upper, "a size not below " + lower));
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument("upper"), upper, "a size not below " + lower));
         }
         return interpolate(dimension, fraction == 1 ? to : from + fraction * (to - from));
     }
 
     BodyDimension requiredKey() {
         return info.key()
-                .orElseThrow(() -> new ViolationException(
-                        new Violation("table", id(), "a table whose sizes are ordered by a body dimension")));
+                .orElseThrow(() -> new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument("table"),
+                        id(),
+                        "a table whose sizes are ordered by a body dimension")));
     }
 
     private double keyOf(BodyDimension key, String field, String sizeOrLabel) {
         return value(sizeOrLabel, key)
-                .orElseThrow(() ->
-                        new ViolationException(new Violation(field, sizeOrLabel, "a size of " + id() + ": " + names())))
+                .orElseThrow(() -> new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument(field), sizeOrLabel, "a size of " + id() + ": " + names())))
                 .millimetres();
     }
 }

@@ -1,9 +1,10 @@
 package org.capwright.tables;
 
 import java.util.Optional;
+import org.capwright.quantity.Subject;
 
 /** A named length that a table can hold: of the body or of a finished garment. */
-public sealed interface TableDimension permits BodyDimension, GarmentDimension {
+public sealed interface TableDimension extends Subject permits BodyDimension, GarmentDimension {
 
     /**
      * The name used in data files and requests.
@@ -11,6 +12,11 @@ public sealed interface TableDimension permits BodyDimension, GarmentDimension {
      * @return the name in camelCase, never empty
      */
     String id();
+
+    @Override
+    default String code() {
+        return id();
+    }
 
     /**
      * What is measured, in our own words.

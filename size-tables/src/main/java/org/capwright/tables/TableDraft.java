@@ -1,6 +1,7 @@
 package org.capwright.tables;
 
 import java.util.List;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * A table that a user proposes, as it came in. {@link #build()} checks it and makes a {@link SizeTable} of it.
@@ -55,7 +56,7 @@ public record TableDraft(
      * that must stay larger than one another.
      *
      * @return the table, every value marked {@link Provenance#USER_SUPPLIED}
-     * @throws ViolationException with everything that is wrong, not only the first
+     * @throws InvalidMeasuresException with everything that is wrong, not only the first
      */
     public SizeTable build() {
         return new DraftCheck(this).build();

@@ -10,12 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.capwright.quantity.Unit;
 
 /**
  * Reads the data files: lines {@code # name: text} about the table, then CSV lines {@code size,dimension,value,lower,
@@ -67,7 +69,7 @@ final class TableFile {
             line = lines.readLine();
         }
         lines.reset();
-        LengthUnit unit = LengthUnit.valueOf(text("unit"));
+        Unit unit = Unit.find(text("unit").toLowerCase(Locale.ROOT)).orElseThrow();
         List<String> sizes = new ArrayList<>();
         Map<TableDimension, Map<String, TableValue>> values = new LinkedHashMap<>();
         Map<TableDimension, Map<String, Interval>> limits = new LinkedHashMap<>();
@@ -124,7 +126,7 @@ final class TableFile {
         }
     }
 
-    private TableInfo info(LengthUnit unit) throws IOException {
+    private TableInfo info(Unit unit) throws IOException {
         String key = text("key");
         Optional<BodyDimension> keyDimension = BodyDimension.find(key);
         if (keyDimension.isEmpty() && !key.equals("none")) {

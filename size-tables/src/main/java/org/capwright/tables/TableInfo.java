@@ -2,6 +2,7 @@ package org.capwright.tables;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.quantity.Unit;
 
 /**
  * What a table is and where it comes from.
@@ -29,7 +30,7 @@ public record TableInfo(
         Confidence confidence,
         String figureType,
         String population,
-        LengthUnit unit,
+        Unit unit,
         TableKind kind,
         Statistic statistic,
         Optional<BodyDimension> key,

@@ -1,5 +1,8 @@
 package org.capwright.tables;
 
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
+
 /**
  * One value of a table.
  *
@@ -16,7 +19,8 @@ public record TableValue(double millimetres, Provenance provenance) {
      */
     public TableValue {
         if (!(millimetres > 0) || Double.isInfinite(millimetres)) {
-            throw new ViolationException(new Violation("millimetres", Double.toString(millimetres), "above 0 mm"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("millimetres"), Double.toString(millimetres), "above 0 mm"));
         }
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -189,7 +190,7 @@ class SecondTranscriptionTest {
     void torsoRowsOfAstmAreEighthsOfAnInch() {
         SizeTable table = table("astm-d5585-11e1-misses");
         assertEquals(12, table.sizes().size());
-        assertEquals(LengthUnit.IN, table.info().unit());
+        assertEquals(Unit.INCH, table.info().unit());
         for (Row row : table.rows()) {
             assertEquals(12, row.values().size());
             for (TableValue value : row.values().values()) {

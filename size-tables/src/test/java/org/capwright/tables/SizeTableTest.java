@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -61,13 +63,13 @@ class SizeTableTest {
 
     @Test
     void refusesUnknownRepeatedAndUnorderedSizesAllAtOnce() {
-        ViolationException error =
-                assertThrows(ViolationException.class, () -> WOMEN.select(List.of("40", "35", "38", "40")));
+        InvalidMeasuresException error =
+                assertThrows(InvalidMeasuresException.class, () -> WOMEN.select(List.of("40", "35", "38", "40")));
         assertEquals(
-                List.of("/sizes/1", "/sizes/2", "/sizes/3"),
-                error.violations().stream().map(Violation::field).toList());
-        assertTrue(error.violations().get(0).allowed().contains("82-86"));
-        assertThrows(ViolationException.class, () -> WOMEN.select(List.of()));
+                List.of(new TableSubject.Size(1), new TableSubject.Size(2), new TableSubject.Size(3)),
+                error.violations().stream().map(Violation::subject).toList());
+        assertTrue(error.violations().get(0).reason().contains("82-86"));
+        assertThrows(InvalidMeasuresException.class, () -> WOMEN.select(List.of()));
     }
 
     @Test
@@ -99,19 +101,24 @@ class SizeTableTest {
     @Test
     void refusesToExtrapolateAndNamesTheRange() {
         for (double bust : new double[] {759.9, 1045.1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            ViolationException error = assertThrows(
-                    ViolationException.class, () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, bust));
-            assertEquals("bustGirth", error.violations().get(0).field());
-            assertTrue(error.violations().get(0).allowed().contains("760.0 to 1045.0 mm"), error.getMessage());
+            InvalidMeasuresException error = assertThrows(
+                    InvalidMeasuresException.class, () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, bust));
+            assertEquals(BodyDimension.BUST_GIRTH, error.violations().get(0).subject());
+            assertTrue(error.violations().get(0).reason().contains("760.0 to 1045.0 mm"), error.getMessage());
         }
-        ViolationException missing =
-                assertThrows(ViolationException.class, () -> WOMEN.interpolate(BodyDimension.HIP_GIRTH, 900));
-        assertEquals("dimension", missing.violations().get(0).field());
-        assertThrows(ViolationException.class, () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, "40", "38", 0.5));
+        InvalidMeasuresException missing =
+                assertThrows(InvalidMeasuresException.class, () -> WOMEN.interpolate(BodyDimension.HIP_GIRTH, 900));
+        assertEquals(
+                new TableSubject.Argument("dimension"),
+                missing.violations().get(0).subject());
         assertThrows(
-                ViolationException.class, () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, "38", "40", -0.1));
+                InvalidMeasuresException.class,
+                () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, "40", "38", 0.5));
+        assertThrows(
+                InvalidMeasuresException.class,
+                () -> WOMEN.interpolate(BodyDimension.UPPER_ARM_GIRTH, "38", "40", -0.1));
         SizeTable ages = SizeTables.find("nhanes-2015-2016-women-by-age").orElseThrow();
-        assertThrows(ViolationException.class, () -> ages.interpolate(BodyDimension.UPPER_ARM_GIRTH, 900));
+        assertThrows(InvalidMeasuresException.class, () -> ages.interpolate(BodyDimension.UPPER_ARM_GIRTH, 900));
     }
 
     @Test
@@ -131,7 +138,7 @@ class SizeTableTest {
                 .build();
         DimensionCurve curve = table.curve(BodyDimension.UPPER_ARM_GIRTH);
         assertEquals(List.of(new Interval(800, 840), new Interval(920, 960)), curve.ranges());
-        assertThrows(ViolationException.class, () -> curve.at(880));
+        assertThrows(InvalidMeasuresException.class, () -> curve.at(880));
         assertEquals(2, table.increments(BodyDimension.UPPER_ARM_GIRTH).size());
     }
 

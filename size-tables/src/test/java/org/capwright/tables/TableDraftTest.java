@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,7 +34,7 @@ class TableDraftTest {
     }
 
     private static List<Violation> violations(TableDraft draft) {
-        return assertThrows(ViolationException.class, draft::build).violations();
+        return assertThrows(InvalidMeasuresException.class, draft::build).violations();
     }
 
     @Test
@@ -67,16 +69,16 @@ class TableDraftTest {
                         row("garmentCollarLength", 40, 41)));
         assertEquals(
                 List.of(
-                        "/id",
-                        "/title",
-                        "/sizes/1",
-                        "/unit",
-                        "/key",
-                        "/rows/0/values",
-                        "/rows/1/dimension",
-                        "/rows/2/dimension",
-                        "/rows/3/dimension"),
-                violations(bad).stream().map(Violation::field).toList());
+                        TableSubject.Field.ID,
+                        TableSubject.Field.TITLE,
+                        new TableSubject.Size(1),
+                        TableSubject.Field.UNIT,
+                        TableSubject.Field.KEY,
+                        new TableSubject.RowValues(0),
+                        new TableSubject.RowDimension(1),
+                        new TableSubject.RowDimension(2),
+                        new TableSubject.RowDimension(3)),
+                violations(bad).stream().map(Violation::subject).toList());
     }
 
     /** Centimetres given as millimetres, the commonest slip. */
@@ -86,7 +88,8 @@ class TableDraftTest {
                 violations(draft("mm", List.of("S", "M"), row("bustGirth", 840, 880), row("upperArmGirth", 27.1, 283)));
         assertEquals(1, found.size());
         assertEquals(
-                new Violation("/rows/1/values/0", "27.1 mm", "upperArmGirth from 100.0 to 700.0 mm"), found.get(0));
+                Violation.other(new TableSubject.Figure(1, 0), "27.1 mm", "upperArmGirth from 100.0 to 700.0 mm"),
+                found.get(0));
     }
 
     @Test
@@ -98,20 +101,20 @@ class TableDraftTest {
                 row("upperArmGirth", 27, 26, 29),
                 row("armLength", 55, 54, 56)));
         assertEquals(
-                List.of("/rows/0/values/1", "/rows/1/values/1"),
-                found.stream().map(Violation::field).toList());
-        assertTrue(found.get(0).allowed().contains("above 84.0 cm"), found.toString());
+                List.of(new TableSubject.Figure(0, 1), new TableSubject.Figure(1, 1)),
+                found.stream().map(Violation::subject).toList());
+        assertTrue(found.get(0).reason().contains("above 84.0 cm"), found.toString());
     }
 
     @Test
     void refusesAKeyWithAGapOrOutsideTheRowsAndAWristWiderThanTheArm() {
         List<Violation> gap = violations(draft("cm", List.of("S", "M"), row("bustGirth", 84, Double.NaN)));
-        assertEquals("/rows/0/values/1", gap.get(0).field());
+        assertEquals(new TableSubject.Figure(0, 1), gap.get(0).subject());
         List<Violation> missing = violations(draft("cm", List.of("S"), row("upperArmGirth", 27)));
-        assertEquals("/key", missing.get(0).field());
+        assertEquals(TableSubject.Field.KEY, missing.get(0).subject());
         List<Violation> wrist = violations(
                 draft("cm", List.of("S"), row("bustGirth", 84), row("upperArmGirth", 20), row("wristGirth", 22)));
-        assertEquals("/rows/2/values/0", wrist.get(0).field());
+        assertEquals(new TableSubject.Figure(2, 0), wrist.get(0).subject());
     }
 
     @Test
@@ -128,13 +131,13 @@ class TableDraftTest {
                 "bustGirth",
                 List.of("S"),
                 List.of(row("bustGirth", 84)));
-        assertEquals("/id", violations(taken).get(0).field());
+        assertEquals(TableSubject.Field.ID, violations(taken).get(0).subject());
         List<String> sizes = new ArrayList<>();
         for (int i = 0; i < 101; i++) {
             sizes.add("s" + i);
         }
         assertTrue(violations(draft("cm", sizes, new RowDraft("bustGirth", List.of()))).stream()
-                .anyMatch(v -> v.field().equals("/sizes") && v.allowed().contains("100")));
+                .anyMatch(v -> v.subject().equals("/sizes") && v.reason().contains("100")));
     }
 
     static LongStream seeds() {
@@ -172,7 +175,7 @@ class TableDraftTest {
         List<Violation> found =
                 violations(draft("cm", sizes, new RowDraft("bustGirth", bust), new RowDraft("upperArmGirth", arm)));
         assertTrue(
-                found.stream().anyMatch(v -> v.field().equals("/rows/1/values/" + place)),
+                found.stream().anyMatch(v -> v.subject().equals(new TableSubject.Figure(1, place))),
                 "seed " + seed + ": " + slip + " at " + place + " gave " + found);
     }
 }

@@ -2,8 +2,10 @@ package org.capwright.draft.pleat;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /**
  * The part of the armhole that the overlay is sewn to: from a gap above the underarm point in front, over the shoulder point, to a gap behind.
@@ -29,20 +31,20 @@ public record AttachSpan(double armholeFront, double armholeBack, double frontGa
      */
     public AttachSpan {
         List<Violation> wrong = new ArrayList<>();
-        check(wrong, "/overlay/frontGap", frontGap, armholeFront);
-        check(wrong, "/overlay/backGap", backGap, armholeBack);
+        check(wrong, Dimension.FRONT_GAP, frontGap, armholeFront);
+        check(wrong, Dimension.BACK_GAP, backGap, armholeBack);
         if (!wrong.isEmpty()) {
             throw new InvalidMeasuresException(wrong);
         }
     }
 
-    private static void check(List<Violation> wrong, String pointer, double gap, double half) {
+    private static void check(List<Violation> wrong, Subject subject, double gap, double half) {
         if (!(half > LEAST_HALF && half < Double.POSITIVE_INFINITY)) {
             wrong.add(Violation.lengthBelow(
-                    "/sleeve/armhole", "each half of the armhole needs a length", half, LEAST_HALF));
+                    Dimension.ARMHOLE, "each half of the armhole needs a length", half, LEAST_HALF));
         } else if (!(gap >= 0 && gap <= half - LEAST_HALF)) {
             wrong.add(Violation.lengthOutside(
-                    pointer, "the gap must leave some of its half of the armhole", gap, 0, half - LEAST_HALF));
+                    subject, "the gap must leave some of its half of the armhole", gap, 0, half - LEAST_HALF));
         }
     }
 

@@ -2,10 +2,12 @@ package org.capwright.draft.pleat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /** Works out one layout: shares the pleats among the halves and sets the folds along the seam. */
 final class PleatPlacing {
@@ -41,10 +43,10 @@ final class PleatPlacing {
 
     private void check() {
         List<Violation> wrong = new ArrayList<>();
-        checkEdge(wrong, "/overlay/frontGap", span.frontGap(), takeUpFront);
-        checkEdge(wrong, "/overlay/backGap", span.backGap(), takeUpBack);
-        checkZone(wrong, "/overlay/pleats/flatZoneFront", plan.flatZoneFront(), span.front());
-        checkZone(wrong, "/overlay/pleats/flatZoneBack", plan.flatZoneBack(), span.back());
+        checkEdge(wrong, Dimension.FRONT_GAP, span.frontGap(), takeUpFront);
+        checkEdge(wrong, Dimension.BACK_GAP, span.backGap(), takeUpBack);
+        checkZone(wrong, Option.FLAT_ZONE_FRONT, plan.flatZoneFront(), span.front());
+        checkZone(wrong, Option.FLAT_ZONE_BACK, plan.flatZoneBack(), span.back());
         if (plan.sizing() instanceof PleatSizing.ByCount given) {
             checkCount(wrong, given.count());
         }
@@ -63,20 +65,20 @@ final class PleatPlacing {
 
     private static void checkCount(List<Violation> wrong, int count) {
         if (count < 1 || count > PleatPlan.GREATEST_COUNT) {
-            wrong.add(new Violation(
-                    "/overlay/pleats/count",
+            wrong.add(Violation.outside(
+                    Option.PLEAT_COUNT,
                     "the number of pleats is out of range",
                     Quantity.COUNT,
-                    OptionalDouble.of(count),
-                    OptionalDouble.of(1),
-                    OptionalDouble.of(PleatPlan.GREATEST_COUNT)));
+                    count,
+                    1,
+                    PleatPlan.GREATEST_COUNT));
         }
     }
 
-    private static void checkEdge(List<Violation> wrong, String pointer, double gap, double takeUp) {
+    private static void checkEdge(List<Violation> wrong, Subject subject, double gap, double takeUp) {
         if (!(takeUp >= 0 && takeUp < Double.POSITIVE_INFINITY)) {
             wrong.add(Violation.lengthBelow(
-                    pointer,
+                    subject,
                     "the overlay's top edge is shorter than the span it is sewn to on this side:"
                             + " widen the gap, raise the apex or add width",
                     gap,
@@ -84,10 +86,10 @@ final class PleatPlacing {
         }
     }
 
-    private static void checkZone(List<Violation> wrong, String pointer, double zone, double half) {
+    private static void checkZone(List<Violation> wrong, Subject subject, double zone, double half) {
         if (!(zone >= 0 && zone < half)) {
             wrong.add(Violation.lengthOutside(
-                    pointer,
+                    subject,
                     "the flat zone must leave room for pleats on its side of the shoulder point",
                     zone,
                     0,
@@ -151,7 +153,7 @@ final class PleatPlacing {
 
     private InvalidMeasuresException tooShallow(double wanted, double least) {
         return new InvalidMeasuresException(Violation.lengthBelow(
-                "/overlay/pleats/depth", "pleats of this depth would be too many to sew", wanted, least));
+                Dimension.PLEAT_DEPTH, "pleats of this depth would be too many to sew", wanted, least));
     }
 
     /** The deepest fold there would be with that many pleats. */

@@ -1,6 +1,6 @@
 package org.capwright.draft.pleat;
 
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * How a top edge is to be pleated.

@@ -1,11 +1,13 @@
 package org.capwright.draft.pleat;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
 
 /** Finds the rise of an apex that makes the top edge as long as a target asks. */
 public final class TargetFullness {
@@ -61,7 +63,7 @@ public final class TargetFullness {
         if (target instanceof FullnessTarget.Pleats pleats) {
             double edgePerDepth = pleats.count() * pleats.kind().takeUp(1);
             return violation(
-                    "/overlay/pleats/depth",
+                    Dimension.PLEAT_DEPTH,
                     reason,
                     Quantity.LENGTH,
                     pleats.depth(),
@@ -70,22 +72,11 @@ public final class TargetFullness {
         }
         FullnessTarget.Ratio ratio = (FullnessTarget.Ratio) target;
         return violation(
-                "/overlay/fullness",
-                reason,
-                Quantity.RATIO,
-                ratio.ratio(),
-                Math.max(1, shortest / span),
-                longest / span);
+                Option.FULLNESS, reason, Quantity.RATIO, ratio.ratio(), Math.max(1, shortest / span), longest / span);
     }
 
     private static InvalidMeasuresException violation(
-            String pointer, String reason, Quantity quantity, double value, double minimum, double maximum) {
-        return new InvalidMeasuresException(new Violation(
-                pointer,
-                reason,
-                quantity,
-                OptionalDouble.of(value),
-                OptionalDouble.of(minimum),
-                OptionalDouble.of(maximum)));
+            Subject subject, String reason, Quantity quantity, double value, double minimum, double maximum) {
+        return new InvalidMeasuresException(Violation.outside(subject, reason, quantity, value, minimum, maximum));
     }
 }

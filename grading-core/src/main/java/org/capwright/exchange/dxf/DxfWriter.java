@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Decimals;
+import org.capwright.quantity.Decimals;
 
 /**
  * Writes the entities of a DXF R12 (AC1009) drawing as they come, into one growing buffer, and keeps the extents; the header, which states them, is put in

@@ -5,11 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.GradedSize;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * The base size of every piece and the rules that give the other sizes, for rooms that grade by points. Every line has as many points in every size, at the
@@ -98,7 +99,7 @@ public final class PointGrading {
         for (Piece piece : sizes) {
             if (!structure(piece).equals(structure(model))) {
                 return Optional.of(Violation.of(
-                                model.kind() == PieceKind.UNDER_SLEEVE ? "/underSleeve" : "/overlay/pleats",
+                                model.kind() == PieceKind.UNDER_SLEEVE ? Option.UNDER_SLEEVE : Option.PLEATS,
                                 "the " + model.kind().words()
                                         + " has other edges, notches or pleats than the base size, so that its points cannot be graded by rules; give a number of pleats, which is then the same in every size")
                         .inSize(piece.size()));

@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Decimals;
-import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Decimals;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * The grade rule table that goes with the drawing of the base size: how far each kind of point lies in every size from its place in the base size. The

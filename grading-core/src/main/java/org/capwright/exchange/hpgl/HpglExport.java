@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.NotchKind;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceLabel;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 
 /**
  * Writes a pattern as HP-GL for pen plotters: 40 plotter units per millimetre, whole numbers from (0, 0) up, x along the roll, y across it. Only the instructions IN, SP, PU and PD
@@ -94,7 +95,7 @@ public final class HpglExport {
         double needed = leastWidth(set);
         if (!(rollWidth >= needed)) {
             throw new InvalidMeasuresException(Violation.lengthBelow(
-                    "/plotter/width", "a piece is wider than the roll, even turned", rollWidth, needed));
+                    Option.PLOTTER_WIDTH, "a piece is wider than the roll, even turned", rollWidth, needed));
         }
     }
 

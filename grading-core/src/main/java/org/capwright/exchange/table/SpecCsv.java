@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
-import org.capwright.measure.Decimals;
-import org.capwright.measure.Rounding;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Decimals;
+import org.capwright.quantity.Rounding;
 
 /**
  * Writes a spec table as comma-separated values by RFC 4180: CRLF, a header line, quotes where a field needs them. One line per point of measure; figures per

@@ -2,7 +2,7 @@ package org.capwright.grade.derive;
 
 import java.util.List;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Rounding;
+import org.capwright.quantity.Rounding;
 
 /**
  * What rules are to be derived for.

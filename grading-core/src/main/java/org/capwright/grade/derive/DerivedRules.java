@@ -14,8 +14,9 @@ import org.capwright.draft.CapFitting;
 import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 
 /**
@@ -133,7 +134,7 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             }
             if (!gaps.isEmpty()) {
                 missing.add(Violation.of(
-                        "/grade/" + dimension.gradeName(),
+                        new SleeveSubject.GradeOf(dimension),
                         "the source has no " + body.id() + " for the sizes " + String.join(", ", gaps)
                                 + "; choose other sizes or another table, or have the gaps filled from a survey"));
             }

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -176,16 +178,16 @@ class PleatLayoutTest {
         AttachSpan span = new AttachSpan(240, 250, 60, 50);
         PleatPlan plan = knife(PleatDirection.TOWARD_BACK, count(8));
         Violation front = only(assertThrows(InvalidMeasuresException.class, () -> plan.layOut(span, 165, 260)));
-        assertEquals("/overlay/frontGap", front.pointer());
+        assertEquals(Dimension.FRONT_GAP, front.subject());
         assertEquals(60, front.value().orElseThrow(), 1e-12);
-        assertEquals(75, front.minimum().orElseThrow(), 1e-12);
+        assertEquals(75, front.least().orElseThrow(), 1e-12);
         // The named bound works.
-        plan.layOut(new AttachSpan(240, 250, front.minimum().orElseThrow(), 50), 165, 260);
+        plan.layOut(new AttachSpan(240, 250, front.least().orElseThrow(), 50), 165, 260);
         InvalidMeasuresException both =
                 assertThrows(InvalidMeasuresException.class, () -> plan.layOut(span, 165, Double.NaN));
         assertEquals(
-                List.of("/overlay/frontGap", "/overlay/backGap"),
-                both.violations().stream().map(Violation::pointer).toList());
+                List.of(Dimension.FRONT_GAP, Dimension.BACK_GAP),
+                both.violations().stream().map(Violation::subject).toList());
     }
 
     @ParameterizedTest
@@ -194,10 +196,10 @@ class PleatLayoutTest {
         Violation violation = only(assertThrows(
                 InvalidMeasuresException.class,
                 () -> strip(knife(PleatDirection.TOWARD_BACK, count(count)), 400, 900)));
-        assertEquals("/overlay/pleats/count", violation.pointer());
+        assertEquals(Option.PLEAT_COUNT, violation.subject());
         assertEquals(Quantity.COUNT, violation.quantity());
-        assertEquals(1, violation.minimum().orElseThrow(), 0);
-        assertEquals(200, violation.maximum().orElseThrow(), 0);
+        assertEquals(1, violation.least().orElseThrow(), 0);
+        assertEquals(200, violation.greatest().orElseThrow(), 0);
     }
 
     @ParameterizedTest
@@ -206,8 +208,8 @@ class PleatLayoutTest {
         for (PleatSizing sizing : List.of(new PleatSizing.ByDepth(depth), new PleatSizing.ByGreatestDepth(depth))) {
             Violation violation = only(assertThrows(
                     InvalidMeasuresException.class, () -> strip(knife(PleatDirection.TOWARD_BACK, sizing), 400, 900)));
-            assertEquals("/overlay/pleats/depth", violation.pointer());
-            double works = violation.minimum().orElseThrow();
+            assertEquals(Dimension.PLEAT_DEPTH, violation.subject());
+            double works = violation.least().orElseThrow();
             PleatSizing mended = sizing instanceof PleatSizing.ByDepth
                     ? new PleatSizing.ByDepth(works)
                     : new PleatSizing.ByGreatestDepth(works);
@@ -222,15 +224,15 @@ class PleatLayoutTest {
         InvalidMeasuresException gaps =
                 assertThrows(InvalidMeasuresException.class, () -> new AttachSpan(220, 230, 220, -1));
         assertEquals(
-                List.of("/overlay/frontGap", "/overlay/backGap"),
-                gaps.violations().stream().map(Violation::pointer).toList());
-        assertEquals(219, gaps.violations().get(0).maximum().orElseThrow(), 1e-12);
+                List.of(Dimension.FRONT_GAP, Dimension.BACK_GAP),
+                gaps.violations().stream().map(Violation::subject).toList());
+        assertEquals(219, gaps.violations().get(0).greatest().orElseThrow(), 1e-12);
         assertThrows(InvalidMeasuresException.class, () -> new AttachSpan(0, 230, 0, 0));
         assertThrows(InvalidMeasuresException.class, () -> new AttachSpan(220, 230, Double.NaN, 0));
         PleatPlan plan = new PleatPlan(PleatKind.KNIFE, PleatDirection.TOWARD_BACK, count(3), 200, -3);
         InvalidMeasuresException zones = assertThrows(InvalidMeasuresException.class, () -> strip(plan, 400, 900));
         assertEquals(
-                List.of("/overlay/pleats/flatZoneFront", "/overlay/pleats/flatZoneBack"),
-                zones.violations().stream().map(Violation::pointer).toList());
+                List.of(Option.FLAT_ZONE_FRONT, Option.FLAT_ZONE_BACK),
+                zones.violations().stream().map(Violation::subject).toList());
     }
 }

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,23 +58,23 @@ class TargetFullnessTest {
     @Test
     void aFullnessBeyondABoundIsRefusedWithTheNearestThatWorks() {
         Violation high = refused(new FullnessTarget.Ratio(3), 400);
-        assertEquals("/overlay/fullness", high.pointer());
+        assertEquals(Option.FULLNESS, high.subject());
         assertEquals(Quantity.RATIO, high.quantity());
         assertTrue(high.reason().contains("greatest rise"));
-        double nearest = high.maximum().orElseThrow();
+        double nearest = high.greatest().orElseThrow();
         assertEquals(200, TargetFullness.rise(new FullnessTarget.Ratio(nearest), 400, GABLE, 0, 200), 1e-5);
         Violation low = refused(new FullnessTarget.Ratio(1.01), 400);
         assertTrue(low.reason().contains("least rise"));
-        double least = low.minimum().orElseThrow();
+        double least = low.least().orElseThrow();
         assertEquals(0, TargetFullness.rise(new FullnessTarget.Ratio(least), 400, GABLE, 0, 200), 1e-5);
     }
 
     @Test
     void aDepthBeyondABoundIsRefusedWithTheNearestThatWorks() {
         Violation deep = refused(new FullnessTarget.Pleats(PleatKind.BOX, 6, 80), 400);
-        assertEquals("/overlay/pleats/depth", deep.pointer());
+        assertEquals(Dimension.PLEAT_DEPTH, deep.subject());
         assertEquals(Quantity.LENGTH, deep.quantity());
-        double nearest = deep.maximum().orElseThrow();
+        double nearest = deep.greatest().orElseThrow();
         FullnessTarget works = new FullnessTarget.Pleats(PleatKind.BOX, 6, nearest);
         assertEquals(200, TargetFullness.rise(works, 400, GABLE, 0, 200), 1e-5);
     }
@@ -82,7 +84,7 @@ class TargetFullnessTest {
     void aFullnessBelowOneIsRefused(double ratio) {
         Violation violation = refused(new FullnessTarget.Ratio(ratio), 500);
         assertTrue(violation.reason().contains("less than the span"));
-        assertEquals(1, violation.minimum().orElseThrow(), 1e-12);
+        assertEquals(1, violation.least().orElseThrow(), 1e-12);
     }
 
     @Test

@@ -16,11 +16,12 @@ import org.capwright.Sample;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Coordinate;
@@ -285,7 +286,7 @@ class RuleTableTest {
         sizes.set(5, largest);
         InvalidMeasuresException refused = assertThrows(
                 InvalidMeasuresException.class, () -> RuleTable.of(new PatternSet(set.title(), set.run(), sizes)));
-        assertEquals("/overlay/pleats", refused.violations().get(0).pointer());
+        assertEquals(Option.PLEATS, refused.violations().get(0).subject());
         assertTrue(refused.getMessage().contains("size 46"), refused.getMessage());
     }
 }

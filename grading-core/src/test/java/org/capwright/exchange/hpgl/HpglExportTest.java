@@ -17,9 +17,9 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.OutsideTool;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Point;
-import org.capwright.measure.InvalidMeasuresException;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -159,7 +159,7 @@ class HpglExportTest {
     void aRollTooNarrowIsRefusedWithTheWidthThatWouldDo() {
         PatternSet set = TestPatterns.choirGown();
         InvalidMeasuresException refused = assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, 50));
-        double needed = refused.violations().get(0).minimum().orElseThrow();
+        double needed = refused.violations().get(0).least().orElseThrow();
         assertTrue(HpglExport.plot(set, needed).length > 0);
         assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Math.nextDown(needed)));
         assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Double.NaN));

@@ -14,8 +14,9 @@ import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
@@ -177,8 +178,12 @@ class DerivedRulesTest {
                 MILLIMETRE);
         InvalidMeasuresException stopped = assertThrows(InvalidMeasuresException.class, () -> DerivedRules.of(request));
         assertEquals(
-                List.of("/grade/bicep", "/grade/armhole", "/grade/elbow", "/grade/wrist"),
-                stopped.violations().stream().map(v -> v.pointer()).toList());
+                List.of(
+                        new SleeveSubject.GradeOf(Dimension.BICEP),
+                        new SleeveSubject.GradeOf(Dimension.ARMHOLE),
+                        new SleeveSubject.GradeOf(Dimension.ELBOW),
+                        new SleeveSubject.GradeOf(Dimension.WRIST)),
+                stopped.violations().stream().map(v -> v.subject()).toList());
         assertTrue(stopped.violations().get(0).reason().contains("107-113, 113-119"));
     }
 

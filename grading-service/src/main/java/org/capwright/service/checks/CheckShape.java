@@ -3,7 +3,7 @@ package org.capwright.service.checks;
 import java.util.List;
 import java.util.stream.Stream;
 import org.capwright.check.Threshold;
-import org.capwright.measure.Quantity;
+import org.capwright.quantity.Quantity;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;

@@ -5,7 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import java.util.Locale;
 import org.capwright.check.RunCoverage;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.Interval;
 import org.capwright.tables.survey.Coverage;
 

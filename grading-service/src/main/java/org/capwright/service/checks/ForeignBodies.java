@@ -6,9 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.capwright.check.Thresholds;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
@@ -69,9 +68,7 @@ final class ForeignBodies {
     }
 
     private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
-        Optional<Unit> unit = symbol.flatMap(given -> Stream.of(Unit.values())
-                .filter(one -> one.symbol().equals(given))
-                .findFirst());
+        Optional<Unit> unit = symbol.flatMap(Unit::find);
         if (symbol.isPresent() && unit.isEmpty()) {
             wrong.add(FieldViolation.of(parameter, "must be one of mm, cm, in", Optional.of(shown(symbol.get()))));
         }

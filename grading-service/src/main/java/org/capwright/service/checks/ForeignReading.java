@@ -15,7 +15,7 @@ import org.capwright.gradeimport.ForeignOptions;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.gradeimport.UnknownBaseSizeException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;

@@ -10,7 +10,7 @@ import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
 import org.capwright.check.WhatIf;
 import org.capwright.gradeimport.ImportNote;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.SizeRunResult;
 
 /**

@@ -10,11 +10,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.capwright.check.Thresholds;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.gradeimport.OutlineReader;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
@@ -151,10 +150,7 @@ final class Uploads {
     }
 
     private static Optional<Unit> unit(JsonNode node) {
-        String symbol = node.asStringOpt().orElse("");
-        return Stream.of(Unit.values())
-                .filter(unit -> unit.symbol().equals(symbol))
-                .findFirst();
+        return node.asStringOpt().flatMap(Unit::find);
     }
 
     private ForeignReading.Format format() throws IOException {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.check.WhatIf;
 import org.capwright.grade.SizeRun;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.service.sizerun.GradeWriter;
 

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunFormat;

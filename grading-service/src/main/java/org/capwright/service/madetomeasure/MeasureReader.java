@@ -11,7 +11,7 @@ import java.util.Set;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
 import org.capwright.check.SurveyOpinion;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.schema.RequestObject;
@@ -60,13 +60,7 @@ final class MeasureReader {
     }
 
     private static Optional<Unit> unit(JsonNode tree) {
-        String symbol = tree.path("units").asStringOpt().orElse("");
-        for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(symbol)) {
-                return Optional.of(unit);
-            }
-        }
-        return Optional.empty();
+        return tree.path("units").asStringOpt().flatMap(Unit::find);
     }
 
     private MeasureRequest read() {
@@ -76,7 +70,7 @@ final class MeasureReader {
                 body.choice("survey").filter(MeasureShape.NO_SURVEY::equals).isEmpty();
         Optional<SurveyOpinion> opinion =
                 asked ? Optional.of(new SurveyOpinion(MeasureShape.SURVEY, given)) : Optional.empty();
-        opinion.ifPresent(survey -> found.addAll(survey.questions(confirmed, unit)));
+        opinion.ifPresent(survey -> survey.questions(confirmed, unit).forEach(found::add));
         Optional<NearestSize> nearest = TableReader.field(body, found).flatMap(this::nearest);
         ObjectNode tree = run(opinion);
         Optional<SizeRunRequest> run = Optional.empty();

@@ -15,12 +15,14 @@ import org.capwright.grade.derive.DerivedRules;
 import org.capwright.grade.derive.EasePolicy;
 import org.capwright.grade.derive.LengthPolicy;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Rounding;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.service.sizerun.NestedRun;
@@ -75,15 +77,17 @@ final class RulesReader {
         SizeRunRequest order = run.orElseThrow();
         SizeTable bodies = table.orElseThrow();
         Rounding grid = step.isPresent() ? new Rounding(step.getAsDouble()) : order.shownRounding();
-        DerivedRules rules = derived(new DerivationRequest(
-                source(bodies, filled),
-                order.sizes(),
-                order.base(),
-                order.dimensions(),
-                ease,
-                length.orElse(usual(bodies)),
-                share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
-                grid));
+        DerivedRules rules = derived(
+                new DerivationRequest(
+                        source(bodies, filled),
+                        order.sizes(),
+                        order.base(),
+                        order.dimensions(),
+                        ease,
+                        length.orElse(usual(bodies)),
+                        share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
+                        grid),
+                RequestPlaces.of(order.style()).within("/sizeRun"));
         return new RulesAnswer(
                 unit.symbol(),
                 order.sizes(),
@@ -157,19 +161,17 @@ final class RulesReader {
                 .orElseGet(() -> new BodySource.OfTable(table));
     }
 
-    private DerivedRules derived(DerivationRequest request) {
+    private DerivedRules derived(DerivationRequest request, RequestPlaces places) {
         try {
             return DerivedRules.of(request);
         } catch (InvalidMeasuresException e) {
             for (Violation violation : e.violations()) {
-                found.add(new Violation(
+                found.add(
+                        violation,
                         // A gap is the table's; all else lies in the style.
-                        violation.pointer().startsWith("/grade/") ? "/sizeTable" : "/sizeRun" + violation.pointer(),
-                        violation.reason(),
-                        violation.quantity(),
-                        violation.value(),
-                        violation.minimum(),
-                        violation.maximum()));
+                        violation.subject() instanceof SleeveSubject.GradeOf
+                                ? "/sizeTable"
+                                : places.of(violation.subject()));
             }
             found.refuse();
             throw e;

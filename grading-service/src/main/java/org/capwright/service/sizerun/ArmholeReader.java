@@ -4,8 +4,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.measure.Dimension;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestField;
 import org.capwright.service.http.schema.RequestObject;
 
 /** Reads how the armhole is divided: the engine knows the whole and the front, the request may give any two of whole, front and back. */
@@ -46,7 +47,11 @@ final class ArmholeReader {
             double rest = whole.get() - before.get();
             if (Math.abs(rest - length) > AGREEMENT) {
                 found.add(Violation.lengthOutside(
-                        "/sleeve/back/armhole", "is not what the front leaves of the armhole", length, rest, rest));
+                        new RequestField("/sleeve/back/armhole"),
+                        "is not what the front leaves of the armhole",
+                        length,
+                        rest,
+                        rest));
             }
         } else if (before.isPresent() && !sleeve.has("armhole")) {
             values.put(Dimension.ARMHOLE, before.get() + length);
@@ -64,7 +69,7 @@ final class ArmholeReader {
     private void putFront(double rest, double whole) {
         if (rest < Dimension.FRONT_ARMHOLE.least()) {
             found.add(Violation.lengthAbove(
-                    "/sleeve/back/armhole",
+                    new RequestField("/sleeve/back/armhole"),
                     "leaves too little of the armhole for the front",
                     whole - rest,
                     whole - Dimension.FRONT_ARMHOLE.least()));
@@ -81,7 +86,7 @@ final class ArmholeReader {
         Optional<Double> whole = Optional.ofNullable(values.get(Dimension.ARMHOLE));
         if (whole.isPresent() && before.get() > whole.get() - Dimension.FRONT_ARMHOLE.least()) {
             found.add(Violation.lengthAbove(
-                    Dimension.FRONT_ARMHOLE.pointer(),
+                    Dimension.FRONT_ARMHOLE,
                     "leaves too little of the armhole for the back",
                     before.get(),
                     whole.get() - Dimension.FRONT_ARMHOLE.least()));

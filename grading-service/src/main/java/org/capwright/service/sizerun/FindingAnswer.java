@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.check.Finding;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
 
 /**
  * Something worth a look before cutting.
@@ -84,7 +84,7 @@ public record FindingAnswer(
                 finding.code(),
                 UnitFormat.word(finding.severity()),
                 finding.sizes(),
-                finding.measure(),
+                finding.subject().code(),
                 figure(finding.value(), length, shown),
                 figure(finding.expected().least(), length, shown),
                 figure(finding.expected().greatest(), length, shown),

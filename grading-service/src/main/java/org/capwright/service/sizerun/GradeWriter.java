@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.grade.GradeRule;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** Writes grade rules as the field {@code grade} of a request takes them. */
 public final class GradeWriter {

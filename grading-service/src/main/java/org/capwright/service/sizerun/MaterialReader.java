@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.Trimming;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
 import org.capwright.pattern.Material;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestField;
 import org.capwright.service.http.schema.RequestObject;
 
 /** Reads the field {@code materials}. */
@@ -36,13 +36,13 @@ public final class MaterialReader {
         Map<String, Integer> pairs = materials.perSize("order", sizes);
         int together = pairs.values().stream().mapToInt(count -> count).sum();
         if (!pairs.isEmpty() && (together == 0 || together > MaterialShape.MOST_PAIRS)) {
-            found.add(new Violation(
-                    materials.at("order"),
+            found.add(Violation.outside(
+                    new RequestField(materials.at("order")),
                     "pairs of sleeves in all; more are cut in several layers or orders",
                     Quantity.COUNT,
-                    OptionalDouble.of(together),
-                    OptionalDouble.of(1),
-                    OptionalDouble.of(MaterialShape.MOST_PAIRS)));
+                    together,
+                    1,
+                    MaterialShape.MOST_PAIRS));
         }
         Trimming trimming = materials
                 .object("trimming")
@@ -73,16 +73,9 @@ public final class MaterialReader {
             return Optional.of(
                     new Fabric(material.get(), width, laying, nap, lengthwise, crosswise, waste, selvedge, gap, step));
         } catch (InvalidMeasuresException e) {
-            for (Violation violation : e.violations()) {
-                String field = violation.pointer().substring(violation.pointer().lastIndexOf('/') + 1);
-                found.add(new Violation(
-                        fabric.at(field),
-                        violation.reason(),
-                        violation.quantity(),
-                        violation.value(),
-                        violation.minimum(),
-                        violation.maximum()));
-            }
+            e.violations()
+                    .forEach(violation ->
+                            found.add(violation, fabric.at(violation.subject().code())));
             return Optional.empty();
         }
     }

@@ -1,15 +1,12 @@
 package org.capwright.service.sizerun;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
-import org.capwright.measure.InvalidMeasuresException;
-import org.capwright.measure.Violation;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * What is to be reckoned.
@@ -28,53 +25,21 @@ public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<Strin
      *
      * @param patterns the pieces
      * @return what to buy
-     * @throws InvalidMeasuresException if a cloth is too narrow, at the field of the request
+     * @throws InvalidMeasuresException if a cloth is too narrow
      */
     public Materials needs(PatternSet patterns) {
-        try {
-            return pairs.isEmpty()
-                    ? Materials.of(patterns, fabrics, trimming)
-                    : Materials.ofOrder(patterns, fabrics, trimming, pairs);
-        } catch (InvalidMeasuresException e) {
-            throw placed(e);
-        }
+        return pairs.isEmpty()
+                ? Materials.of(patterns, fabrics, trimming)
+                : Materials.ofOrder(patterns, fabrics, trimming, pairs);
     }
 
     /**
      * Whether the pieces fit on the cloths, without laying them.
      *
      * @param patterns the pieces
-     * @throws InvalidMeasuresException if a cloth is too narrow, at the field of the request
+     * @throws InvalidMeasuresException if a cloth is too narrow
      */
     public void check(PatternSet patterns) {
-        try {
-            Materials.check(patterns, fabrics, pairs);
-        } catch (InvalidMeasuresException e) {
-            throw placed(e);
-        }
-    }
-
-    private InvalidMeasuresException placed(InvalidMeasuresException e) {
-        return new InvalidMeasuresException(
-                e.violations().stream().map(this::placed).toList());
-    }
-
-    /** The engine names a cloth by its material and width; the request by its position. */
-    private Violation placed(Violation violation) {
-        List<String> pointers = new ArrayList<>();
-        for (int i = 0; i < fabrics.size(); i++) {
-            String material = fabrics.get(i).material().name().toLowerCase(Locale.ROOT);
-            if (violation.pointer().equals("/fabric/" + material + "/width")
-                    && violation.value().orElse(0) == fabrics.get(i).width()) {
-                pointers.add(POINTER + "/fabrics/" + i + "/width");
-            }
-        }
-        return new Violation(
-                pointers.isEmpty() ? POINTER + violation.pointer() : pointers.get(0),
-                violation.reason(),
-                violation.quantity(),
-                violation.value(),
-                violation.minimum(),
-                violation.maximum());
+        Materials.check(patterns, fabrics, pairs);
     }
 }

@@ -1,7 +1,7 @@
 package org.capwright.service.sizerun;
 
 import java.util.Optional;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
@@ -22,13 +22,7 @@ public final class NestedRun {
      * @return the unit; none if it is not named or wrong
      */
     public static Optional<Unit> unit(JsonNode tree) {
-        String symbol = tree.path("sizeRun").path("units").asStringOpt().orElse("");
-        for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(symbol)) {
-                return Optional.of(unit);
-            }
-        }
-        return Optional.empty();
+        return tree.path("sizeRun").path("units").asStringOpt().flatMap(Unit::find);
     }
 
     /**

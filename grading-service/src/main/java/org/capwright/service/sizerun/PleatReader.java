@@ -31,23 +31,29 @@ final class PleatReader {
         return pleats.has("count") && pleats.has("depth");
     }
 
-    /** What the edge is to be long enough for, where count and depth are both given and right. */
-    static Optional<FullnessTarget> target(RequestObject pleats, Optional<Double> depth) {
-        PleatKind kind = pleats.choice("kind").map(KINDS::get).orElse(PleatKind.KNIFE);
-        return pleats.whole("count")
-                .flatMap(count -> depth.map(given -> new FullnessTarget.Pleats(kind, count, given)));
-    }
+    /**
+     * What was read.
+     *
+     * @param plan the pleats, if they are right
+     * @param target what the edge is to be long enough for, where count and depth are both given and right
+     */
+    record Pleated(Optional<PleatPlan> plan, Optional<FullnessTarget> target) {}
 
     /** Pleats whose number and depth are both settled, as the rise follows from them. */
-    static Optional<PleatPlan> readFull(RequestObject pleats) {
+    static Pleated readFull(RequestObject pleats, Optional<Double> depth) {
         if (pleats.has("greatestDepth")) {
             pleats.refuse("greatestDepth", "contradicts depth; leave it out");
         }
-        return read(pleats, pleats.whole("count").map(PleatSizing.ByCount::new));
+        Optional<Integer> count = pleats.whole("count");
+        Optional<PleatPlan> plan = read(pleats, count.map(PleatSizing.ByCount::new));
+        return new Pleated(
+                plan,
+                plan.flatMap(read ->
+                        depth.map(given -> new FullnessTarget.Pleats(read.kind(), count.orElseThrow(), given))));
     }
 
-    static Optional<PleatPlan> readOne(RequestObject pleats, Optional<Double> depth) {
-        return read(pleats, sizing(pleats, depth));
+    static Pleated readOne(RequestObject pleats, Optional<Double> depth) {
+        return new Pleated(read(pleats, sizing(pleats, depth)), Optional.empty());
     }
 
     private static Optional<PleatPlan> read(RequestObject pleats, Optional<? extends PleatSizing> sizing) {

@@ -42,7 +42,7 @@ public interface SizeRunFormat {
      * @param result the drafted run
      * @return the body of the answer
      * @throws IOException if it cannot be written
-     * @throws org.capwright.measure.InvalidMeasuresException if the run cannot be written in this form, with what would work
+     * @throws org.capwright.quantity.InvalidMeasuresException if the run cannot be written in this form, with what would work
      */
     byte[] render(SizeRunResult result) throws IOException;
 }

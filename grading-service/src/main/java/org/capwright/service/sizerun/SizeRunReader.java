@@ -10,11 +10,11 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Rounding;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.schema.FieldType;
@@ -62,13 +62,7 @@ public final class SizeRunReader {
     }
 
     private static Optional<Unit> unit(JsonNode tree) {
-        String symbol = tree.path("units").asStringOpt().orElse("");
-        for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(symbol)) {
-                return Optional.of(unit);
-            }
-        }
-        return Optional.empty();
+        return tree.path("units").asStringOpt().flatMap(Unit::find);
     }
 
     private SizeRunRequest read() {

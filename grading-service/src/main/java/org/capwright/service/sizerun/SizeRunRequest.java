@@ -11,10 +11,10 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
-import org.capwright.measure.Rounding;
-import org.capwright.measure.Unit;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
 import org.capwright.tables.SizeTable;
 

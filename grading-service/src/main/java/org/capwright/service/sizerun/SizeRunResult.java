@@ -27,7 +27,7 @@ public final class SizeRunResult {
      *
      * @param order what is asked for
      * @return the run with its pieces
-     * @throws org.capwright.measure.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
+     * @throws org.capwright.quantity.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunRequest order) {
         Pieces pieces = order.pieces();

@@ -5,10 +5,11 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.Accepted;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -77,7 +78,7 @@ public final class SizeRunService {
 
     private static RuntimeException refused(InvalidMeasuresException e, SizeRunRequest order) {
         FoundViolations found = new FoundViolations(order.unit());
-        found.addAll(FieldPlaces.placed(e.violations(), order));
+        found.addAll(e.violations(), RequestPlaces.of(order.style()));
         found.refuse();
         return e;
     }

@@ -10,6 +10,7 @@ import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.report.Paper;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
@@ -316,7 +317,7 @@ public final class SizeRunShape {
             SchemaField field = SchemaField.optional(
                     dimension.gradeName(),
                     new FieldType.Growth(GREATEST_JUMP),
-                    "Growth of " + dimension.pointer() + " from size to size.");
+                    "Growth of " + RequestPlaces.USUAL.of(dimension) + " from size to size.");
             fields.add(
                     switch (dimension) {
                         case BICEP -> field.example(1.2);

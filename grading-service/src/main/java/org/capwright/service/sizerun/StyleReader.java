@@ -14,6 +14,7 @@ import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.RequestObject;
 
 /** Reads sleeve, overlay and under-sleeve: dimensions, and what is the same in every size. */
@@ -26,6 +27,9 @@ final class StyleReader {
     private final FoundViolations found;
     private final Map<Dimension, Double> values = new EnumMap<>(Dimension.class);
     private final SleeveStyle style;
+
+    /** Whether the rise is to follow from the fullness or the pleats, be they right or wrong. */
+    private boolean riseFollows;
 
     StyleReader(RequestObject body, FoundViolations found) {
         this.body = body;
@@ -49,12 +53,10 @@ final class StyleReader {
 
     /** Why a dimension cannot grow, or nothing if it can. */
     Optional<String> reasonNotToGrow(Dimension dimension) {
-        if (values.containsKey(dimension) || found.names(dimension.pointer())) {
+        if (values.containsKey(dimension) || found.names(RequestPlaces.USUAL.of(dimension))) {
             return Optional.empty();
         }
-        boolean risen = dimension == Dimension.RISE
-                && style.overlay().flatMap(OverlayStyle::target).isPresent();
-        if (risen) {
+        if (dimension == Dimension.RISE && riseFollows) {
             return Optional.of("follows from the fullness or the pleats in every size, so it has no growth of its own");
         }
         boolean follows = dimension == Dimension.CAP_HEIGHT && !(style.fit() instanceof CapFit.Given)
@@ -63,8 +65,8 @@ final class StyleReader {
         return Optional.of(
                 follows
                         ? "follows from the cap ease in every size, so it has no growth of its own"
-                        : "the style has no such dimension, so it cannot grow; give " + dimension.pointer()
-                                + " or leave this out");
+                        : "the style has no such dimension, so it cannot grow; give "
+                                + RequestPlaces.USUAL.of(dimension) + " or leave this out");
     }
 
     private void put(RequestObject from, String field, Dimension dimension) {
@@ -72,7 +74,7 @@ final class StyleReader {
     }
 
     private void put(RequestObject from, Dimension dimension) {
-        put(from, dimension.pointer().substring(dimension.pointer().lastIndexOf('/') + 1), dimension);
+        put(from, RequestPlaces.field(dimension), dimension);
     }
 
     private CapFit sleeve(RequestObject sleeve) {
@@ -144,12 +146,15 @@ final class StyleReader {
             put(given, "depth", Dimension.PLEAT_DEPTH);
             put(given, "greatestDepth", Dimension.PLEAT_DEPTH);
         });
+        riseFollows = byPleats || overlay.has("fullness") && !overlay.has("rise");
         Optional<Double> depth = Optional.ofNullable(values.get(Dimension.PLEAT_DEPTH));
+        Optional<PleatReader.Pleated> pleated =
+                pleats.map(given -> byPleats ? PleatReader.readFull(given, depth) : PleatReader.readOne(given, depth));
         return new OverlayStyle(
                 hem,
                 join,
-                pleats.flatMap(given -> byPleats ? PleatReader.readFull(given) : PleatReader.readOne(given, depth)),
-                byPleats ? pleats.flatMap(given -> PleatReader.target(given, depth)) : fullness(overlay));
+                pleated.flatMap(PleatReader.Pleated::plan),
+                byPleats ? pleated.flatMap(PleatReader.Pleated::target) : fullness(overlay));
     }
 
     private static Optional<FullnessTarget> fullness(RequestObject overlay) {

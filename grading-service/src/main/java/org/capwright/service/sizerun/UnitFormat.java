@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** Shows lengths and points in the caller's unit, off the noise of binary fractions. */
 record UnitFormat(Unit unit) {

@@ -2,7 +2,7 @@ package org.capwright.service.tables;
 
 import java.util.List;
 import java.util.Optional;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.SizeTable;

@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
@@ -150,12 +150,7 @@ final class SizeTableController {
     }
 
     private static Unit unit(String units) {
-        for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(units)) {
-                return unit;
-            }
-        }
-        throw wrong("units", "must be one of mm, cm, in", units);
+        return Unit.find(units).orElseThrow(() -> wrong("units", "must be one of mm, cm, in", units));
     }
 
     private static ProblemException wrong(String parameter, String reason, String value) {

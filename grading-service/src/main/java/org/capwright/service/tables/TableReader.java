@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Unit;
-import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.NearestWord;
 import org.capwright.service.http.schema.RequestObject;
@@ -16,8 +18,7 @@ import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
 import org.capwright.tables.TableDraft;
 import org.capwright.tables.TableKind;
-import org.capwright.tables.Violation;
-import org.capwright.tables.ViolationException;
+import org.capwright.tables.TableSubject;
 import tools.jackson.databind.JsonNode;
 
 /** Reads size tables: by id, or of the caller's own. */
@@ -117,13 +118,7 @@ public final class TableReader {
 
     /** Millimetres where the unit is wrong, which is said of the unit. */
     private static Unit unit(JsonNode tree) {
-        String symbol = tree.path("unit").asStringOpt().orElse("");
-        for (Unit unit : Unit.values()) {
-            if (unit.symbol().equals(symbol)) {
-                return unit;
-            }
-        }
-        return Unit.MILLIMETRE;
+        return tree.path("unit").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE);
     }
 
     private Optional<SizeTable> read() {
@@ -149,7 +144,7 @@ public final class TableReader {
         try {
             SizeTable built = draft.build();
             return found.names(pointer) || below() ? Optional.empty() : Optional.of(built);
-        } catch (ViolationException e) {
+        } catch (InvalidMeasuresException e) {
             e.violations().forEach(violation -> add(violation, sizes.isPresent()));
             return Optional.empty();
         }
@@ -170,10 +165,9 @@ public final class TableReader {
 
     /** What follows from a complaint that was made already, or cannot be judged without the sizes, would only be noise. */
     private void add(Violation violation, boolean sized) {
-        String where = pointer + violation.field();
-        if (!found.names(where) && (sized || !violation.field().endsWith("/values"))) {
-            found.add(FieldViolation.of(
-                    where, violation.allowed() + " would work", Optional.<Object>of(violation.value())));
+        String where = RequestPlaces.USUAL.within(pointer).of(violation.subject());
+        if (!found.names(where) && (sized || !(violation.subject() instanceof TableSubject.RowValues))) {
+            found.add(violation, where);
         }
     }
 }

@@ -10,10 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.capwright.measure.InvalidMeasuresException;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.RequestPlaces;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,7 +74,7 @@ class BrokenRequestsTest {
             assertFalse(json.contains(":NaN") || json.contains("[NaN") || json.contains("Infinity"), body::toString);
         } catch (InvalidMeasuresException e) {
             FoundViolations found = new FoundViolations(order.unit());
-            found.addAll(FieldPlaces.placed(e.violations(), order));
+            found.addAll(e.violations(), RequestPlaces.of(order.style()));
             into.addAll(found.list());
         }
         return fields(into);

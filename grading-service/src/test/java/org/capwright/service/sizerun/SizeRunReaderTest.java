@@ -144,6 +144,26 @@ class SizeRunReaderTest {
         assertTrue(violations.get(0).reason().contains(words), violations.get(0)::reason);
     }
 
+    /** The rise follows from the pleats whether they are right or wrong, so its growth is refused for that reason. */
+    @Test
+    void pleatsThatTheRiseFollowsFromAreComplainedOfOnce() {
+        List<FieldViolation> violations = refused(Requests.patched("""
+                {"overlay":{"rise":null,"pleats":{"count":999,"kind":"accordion","depth":2}},"grade":{"rise":0.2}}
+                """));
+        assertEquals(
+                List.of("/overlay/pleats/count", "/overlay/pleats/kind", "/grade/rise"),
+                violations.stream().map(FieldViolation::field).toList());
+        assertTrue(
+                violations.get(2).reason().contains("follows from the fullness or the pleats"), violations::toString);
+        assertEquals(
+                List.of("/overlay/fullness", "/grade/rise"),
+                refused(Requests.patched("""
+                        {"overlay":{"rise":null,"fullness":99},"grade":{"rise":0.2}}
+                        """)).stream()
+                        .map(FieldViolation::field)
+                        .toList());
+    }
+
     @Test
     void namesEverythingAtOnce() {
         List<FieldViolation> violations = refused(Requests.patched("""

@@ -10,10 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
-import org.capwright.tables.Violation;
-import org.capwright.tables.ViolationException;
+import org.capwright.tables.TableSubject;
 
 /**
  * How many of the people surveyed find a size in a run whose arm girth and arm length both fit them.
@@ -58,11 +59,12 @@ public record Coverage(
      *     survey has it
      * @param run the sizes, 1 to 200, each name once, in any order; intervals may overlap or leave gaps
      * @return the count
-     * @throws ViolationException when the survey lacks the girth, or the run is empty, too long or repeats a name
+     * @throws InvalidMeasuresException when the survey lacks the girth, or the run is empty, too long or repeats a name
      */
     public static Coverage of(Survey survey, BodyDimension girth, List<SizeInterval> run) {
         if (girth != BodyDimension.UPPER_ARM_GIRTH && girth != BodyDimension.UPPER_ARM_GIRTH_FLEXED) {
-            throw new ViolationException(new Violation("girth", girth.id(), "upperArmGirth or upperArmGirthFlexed"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("girth"), girth.id(), "upperArmGirth or upperArmGirthFlexed"));
         }
         survey.required("girth", girth);
         check(run);
@@ -114,7 +116,7 @@ public record Coverage(
      *
      * @param confidence between 0 and 1, such as 0.95
      * @return range of the share, within 0 to 1
-     * @throws ViolationException when the confidence is out of range
+     * @throws InvalidMeasuresException when the confidence is out of range
      */
     public Interval shareInterval(double confidence) {
         StudentT.requireShare("confidence", confidence);
@@ -125,16 +127,18 @@ public record Coverage(
     private static void check(List<SizeInterval> run) {
         List<Violation> violations = new ArrayList<>();
         if (run.isEmpty() || run.size() > MOST_SIZES) {
-            violations.add(new Violation("/run", run.size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
+            violations.add(Violation.other(
+                    new TableSubject.Argument("run"), run.size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
         }
         Set<String> names = new HashSet<>();
         for (int i = 0; i < run.size(); i++) {
             if (!names.add(run.get(i).size())) {
-                violations.add(new Violation("/run/" + i + "/size", run.get(i).size(), "each size once"));
+                violations.add(
+                        Violation.other(new TableSubject.Size(i), run.get(i).size(), "each size once"));
             }
         }
         if (!violations.isEmpty()) {
-            throw new ViolationException(violations);
+            throw new InvalidMeasuresException(violations);
         }
     }
 

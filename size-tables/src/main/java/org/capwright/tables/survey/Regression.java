@@ -8,10 +8,11 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
-import org.capwright.tables.Violation;
-import org.capwright.tables.ViolationException;
+import org.capwright.tables.TableSubject;
 
 /**
  * Ordinary least squares of one body dimension on one or two others, over the people of a survey.
@@ -115,7 +116,7 @@ public final class Regression {
      *
      * @param predictor a predictor of this fit
      * @return slope and standard error
-     * @throws ViolationException when it is no predictor of this fit
+     * @throws InvalidMeasuresException when it is no predictor of this fit
      */
     public Slope slope(BodyDimension predictor) {
         int i = index("predictor", predictor);
@@ -155,7 +156,7 @@ public final class Regression {
      * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
      * @param confidence between 0 and 1, such as 0.95
      * @return the mean with its confidence interval
-     * @throws ViolationException when a predictor is missing or out of range, or the confidence is
+     * @throws InvalidMeasuresException when a predictor is missing or out of range, or the confidence is
      */
     public ConfidenceInterval mean(Map<BodyDimension, Double> person, double confidence) {
         RealVector deviation = deviation(person);
@@ -168,7 +169,7 @@ public final class Regression {
      * @param person value in millimetres of every predictor, within the surveyed range; other dimensions are not used
      * @param probability between 0 and 1, such as 0.95
      * @return the new person's response with its prediction interval
-     * @throws ViolationException when a predictor is missing or out of range, or the probability is
+     * @throws InvalidMeasuresException when a predictor is missing or out of range, or the probability is
      */
     public PredictionInterval newPerson(Map<BodyDimension, Double> person, double probability) {
         RealVector deviation = deviation(person);
@@ -182,7 +183,7 @@ public final class Regression {
      * @param step step in millimetres by predictor; a predictor left out is held
      * @param confidence between 0 and 1, such as 0.95
      * @return the growth with its confidence interval
-     * @throws ViolationException when a dimension is no predictor of this fit, or the confidence is out of range
+     * @throws InvalidMeasuresException when a dimension is no predictor of this fit, or the confidence is out of range
      */
     public ConfidenceInterval growthOfMean(Map<BodyDimension, Double> step, double confidence) {
         RealVector d = step(step);
@@ -195,12 +196,13 @@ public final class Regression {
      * @param step step in millimetres by predictor, not all zero; a predictor left out is held
      * @param jump the jump in millimetres, finite
      * @return probability of an estimate at least this far from the jump if the jump were the true growth, 0 to 1
-     * @throws ViolationException when a dimension is no predictor of this fit, the step is nil or the jump not finite
+     * @throws InvalidMeasuresException when a dimension is no predictor of this fit, the step is nil or the jump not finite
      */
     public double departureOfJump(Map<BodyDimension, Double> step, double jump) {
         RealVector d = step(step);
         if (d.getNorm() == 0) {
-            throw new ViolationException(new Violation("step", "0 mm", "a step other than 0 mm of " + names()));
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument("step"), "0 mm", "a step other than 0 mm of " + names()));
         }
         double distance = requireFinite("jump", jump) - slopes.dotProduct(d);
         return student.departure(distance / (residualSd * Math.sqrt(quadratic(d))));
@@ -247,8 +249,8 @@ public final class Regression {
             Interval range = survey.range(predictor);
             Double value = person.get(predictor);
             if (value == null || !range.contains(value)) {
-                violations.add(new Violation(
-                        predictor.id(),
+                violations.add(Violation.other(
+                        predictor,
                         value == null ? "none" : value + " mm",
                         range.lower() + " to " + range.upper() + " mm, as surveyed"));
             } else {
@@ -256,7 +258,7 @@ public final class Regression {
             }
         }
         if (!violations.isEmpty()) {
-            throw new ViolationException(violations);
+            throw new InvalidMeasuresException(violations);
         }
         return new ArrayRealVector(deviation, false);
     }
@@ -270,7 +272,8 @@ public final class Regression {
     private int index(String field, BodyDimension predictor) {
         int i = predictors.indexOf(predictor);
         if (i < 0) {
-            throw new ViolationException(new Violation(field, predictor.id(), names()));
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument(field), predictor.id(), names()));
         }
         return i;
     }
@@ -281,7 +284,8 @@ public final class Regression {
 
     private static double requireFinite(String field, double value) {
         if (!Double.isFinite(value)) {
-            throw new ViolationException(new Violation(field, Double.toString(value), "a finite length in mm"));
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument(field), Double.toString(value), "a finite length in mm"));
         }
         return value;
     }

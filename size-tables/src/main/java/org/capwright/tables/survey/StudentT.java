@@ -1,8 +1,9 @@
 package org.capwright.tables.survey;
 
 import org.apache.commons.math3.distribution.TDistribution;
-import org.capwright.tables.Violation;
-import org.capwright.tables.ViolationException;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
+import org.capwright.tables.TableSubject;
 
 /** Student's t distribution for a number of degrees of freedom. Keeps the last quantile, as callers ask for the same. */
 final class StudentT {
@@ -34,8 +35,8 @@ final class StudentT {
 
     static void requireShare(String field, double share) {
         if (!(share > 0 && share < 1)) {
-            throw new ViolationException(
-                    new Violation(field, Double.toString(share), "above 0 and below 1, such as 0.95"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument(field), Double.toString(share), "above 0 and below 1, such as 0.95"));
         }
     }
 }

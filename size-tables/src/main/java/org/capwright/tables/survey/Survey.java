@@ -2,10 +2,11 @@ package org.capwright.tables.survey;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
-import org.capwright.tables.Violation;
-import org.capwright.tables.ViolationException;
+import org.capwright.tables.TableSubject;
 
 /** A public survey whose per-person rows come with the library. Both are works of the US Government, public domain. */
 public enum Survey {
@@ -67,7 +68,7 @@ public enum Survey {
      *
      * @param dimension a dimension of the survey
      * @return the range in millimetres
-     * @throws ViolationException when the survey lacks the dimension
+     * @throws InvalidMeasuresException when the survey lacks the dimension
      */
     public Interval range(BodyDimension dimension) {
         return statistics().range(required("dimension", dimension));
@@ -79,22 +80,26 @@ public enum Survey {
      * @param response the dimension to explain, such as the upper-arm girth
      * @param predictors one or two other dimensions, such as bust girth and stature
      * @return the fit
-     * @throws ViolationException when the survey lacks a dimension or one is given twice
+     * @throws InvalidMeasuresException when the survey lacks a dimension or one is given twice
      */
     public Regression regression(BodyDimension response, BodyDimension... predictors) {
         required("response", response);
         if (predictors.length < 1 || predictors.length > 2) {
-            throw new ViolationException(new Violation("predictors", predictors.length + " predictors", "1 or 2"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("predictors"), predictors.length + " predictors", "1 or 2"));
         }
         for (BodyDimension predictor : predictors) {
             required("predictors", predictor);
             if (predictor == response) {
-                throw new ViolationException(
-                        new Violation("predictors", predictor.id(), "a dimension other than the response"));
+                throw new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument("predictors"),
+                        predictor.id(),
+                        "a dimension other than the response"));
             }
         }
         if (predictors.length == 2 && predictors[0] == predictors[1]) {
-            throw new ViolationException(new Violation("predictors", predictors[1].id(), "each predictor once"));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("predictors"), predictors[1].id(), "each predictor once"));
         }
         return new Regression(this, response, List.of(predictors));
     }
@@ -116,8 +121,8 @@ public enum Survey {
 
     BodyDimension required(String field, BodyDimension dimension) {
         if (!dimensions().contains(dimension)) {
-            throw new ViolationException(new Violation(
-                    field,
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument(field),
                     dimension.id(),
                     "a dimension of " + id + ": "
                             + String.join(

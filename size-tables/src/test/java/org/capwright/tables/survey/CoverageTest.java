@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.tables.TableSubject;
 import org.capwright.tables.TestCsv;
-import org.capwright.tables.ViolationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -123,19 +124,20 @@ class CoverageTest {
     void refusesAGirthThatWasNotMeasuredAndARunThatIsNone() {
         List<SizeInterval> run = List.of(new SizeInterval("M", new Interval(270, 310), new Interval(500, 600)));
         assertThrows(
-                ViolationException.class,
+                InvalidMeasuresException.class,
                 () -> Coverage.of(Survey.ANSUR_2012_WOMEN, BodyDimension.UPPER_ARM_GIRTH, run));
-        assertThrows(ViolationException.class, () -> Coverage.of(Survey.ANSUR_1988_WOMEN, BodyDimension.STATURE, run));
         assertThrows(
-                ViolationException.class,
+                InvalidMeasuresException.class, () -> Coverage.of(Survey.ANSUR_1988_WOMEN, BodyDimension.STATURE, run));
+        assertThrows(
+                InvalidMeasuresException.class,
                 () -> Coverage.of(Survey.ANSUR_1988_WOMEN, BodyDimension.UPPER_ARM_GIRTH, List.of()));
-        ViolationException twice = assertThrows(
-                ViolationException.class,
+        InvalidMeasuresException twice = assertThrows(
+                InvalidMeasuresException.class,
                 () -> Coverage.of(
                         Survey.ANSUR_1988_WOMEN, BodyDimension.UPPER_ARM_GIRTH, List.of(run.get(0), run.get(0))));
-        assertEquals("/run/1/size", twice.violations().get(0).field());
+        assertEquals(new TableSubject.Size(1), twice.violations().get(0).subject());
         assertThrows(
-                ViolationException.class,
+                InvalidMeasuresException.class,
                 () -> Coverage.of(Survey.ANSUR_1988_WOMEN, BodyDimension.UPPER_ARM_GIRTH, run)
                         .shareInterval(1));
     }

@@ -19,9 +19,10 @@ import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.tables.BodyDimension;
+import org.capwright.tables.TableSubject;
 import org.capwright.tables.TestCsv;
-import org.capwright.tables.ViolationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -225,25 +226,28 @@ class RegressionTest {
     @Test
     void refusesWhatTheSurveyCannotSay() {
         Survey survey = Survey.ANSUR_2012_WOMEN;
-        ViolationException lacking =
-                assertThrows(ViolationException.class, () -> survey.regression(ELBOW_GIRTH, BUST_GIRTH));
-        assertEquals("response", lacking.violations().get(0).field());
-        assertTrue(lacking.violations().get(0).allowed().contains("upperArmGirthFlexed"));
-        assertThrows(ViolationException.class, () -> survey.regression(ARM_LENGTH));
-        assertThrows(ViolationException.class, () -> survey.regression(ARM_LENGTH, ARM_LENGTH));
-        assertThrows(ViolationException.class, () -> survey.regression(ARM_LENGTH, STATURE, STATURE));
+        InvalidMeasuresException lacking =
+                assertThrows(InvalidMeasuresException.class, () -> survey.regression(ELBOW_GIRTH, BUST_GIRTH));
+        assertEquals(
+                new TableSubject.Argument("response"),
+                lacking.violations().get(0).subject());
+        assertTrue(lacking.violations().get(0).reason().contains("upperArmGirthFlexed"));
+        assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH));
+        assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH, ARM_LENGTH));
+        assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH, STATURE, STATURE));
         Regression fit = survey.regression(ARM_LENGTH, BUST_GIRTH, STATURE);
-        ViolationException range = assertThrows(
-                ViolationException.class, () -> fit.newPerson(Map.of(BUST_GIRTH, 2000.0, STATURE, Double.NaN), 0.95));
+        InvalidMeasuresException range = assertThrows(
+                InvalidMeasuresException.class,
+                () -> fit.newPerson(Map.of(BUST_GIRTH, 2000.0, STATURE, Double.NaN), 0.95));
         assertEquals(2, range.violations().size());
-        assertEquals("bustGirth", range.violations().get(0).field());
-        assertThrows(ViolationException.class, () -> fit.mean(Map.of(BUST_GIRTH, 900.0), 0.95));
-        assertThrows(ViolationException.class, () -> fit.growthOfMean(Map.of(ELBOW_GIRTH, 1.0), 0.95));
-        assertThrows(ViolationException.class, () -> fit.growthOfMean(Map.of(STATURE, Double.NaN), 0.95));
-        assertThrows(ViolationException.class, () -> fit.departureOfJump(Map.of(), 3));
-        assertThrows(ViolationException.class, () -> fit.departureOfJump(Map.of(STATURE, 80.0), Double.NaN));
+        assertEquals(BUST_GIRTH, range.violations().get(0).subject());
+        assertThrows(InvalidMeasuresException.class, () -> fit.mean(Map.of(BUST_GIRTH, 900.0), 0.95));
+        assertThrows(InvalidMeasuresException.class, () -> fit.growthOfMean(Map.of(ELBOW_GIRTH, 1.0), 0.95));
+        assertThrows(InvalidMeasuresException.class, () -> fit.growthOfMean(Map.of(STATURE, Double.NaN), 0.95));
+        assertThrows(InvalidMeasuresException.class, () -> fit.departureOfJump(Map.of(), 3));
+        assertThrows(InvalidMeasuresException.class, () -> fit.departureOfJump(Map.of(STATURE, 80.0), Double.NaN));
         for (double confidence : new double[] {0, 1, 95, Double.NaN}) {
-            assertThrows(ViolationException.class, () -> fit.growthOfMean(Map.of(STATURE, 80.0), confidence));
+            assertThrows(InvalidMeasuresException.class, () -> fit.growthOfMean(Map.of(STATURE, 80.0), confidence));
         }
     }
 }

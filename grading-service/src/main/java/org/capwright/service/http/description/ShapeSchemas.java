@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 
 /** Gathers everything that is wrong with a request, ranges in the caller's unit. */
 public final class FoundViolations {
@@ -64,27 +64,38 @@ public final class FoundViolations {
      * Adds what the engine found wrong.
      *
      * @param violations lengths in millimetres
+     * @param places where their subjects stand
      */
-    public void addAll(List<Violation> violations) {
-        violations.forEach(this::add);
+    public void addAll(List<Violation> violations, RequestPlaces places) {
+        violations.forEach(violation -> add(violation, places.of(violation.subject())));
     }
 
     /**
-     * Adds what the engine found wrong; bounds are rounded to the side that still works.
+     * Adds what was found wrong with a field of the request or a measurement of the wearer.
      *
      * @param violation lengths in millimetres
      */
     public void add(Violation violation) {
+        add(violation, RequestPlaces.USUAL.of(violation.subject()));
+    }
+
+    /**
+     * Adds what was found wrong; bounds are rounded to the side that still works.
+     *
+     * @param violation lengths in millimetres
+     * @param field where its subject stands, as a JSON pointer
+     */
+    public void add(Violation violation, String field) {
         boolean length = violation.quantity() == Quantity.LENGTH;
         Optional<Double> value = shown(violation.value(), length, RoundingMode.HALF_EVEN);
-        Optional<Double> minimum = shown(violation.minimum(), length, RoundingMode.CEILING);
-        Optional<Double> maximum = shown(violation.maximum(), length, RoundingMode.FLOOR);
+        Optional<Double> minimum = shown(violation.least(), length, RoundingMode.CEILING);
+        Optional<Double> maximum = shown(violation.greatest(), length, RoundingMode.FLOOR);
         if (minimum.isPresent() && maximum.isPresent() && minimum.get() > maximum.get()) {
-            minimum = shown(violation.minimum(), length, RoundingMode.HALF_EVEN);
-            maximum = shown(violation.maximum(), length, RoundingMode.HALF_EVEN);
+            minimum = shown(violation.least(), length, RoundingMode.HALF_EVEN);
+            maximum = shown(violation.greatest(), length, RoundingMode.HALF_EVEN);
         }
         String symbol = length ? " " + unit.symbol() : "";
-        StringBuilder reason = new StringBuilder(violation.reason());
+        StringBuilder reason = new StringBuilder(violation.sentence());
         value.ifPresent(v -> reason.append(": ").append(plain(v)).append(symbol));
         if (minimum.isPresent() || maximum.isPresent()) {
             reason.append(value.isPresent() ? "; " : ": ");
@@ -104,9 +115,9 @@ public final class FoundViolations {
             reason.append(" would work");
         }
         add(new FieldViolation(
-                violation.pointer(),
+                field,
                 reason.toString(),
-                value.map(Object.class::cast),
+                violation.given().<Object>map(given -> given).or(() -> value),
                 length && (value.isPresent() || minimum.isPresent() || maximum.isPresent())
                         ? Optional.of(unit.symbol())
                         : Optional.empty(),

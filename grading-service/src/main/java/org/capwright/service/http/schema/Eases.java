@@ -2,7 +2,7 @@ package org.capwright.service.http.schema;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** Reads an ease: a length, or a percentage such as {@code "4%"}. */
 final class Eases {

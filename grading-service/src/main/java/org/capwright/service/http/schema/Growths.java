@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
+import org.capwright.service.http.problem.RequestField;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the growth of a dimension: one increment for all intervals, or one for each. */
@@ -28,14 +29,14 @@ final class Growths {
         }
         if (intervals >= 0 && value.size() != intervals) {
             given.found()
-                    .add(new Violation(
-                            given.where(),
+                    .add(Violation.outside(
+                            new RequestField(given.where()),
                             "a list needs one increment for each of the " + intervals
                                     + " intervals between neighbouring sizes; number of increments",
                             Quantity.COUNT,
-                            OptionalDouble.of(value.size()),
-                            OptionalDouble.of(intervals),
-                            OptionalDouble.of(intervals)));
+                            value.size(),
+                            intervals,
+                            intervals));
             return Optional.empty();
         }
         for (int i = 0; i < value.size(); i++) {

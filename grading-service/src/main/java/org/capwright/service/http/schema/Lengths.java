@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import org.capwright.measure.Unit;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
+import org.capwright.service.http.problem.RequestField;
 import tools.jackson.databind.JsonNode;
 
 /** Reads lengths: numbers, or text with fractions. */
@@ -27,7 +28,8 @@ final class Lengths {
         if (length >= least && length <= greatest) {
             return OptionalDouble.of(length);
         }
-        given.found().add(Violation.lengthOutside(given.where(), "out of range", length, least, greatest));
+        given.found()
+                .add(Violation.lengthOutside(new RequestField(given.where()), "out of range", length, least, greatest));
         return OptionalDouble.empty();
     }
 

@@ -2,8 +2,9 @@ package org.capwright.service.http.schema;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
+import org.capwright.service.http.problem.RequestField;
 import tools.jackson.databind.JsonNode;
 
 /** Reads plain numbers. */
@@ -41,13 +42,8 @@ final class Numbers {
             return OptionalDouble.of(value);
         }
         given.found()
-                .add(new Violation(
-                        given.where(),
-                        "out of range",
-                        quantity,
-                        OptionalDouble.of(value),
-                        OptionalDouble.of(least),
-                        OptionalDouble.of(greatest)));
+                .add(Violation.outside(
+                        new RequestField(given.where()), "out of range", quantity, value, least, greatest));
         return OptionalDouble.empty();
     }
 }

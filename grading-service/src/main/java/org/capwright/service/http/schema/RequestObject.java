@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestPlaces;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -61,7 +62,7 @@ public final class RequestObject {
     private void nameUnknown(String name) {
         String shown = Texts.shortened(name);
         found.add(
-                pointer + "/" + Texts.escaped(shown),
+                pointer + "/" + RequestPlaces.escaped(shown),
                 "is not a known field; "
                         + shape.nearest(name)
                                 .map(near -> "did you mean " + near + "?")
@@ -86,7 +87,7 @@ public final class RequestObject {
      * @return a JSON pointer
      */
     public String at(String field) {
-        return pointer + "/" + Texts.escaped(field);
+        return pointer + "/" + RequestPlaces.escaped(field);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.capwright.service.http.schema;
 
 import java.util.Optional;
 import org.capwright.measure.Dimension;
+import org.capwright.service.http.problem.RequestPlaces;
 
 /**
  * One field of a request.
@@ -46,9 +47,8 @@ public record SchemaField(String name, FieldType kind, String meaning, Optional<
      * @return the field, which may be left out
      */
     public static SchemaField of(Dimension dimension, String more) {
-        String pointer = dimension.pointer();
         return optional(
-                pointer.substring(pointer.lastIndexOf('/') + 1),
+                RequestPlaces.field(dimension),
                 new FieldType.Length(dimension.least(), dimension.greatest()),
                 more.isEmpty() ? dimension.definition() : dimension.definition() + " " + more);
     }

@@ -3,6 +3,7 @@ package org.capwright.service.http.schema;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.service.http.problem.RequestPlaces;
 import tools.jackson.databind.JsonNode;
 
 /** Reads a whole number for each of some sizes. */
@@ -21,7 +22,7 @@ final class SizeCounts {
             if (!sizes.contains(entry.getKey())) {
                 given.found()
                         .add(
-                                given.where() + "/" + Texts.escaped(Texts.shortened(entry.getKey())),
+                                given.where() + "/" + RequestPlaces.escaped(Texts.shortened(entry.getKey())),
                                 "must be one of the sizes " + String.join(", ", sizes));
             }
         }
@@ -29,7 +30,7 @@ final class SizeCounts {
         for (String size : sizes) {
             JsonNode number = value.get(size);
             if (number != null && !number.isNull()) {
-                Given one = new Given(number, given.where() + "/" + Texts.escaped(size), given.found());
+                Given one = new Given(number, given.where() + "/" + RequestPlaces.escaped(size), given.found());
                 Numbers.whole(one, kind.count()).ifPresent(count -> right.put(size, count));
             }
         }

@@ -6,9 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.capwright.measure.Quantity;
-import org.capwright.measure.Violation;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.RequestField;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the names of the sizes: texts or whole numbers, all different, ascending where all are numbers. */
@@ -32,13 +33,8 @@ public final class SizeLabels {
             return Optional.empty();
         }
         if (list.isEmpty() || list.size() > kind.most()) {
-            found.add(new Violation(
-                    where,
-                    "number of sizes",
-                    Quantity.COUNT,
-                    java.util.OptionalDouble.of(list.size()),
-                    java.util.OptionalDouble.of(1),
-                    java.util.OptionalDouble.of(kind.most())));
+            found.add(Violation.outside(
+                    new RequestField(where), "number of sizes", Quantity.COUNT, list.size(), 1, kind.most()));
             return Optional.empty();
         }
         List<String> labels = new ArrayList<>(list.size());

@@ -61,9 +61,4 @@ final class Texts {
         int end = Character.isHighSurrogate(text.charAt(SHOWN - 1)) ? SHOWN - 1 : SHOWN;
         return text.substring(0, end) + "…";
     }
-
-    /** RFC 6901, section 3. */
-    static String escaped(String name) {
-        return name.replace("~", "~0").replace("/", "~1");
-    }
 }

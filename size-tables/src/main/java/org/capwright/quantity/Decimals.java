@@ -1,4 +1,4 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

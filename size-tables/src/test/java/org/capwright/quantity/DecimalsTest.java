@@ -1,4 +1,4 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,4 +1,4 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
 /** What kind of number a value is, so that the boundary can show it in the caller's unit. */
 public enum Quantity {

@@ -1,10 +1,14 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when no sleeve can be drafted from the measures given. Carries everything that was found wrong, each with what would work. */
-public final class InvalidMeasuresException extends RuntimeException {
+/**
+ * Thrown when measures cannot work: no sleeve can be drafted from them, or no table has them. Carries everything that was found wrong, each with what would work.
+ *
+ * <p>The message names subjects and reasons, never a value: values may be measurements of a person.
+ */
+public final class InvalidMeasuresException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
@@ -16,7 +20,9 @@ public final class InvalidMeasuresException extends RuntimeException {
      * @param violations at least one
      */
     public InvalidMeasuresException(List<Violation> violations) {
-        super(violations.stream().map(v -> v.pointer() + ": " + v.reason()).collect(Collectors.joining("; ")));
+        super(violations.stream()
+                .map(v -> v.subject().code() + ": " + v.sentence())
+                .collect(Collectors.joining("; ")));
         this.violations = List.copyOf(violations);
     }
 

@@ -1,9 +1,12 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A unit of length at the boundary. Inside the engine every length is in millimetres. */
+/** A unit of length at the boundary. Inside every length is in millimetres. */
 public enum Unit {
     /** Millimetre. */
     MILLIMETRE("mm", 1, 1),
@@ -35,13 +38,24 @@ public enum Unit {
     }
 
     /**
-     * A length in this unit as millimetres.
+     * A length in this unit as millimetres. The shortest decimal that prints as the length is converted exactly and rounded once, so that 44.4 cm is 444 mm and not a
+     * hair beside it.
      *
      * @param length in this unit
-     * @return millimetres
+     * @return millimetres; not finite if the length is not
      */
     public double toMillimetres(double length) {
-        return length * millimetres;
+        return Double.isFinite(length) ? toMillimetres(BigDecimal.valueOf(length)) : length;
+    }
+
+    /**
+     * A decimal in this unit as millimetres, converted exactly and rounded once.
+     *
+     * @param length in this unit
+     * @return millimetres, to the nearest double
+     */
+    public double toMillimetres(BigDecimal length) {
+        return length.multiply(BigDecimal.valueOf(millimetres)).doubleValue();
     }
 
     /**
@@ -83,5 +97,17 @@ public enum Unit {
             return toMillimetres(fraction.group(1).equals("-") ? -value : value);
         }
         throw new NumberFormatException("not a length: " + trimmed);
+    }
+
+    /**
+     * The unit with a given short name.
+     *
+     * @param symbol {@code mm}, {@code cm} or {@code in}
+     * @return the unit, or nothing
+     */
+    public static Optional<Unit> find(String symbol) {
+        return Arrays.stream(values())
+                .filter(unit -> unit.symbol.equals(symbol))
+                .findFirst();
     }
 }

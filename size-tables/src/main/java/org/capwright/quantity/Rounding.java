@@ -1,4 +1,4 @@
-package org.capwright.measure;
+package org.capwright.quantity;
 
 /**
  * The grid on which a sewing room reads its figures.
