@@ -48,8 +48,7 @@ final class WorkingPleats {
     /** The refusal with what would work added, where pleats are all that is wrong. */
     static InvalidMeasuresException named(
             InvalidMeasuresException refused, SleeveStyle style, Dimensions base, Drafting drafting) {
-        boolean pleatsOnly =
-                refused.violations().stream().allMatch(v -> v.subject() == SleeveSubject.Option.PLEATS);
+        boolean pleatsOnly = refused.violations().stream().allMatch(v -> v.subject() == SleeveSubject.Option.PLEATS);
         Optional<PleatPlan> plan = style.overlay().flatMap(OverlayStyle::pleats);
         if (!pleatsOnly || plan.isEmpty()) {
             return refused;

@@ -40,13 +40,12 @@ final class PointNames {
             "overlayHem",
             "pleatTakeUp");
 
-    private static final Pattern HALF =
-            Pattern.compile(
+    private static final Pattern HALF = Pattern.compile(
             "^(?:1 2|half|flat|halbe|halber|demi|media|medio|mezza|mezzo|meia|meio|halve|pol|yarim) (.+)$|^(.+?) (?:1 2|half|flat|flat half|half width|laid flat|a plat|flach|halb|piana)$");
 
     static {
-        try (BufferedReader lines = new BufferedReader(
-                new InputStreamReader(PointNames.class.getResourceAsStream("point-names.txt"), StandardCharsets.UTF_8))) {
+        try (BufferedReader lines = new BufferedReader(new InputStreamReader(
+                PointNames.class.getResourceAsStream("point-names.txt"), StandardCharsets.UTF_8))) {
             lines.lines().filter(line -> !line.startsWith("#")).forEach(PointNames::add);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -57,7 +57,8 @@ public final class SpecTableReader {
     }
 
     private static TableContent layout(TableContext context) throws ForeignInputException {
-        // A point named twice in one row, by its code and by its name, is one point: it does not make a row of headings.
+        // A point named twice in one row, by its code and by its name, is one point: it does not make a row of
+        // headings.
         List<Set<CheckedMeasure>> down = new ArrayList<>();
         for (int c = 0; c < context.grid().columns(); c++) {
             down.add(EnumSet.noneOf(CheckedMeasure.class));

@@ -35,7 +35,9 @@ public final class Unread {
                         Quantity.OTHER,
                         OptionalDouble.empty(),
                         Expected.ANYTHING,
-                        (note.line() > 0 ? "line " + note.line() + " was not read, so it is not judged: " : "not read, so not judged: ")
+                        (note.line() > 0
+                                        ? "line " + note.line() + " was not read, so it is not judged: "
+                                        : "not read, so not judged: ")
                                 + note.words(),
                         "the file itself",
                         "Name the row as the sewing room's trade does, for example bicep, sleeve length, cap height, armhole, elbow or wrist, or"

@@ -134,10 +134,10 @@ public record GradeReport(
         String words = unread > 0
                 ? "Not judged: " + unread + (unread == 1 ? " part" : " parts") + " of the file not read."
                 : count(Severity.STOP) > 0
-                ? "Do not cut before the stops are mended or meant."
-                : count(Severity.CAUTION) > 0
-                        ? "Nothing stops this grade. Look at the cautions before cutting."
-                        : "Nothing stops this grade.";
+                        ? "Do not cut before the stops are mended or meant."
+                        : count(Severity.CAUTION) > 0
+                                ? "Nothing stops this grade. Look at the cautions before cutting."
+                                : "Nothing stops this grade.";
         bands.add(Band.of(20, (canvas, left, top) -> {
             canvas.ink(Ink.TINT).box(left, top - 17, width, 16).fill();
             double x = left + 6;

@@ -53,8 +53,7 @@ class ExportsTest {
     void noMoreThanSixtyTypesAreExported() throws Exception {
         Set<String> exported = exported();
         Set<String> types = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("org.capwright").stream()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("org.capwright").stream()
                         .filter(type -> exported.contains(type.getPackageName()))
                         .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC) && !type.isNestedClass())
                         .map(JavaClass::getName)

@@ -207,8 +207,6 @@ class OwnFilesTest {
                 .toArray();
         double least = Arrays.stream(differences).min().orElseThrow();
         double most = Arrays.stream(differences).max().orElseThrow();
-        return least * most > 0
-                && Math.abs(least + most) >= 20
-                && Math.abs(most - least) <= Math.abs(most + least) / 4;
+        return least * most > 0 && Math.abs(least + most) >= 20 && Math.abs(most - least) <= Math.abs(most + least) / 4;
     }
 }

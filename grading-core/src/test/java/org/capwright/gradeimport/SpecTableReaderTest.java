@@ -208,7 +208,8 @@ class SpecTableReaderTest {
             StringBuilder sheet = new StringBuilder("cm;36;38;40\n");
             for (int i = 0; i < words.length; i++) {
                 int middle = new int[] {36, 60, 14, 45, 28, 19}[i];
-                sheet.append(words[i].toUpperCase(java.util.Locale.ROOT) + ";" + (middle - 1) + ";" + middle + ";" + (middle + 1) + "\n");
+                sheet.append(words[i].toUpperCase(java.util.Locale.ROOT) + ";" + (middle - 1) + ";" + middle + ";"
+                        + (middle + 1) + "\n");
             }
             ForeignGrade read = read(sheet.toString(), ForeignOptions.none());
             List<CheckedMeasure> measures = List.of(
@@ -244,7 +245,13 @@ class SpecTableReaderTest {
 
     @Test
     void sizesOfManyKindsComeInTheirOrder() throws ForeignInputException {
-        for (String sizes : List.of("UK 8;UK 10;UK 12", "XS;S;3XL", "2XS;XS;M", "Gr. 36;Gr. 38;Gr. 40", "36/38;40/42;44/46", "EU 36;EU 38;EU 40")) {
+        for (String sizes : List.of(
+                "UK 8;UK 10;UK 12",
+                "XS;S;3XL",
+                "2XS;XS;M",
+                "Gr. 36;Gr. 38;Gr. 40",
+                "36/38;40/42;44/46",
+                "EU 36;EU 38;EU 40")) {
             String[] labels = sizes.split(";");
             ForeignGrade read = read(
                     "Point (cm);" + labels[2] + ";" + labels[0] + ";" + labels[1] + "\nBicep;37.2;34.8;36\n",
@@ -260,7 +267,9 @@ class SpecTableReaderTest {
                 "Bicep;-1.2;-1.2;36;+1.2;+1.2\nCap height;-.4;-.4;13.5;+.4;+.4\n",
                 "Bicep;-2.4;-1.2;36;1.2;2.4\nCap height;-0.8;-0.4;13.5;0.4;0.8\n",
                 "Bicep;1.2;1.2;36;1.2;1.2\nCap height;0.4;0.4;13.5;0.4;0.4\n")) {
-            ForeignGrade read = read("Point (cm);34;36;38;40;42\n" + steps.replace("-.4", "-0.4").replace("+.4", "+0.4"), ForeignOptions.none());
+            ForeignGrade read = read(
+                    "Point (cm);34;36;38;40;42\n" + steps.replace("-.4", "-0.4").replace("+.4", "+0.4"),
+                    ForeignOptions.none());
             double[] bicep = {336, 348, 360, 372, 384};
             for (int i = 0; i < bicep.length; i++) {
                 assertEquals(bicep[i], value(read.grade(), i, CheckedMeasure.BICEP), 1e-9, steps);

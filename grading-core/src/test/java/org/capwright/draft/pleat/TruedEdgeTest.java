@@ -37,7 +37,9 @@ class TruedEdgeTest {
             trued(pleatCase);
             return true;
         } catch (InvalidMeasuresException e) {
-            assertEquals(org.capwright.measure.SleeveSubject.Option.PLEATS, e.violations().get(0).subject());
+            assertEquals(
+                    org.capwright.measure.SleeveSubject.Option.PLEATS,
+                    e.violations().get(0).subject());
             return false;
         }
     }

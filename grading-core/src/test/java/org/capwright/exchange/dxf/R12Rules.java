@@ -125,7 +125,8 @@ final class R12Rules {
                 case "VERTEX" -> vertices.add(item.values.get(10) + " " + item.values.get(20));
                 case "SEQEND" -> {
                     require(vertices.size() > 1, item.line, "a polyline of fewer than two vertices");
-                    boolean closed = polyline.values.getOrDefault(70, "").strip().equals("1");
+                    boolean closed =
+                            polyline.values.getOrDefault(70, "").strip().equals("1");
                     boolean repeated = closed && vertices.get(0).equals(vertices.get(vertices.size() - 1));
                     require(!repeated, item.line, "a closed polyline that repeats its first point");
                 }

@@ -102,7 +102,8 @@ record CheckAnswer(
     @Schema(name = "Trace", description = "One step of how a file was understood.")
     record TraceAnswer(
             @Schema(
-                    description = "Whether the file says so, it was assumed, is not used by any check, or was not read and so not judged.",
+                    description =
+                            "Whether the file says so, it was assumed, is not used by any check, or was not read and so not judged.",
                     allowableValues = {"found", "assumed", "left-out", "not-read"},
                     example = "found")
             String kind,
