@@ -4,6 +4,7 @@ module org.capwright.tables {
     requires commons.math3;
     requires org.apache.commons.csv;
 
+    exports org.capwright.quantity;
     exports org.capwright.tables;
     exports org.capwright.tables.survey;
 }
