@@ -137,7 +137,8 @@ class TableDraftTest {
             sizes.add("s" + i);
         }
         assertTrue(violations(draft("cm", sizes, new RowDraft("bustGirth", List.of()))).stream()
-                .anyMatch(v -> v.subject() == TableSubject.Field.SIZES && v.reason().contains("100")));
+                .anyMatch(v ->
+                        v.subject() == TableSubject.Field.SIZES && v.reason().contains("100")));
     }
 
     static LongStream seeds() {
