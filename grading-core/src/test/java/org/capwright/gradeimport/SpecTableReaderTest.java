@@ -205,7 +205,7 @@ class SpecTableReaderTest {
                 "Pazı genişliği;Kol boyu;Kol kafası yüksekliği;Kol evi;Dirsek genişliği;Bilek genişliği",
                 "袖幅;袖丈;袖山の高さ;アームホール;肘幅;袖口幅")) {
             String[] words = names.split(";");
-            StringBuilder sheet = new StringBuilder("cm;36;38;40\n");
+            StringBuilder sheet = new StringBuilder("Point (cm);36;38;40\n");
             for (int i = 0; i < words.length; i++) {
                 int middle = new int[] {36, 60, 14, 45, 28, 19}[i];
                 sheet.append(words[i].toUpperCase(java.util.Locale.ROOT) + ";" + (middle - 1) + ";" + middle + ";"
