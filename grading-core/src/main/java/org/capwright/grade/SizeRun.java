@@ -1,11 +1,19 @@
 package org.capwright.grade;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import org.capwright.draft.Overlay;
+import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.draft.pleat.PleatLayout;
+import org.capwright.draft.pleat.PleatPlan;
+import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
@@ -117,7 +125,48 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
         }
         SizeRun run = new SizeRun(style, sizes, base, rules);
         CapBounds.check(run);
-        return run;
+        OptionalInt number = numberOfPleats(run);
+        return number.isEmpty()
+                ? run
+                : new SizeRun(
+                        style,
+                        drafted(counted(style, number.getAsInt()), baseDimensions, labels, base, rules).sizes,
+                        base,
+                        rules);
+    }
+
+    /**
+     * The number of pleats that all sizes get where it follows from a depth and would differ: a graded nest has the same pleats in every size. Of a depth it is the number of the base
+     * size; of a greatest depth the greatest number, so that it holds in every size. A depth that is graded itself keeps its own number in each.
+     */
+    private static OptionalInt numberOfPleats(SizeRun run) {
+        Optional<PleatPlan> plan = run.style.overlay().flatMap(OverlayStyle::pleats);
+        boolean gradedDepth = run.rules.stream().anyMatch(rule -> rule.dimension() == Dimension.PLEAT_DEPTH);
+        if (plan.isEmpty() || gradedDepth || plan.get().sizing() instanceof PleatSizing.ByCount) {
+            return OptionalInt.empty();
+        }
+        List<Integer> counts = run.sizes.stream()
+                .map(size -> size.draft().overlay().flatMap(Overlay::pleats).map(PleatLayout::count).orElse(0))
+                .toList();
+        if (counts.stream().distinct().count() < 2) {
+            return OptionalInt.empty();
+        }
+        int number = plan.get().sizing() instanceof PleatSizing.ByDepth ? counts.get(run.base) : Collections.max(counts);
+        return number == 0 ? OptionalInt.empty() : OptionalInt.of(number);
+    }
+
+    private static SleeveStyle counted(SleeveStyle style, int number) {
+        return new SleeveStyle(
+                style.fit(),
+                style.overlay().map(overlay -> overlay.pleats()
+                        .map(plan -> overlay.pleated(new PleatPlan(
+                                plan.kind(),
+                                plan.direction(),
+                                new PleatSizing.ByCount(number),
+                                plan.flatZoneFront(),
+                                plan.flatZoneBack())))
+                        .orElse(overlay)),
+                style.underSleeve());
     }
 
     /**

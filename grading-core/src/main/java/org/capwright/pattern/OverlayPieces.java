@@ -72,10 +72,10 @@ final class OverlayPieces {
         return new PieceDraft(kind, size, edges.list(), notches, marks, cut, Math.min(width, depth));
     }
 
-    /** Whether the hem comes to a point on the fold, so that a snip lets it turn. */
+    /** Whether the hem comes to a point on the fold, so that a snip lets it turn: however blunt, for a nest has it in all sizes. */
     private static boolean pointed(OverlayHalf half) {
         List<Cubic> hem = half.hem().segments();
-        return Math.abs(hem.get(hem.size() - 1).tangentAt(1).y()) > Math.sin(Math.toRadians(2));
+        return Math.abs(hem.get(hem.size() - 1).tangentAt(1).y()) > Math.sin(Math.toRadians(0.05));
     }
 
     /**

@@ -3,15 +3,21 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
 final class PieceFinish {
+
+    /** A line that is cut short ends this far from the seam line, mm. */
+    private static final double CLEAR = 1;
 
     private PieceFinish() {}
 
@@ -26,6 +32,7 @@ final class PieceFinish {
             notches.add(notch(draft, place, cutLine));
         }
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
+        marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? inside(mark, net) : mark);
         marks.add(GrainLine.in(net, draft, marks));
         PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
         return new Piece(
@@ -38,6 +45,34 @@ final class PieceFinish {
                 List.copyOf(marks),
                 draft.cut(),
                 label);
+    }
+
+    /** The longest part of a line across that lies on the piece: the cut of a pleat near the underarm point may reach below it. */
+    private static MarkLine inside(MarkLine mark, List<Point> net) {
+        Geometry line = Outline.PLANE.createLineString(new Coordinate[] {
+            Outline.coordinate(mark.line().start()), Outline.coordinate(mark.line().end())
+        });
+        Geometry piece = Outline.polygon(net).buffer(Piece.FLATTENING);
+        if (piece.covers(line)) {
+            return mark;
+        }
+        Geometry parts = line.intersection(Outline.polygon(net));
+        Geometry longest = parts.getGeometryN(0);
+        for (int i = 1; i < parts.getNumGeometries(); i++) {
+            if (parts.getGeometryN(i).getLength() > longest.getLength()) {
+                longest = parts.getGeometryN(i);
+            }
+        }
+        Coordinate[] ends = longest.getCoordinates();
+        if (longest.getLength() < 4 * CLEAR) {
+            return mark;
+        }
+        Point from = new Point(ends[0].x, ends[0].y);
+        Point to = new Point(ends[1].x, ends[1].y);
+        Point clear = to.minus(from).unit().times(CLEAR);
+        Point start = from.distanceTo(mark.line().start()) < Piece.FLATTENING ? from : from.plus(clear);
+        Point end = to.distanceTo(mark.line().end()) < Piece.FLATTENING ? to : to.minus(clear);
+        return new MarkLine(mark.kind(), mark.name(), Curve.line(start, end));
     }
 
     private static List<Point> netLine(PieceDraft draft) {
@@ -56,7 +91,12 @@ final class PieceFinish {
             return along(place.outward().get(), notch, cutLine);
         }
         if (place.kind() != NotchKind.CLIP) {
-            return notch;
+            // At a corner under a pleat the cut line may not pass square beside the seam line.
+            boolean onLine = Outline.polygon(cutLine.points())
+                            .getExteriorRing()
+                            .distance(Outline.PLANE.createPoint(Outline.coordinate(notch.onCut())))
+                    <= 2 * Piece.FLATTENING;
+            return onLine ? notch : along(notch.inward().times(-1), notch, cutLine);
         }
         Point at = notch.at();
         double lowest = Double.NEGATIVE_INFINITY;

@@ -198,7 +198,21 @@ class CutLineTest {
                 new PieceEdge("side", EdgeKind.HEM, Curve.line(new Point(50, -50), new Point(50, 60)), 10),
                 new PieceEdge("top", EdgeKind.HEM, Curve.line(new Point(50, 60), new Point(0, 60)), 10),
                 new PieceEdge("fold", EdgeKind.FOLD, Curve.line(new Point(0, 60), new Point(0, 0)), 0));
-        assertLine(CutLine.around(half, CornerKind.MITRED), 0, -10 * ROOT, 60, -60 - 10 * ROOT, 60, 70, 0, 70);
+        // The corner of 45 degrees at (50, -50) is squared off at two allowances, as in the triangle.
+        double on = 10 * (2 - Math.sin(Math.PI / 8)) / Math.cos(Math.PI / 8);
+        double along = (on - 10) / ROOT;
+        assertLine(
+                CutLine.around(half, CornerKind.MITRED),
+                0,
+                -10 * ROOT,
+                50 + along,
+                -50 - (on + 10) / ROOT,
+                60,
+                -50 - on,
+                60,
+                70,
+                0,
+                70);
     }
 
     /** A slit narrower than twice the allowance closes: the raw parallel crosses itself and is cleaned. */

@@ -26,6 +26,11 @@ final class Chain {
         segments.add(new Cubic(end, segment.control1(), segment.control2(), segment.end()));
     }
 
+    /** Lets a chain that has nothing yet start exactly at a point where it would start but for rounding. */
+    void startAt(Point start, Cubic first) {
+        add(segments.isEmpty() ? new Cubic(start, first.control1(), first.control2(), first.end()) : first);
+    }
+
     /** Lets the last segment end exactly at a point where it ends but for rounding. */
     void endAt(Point end) {
         int last = segments.size() - 1;

@@ -74,8 +74,11 @@ final class EdgeTruing {
         }
     }
 
-    /** A mark within rounding of the end is the end. */
+    /** A mark within rounding of an end is the end. */
     private Point at(double mark) {
+        if (mark <= NOTHING) {
+            return flat.start();
+        }
         return mark >= flat.length() - NOTHING ? flat.end() : flat.pointAtLength(mark);
     }
 

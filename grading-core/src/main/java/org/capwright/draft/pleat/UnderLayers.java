@@ -26,19 +26,19 @@ record UnderLayers(List<Cubic> arc, double depth) {
         Isometry ontoFirst = before.inverse();
         Isometry ontoLast = after.inverse();
         for (Cubic segment : arc) {
-            add(chain, ontoFirst.of(segment));
+            add(chain, creases.firstPoint(), ontoFirst.of(segment));
         }
         Point corner = ontoFirst.of(arc.get(arc.size() - 1).end());
         for (int i = arc.size() - 1; i >= 0; i--) {
-            add(chain, ontoLast.of(arc.get(i).reversed()));
+            add(chain, creases.firstPoint(), ontoLast.of(arc.get(i).reversed()));
         }
         chain.endAt(creases.last());
         return corner;
     }
 
-    private static void add(Chain chain, Cubic segment) {
+    private static void add(Chain chain, Point start, Cubic segment) {
         if (segment.start().distanceTo(segment.end()) > NOTHING) {
-            chain.add(segment);
+            chain.startAt(start, segment);
         }
     }
 }

@@ -65,14 +65,22 @@ final class PieceGrading {
                     sizes.stream().map(p -> p.edges().get(number).curve()).toList()));
         }
         List<Line> marks = marks();
+        // A piece without allowances is cut along its seam lines: one line, one set of points.
+        boolean cutOnSeam = sizes.get(base).edges().stream().allMatch(edge -> edge.allowance() == 0);
         // What cannot give way takes its places first.
-        take(boundary);
+        if (!cutOnSeam) {
+            take(boundary);
+        }
         sewLines.forEach(this::take);
         List<GradedPoint> notches = notches(cut.paths());
         List<GradedPiece.Line> lines = new ArrayList<>(folds());
         marks.forEach(this::take);
 
-        List<GradedPoint> around = points(boundary);
+        List<GradedPoint> outline = new ArrayList<>();
+        if (!cutOnSeam) {
+            List<GradedPoint> around = points(boundary);
+            outline.addAll(around.subList(0, around.size() - 1));
+        }
         List<GradedPoint> sewn = new ArrayList<>();
         for (Line line : sewLines) {
             List<GradedPoint> points = points(line);
@@ -83,15 +91,25 @@ final class PieceGrading {
         }
         return new GradedPiece(
                 sizes.get(base),
-                turns(around.subList(0, around.size() - 1)),
+                turns(cutOnSeam ? sewn : outline),
                 List.copyOf(sewn),
                 notches,
                 List.copyOf(lines));
     }
 
-    private static Line along(AstmLayer layer, List<Curve> curves) {
+    private Line along(AstmLayer layer, List<Curve> curves) {
         List<Path> paths = curves.stream().map(curve -> Path.along(curve, FINE)).toList();
-        return Line.of(layer, new Correspondence(paths, CurveAnchors.of(curves, paths)));
+        List<List<Point>> pleats = sizes.stream()
+                .map(piece -> layer == AstmLayer.SEW ? pleatStarts(piece) : List.<Point>of())
+                .toList();
+        return Line.of(layer, new Correspondence(paths, CurveAnchors.of(curves, paths, pleats)));
+    }
+
+    private static List<Point> pleatStarts(Piece piece) {
+        return piece.marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.PLEAT_FOLD || mark.kind() == MarkKind.PLEAT_PLACEMENT)
+                .map(mark -> mark.line().start())
+                .toList();
     }
 
     private List<Line> marks() {
@@ -142,7 +160,7 @@ final class PieceGrading {
 
     private boolean isFree(List<Point> places) {
         Integer other = taken.get(RuleBook.rounded(places.get(base)));
-        return other == null || other == book.number(places);
+        return other == null || book.moves(other, places);
     }
 
     /** The corners of the cut line are turn points. */

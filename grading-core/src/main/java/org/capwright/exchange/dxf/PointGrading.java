@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.GradedSize;
 import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.pattern.Notch;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
@@ -44,7 +45,10 @@ public final class PointGrading {
         List<GradedPiece> pieces = new ArrayList<>();
         List<Violation> found = new ArrayList<>();
         for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
-            List<Piece> sizes = set.acrossSizes(kind);
+            List<Piece> drawn = set.acrossSizes(kind);
+            List<Piece> sizes = drawn.stream()
+                    .map(piece -> matched(piece, drawn.get(base)))
+                    .toList();
             Optional<Violation> obstacle = obstacle(sizes, base);
             obstacle.ifPresent(found::add);
             if (obstacle.isEmpty()) {
@@ -92,6 +96,32 @@ public final class PointGrading {
     /** A size list is read by its white space. */
     static String word(String label) {
         return label.strip().replaceAll("\\s+", "_");
+    }
+
+    /** A piece with its notches in the order of the base size: they may change places on an edge from size to size. Those that tell the same keep their own order. */
+    private static Piece matched(Piece piece, Piece model) {
+        List<Notch> rest = new ArrayList<>(piece.notches());
+        List<Notch> notches = new ArrayList<>(rest.size());
+        for (Notch wanted : model.notches()) {
+            rest.stream()
+                    .filter(n -> n.kind() == wanted.kind() && n.edge().equals(wanted.edge()))
+                    .findFirst()
+                    .ifPresent(found -> {
+                        rest.remove(found);
+                        notches.add(found);
+                    });
+        }
+        notches.addAll(rest);
+        return new Piece(
+                piece.kind(),
+                piece.size(),
+                piece.edges(),
+                piece.cutLine(),
+                piece.cutCorners(),
+                notches,
+                piece.marks(),
+                piece.cut(),
+                piece.label());
     }
 
     private static Optional<Violation> obstacle(List<Piece> sizes, int base) {

@@ -24,11 +24,7 @@ final class RuleBook {
      * @return number of the rule
      */
     int number(List<Point> places) {
-        Point from = rounded(places.get(base));
-        List<Point> deltas = new ArrayList<>(places.size());
-        for (Point place : places) {
-            deltas.add(rounded(rounded(place).minus(from)));
-        }
+        List<Point> deltas = deltas(places);
         Integer known = numbers.get(deltas);
         if (known != null) {
             return known;
@@ -37,6 +33,20 @@ final class RuleBook {
         numbers.put(deltas, number);
         rules.add(new RuleTable.Rule(number, List.copyOf(deltas)));
         return number;
+    }
+
+    /** Whether a rule moves a point as its places ask; no rule is made for it. */
+    boolean moves(int rule, List<Point> places) {
+        return rules.get(rule - 1).deltas().equals(deltas(places));
+    }
+
+    private List<Point> deltas(List<Point> places) {
+        Point from = rounded(places.get(base));
+        List<Point> deltas = new ArrayList<>(places.size());
+        for (Point place : places) {
+            deltas.add(rounded(rounded(place).minus(from)));
+        }
+        return deltas;
     }
 
     List<RuleTable.Rule> rules() {

@@ -103,7 +103,7 @@ public final class SizeRunShape {
                             .example(8),
                     SchemaField.of(
                             Dimension.PLEAT_DEPTH,
-                            "The whole number of pleats is taken whose depth comes nearest; their depth then follows exactly. With count"
+                            "The whole number of pleats is taken whose depth comes nearest in the base size, and kept in all sizes; their depth then follows exactly. With count"
                                     + " and without rise or fullness, the rise is found that gives just these pleats, the mean"
                                     + " of front and back."),
                     SchemaField.optional(
