@@ -146,26 +146,32 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
             return OptionalInt.empty();
         }
         List<Integer> counts = run.sizes.stream()
-                .map(size -> size.draft().overlay().flatMap(Overlay::pleats).map(PleatLayout::count).orElse(0))
+                .map(size -> size.draft()
+                        .overlay()
+                        .flatMap(Overlay::pleats)
+                        .map(PleatLayout::count)
+                        .orElse(0))
                 .toList();
         if (counts.stream().distinct().count() < 2) {
             return OptionalInt.empty();
         }
-        int number = plan.get().sizing() instanceof PleatSizing.ByDepth ? counts.get(run.base) : Collections.max(counts);
+        int number =
+                plan.get().sizing() instanceof PleatSizing.ByDepth ? counts.get(run.base) : Collections.max(counts);
         return number == 0 ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     private static SleeveStyle counted(SleeveStyle style, int number) {
         return new SleeveStyle(
                 style.fit(),
-                style.overlay().map(overlay -> overlay.pleats()
-                        .map(plan -> overlay.pleated(new PleatPlan(
-                                plan.kind(),
-                                plan.direction(),
-                                new PleatSizing.ByCount(number),
-                                plan.flatZoneFront(),
-                                plan.flatZoneBack())))
-                        .orElse(overlay)),
+                style.overlay()
+                        .map(overlay -> overlay.pleats()
+                                .map(plan -> overlay.pleated(new PleatPlan(
+                                        plan.kind(),
+                                        plan.direction(),
+                                        new PleatSizing.ByCount(number),
+                                        plan.flatZoneFront(),
+                                        plan.flatZoneBack())))
+                                .orElse(overlay)),
                 style.underSleeve());
     }
 

@@ -50,7 +50,8 @@ final class PieceFinish {
     /** The longest part of a line across that lies on the piece: the cut of a pleat near the underarm point may reach below it. */
     private static MarkLine inside(MarkLine mark, List<Point> net) {
         Geometry line = Outline.PLANE.createLineString(new Coordinate[] {
-            Outline.coordinate(mark.line().start()), Outline.coordinate(mark.line().end())
+            Outline.coordinate(mark.line().start()),
+            Outline.coordinate(mark.line().end())
         });
         Geometry piece = Outline.polygon(net).buffer(Piece.FLATTENING);
         if (piece.covers(line)) {

@@ -90,11 +90,7 @@ final class PieceGrading {
             lines.add(new GradedPiece.Line(line.layer, points(line)));
         }
         return new GradedPiece(
-                sizes.get(base),
-                turns(cutOnSeam ? sewn : outline),
-                List.copyOf(sewn),
-                notches,
-                List.copyOf(lines));
+                sizes.get(base), turns(cutOnSeam ? sewn : outline), List.copyOf(sewn), notches, List.copyOf(lines));
     }
 
     private Line along(AstmLayer layer, List<Curve> curves) {

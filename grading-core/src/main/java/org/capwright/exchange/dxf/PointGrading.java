@@ -46,9 +46,8 @@ public final class PointGrading {
         List<Violation> found = new ArrayList<>();
         for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
             List<Piece> drawn = set.acrossSizes(kind);
-            List<Piece> sizes = drawn.stream()
-                    .map(piece -> matched(piece, drawn.get(base)))
-                    .toList();
+            List<Piece> sizes =
+                    drawn.stream().map(piece -> matched(piece, drawn.get(base))).toList();
             Optional<Violation> obstacle = obstacle(sizes, base);
             obstacle.ifPresent(found::add);
             if (obstacle.isEmpty()) {
