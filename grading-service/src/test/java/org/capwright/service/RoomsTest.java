@@ -54,6 +54,7 @@ class RoomsTest {
             "org.capwright.lay",
             "org.capwright.measure",
             "org.capwright.pattern",
+            "org.capwright.quantity",
             "org.capwright.report",
             "org.capwright.tables",
             "org.capwright.tables.survey");
