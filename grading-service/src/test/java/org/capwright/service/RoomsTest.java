@@ -45,11 +45,7 @@ class RoomsTest {
             "org.capwright.check",
             "org.capwright.draft",
             "org.capwright.draft.pleat",
-            "org.capwright.drawing.pdf",
-            "org.capwright.drawing.svg",
             "org.capwright.exchange",
-            "org.capwright.exchange.dxf",
-            "org.capwright.exchange.hpgl",
             "org.capwright.exchange.table",
             "org.capwright.geometry",
             "org.capwright.grade",
@@ -58,6 +54,7 @@ class RoomsTest {
             "org.capwright.lay",
             "org.capwright.measure",
             "org.capwright.pattern",
+            "org.capwright.report",
             "org.capwright.tables",
             "org.capwright.tables.survey");
 
