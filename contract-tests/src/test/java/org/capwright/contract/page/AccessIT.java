@@ -38,8 +38,7 @@ class AccessIT {
     static Stream<Arguments> looks() {
         Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "light"), arguments(Screen.PHONE, "dark"));
         return Boolean.getBoolean("capwright.thorough")
-                ? Stream.concat(
-                        usual, Stream.of(arguments(Screen.DESKTOP, "dark"), arguments(Screen.PHONE, "light")))
+                ? Stream.concat(usual, Stream.of(arguments(Screen.DESKTOP, "dark"), arguments(Screen.PHONE, "light")))
                 : usual;
     }
 

@@ -43,7 +43,8 @@ class AgeIT {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.run("window.real = fetch; window.fetch = () => Promise.reject(new TypeError('Failed to fetch'));");
             browser.type("f-sleeve-bicep", "37");
-            browser.await("the error", "return document.querySelector('.problems').textContent.includes('not answer');");
+            browser.await(
+                    "the error", "return document.querySelector('.problems').textContent.includes('not answer');");
             browser.task("wearer");
             assertTrue(browser.find("#w-bustGirth").isDisplayed(), "the other tasks are there");
             browser.task("check");

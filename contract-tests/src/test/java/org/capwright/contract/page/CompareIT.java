@@ -101,9 +101,11 @@ class CompareIT {
             browser.type("f-overlay-rise", "17");
             browser.task("compare");
             browser.await("both", "return !!document.querySelector('.overlaid .outline.second');");
-            String heads = (String) browser.run(
-                    "return [...document.querySelectorAll('.compare-figures thead')][0].textContent;");
-            assertTrue(heads.contains("On the bench: Choir gown sleeve") && heads.contains("Kept: Choir gown sleeve"), heads);
+            String heads = (String)
+                    browser.run("return [...document.querySelectorAll('.compare-figures thead')][0].textContent;");
+            assertTrue(
+                    heads.contains("On the bench: Choir gown sleeve") && heads.contains("Kept: Choir gown sleeve"),
+                    heads);
         }
     }
 }

@@ -130,7 +130,11 @@ class FilesIT {
 
     /** Two papers side by side in a folder do not write over one another. */
     @ParameterizedTest
-    @CsvSource({"paper, a3, application/pdf, -a3.pdf", "paper, letter, application/zip, -letter-nest.zip", "layout, blocks, image/vnd.dxf, -blocks.dxf"})
+    @CsvSource({
+        "paper, a3, application/pdf, -a3.pdf",
+        "paper, letter, application/zip, -letter-nest.zip",
+        "layout, blocks, image/vnd.dxf, -blocks.dxf"
+    })
     void namesAFileByWhatWasChosenForIt(String select, String value, String kind, String end) throws IOException {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.show("files");
@@ -147,7 +151,8 @@ class FilesIT {
             browser.show("files");
             browser.choose("paper", "letter");
             browser.click("[data-kind='application/zip']");
-            try (var zip = new java.util.zip.ZipInputStream(new java.io.ByteArrayInputStream(browser.downloaded(".zip")))) {
+            try (var zip =
+                    new java.util.zip.ZipInputStream(new java.io.ByteArrayInputStream(browser.downloaded(".zip")))) {
                 for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                     if (entry.getName().endsWith(".pdf")) {
                         assertTrue(new String(zip.readAllBytes(), StandardCharsets.ISO_8859_1).contains("612"));
@@ -166,7 +171,8 @@ class FilesIT {
             browser.choose("paper", "roll");
             browser.fill("roll", "5");
             browser.click("[data-kind='application/pdf']");
-            browser.await("words", "return /Width of the roll/.test(document.querySelector('.file-state').textContent);");
+            browser.await(
+                    "words", "return /Width of the roll/.test(document.querySelector('.file-state').textContent);");
             assertTrue(!browser.text(".file-state").contains("/paper"), browser.text(".file-state"));
         }
     }

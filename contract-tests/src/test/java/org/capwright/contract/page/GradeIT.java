@@ -250,7 +250,7 @@ class GradeIT {
             String front = sides(browser);
             assertNotEquals(before.split("[|]")[1], front.split("[|]")[1], "the front hangs lower");
             assertEquals(before.split("[|]")[0], front.split("[|]")[0], "the back as before");
-            browser.type("f-overlay-join", "0.5");
+            browser.type("f-overlay-join", "0.6");
             assertNotEquals(front.split("[|]")[0], sides(browser).split("[|]")[0], "the crown is shorter");
             browser.input("s-overlay").click();
             browser.settle();
@@ -266,7 +266,8 @@ class GradeIT {
 
     private static String sides(Browser browser) {
         return (String)
-                browser.run("return [...document.querySelectorAll('.worn-overlay path')].map(each => each.getAttribute('d')).join('|');");
+                browser.run(
+                        "return [...document.querySelectorAll('.worn-overlay path')].map(each => each.getAttribute('d')).join('|');");
     }
 
     @Test
@@ -274,10 +275,9 @@ class GradeIT {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.show("spec");
             browser.run("document.querySelector('.dock').scrollTop = 300;");
-            assertTrue(
-                    (Boolean) browser.run("const dock = document.querySelector('.dock').getBoundingClientRect();"
-                            + "const head = document.querySelector('#panel-spec thead th').getBoundingClientRect();"
-                            + "return document.querySelector('.dock').scrollTop > 100 && head.top >= dock.top - 1;"));
+            assertTrue((Boolean) browser.run("const dock = document.querySelector('.dock').getBoundingClientRect();"
+                    + "const head = document.querySelector('#panel-spec thead th').getBoundingClientRect();"
+                    + "return document.querySelector('.dock').scrollTop > 100 && head.top >= dock.top - 1;"));
         }
     }
 }

@@ -80,7 +80,8 @@ class KeptWorkIT {
             assertEquals(2, browser.all(".kept-list li").size());
             assertEquals(
                     14L,
-                    browser.run("return JSON.parse(localStorage['capwright.styles'])['Choir gown sleeve'].overlay.rise;"),
+                    browser.run(
+                            "return JSON.parse(localStorage['capwright.styles'])['Choir gown sleeve'].overlay.rise;"),
                     "the first is as it was");
         }
     }

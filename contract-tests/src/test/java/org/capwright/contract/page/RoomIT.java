@@ -50,9 +50,8 @@ class RoomIT {
     @Test
     void thereIsRoomForTheViews() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
-            assertTrue(
-                    (Boolean) browser.run("const height = selector => document.querySelector(selector).offsetHeight;"
-                            + "return height('.dock') > 0.9 * height('.view');"));
+            assertTrue((Boolean) browser.run("const height = selector => document.querySelector(selector).offsetHeight;"
+                    + "return height('.dock') > 0.9 * height('.view');"));
             browser.room(2560, 1440);
             browser.await("a larger hand", "return getComputedStyle(document.documentElement).fontSize === '20px';");
             assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth;"));

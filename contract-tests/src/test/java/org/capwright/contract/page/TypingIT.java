@@ -88,7 +88,8 @@ class TypingIT {
             browser.await("the sleeve", "return !!document.querySelector('.plan path.cut');");
             browser.fill("w-upperArmGirth", "abc");
             browser.find("#w-stature").click();
-            browser.await("words", "return document.querySelector('.fitted-trouble').textContent.includes('Upper-arm');");
+            browser.await(
+                    "words", "return document.querySelector('.fitted-trouble').textContent.includes('Upper-arm');");
             assertEquals("abc", browser.value("#w-upperArmGirth"));
             assertTrue(browser.all(".plan path.cut").isEmpty(), "no sleeve from an estimate");
         }
