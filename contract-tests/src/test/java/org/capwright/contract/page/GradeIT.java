@@ -250,7 +250,7 @@ class GradeIT {
             String front = sides(browser);
             assertNotEquals(before.split("[|]")[1], front.split("[|]")[1], "the front hangs lower");
             assertEquals(before.split("[|]")[0], front.split("[|]")[0], "the back as before");
-            browser.type("f-overlay-join", "0.5");
+            browser.type("f-overlay-join", "0.6");
             assertNotEquals(front.split("[|]")[0], sides(browser).split("[|]")[0], "the crown is shorter");
             browser.input("s-overlay").click();
             browser.settle();
