@@ -5,14 +5,14 @@ cd "$(dirname "$0")"
 copy=$(mktemp -d)
 trap 'rm -rf "$copy"' EXIT
 tar -c --exclude=target --exclude=.git . | tar -x -C "$copy"
-(cd "$copy" && mvn -q -B -ntp package -Dmaven.test.skip=true -Dmaven.javadoc.skip=true -Dspotless.check.skip=true -Denforcer.skip=true -pl grading-core -am)
+(cd "$copy" && mvn -q -B -ntp package -Dmaven.test.skip=true -Dmaven.javadoc.skip=true -Dmaven.source.skip=false -Dspotless.check.skip=true -Denforcer.skip=true -pl grading-core -am)
 hashes() {
   (cd "$1" && find size-tables/target grading-core/target -maxdepth 1 -name '*.jar' ! -name '*-javadoc.jar' ! -name '*-tests.jar' -exec sha256sum {} + | sort -k 2)
 }
 first=$(hashes .)
 second=$(hashes "$copy")
 if [ -z "$first" ] || [ "$first" != "$second" ]; then
-  printf 'The build is not reproducible. First:\n%s\nSecond:\n%s\n' "$first" "$second" >&2
+  printf 'The build is not reproducible, or the one here holds files of an earlier one (mvn clean). First:\n%s\nSecond:\n%s\n' "$first" "$second" >&2
   exit 1
 fi
 for module in size-tables grading-core; do
