@@ -45,7 +45,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
                 boolean falls = !rises(v);
                 backward += falls && risesBackward(v) ? 1 : 0;
                 growing += Math.abs(v[v.length - 1] - v[0]) > ROUNDING || falls ? 1 : 0;
-                if (falls && !risesBackward(v) ) {
+                if (falls && !risesBackward(v)) {
                     falling.add(row);
                 }
             }
@@ -62,7 +62,8 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {
-            boolean whole = rows.size() > 1 && rows.size() >= (isMeasured(grade) ? AGREE_MEASURED : AGREE) * differing(grade, swap);
+            boolean whole = rows.size() > 1
+                    && rows.size() >= (isMeasured(grade) ? AGREE_MEASURED : AGREE) * differing(grade, swap);
             if (!whole && isMeasured(grade)) {
                 return;
             }

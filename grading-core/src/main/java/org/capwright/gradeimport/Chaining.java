@@ -78,7 +78,8 @@ final class Chaining {
         for (DrawnLine line : lines) {
             Point middle = line.points().get(line.points().size() / 2);
             boolean forward = line.start().x() < line.end().x()
-                    || line.start().x() == line.end().x() && line.start().y() < line.end().y();
+                    || line.start().x() == line.end().x()
+                            && line.start().y() < line.end().y();
             Point first = forward ? line.start() : line.end();
             Point last = forward ? line.end() : line.start();
             List<Long> key = new ArrayList<>();
@@ -123,7 +124,9 @@ final class Chaining {
         int best = -1;
         double least = GAP;
         for (int other = 0; other < places.size(); other++) {
-            boolean own = other == startNode[line] || other == endNode[line] || atNode.get(other).isEmpty();
+            boolean own = other == startNode[line]
+                    || other == endNode[line]
+                    || atNode.get(other).isEmpty();
             double gap = own ? Double.POSITIVE_INFINITY : places.get(node).distanceTo(places.get(other));
             if (gap <= least) {
                 least = gap;

@@ -6,11 +6,26 @@ import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /** A closed line of a drawing that may be a piece. */
-record Outline(String layer, int colour, LineRole role, Insertion instance, int line, List<Point> points, Box box, double area) {
+record Outline(
+        String layer,
+        int colour,
+        LineRole role,
+        Insertion instance,
+        int line,
+        List<Point> points,
+        Box box,
+        double area) {
 
     static Outline of(String layer, int colour, Insertion instance, int line, List<Point> points) {
         return new Outline(
-                layer, colour, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
+                layer,
+                colour,
+                LineRole.of(layer),
+                instance,
+                line,
+                points,
+                Box.of(points),
+                Math.abs(SleeveShape.area(points)));
     }
 
     /** The same line with another role. */

@@ -35,7 +35,10 @@ final class Outlines {
         for (DrawnLine line : lines) {
             boolean meets = line.points().size() > 3 && line.start().distanceTo(line.end()) <= Chaining.MEET;
             if (line.closed() && line.points().size() > 2 || meets) {
-                add(traces.file(), found, Outline.of(line.layer(), line.colour(), line.instance(), line.line(), line.points()));
+                add(
+                        traces.file(),
+                        found,
+                        Outline.of(line.layer(), line.colour(), line.instance(), line.line(), line.points()));
             } else {
                 open.computeIfAbsent(new Place(line.instance(), line.layer()), p -> new ArrayList<>())
                         .add(line);
@@ -50,7 +53,8 @@ final class Outlines {
             for (DrawnLine line : entry.getValue()) {
                 colours.computeIfAbsent(line.colour(), c -> new ArrayList<>()).add(line);
             }
-            List<Chaining> byColour = colours.values().stream().map(Chaining::of).toList();
+            List<Chaining> byColour =
+                    colours.values().stream().map(Chaining::of).toList();
             boolean apart = byColour.stream()
                     .allMatch(chaining -> chaining.closed().stream()
                             .anyMatch(closed -> Math.abs(SleeveShape.area(closed.points())) >= LEAST_AREA));
@@ -89,17 +93,14 @@ final class Outlines {
     /** Area over the square of the way round: the same for the same form in any size. */
     private static double form(Outline outline) {
         double round = SleeveShape.length(outline.points())
-                + outline.points().get(0).distanceTo(outline.points().get(outline.points().size() - 1));
+                + outline.points()
+                        .get(0)
+                        .distanceTo(outline.points().get(outline.points().size() - 1));
         return outline.area() / (round * round);
     }
 
     private static void chain(
-            Place place,
-            int colour,
-            Chaining chaining,
-            List<DrawnLine> folds,
-            List<Outline> found,
-            ImportNotes traces)
+            Place place, int colour, Chaining chaining, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
             throws ForeignInputException {
         for (Chaining.Closed closed : chaining.closed()) {
             Outline outline = Outline.of(place.layer, colour, place.instance, closed.line(), closed.points());
@@ -123,7 +124,12 @@ final class Outlines {
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */
     private static void byFold(
-            Place place, int colour, Chaining.Open chain, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
+            Place place,
+            int colour,
+            Chaining.Open chain,
+            List<DrawnLine> folds,
+            List<Outline> found,
+            ImportNotes traces)
             throws ForeignInputException {
         Point start = chain.points().get(0);
         Point end = chain.points().get(chain.points().size() - 1);

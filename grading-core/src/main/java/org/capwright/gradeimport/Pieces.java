@@ -274,7 +274,8 @@ final class Pieces {
             size.ifPresent(s -> told.add("size by the text or the name of the layer"));
             Optional<String> coloured = nest ? byColour(outline, alike) : Optional.empty();
             coloured.ifPresent(s -> told.add("size by the text of its colour"));
-            pieces.add(new SizedPiece(file, size.or(() -> coloured), name, outline, marks(instance, outline), List.copyOf(told)));
+            pieces.add(new SizedPiece(
+                    file, size.or(() -> coloured), name, outline, marks(instance, outline), List.copyOf(told)));
         }
     }
 

@@ -62,9 +62,7 @@ record SleeveAxis(double degrees, String how) {
             }
         }
         double up = heading(best.up);
-        return best.fold
-                ? upright(up, "upright by its fold edge")
-                : whole(ring, best, corners, marks, up);
+        return best.fold ? upright(up, "upright by its fold edge") : whole(ring, best, corners, marks, up);
     }
 
     private static SleeveAxis whole(
@@ -80,9 +78,7 @@ record SleeveAxis(double degrees, String how) {
             if (grain && apart(along, bicep, 180) <= ALONG) {
                 grains.add(bicep + Math.IEEEremainder(along - bicep, 180));
             }
-            inside |= !grain
-                    && mark.start().distanceTo(mark.end()) > width / 4
-                    && apart(along, bicep, 90) <= AGREE;
+            inside |= !grain && mark.start().distanceTo(mark.end()) > width / 4 && apart(along, bicep, 90) <= AGREE;
         }
         double grain = grains.isEmpty() ? bicep : grains.get(0);
         if (grains.stream().anyMatch(other -> apart(other, grain, 180) > AGREE)) {
@@ -165,7 +161,8 @@ record SleeveAxis(double degrees, String how) {
         for (int k = to; k != from; k = (k + 1) % n) {
             rest = Math.max(rest, ring.get(k).minus(start).dot(up));
         }
-        boolean caps = highest > 0.08 * width && highest < 2.5 * width && lowest > -0.05 * width && rest < 0.25 * highest;
+        boolean caps =
+                highest > 0.08 * width && highest < 2.5 * width && lowest > -0.05 * width && rest < 0.25 * highest;
         return caps ? Optional.of(new Cap(from, to, highest / width, up, false)) : Optional.empty();
     }
 
@@ -206,9 +203,7 @@ record SleeveAxis(double degrees, String how) {
                 && fold > height
                 && highest <= 0.005 * chord + 0.2
                 && slope <= SQUARE;
-        return caps
-                ? Optional.of(new Cap(from, to, height / (2 * width), up, true))
-                : Optional.empty();
+        return caps ? Optional.of(new Cap(from, to, height / (2 * width), up, true)) : Optional.empty();
     }
 
     /** The direction of up by the edge farthest from the cap that runs across. */

@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
@@ -26,7 +27,8 @@ final class SleeveFinder {
         for (SleeveAxis axis : cut(piece)) {
             try {
                 SleeveShape wide = shape(piece, axis, SleeveShape.Underarm.OUTERMOST);
-                if (wide.jagged() && (axis.how().equals(BY_GRAIN) || wide.half() != SleeveShape.Half.NONE || wide.level())) {
+                if (wide.jagged()
+                        && (axis.how().equals(BY_GRAIN) || wide.half() != SleeveShape.Half.NONE || wide.level())) {
                     return wide;
                 }
             } catch (SleeveShape.NoSleeve e) {
@@ -47,7 +49,8 @@ final class SleeveFinder {
             throws SleeveShape.NoSleeve {
         double scale = scale(piece);
         Placing upright = Placing.turn(axis.degrees()).after(Placing.scale(scale));
-        SleeveShape shape = SleeveShape.of(piece.outline().points(), upright, underarm).shown(axis.how());
+        SleeveShape shape =
+                SleeveShape.of(piece.outline().points(), upright, underarm).shown(axis.how());
         return scale == 1 ? shape : shape.times(1 / scale);
     }
 

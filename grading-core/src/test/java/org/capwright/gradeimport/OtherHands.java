@@ -200,7 +200,12 @@ final class OtherHands {
                 OptionalDouble value = size.value(measure);
                 if (meant != null && value.isPresent() && Math.abs(value.getAsDouble() - meant) > TAPE) {
                     wrong.add(String.format(
-                            Locale.ROOT, "%s %s %.2f for %.2f", size.label(), measure.code(), value.getAsDouble(), meant));
+                            Locale.ROOT,
+                            "%s %s %.2f for %.2f",
+                            size.label(),
+                            measure.code(),
+                            value.getAsDouble(),
+                            meant));
                 }
             }
         }

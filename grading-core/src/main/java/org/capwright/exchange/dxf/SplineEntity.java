@@ -2,10 +2,10 @@ package org.capwright.exchange.dxf;
 
 import java.util.Arrays;
 import java.util.List;
-import org.capwright.exchange.ForeignInputException;
-import org.capwright.geometry.Placing;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
 /** A SPLINE: a B-spline of any degree, with weights or without, evaluated by the algorithm of de Boor (On calculating with B-splines, J. Approx. Theory 6, 1972). */
