@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -122,7 +123,9 @@ final class OtherHands {
                     Integer.parseInt(cells[0]),
                     cells[1],
                     cells[2],
-                    cells[3].equals("-") ? Optional.empty() : Optional.of(Unit.ofSymbol(cells[3])),
+                    Arrays.stream(Unit.values())
+                            .filter(unit -> unit.symbol().equals(cells[3]))
+                            .findFirst(),
                     cells[4],
                     List.of(cells[5].split(","))));
         }
