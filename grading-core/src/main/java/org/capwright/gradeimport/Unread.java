@@ -6,14 +6,25 @@ import java.util.OptionalDouble;
 import org.capwright.check.Expected;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
-import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
 
 /** What of a file was not read, as findings: they stand before all others, for a grade that was read in part is judged in part. */
 public final class Unread {
 
     /** The code of these findings. */
     public static final String CODE = "not-read";
+
+    /** What these findings speak of. */
+    private enum Part implements Subject {
+        /** The file that the grade was read from. */
+        FILE;
+
+        @Override
+        public String code() {
+            return "file";
+        }
+    }
 
     private Unread() {}
 
@@ -31,7 +42,7 @@ public final class Unread {
                         CODE,
                         Severity.CAUTION,
                         List.of(),
-                        SleeveSubject.Option.FILE,
+                        Part.FILE,
                         Quantity.OTHER,
                         OptionalDouble.empty(),
                         Expected.ANYTHING,

@@ -51,8 +51,6 @@ public sealed interface SleeveSubject extends Subject
         WHOLE_SIZE("size"),
         /** The bodies that a grade is held against. */
         SIZE_TABLE("sizeTable"),
-        /** The file that a grade was read from. */
-        FILE("file"),
         /** Width of the paper. */
         PAPER_WIDTH("paperWidth"),
         /** Height of the paper. */

@@ -23,7 +23,7 @@ import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
-import org.capwright.measure.Unit;
+import org.capwright.quantity.Unit;
 
 /** Reads and judges the nests that {@code other_hands.py} writes, and counts what came of it. */
 final class OtherHands {
@@ -189,7 +189,7 @@ final class OtherHands {
 
     private static List<String> texts(List<Finding> findings) {
         return findings.stream()
-                .map(f -> f.code() + " " + f.sizes() + " " + f.measure() + " "
+                .map(f -> f.code() + " " + f.sizes() + " " + f.subject().code() + " "
                         + (f.value().isPresent() ? Math.rint(10 * f.value().getAsDouble()) / 10 : ""))
                 .toList();
     }
@@ -265,7 +265,7 @@ final class OtherHands {
         return findings.stream()
                 .anyMatch(f -> f.code().equals(code)
                         && f.sizes().contains(drawn.size)
-                        && (measure.isEmpty() || f.measure().equals(measure)));
+                        && (measure.isEmpty() || f.subject().code().equals(measure)));
     }
 
     private static boolean notes(ForeignGrade read, String words) {

@@ -148,7 +148,6 @@ public final class RequestPlaces {
             case UNDER_SLEEVE, SEAM_ALLOWANCE, TURN_OF_CLOTH, INTERFACING_OVERLAP, SIZES, BASE_SIZE, SIZE_TABLE ->
                 "/" + option.code();
             case WHOLE_SIZE -> "/sizes";
-            case FILE -> "";
             case PAPER_WIDTH -> "/paper/width";
             case PAPER_HEIGHT -> "/paper/height";
             case PAPER_SIZES -> "/paper/sizes";
