@@ -21,9 +21,6 @@ final class SizesSwappedCheck implements PlausibilityCheck {
     /** The share of the rows that must agree before whole sizes count as exchanged. Common practice, no source. */
     private static final double AGREE = 0.6;
 
-    /** The same for figures measured on outlines: an exchanged outline shows in every row. Common practice, no source. */
-    private static final double AGREE_MEASURED = 0.8;
-
     private record Swap(int first, int second) {}
 
     private record Row(CheckedMeasure measure, int[] sizes, double[] values) {}
@@ -62,11 +59,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {
-            boolean whole = rows.size() > 1
-                    && rows.size() >= (isMeasured(grade) ? AGREE_MEASURED : AGREE) * differing(grade, swap);
-            if (!whole && isMeasured(grade)) {
-                return;
-            }
+            boolean whole = rows.size() > 1 && rows.size() >= AGREE * differing(grade, swap);
             for (CheckedMeasure measure : rows) {
                 if (!whole || measure == rows.get(0)) {
                     found.add(finding(
@@ -85,13 +78,6 @@ final class SizesSwappedCheck implements PlausibilityCheck {
             }
         });
         return new Sifted(List.copyOf(found), grade.with(rest));
-    }
-
-    /** Whether the figures were measured on outlines, which show no armhole: single figures cannot be exchanged there, only whole sizes. */
-    private static boolean isMeasured(CheckedGrade grade) {
-        return grade.sizes().stream()
-                .allMatch(size -> size.line(NestLine.Kind.CAP_LINE).isPresent()
-                        && size.value(CheckedMeasure.ARMHOLE).isEmpty());
     }
 
     /** In how many rows two sizes differ: where whole sizes are exchanged, nearly all of these tell. */

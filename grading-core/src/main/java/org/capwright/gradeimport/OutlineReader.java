@@ -150,14 +150,12 @@ public final class OutlineReader {
         Optional<Found> overlay = longest(label, candidates, PieceName.OVERLAY, reasons);
         sleeve.ifPresent(found -> {
             List<String> how = new ArrayList<>(found.piece.how());
-            how.add(found.shape.how());
             values.putAll(SleeveFigures.sleeve(found.shape, found.piece.marks(), how));
             lines.add(new NestLine(NestLine.Kind.CAP_LINE, found.shape.cap()));
             tell(label, found.piece, how);
         });
         overlay.ifPresent(found -> {
             List<String> how = new ArrayList<>(found.piece.how());
-            how.add(found.shape.how());
             values.putAll(SleeveFigures.overlay(found.shape, how));
             lines.addAll(SleeveFigures.overlayLines(found.shape));
             sleeve.flatMap(s -> SleeveFigures.rise(found.shape, s.shape))

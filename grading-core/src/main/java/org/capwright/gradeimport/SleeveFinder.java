@@ -1,81 +1,41 @@
 package org.capwright.gradeimport;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.capwright.exchange.dxf.DrawnLine;
-import org.capwright.geometry.Box;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
-/** Stands an outline upright and finds the sleeve in it. */
+/** Finds the way up of an outline, and the sleeve in it. */
 final class SleeveFinder {
-
-    /** The least and the greatest size of what is looked at as it is drawn, mm; what is smaller or larger is in another unit. */
-    private static final double SMALLEST = 150;
-
-    private static final double LARGEST = 4000;
-
-    /** What a sleeve measures from corner to corner, about; one in another unit is brought to this to be looked at. */
-    private static final double USUAL = 700;
-
-    private static final String BY_GRAIN = "upright by its grain line";
-    private static final String AS_DRAWN = "upright as drawn";
 
     private SleeveFinder() {}
 
     /** The shape of an overlay: to its first corner as a sleeve, unless its top edge is cut for pleats. */
     static SleeveShape overlay(SizedPiece piece) throws SleeveShape.NoSleeve {
-        for (SleeveAxis axis : cut(piece)) {
-            try {
-                SleeveShape wide = shape(piece, axis, SleeveShape.Underarm.OUTERMOST);
-                if (wide.jagged()
-                        && (axis.how().equals(BY_GRAIN) || wide.half() != SleeveShape.Half.NONE || wide.level())) {
-                    return wide;
-                }
-            } catch (SleeveShape.NoSleeve e) {
-                continue;
-            }
-        }
-        return sleeve(piece);
+        SleeveShape wide = find(piece, SleeveShape.Underarm.OUTERMOST);
+        return wide.jagged() ? wide : sleeve(piece);
     }
 
     /** The shape of a sleeve. */
     static SleeveShape sleeve(SizedPiece piece) throws SleeveShape.NoSleeve {
-        SleeveAxis axis =
-                SleeveAxis.of(SleeveShape.cleaned(piece.outline().points(), Placing.scale(scale(piece))), marks(piece));
-        return shape(piece, axis, SleeveShape.Underarm.FIRST_CORNER);
+        return find(piece, SleeveShape.Underarm.FIRST_CORNER);
     }
 
-    private static SleeveShape shape(SizedPiece piece, SleeveAxis axis, SleeveShape.Underarm underarm)
-            throws SleeveShape.NoSleeve {
-        double scale = scale(piece);
-        Placing upright = Placing.turn(axis.degrees()).after(Placing.scale(scale));
-        SleeveShape shape =
-                SleeveShape.of(piece.outline().points(), upright, underarm).shown(axis.how());
-        return scale == 1 ? shape : shape.times(1 / scale);
+    /** Tries the outline along its grain line, both ways up; without one as drawn and turned by quarters. */
+    private static SleeveShape find(SizedPiece piece, SleeveShape.Underarm underarm) throws SleeveShape.NoSleeve {
+        String reason = "";
+        for (double degrees : turns(piece)) {
+            try {
+                return SleeveShape.of(piece.outline().points(), Placing.turn(degrees), underarm);
+            } catch (SleeveShape.NoSleeve e) {
+                reason = reason.isEmpty() ? e.reason() : reason;
+            }
+        }
+        throw new SleeveShape.NoSleeve(reason);
     }
 
-    /** How many times as large as drawn a piece is looked at: 1, unless no sleeve can be as small or as large. */
-    static double scale(SizedPiece piece) {
-        Box box = piece.outline().box();
-        double across = Math.hypot(box.right() - box.left(), box.top() - box.bottom());
-        return across < SMALLEST || across > LARGEST ? USUAL / across : 1;
-    }
-
-    private static List<DrawnLine> marks(SizedPiece piece) {
-        double scale = scale(piece);
-        return piece.marks().stream()
-                .map(mark -> new DrawnLine(
-                        mark.layer(),
-                        mark.colour(),
-                        mark.instance(),
-                        mark.line(),
-                        mark.closed(),
-                        List.of(mark.start().times(scale), mark.end().times(scale))))
-                .toList();
-    }
-
-    /** The ways up of an overlay cut for pleats: along its grain line, both ways; without one as drawn and turned by quarters. */
-    private static List<SleeveAxis> cut(SizedPiece piece) {
+    private static List<Double> turns(SizedPiece piece) {
         for (DrawnLine mark : piece.marks()) {
             if (LineRole.of(mark.layer()) == LineRole.GRAIN) {
                 Point along = mark.end().minus(mark.start());
@@ -83,13 +43,13 @@ final class SleeveFinder {
                 double asDrawn = Math.abs(Math.IEEEremainder(up, 360)) <= 90 ? up : up + 180;
                 double exact =
                         Math.abs(Math.IEEEremainder(asDrawn, 90)) < 1e-4 ? 90 * Math.rint(asDrawn / 90) : asDrawn;
-                return List.of(new SleeveAxis(exact, BY_GRAIN), new SleeveAxis(exact + 180, BY_GRAIN));
+                List<Double> turns = new ArrayList<>(List.of(exact, exact + 180));
+                if (exact != 0) {
+                    turns.addAll(List.of(0.0, 180.0));
+                }
+                return turns;
             }
         }
-        return List.of(
-                new SleeveAxis(0, AS_DRAWN),
-                new SleeveAxis(180, AS_DRAWN),
-                new SleeveAxis(90, AS_DRAWN),
-                new SleeveAxis(270, AS_DRAWN));
+        return List.of(0.0, 180.0, 90.0, 270.0);
     }
 }
