@@ -63,6 +63,9 @@ class OwnFilesTest {
                         .values()
                         .keySet()));
         Set<CheckedMeasure> drawn = drawn(truth);
+        if (drawn.isEmpty() && isRefused(set)) {
+            return;
+        }
         CheckedGrade blocks = outlines(DxfExport.blocks(set)).grade();
         same(seed, truth, blocks, drawn);
         noFalseStop(seed, truth, blocks);
@@ -71,6 +74,17 @@ class OwnFilesTest {
         CheckedGrade nest = outlines(DxfExport.nest(set, alignment)).grade();
         same(seed, truth, nest, drawn);
         noFalseStop(seed, truth, nest);
+    }
+
+    /** Overlays cut for deep pleats, without any sleeve, show nothing that could be read: they may be refused, in so many words. */
+    private static boolean isRefused(PatternSet set) {
+        try {
+            outlines(DxfExport.blocks(set));
+            return false;
+        } catch (ForeignInputException e) {
+            assertTrue(e.reason().contains("no outline of any size is a sleeve"), e.reason());
+            return true;
+        }
     }
 
     /** What the lines of the pieces show. */
