@@ -13,6 +13,9 @@ export function placeName(pointer) {
   if (group === "wearer" && name) return bodyName(name);
   if (group === "ease" && name) return `${say("wearer.ease")}: ${find("wearer.eases")[name]?.[0] ?? name}`;
   if (group === "materials" && name === "order") return `${find("fields")["/materials/order"][0]}${more ? " " + more : ""}`;
+  const cloth = plain.match(/^\/materials\/fabrics\/(\d+)\/(\w+)$/);
+  // A request may name several cloths, so the words say which one is meant.
+  if (cloth) return `${say("cloth.name")} ${Number(cloth[1]) + 1}, ${find("fields")["/materials/" + cloth[2]]?.[0] ?? cloth[2]}`;
   if (group === "materials") return find("fields")["/materials/" + plain.split("/").pop()]?.[0] ?? say("cloth.name");
   if (group === "sizes" && name) return say("problems.sizeNumber", { n: Number(name) + 1 });
   const own = find("problems.places")[plain];

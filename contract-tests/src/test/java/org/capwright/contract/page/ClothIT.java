@@ -122,7 +122,7 @@ class ClothIT {
             browser.fill("f-materials-fabrics-0-width", "2");
             browser.await(
                     "what is wrong",
-                    "return /main cloth, Width: 2 cm does not work/.test(document.querySelector('#panel-cloth .says').textContent);");
+                    "return /Cloth 1, Width: Out of range: 2 cm/.test(document.querySelector('#panel-cloth .says').textContent);");
         }
     }
 
