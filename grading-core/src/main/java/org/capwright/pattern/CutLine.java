@@ -22,6 +22,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
     /** Points of the finished line nearer than this are one, mm: a fifth of the tolerance of flattening. */
     private static final double ONE_POINT = Piece.FLATTENING / 5;
 
+    /** Segments shorter than this are left by the rounding of cuts near joints, mm; their tangents mean nothing. */
+    private static final double CRUMB = 1e-4;
+
+    /** Points of a hollow where no crossing was found, and the raw line goes by the corner of the seam line. */
+    private static final int TO_THE_SEAM = 3;
+
     /** Cosine of the greatest turn between chords of a smooth line: 10 degrees. */
     private static final double STRAIGHT_ON = Math.cos(Math.toRadians(10));
 
@@ -90,7 +96,11 @@ record CutLine(List<Point> points, List<Integer> corners) {
         List<Point> parallels = new ArrayList<>();
         runs.forEach(run -> parallels.addAll(run.parallel));
         boolean onFold = runs.stream().anyMatch(run -> run.fold);
-        if (line.isPresent() && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
+        boolean untouched = line.isPresent()
+                && turns.stream()
+                        .filter(turn -> turn.size() == TO_THE_SEAM)
+                        .noneMatch(turn -> line.get().points().contains(turn.get(1)));
+        if (untouched && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
             return line.map(CutLine::withoutRepeats);
         }
         return united(runs, turns, corners, onFold).map(CutLine::withoutRepeats);
@@ -108,7 +118,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 continue;
             }
             strips.beside(run.seam, run.allowance);
-            if (!next.fold && turns.get(i).size() < 3) {
+            if (!next.fold && turns.get(i).size() < TO_THE_SEAM) {
                 List<Point> around = new ArrayList<>();
                 around.add(next.seam.get(0).start());
                 around.add(EdgeOffset.beside(next.seam.get(0).start(), run.endTangent(), run.allowance));
@@ -132,14 +142,18 @@ record CutLine(List<Point> points, List<Integer> corners) {
         });
     }
 
-    /** Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
+    /** Slits without width are left out. Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
     private CutLine withoutRepeats() {
         List<Point> kept = new ArrayList<>(points.size());
         List<Boolean> turning = new ArrayList<>(points.size());
         Set<Integer> turned = new HashSet<>(corners);
         for (int i = 0; i < points.size(); i++) {
             int last = kept.size() - 1;
-            if (last >= 0 && kept.get(last).distanceTo(points.get(i)) < ONE_POINT) {
+            if (last > 0 && kept.get(last - 1).distanceTo(points.get(i)) < ONE_POINT) {
+                kept.remove(last); // a slit without width
+                turning.remove(last);
+                turning.set(last - 1, true);
+            } else if (last >= 0 && kept.get(last).distanceTo(points.get(i)) < ONE_POINT) {
                 if (turned.contains(i) && !turning.get(last)) {
                     kept.set(last, points.get(i));
                     turning.set(last, true);
@@ -185,7 +199,9 @@ record CutLine(List<Point> points, List<Integer> corners) {
     private static List<Run> runs(List<PieceEdge> edges) {
         List<Run> runs = new ArrayList<>(edges.size());
         for (PieceEdge edge : edges) {
-            List<Cubic> segments = edge.curve().segments();
+            List<Cubic> segments = edge.curve().segments().stream()
+                    .filter(segment -> segment.start().distanceTo(segment.end()) > CRUMB)
+                    .toList();
             int start = 0;
             for (int i = 1; i <= segments.size(); i++) {
                 if (i == segments.size() || bent(segments.get(i - 1), segments.get(i))) {

@@ -75,15 +75,15 @@ final class Correspondence {
     }
 
     /**
-     * A place a little further on.
+     * A place a little further on, or back, between the same anchors.
      *
-     * @param distance mm in the size given
+     * @param distance mm in the size given, negative to go back
      * @param size position of that size
      */
     Place moved(Place place, double distance, int size) {
         double[] own = anchors.get(size);
         double length = own[place.section + 1] - own[place.section];
-        return new Place(place.section, Math.min(1, place.fraction + distance / Math.max(length, distance)));
+        return new Place(place.section, Math.max(0, Math.min(1, place.fraction + distance / Math.max(length, Math.abs(distance)))));
     }
 
     private static double distance(double[] anchors, int section, double fraction) {

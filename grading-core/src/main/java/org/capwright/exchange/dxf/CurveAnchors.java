@@ -85,7 +85,10 @@ final class CurveAnchors {
     }
 
     private static List<Point> corners(Curve curve) {
-        List<Cubic> segments = curve.segments();
+        // Shorter segments are left by the rounding of cuts near joints; their tangents mean nothing.
+        List<Cubic> segments = curve.segments().stream()
+                .filter(segment -> segment.start().distanceTo(segment.end()) > SAME)
+                .toList();
         List<Point> corners = new ArrayList<>();
         for (int i = 1; i < segments.size(); i++) {
             Point in = segments.get(i - 1).tangentAt(1);

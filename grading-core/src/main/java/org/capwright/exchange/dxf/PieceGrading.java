@@ -74,7 +74,6 @@ final class PieceGrading {
         sewLines.forEach(this::take);
         List<GradedPoint> notches = notches(cut.paths());
         List<GradedPiece.Line> lines = new ArrayList<>(folds());
-        marks.forEach(this::take);
 
         List<GradedPoint> outline = new ArrayList<>();
         if (!cutOnSeam) {
@@ -87,7 +86,7 @@ final class PieceGrading {
             sewn.addAll(points.subList(0, points.size() - 1));
         }
         for (Line line : marks) {
-            lines.add(new GradedPiece.Line(line.layer, points(line)));
+            lines.add(new GradedPiece.Line(line.layer, markPoints(line)));
         }
         return new GradedPiece(
                 sizes.get(base), turns(cutOnSeam ? sewn : outline), List.copyOf(sewn), notches, List.copyOf(lines));
@@ -141,15 +140,25 @@ final class PieceGrading {
     private List<GradedPoint> points(Line line) {
         List<GradedPoint> points = new ArrayList<>(line.places.size());
         for (Correspondence.Place place : line.places) {
-            points.add(place.isAnchor() ? fixed(line.across.at(place)) : givingWay(line.across, place));
+            points.add(place.isAnchor() ? fixed(line.across.at(place)) : givingWay(line.across, place, STEP));
         }
         return points;
     }
 
-    private GradedPoint givingWay(Correspondence across, Correspondence.Place wanted) {
+    /** The points of a mark. An end that lies in the base size, by chance, on a point that moves by another rule gives way as well: into the mark. */
+    private List<GradedPoint> markPoints(Line line) {
+        List<GradedPoint> points = new ArrayList<>(line.places.size());
+        int last = line.places.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            points.add(givingWay(line.across, line.places.get(i), i == last ? -STEP : STEP));
+        }
+        return points;
+    }
+
+    private GradedPoint givingWay(Correspondence across, Correspondence.Place wanted, double step) {
         Correspondence.Place place = wanted;
         for (int i = 0; i < TRIES && !isFree(across.at(place)); i++) {
-            place = across.moved(place, STEP, base);
+            place = across.moved(place, step, base);
         }
         return fixed(across.at(place));
     }
