@@ -83,7 +83,9 @@ final class Correspondence {
     Place moved(Place place, double distance, int size) {
         double[] own = anchors.get(size);
         double length = own[place.section + 1] - own[place.section];
-        return new Place(place.section, Math.max(0, Math.min(1, place.fraction + distance / Math.max(length, Math.abs(distance)))));
+        return new Place(
+                place.section,
+                Math.max(0, Math.min(1, place.fraction + distance / Math.max(length, Math.abs(distance)))));
     }
 
     private static double distance(double[] anchors, int section, double fraction) {
