@@ -11,10 +11,11 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * What the allowances add to a piece, as areas: a strip beside every chord of the seam lines, and the corners between them. Their union with the piece is the cloth to cut, however deep
@@ -26,6 +27,9 @@ final class SeamStrips {
     private static final double ON_LINE = Piece.FLATTENING / 2;
 
     private static final double FAR = 1e5;
+
+    /** Areas are united on a grid of a millionth of a millimetre, on which the library never loses its way. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e6);
 
     /** Crumbs that rounding may leave beside the piece, as a share of it. */
     private static final double CRUMBS = 1e-6;
@@ -95,12 +99,11 @@ final class SeamStrips {
 
     /** The outer line of the piece with all strips, or nothing where these fall apart. */
     Optional<List<Point>> outline(boolean onFold) {
-        List<Geometry> all = new ArrayList<>(areas);
-        all.add(Outline.polygon(net));
-        Geometry union = OverlayNGRobust.union(all);
+        add(net);
+        Geometry union = UnaryUnionNG.union(Outline.PLANE.buildGeometry(areas), GRID);
         if (onFold) {
             Geometry half = Outline.PLANE.toGeometry(new Envelope(0, FAR, -FAR, FAR));
-            union = OverlayNGRobust.overlay(union, half, OverlayNG.INTERSECTION);
+            union = OverlayNG.overlay(union, half, OverlayNG.INTERSECTION, GRID);
         }
         Polygon whole = Outline.PLANE.createPolygon();
         for (int i = 0; i < union.getNumGeometries(); i++) {
