@@ -1,6 +1,7 @@
 package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.capwright.geometry.Point;
@@ -89,15 +90,17 @@ final class Flattening {
                 List<Double> extremes = new ArrayList<>(2);
                 extreme(i, t -> curve.at(t).y(), extremes);
                 extreme(i, t -> curve.at(t).x(), extremes);
-                extremes.sort(Double::compare);
+                // An arc may run against its parameter.
+                double way = Math.signum(parameters.get(i + 1) - parameters.get(i - 1));
+                extremes.sort(Comparator.comparingDouble(t -> way * t));
                 for (double t : extremes) {
-                    if (t < parameters.get(i)) {
+                    if (way * t < way * parameters.get(i)) {
                         out.add(curve.at(t));
                     }
                 }
                 out.add(points.get(i));
                 for (double t : extremes) {
-                    if (t > parameters.get(i)) {
+                    if (way * t > way * parameters.get(i)) {
                         out.add(curve.at(t));
                     }
                 }
