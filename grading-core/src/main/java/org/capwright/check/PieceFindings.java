@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
@@ -16,7 +15,6 @@ import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
 import org.capwright.quantity.Quantity;
-import org.capwright.quantity.Subject;
 
 /** What is worth a look in the pieces of a run, whatever its grade: one finding for all sizes that have it, with the worst figure. */
 final class PieceFindings {
@@ -36,14 +34,7 @@ final class PieceFindings {
     static List<Finding> of(PatternSet patterns) {
         List<Finding> findings = new ArrayList<>();
         SizeRun run = patterns.run();
-        surplus(
-                        run,
-                        PieceFindings::unpleated,
-                        SURPLUS,
-                        SleeveSubject.Option.TAKE_UP,
-                        "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
-                        "Give overlay/pleats, or gather it.")
-                .ifPresent(findings::add);
+        surplus(run).ifPresent(findings::add);
         wrist(run).ifPresent(findings::add);
         for (SeamPair seam : Seams.walk(patterns)) {
             if (!seam.matches()) {
@@ -60,17 +51,11 @@ final class PieceFindings {
                 .orElse(0.0);
     }
 
-    private static Optional<Finding> surplus(
-            SizeRun run,
-            Function<SleeveDraft, Double> surplus,
-            String code,
-            Subject measure,
-            String message,
-            String remedy) {
+    private static Optional<Finding> surplus(SizeRun run) {
         List<String> sizes = new ArrayList<>();
         double worst = 0;
         for (GradedSize size : run.sizes()) {
-            double here = surplus.apply(size.draft());
+            double here = unpleated(size.draft());
             if (here > NO_SURPLUS) {
                 sizes.add(size.label());
                 worst = Math.max(worst, here);
@@ -79,16 +64,16 @@ final class PieceFindings {
         return sizes.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Finding(
-                        code,
+                        SURPLUS,
                         Severity.CAUTION,
                         sizes,
-                        measure,
+                        SleeveSubject.Option.TAKE_UP,
                         Quantity.LENGTH,
                         OptionalDouble.of(worst),
                         Expected.atMost(NO_SURPLUS),
-                        message,
+                        "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
                         Finding.PRACTICE,
-                        remedy));
+                        "Give overlay/pleats, or gather it."));
     }
 
     private static Optional<Finding> wrist(SizeRun run) {
