@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -39,15 +40,14 @@ final class Increments {
     /**
      * Adds the steps up, where the values are steps.
      *
-     * @param values by size; changed where they are steps
+     * @param sizes smallest first, as the steps are added along them
+     * @param values of each size; changed where they are steps
      * @return the base size of a sheet of increments
      * @throws ForeignInputException if a length of a sleeve is not above 0
      */
-    static Optional<String> added(TableContext context, Map<String, Map<CheckedMeasure, Double>> values)
+    static Optional<String> added(
+            TableContext context, List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values)
             throws ForeignInputException {
-        // As a sleeve grows from size to size, so must the columns that the steps are added along.
-        List<String> labels = List.copyOf(values.keySet());
-        List<String> sizes = SizeScale.order(labels).stream().map(labels::get).toList();
         Increments increments = new Increments(context, sizes, values);
         Optional<Integer> base = increments.base();
         base.ifPresent(increments::add);
@@ -75,7 +75,11 @@ final class Increments {
     }
 
     private Map<CheckedMeasure, Double> of(int size) {
-        return values.getOrDefault(sizes.get(size), Map.of());
+        return required(sizes.get(size));
+    }
+
+    private Map<CheckedMeasure, Double> required(String size) {
+        return Objects.requireNonNull(values.get(size));
     }
 
     private void add(int base) {
@@ -86,11 +90,7 @@ final class Increments {
         for (int side : new int[] {-1, 1}) {
             Map<CheckedMeasure, Double> running = new EnumMap<>(full);
             for (int i = base + side; i >= 0 && i < sizes.size(); i += side) {
-                Map<CheckedMeasure, Double> here = values.get(sizes.get(i));
-                if (here == null) {
-                    continue;
-                }
-                for (Map.Entry<CheckedMeasure, Double> entry : here.entrySet()) {
+                for (Map.Entry<CheckedMeasure, Double> entry : of(i).entrySet()) {
                     Double from = (fromBase ? full : running).get(entry.getKey());
                     if (from != null) {
                         entry.setValue(from + (side < 0 ? below : 1) * entry.getValue());
@@ -138,8 +138,7 @@ final class Increments {
 
     private void refuseNegative() throws ForeignInputException {
         for (String size : sizes) {
-            for (Map.Entry<CheckedMeasure, Double> entry :
-                    values.getOrDefault(size, Map.of()).entrySet()) {
+            for (Map.Entry<CheckedMeasure, Double> entry : required(size).entrySet()) {
                 if (isFull(entry.getKey()) && !(entry.getValue() > 0)) {
                     throw new ForeignInputException(
                             context.file(),

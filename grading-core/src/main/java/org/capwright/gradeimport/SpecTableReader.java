@@ -108,25 +108,17 @@ public final class SpecTableReader {
         if (bySize.isEmpty() || bySize.values().stream().allMatch(Map::isEmpty)) {
             throw new ForeignInputException(context.file(), 0, "the table holds no figure of any size");
         }
-        Optional<String> ofIncrements = Increments.added(context, bySize);
         List<String> labels = List.copyOf(bySize.keySet());
-        List<Integer> order = SizeScale.order(labels);
-        boolean moved = false;
-        List<CheckedSize> sizes = new ArrayList<>();
-        for (int i = 0; i < order.size(); i++) {
-            String label = labels.get(order.get(i));
-            moved |= order.get(i) != i;
-            sizes.add(new CheckedSize(label, bySize.getOrDefault(label, Map.of())));
-        }
-        if (moved) {
+        List<String> ordered = SizeScale.order(labels).stream().map(labels::get).toList();
+        Optional<String> ofIncrements = Increments.added(context, ordered, bySize);
+        List<CheckedSize> sizes = ordered.stream()
+                .map(label -> new CheckedSize(label, bySize.getOrDefault(label, Map.of())))
+                .toList();
+        if (!ordered.equals(labels)) {
             context.traces().found(0, ImportNote.FILE, "sizes put in the order of their labels, smallest first");
         }
         int base = BaseSize.of(
-                context.file(),
-                sizes.stream().map(CheckedSize::label).toList(),
-                context.options(),
-                content.base().or(() -> ofIncrements),
-                context.traces());
+                context.file(), ordered, context.options(), content.base().or(() -> ofIncrements), context.traces());
         return new ForeignGrade(
                 new CheckedGrade(sizes, base, Optional.empty()),
                 context.traces().list());
