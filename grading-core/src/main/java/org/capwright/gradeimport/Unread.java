@@ -29,6 +29,16 @@ public final class Unread {
     private Unread() {}
 
     /**
+     * Whether a finding says that something was not read.
+     *
+     * @param finding any finding
+     * @return true for those made here
+     */
+    public static boolean is(Finding finding) {
+        return finding.code().equals(CODE);
+    }
+
+    /**
      * One finding for each row, column or line with figures that was not read.
      *
      * @param grade a grade as it was read

@@ -36,7 +36,7 @@ final class FindingBands {
         FindingBands made = new FindingBands(unit, width);
         List<Band> bands = new ArrayList<>();
         findings.stream()
-                .sorted(Comparator.comparing((Finding finding) -> finding.code().equals(Unread.CODE))
+                .sorted(Comparator.comparing(Unread::is)
                         .thenComparing(Finding::severity)
                         .reversed())
                 .forEach(finding -> bands.add(made.band(finding)));

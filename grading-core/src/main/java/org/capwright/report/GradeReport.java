@@ -128,9 +128,7 @@ public record GradeReport(
     }
 
     private void verdict(List<Band> bands, double width) {
-        long unread = findings.stream()
-                .filter(finding -> finding.code().equals(Unread.CODE))
-                .count();
+        long unread = findings.stream().filter(Unread::is).count();
         String words = unread > 0
                 ? "Not judged: " + unread + (unread == 1 ? " part" : " parts") + " of the file not read."
                 : count(Severity.STOP) > 0

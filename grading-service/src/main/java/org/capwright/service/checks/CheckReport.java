@@ -52,7 +52,7 @@ final class CheckReport {
         int stop = count(findings, Severity.STOP);
         int caution = count(findings, Severity.CAUTION);
         int info = count(findings, Severity.INFO);
-        boolean partly = findings.stream().anyMatch(finding -> finding.code().equals(Unread.CODE));
+        boolean partly = findings.stream().anyMatch(Unread::is);
         String verdict = partly ? "not judged" : stop > 0 ? "stop" : caution > 0 ? "caution" : "pass";
         String gravest = stop > 0 ? "stop" : caution > 0 ? "caution" : info > 0 ? "info" : "none";
         return new CheckAnswer.SummaryAnswer(verdict, gravest, stop, caution, info);
