@@ -26,12 +26,13 @@ final class CheckDescription implements DescribedCall {
     public void describe(DescribedApi api) {
         Operation operation = api.at("/v1/checks").getPost();
         operation.setDescription(
-                "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept header picks"
-                        + " the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec tables up to"
-                        + " 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a form; the name of a"
-                        + " file then names the size where the drawing does not. Files are read in memory and kept nowhere.");
+                "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept"
+                    + " header picks the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec"
+                    + " tables up to 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a"
+                    + " form; the name of a file then names the size where the drawing does not. Files are read in"
+                    + " memory and kept nowhere.");
         operation.setRequestBody(api.json(
-                CheckShape.REQUEST,
+                CheckSchema.REQUEST,
                 "A size run with a limit of the label",
                 Map.of(
                         "sizeRun",
@@ -101,12 +102,11 @@ final class CheckDescription implements DescribedCall {
                 .addMediaType(
                         "application/pdf",
                         new MediaType()
-                                .schema(
-                                        new StringSchema()
-                                                .format("binary")
-                                                .description(
-                                                        "A report on A4: jumps drawn beside those of the body, every finding"
-                                                                + " with its source and remedy, table of jumps, what-if, coverage.")));
+                                .schema(new StringSchema()
+                                        .format("binary")
+                                        .description("A report on A4: jumps drawn beside those of the body, every"
+                                                + " finding with its source and remedy, table of jumps,"
+                                                + " what-if, coverage.")));
     }
 
     private static MediaType files(DescribedApi api) {
@@ -119,7 +119,7 @@ final class CheckDescription implements DescribedCall {
                         .maxItems(OutlineReader.MOST_FILES)
                         .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
                                 + " repeated for every file."));
-        form.addProperty(Uploads.REQUEST, api.schema(CheckShape.UPLOAD));
+        form.addProperty(Uploads.REQUEST, api.schema(CheckSchema.UPLOAD));
         form.addRequiredItem(Uploads.FILE);
         return new MediaType()
                 .schema(form)

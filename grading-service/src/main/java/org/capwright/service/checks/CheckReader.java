@@ -37,7 +37,7 @@ final class CheckReader {
         Optional<Unit> named = NestedRun.unit(tree);
         Unit unit = named.orElse(Unit.MILLIMETRE);
         FoundViolations found = new FoundViolations(unit);
-        RequestObject body = new RequestObject(tree, CheckShape.REQUEST, "", unit, found);
+        RequestObject body = new RequestObject(tree, CheckSchema.REQUEST, "", unit, found);
         Optional<SizeRunRequest> order = NestedRun.read(body, found);
         // No limit can be judged without its unit.
         Thresholds thresholds = named.isPresent() ? thresholds(body) : Thresholds.usual();

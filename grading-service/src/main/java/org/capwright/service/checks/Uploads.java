@@ -129,11 +129,11 @@ final class Uploads {
         Unit shown =
                 unit(tree.path("units")).or(() -> unit(tree.path("fileUnits"))).orElse(Unit.MILLIMETRE);
         FoundViolations found = new FoundViolations(shown);
-        RequestObject object = new RequestObject(tree, CheckShape.UPLOAD, "/" + REQUEST, shown, found);
+        RequestObject object = new RequestObject(tree, CheckSchema.UPLOAD, "/" + REQUEST, shown, found);
         object.choice("units");
         object.choice("fileUnits");
         FieldType.Label label =
-                (FieldType.Label) CheckShape.UPLOAD.field("baseSize").kind();
+                (FieldType.Label) CheckSchema.UPLOAD.field("baseSize").kind();
         Optional<String> baseSize = object.raw("baseSize")
                 .flatMap(value -> SizeLabels.one(value, object.at("baseSize"), label.longest(), found));
         Optional<SizeTable> table = TableReader.field(object, found);

@@ -102,7 +102,7 @@ final class MeasureController {
     }
 
     private static MeasureAnswer.EstimateAnswer estimate(Estimate estimate, Unit unit) {
-        Survey survey = MeasureShape.SURVEY;
+        Survey survey = MeasureSchema.SURVEY;
         return new MeasureAnswer.EstimateAnswer(
                 estimate.dimension().id(),
                 shown(estimate.prediction().estimate(), unit),

@@ -24,13 +24,13 @@ final class MeasureDescription implements DescribedCall {
     public void describe(DescribedApi api) {
         Operation operation = api.at("/v1/made-to-measure").getPost();
         operation.setDescription(
-                "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements plus ease, and the"
-                        + " cap is fitted to the armhole. Measurements that hardly anybody has are questioned until they are"
-                        + " named in confirmed, missing ones are estimated and marked, see estimates. Nothing about the wearer"
-                        + " is stored or logged. The Accept header picks the form of the answer; JSON without one."
-                        + " Bodies are read up to 256 kB.");
+                "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements"
+                    + " plus ease, and the cap is fitted to the armhole. Measurements that hardly anybody has are"
+                    + " questioned until they are named in confirmed, missing ones are estimated and marked, see"
+                    + " estimates. Nothing about the wearer is stored or logged. The Accept header picks the form of"
+                    + " the answer; JSON without one. Bodies are read up to 256 kB.");
         operation.setRequestBody(api.json(
-                MeasureShape.REQUEST,
+                MeasureSchema.REQUEST,
                 "A choir gown for one singer; wrist and armscye are estimated",
                 api.example("example-made-to-measure.json")));
         operation.setResponses(new ApiResponses()
@@ -40,9 +40,8 @@ final class MeasureDescription implements DescribedCall {
                                 .addHeaderObject(
                                         "Capwright-Estimated",
                                         new Header()
-                                                .description(
-                                                        "Names of the measurements that were estimated, where any were; JSON has"
-                                                                + " the estimates with their intervals.")
+                                                .description("Names of the measurements that were estimated, where any"
+                                                        + " were; JSON has the estimates with their intervals.")
                                                 .schema(new StringSchema()))));
         ErrorAnswers.ofBody(operation);
     }

@@ -40,7 +40,7 @@ final class MeasureReader {
         Optional<Unit> named = unit(tree);
         unit = named.orElse(Unit.MILLIMETRE);
         found = new FoundViolations(unit);
-        body = new RequestObject(tree, MeasureShape.REQUEST, "", unit, found);
+        body = new RequestObject(tree, MeasureSchema.REQUEST, "", unit, found);
         body.choice("units");
         if (named.isEmpty()) {
             // No length can be judged without its unit.
@@ -67,9 +67,9 @@ final class MeasureReader {
         body.object("wearer").ifPresent(this::readWearer);
         Set<BodyDimension> confirmed = confirmed();
         boolean asked =
-                body.choice("survey").filter(MeasureShape.NO_SURVEY::equals).isEmpty();
+                body.choice("survey").filter(MeasureSchema.NO_SURVEY::equals).isEmpty();
         Optional<SurveyOpinion> opinion =
-                asked ? Optional.of(new SurveyOpinion(MeasureShape.SURVEY, given)) : Optional.empty();
+                asked ? Optional.of(new SurveyOpinion(MeasureSchema.SURVEY, given)) : Optional.empty();
         opinion.ifPresent(survey -> survey.questions(confirmed, unit).forEach(found::add));
         Optional<NearestSize> nearest = TableReader.field(body, found).flatMap(this::nearest);
         ObjectNode tree = run(opinion);
@@ -121,16 +121,16 @@ final class MeasureReader {
     private ObjectNode run(Optional<SurveyOpinion> opinion) {
         ObjectNode run = NODES.objectNode();
         run.put("units", unit.symbol());
-        JsonNode label = body.raw("order").orElse(NODES.stringNode(MeasureShape.DEFAULT_LABEL));
+        JsonNode label = body.raw("order").orElse(NODES.stringNode(MeasureSchema.DEFAULT_LABEL));
         run.set("baseSize", label);
         run.set("sizes", NODES.arrayNode().add(label));
-        for (String shared : MeasureShape.SHARED) {
+        for (String shared : MeasureSchema.SHARED) {
             body.raw(shared).ifPresent(value -> run.set(shared, value));
         }
         Derivation derivation = new Derivation(opinion);
         Optional<RequestObject> sleeve = body.object("sleeve");
         ObjectNode sleeveNode =
-                copied(sleeve, List.copyOf(MeasureShape.SLEEVE.fields().keySet()));
+                copied(sleeve, List.copyOf(MeasureSchema.SLEEVE.fields().keySet()));
         derivation.ease.flatMap(ease -> ease.raw("capEase")).ifPresent(value -> sleeveNode.set("capEase", value));
         run.set("sleeve", sleeveNode);
         derivation.add(sleeveNode, "/sleeve/bicep", BodyDimension.UPPER_ARM_GIRTH, "bicep");
@@ -138,7 +138,7 @@ final class MeasureReader {
         if (body.has("underSleeve")) {
             ObjectNode under = copied(
                     body.object("underSleeve"),
-                    List.copyOf(MeasureShape.UNDER_SLEEVE.fields().keySet()));
+                    List.copyOf(MeasureSchema.UNDER_SLEEVE.fields().keySet()));
             run.set("underSleeve", under);
             derivation.add(sleeveNode, "/sleeve/length", BodyDimension.ARM_LENGTH, "length");
             derivation.need("wrist", "is missing; the under-sleeve needs it");

@@ -9,7 +9,7 @@ import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
 import org.capwright.service.sizerun.MaterialAnswer;
-import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.sizerun.SizeRunSchema;
 import org.springframework.stereotype.Component;
 
 /** Describes {@code POST /v1/materials}. */
@@ -23,7 +23,7 @@ final class MaterialDescription implements DescribedCall {
                 "Takes the body of a size run that has materials, and lays the pieces on the cloths it names."
                         + " Bodies are read up to 256 kB.");
         operation.setRequestBody(
-                api.json(SizeRunShape.REQUEST, "Cloth for two singers", api.example("example-materials.json")));
+                api.json(SizeRunSchema.REQUEST, "Cloth for two singers", api.example("example-materials.json")));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",

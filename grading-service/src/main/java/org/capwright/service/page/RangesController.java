@@ -6,8 +6,8 @@ import java.util.TreeMap;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.madetomeasure.MeasureShape;
-import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.madetomeasure.MeasureSchema;
+import org.capwright.service.sizerun.SizeRunSchema;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -25,8 +25,8 @@ final class RangesController {
     private final Map<String, Range> ranges = new TreeMap<>();
 
     RangesController() {
-        add("", MeasureShape.REQUEST, ranges);
-        add("", SizeRunShape.REQUEST, ranges);
+        add("", MeasureSchema.REQUEST, ranges);
+        add("", SizeRunSchema.REQUEST, ranges);
     }
 
     /** Least and greatest of a field: of a length in millimetres. */
@@ -58,13 +58,13 @@ final class RangesController {
         } else if (kind instanceof FieldType.PerSize perSize) {
             add(place + EACH, perSize.count(), found);
         } else if (kind instanceof FieldType.Nested nested) {
-            add(place, nested.shape(), found);
+            add(place, nested.schema(), found);
         } else if (kind instanceof FieldType.TextOrNested either) {
-            add(place, either.shape(), found);
+            add(place, either.schema(), found);
         } else if (kind instanceof FieldType.LengthOrNested either) {
-            add(place, either.shape(), found);
+            add(place, either.schema(), found);
         } else if (kind instanceof FieldType.Objects objects) {
-            add(place + EACH, objects.shape(), found);
+            add(place + EACH, objects.schema(), found);
         }
     }
 }

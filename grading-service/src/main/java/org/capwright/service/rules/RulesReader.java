@@ -47,7 +47,7 @@ final class RulesReader {
         Optional<Unit> named = NestedRun.unit(tree);
         unit = named.orElse(Unit.MILLIMETRE);
         found = new FoundViolations(unit);
-        body = new RequestObject(tree, RulesShape.REQUEST, "", unit, found);
+        body = new RequestObject(tree, RulesSchema.REQUEST, "", unit, found);
         run = NestedRun.read(body, found);
         if (named.isEmpty()) {
             // No length can be judged without its unit.
@@ -71,7 +71,8 @@ final class RulesReader {
         if (run.filter(order -> order.style().fit() instanceof CapFit.BicepFor).isPresent()) {
             found.add(
                     "/sizeRun/sleeve/bicep",
-                    "is missing; where it follows from the cap ease, it has no growth of its own that bodies could give");
+                    "is missing; where it follows from the cap ease, it has no growth of its own that bodies could"
+                            + " give");
         }
         found.refuse();
         SizeRunRequest order = run.orElseThrow();
@@ -115,11 +116,11 @@ final class RulesReader {
 
     private EasePolicy ease() {
         Optional<RequestObject> given = body.object("ease");
-        String policy = given.flatMap(object -> object.choice("policy")).orElse(RulesShape.CONSTANT);
-        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesShape.GROWING) : OptionalDouble.empty();
+        String policy = given.flatMap(object -> object.choice("policy")).orElse(RulesSchema.CONSTANT);
+        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesSchema.GROWING) : OptionalDouble.empty();
         return switch (policy) {
-            case RulesShape.PERCENT -> new EasePolicy.Percent();
-            case RulesShape.GROWING -> new EasePolicy.Growing(perSize.orElse(0));
+            case RulesSchema.PERCENT -> new EasePolicy.Percent();
+            case RulesSchema.GROWING -> new EasePolicy.Growing(perSize.orElse(0));
             default -> new EasePolicy.Constant();
         };
     }
@@ -127,10 +128,10 @@ final class RulesReader {
     private Optional<LengthPolicy> length() {
         Optional<RequestObject> given = body.object("length");
         Optional<String> policy = given.flatMap(object -> object.choice("policy"));
-        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesShape.STATED) : OptionalDouble.empty();
+        OptionalDouble perSize = given.isPresent() ? perSize(given.get(), RulesSchema.STATED) : OptionalDouble.empty();
         return policy.map(word -> switch (word) {
-            case RulesShape.AS_THE_ARM -> new LengthPolicy.AsTheArm();
-            case RulesShape.STATED -> new LengthPolicy.Stated(perSize.orElse(0));
+            case RulesSchema.AS_THE_ARM -> new LengthPolicy.AsTheArm();
+            case RulesSchema.STATED -> new LengthPolicy.Stated(perSize.orElse(0));
             default -> new LengthPolicy.Held();
         });
     }

@@ -35,14 +35,14 @@ public final class MaterialReader {
         }
         Map<String, Integer> pairs = materials.perSize("order", sizes);
         int together = pairs.values().stream().mapToInt(count -> count).sum();
-        if (!pairs.isEmpty() && (together == 0 || together > MaterialShape.MOST_PAIRS)) {
+        if (!pairs.isEmpty() && (together == 0 || together > MaterialSchema.MOST_PAIRS)) {
             found.add(Violation.outside(
                     new RequestField(materials.at("order")),
                     "pairs of sleeves in all; more are cut in several layers or orders",
                     Quantity.COUNT,
                     together,
                     1,
-                    MaterialShape.MOST_PAIRS));
+                    MaterialSchema.MOST_PAIRS));
         }
         Trimming trimming = materials
                 .object("trimming")

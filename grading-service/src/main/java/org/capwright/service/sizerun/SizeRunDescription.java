@@ -37,7 +37,7 @@ final class SizeRunDescription implements DescribedCall {
                 new Example()
                         .summary("Overlay alone, lengths in inches and fractions")
                         .value(api.example("example-in.json")));
-        operation.setRequestBody(api.json(SizeRunShape.REQUEST, examples));
+        operation.setRequestBody(api.json(SizeRunSchema.REQUEST, examples));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",

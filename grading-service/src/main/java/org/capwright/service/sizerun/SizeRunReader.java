@@ -42,7 +42,7 @@ public final class SizeRunReader {
         Optional<Unit> named = unit(tree);
         unit = named.orElse(Unit.MILLIMETRE);
         found = new FoundViolations(unit);
-        body = new RequestObject(tree, SizeRunShape.REQUEST, "", unit, found);
+        body = new RequestObject(tree, SizeRunSchema.REQUEST, "", unit, found);
         body.choice("units");
         if (named.isEmpty()) {
             // No length can be judged without its unit.
@@ -105,13 +105,13 @@ public final class SizeRunReader {
 
     private Optional<List<String>> sizes() {
         FieldType.Labels kind =
-                (FieldType.Labels) SizeRunShape.REQUEST.field("sizes").kind();
+                (FieldType.Labels) SizeRunSchema.REQUEST.field("sizes").kind();
         return body.raw("sizes").flatMap(list -> SizeLabels.read(list, body.at("sizes"), kind, found));
     }
 
     private Optional<Integer> base(Optional<List<String>> sizes) {
         Optional<String> label = body.raw("baseSize")
-                .flatMap(value -> SizeLabels.one(value, body.at("baseSize"), SizeRunShape.LONGEST_LABEL, found));
+                .flatMap(value -> SizeLabels.one(value, body.at("baseSize"), SizeRunSchema.LONGEST_LABEL, found));
         if (sizes.isEmpty() || label.isEmpty()) {
             return Optional.empty();
         }
@@ -166,7 +166,7 @@ public final class SizeRunReader {
 
     private List<String> printed(Optional<List<String>> sizes) {
         FieldType.Labels kind =
-                (FieldType.Labels) SizeRunShape.PAPER.field("sizes").kind();
+                (FieldType.Labels) SizeRunSchema.PAPER.field("sizes").kind();
         Optional<RequestObject> paper = body.object("paper");
         List<String> printed = paper.flatMap(object ->
                         object.raw("sizes").flatMap(list -> SizeLabels.read(list, object.at("sizes"), kind, found)))

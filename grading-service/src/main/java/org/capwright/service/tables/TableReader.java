@@ -31,13 +31,13 @@ public final class TableReader {
     private TableReader(JsonNode tree, String pointer, FoundViolations found) {
         this.pointer = pointer;
         this.found = found;
-        this.table = new RequestObject(tree, TableShape.TABLE, pointer, unit(tree), found);
+        this.table = new RequestObject(tree, TableSchema.TABLE, pointer, unit(tree), found);
     }
 
     /**
      * The field {@code sizeTable} of a request: a table that a grade can be held against.
      *
-     * @param body a request that declares the field as {@link TableShape#ID_OR_TABLE}
+     * @param body a request that declares the field as {@link TableSchema#ID_OR_TABLE}
      * @param found gathers what is wrong
      * @return the table; none if the field was left out or is wrong
      */
@@ -107,7 +107,8 @@ public final class TableReader {
                 .toList();
         String all = String.join(", ", ids);
         if (SizeTables.find(id).isPresent()) {
-            return "is no table of bodies whose sizes a body dimension orders, so nothing can be held against it; such are "
+            return "is no table of bodies whose sizes a body dimension orders, so nothing can be held against it; such"
+                    + " are "
                     + all;
         }
         return "is not the id of a size table; "
@@ -123,19 +124,19 @@ public final class TableReader {
 
     private Optional<SizeTable> read() {
         FieldType.Labels labels =
-                (FieldType.Labels) TableShape.TABLE.field("sizes").kind();
+                (FieldType.Labels) TableSchema.TABLE.field("sizes").kind();
         Optional<List<String>> sizes =
                 table.raw("sizes").flatMap(list -> SizeLabels.read(list, table.at("sizes"), labels, found));
         Optional<String> unit = table.choice("unit");
         Optional<String> key = table.choice("key");
         List<RowDraft> rows = rows();
         TableDraft draft = new TableDraft(
-                table.text("id").orElse(TableShape.DEFAULT_ID),
-                table.text("title").orElse(TableShape.DEFAULT_TITLE),
-                table.text("source").orElse(TableShape.NOT_STATED),
-                table.text("licence").orElse(TableShape.NOT_STATED),
-                table.text("figureType").orElse(TableShape.NOT_STATED),
-                table.text("population").orElse(TableShape.NOT_STATED),
+                table.text("id").orElse(TableSchema.DEFAULT_ID),
+                table.text("title").orElse(TableSchema.DEFAULT_TITLE),
+                table.text("source").orElse(TableSchema.NOT_STATED),
+                table.text("licence").orElse(TableSchema.NOT_STATED),
+                table.text("figureType").orElse(TableSchema.NOT_STATED),
+                table.text("population").orElse(TableSchema.NOT_STATED),
                 unit.orElse(""),
                 table.choice("kind").filter("garment"::equals).isPresent() ? TableKind.GARMENT : TableKind.BODY,
                 key.orElse(""),

@@ -60,8 +60,8 @@ class EveryFieldCountsTest {
                 "/units",
                 "{}",
                 "{\"units\":\"in\",\"sleeve\":{\"bicep\":14,\"length\":24,\"capHeight\":5,\"capOutward\":0.7,\"capInward\":0.5,\"armhole\":18},"
-                        + "\"overlay\":{\"rise\":5,\"length\":13,\"frontGap\":2,\"backGap\":2},\"underSleeve\":{\"elbow\":11,\"wrist\":8},"
-                        + "\"seamAllowance\":0.5,\"grade\":{\"bicep\":0.5,\"length\":0.2,\"capHeight\":0.1,\"armhole\":0.6}}");
+                    + "\"overlay\":{\"rise\":5,\"length\":13,\"frontGap\":2,\"backGap\":2},\"underSleeve\":{\"elbow\":11,\"wrist\":8},"
+                    + "\"seamAllowance\":0.5,\"grade\":{\"bicep\":0.5,\"length\":0.2,\"capHeight\":0.1,\"armhole\":0.6}}");
         values("/sleeve/bicep", "{}", "36", "36.5");
         values("/sleeve/length", "{}", "60", "61");
         values("/sleeve/capHeight", "{}", "13.5", "13.6");
@@ -161,13 +161,13 @@ class EveryFieldCountsTest {
 
     private static void growth() {
         String halves = "{\"sleeve\":{\"front\":{\"width\":17.5,\"capOutward\":1.9,\"capInward\":1.2,\"armhole\":22}},"
-                + "\"overlay\":{\"sideDepth\":3,\"hem\":\"bowed\",\"hemSagitta\":1,\"extraWidth\":2},\"underSleeve\":{\"elbowLevel\":20}}";
+            + "\"overlay\":{\"sideDepth\":3,\"hem\":\"bowed\",\"hemSagitta\":1,\"extraWidth\":2},\"underSleeve\":{\"elbowLevel\":20}}";
         String backs = "{\"sleeve\":{\"back\":{\"capOutward\":1.9,\"capInward\":1.2}}}";
         String depth = "{\"overlay\":{\"pleats\":{\"count\":\"REMOVE\",\"depth\":2}}}";
         String dart =
                 "{\"underSleeve\":{\"shaping\":\"elbowDart\",\"elbowDart\":1.5,\"elbowDartLength\":7,\"handGirth\":22}}";
         String ease = "{\"underSleeve\":{\"shaping\":\"easedSeam\",\"elbowEase\":1}}";
-        for (String name : SizeRunShape.GRADE.fields().keySet()) {
+        for (String name : SizeRunSchema.GRADE.fields().keySet()) {
             String base = switch (name) {
                 case "backCapOutward", "backCapInward" -> backs;
                 case "pleatDepth" -> depth;
@@ -186,7 +186,7 @@ class EveryFieldCountsTest {
     @Test
     void everyDeclaredFieldIsTried() {
         Set<String> declared = new TreeSet<>();
-        collect(SizeRunShape.REQUEST, "", declared);
+        collect(SizeRunSchema.REQUEST, "", declared);
         assertEquals(declared, new TreeSet<>(PAIRS.keySet()));
     }
 
@@ -194,13 +194,13 @@ class EveryFieldCountsTest {
         for (SchemaField field : shape.fields().values()) {
             String pointer = at + "/" + field.name();
             if (field.kind() instanceof FieldType.Nested nested) {
-                collect(nested.shape(), pointer, into);
+                collect(nested.schema(), pointer, into);
             } else {
                 into.add(pointer);
                 if (field.kind() instanceof FieldType.LengthOrNested either) {
-                    collect(either.shape(), pointer, into);
+                    collect(either.schema(), pointer, into);
                 } else if (field.kind() instanceof FieldType.Objects list) {
-                    collect(list.shape(), pointer + "/*", into);
+                    collect(list.schema(), pointer + "/*", into);
                 }
             }
         }

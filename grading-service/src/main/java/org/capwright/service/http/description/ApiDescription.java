@@ -28,15 +28,14 @@ final class ApiDescription implements OpenApiCustomizer {
 
     @Override
     public void customise(OpenAPI api) {
-        api.setInfo(
-                new Info()
-                        .title("Capwright")
-                        .version("1")
-                        .license(new License().name("Apache-2.0"))
-                        .description(
-                                "Drafts structured sleeves (an under-sleeve and a raised, pleated overlay), grades them over a size"
-                                        + " run, and writes nests, blocks and spec tables. Lengths are in the unit that the request names;"
-                                        + " errors are problem documents (RFC 9457) that name every wrong field and what would work."));
+        api.setInfo(new Info()
+                .title("Capwright")
+                .version("1")
+                .license(new License().name("Apache-2.0"))
+                .description("Drafts structured sleeves (an under-sleeve and a raised, pleated overlay), grades"
+                        + " them over a size run, and writes nests, blocks and spec tables. Lengths are in"
+                        + " the unit that the request names; errors are problem documents (RFC 9457) that"
+                        + " name every wrong field and what would work."));
         api.setServers(null);
         if (api.getComponents() == null) {
             api.setComponents(new Components());
@@ -69,7 +68,7 @@ final class ApiDescription implements OpenApiCustomizer {
             Schema<?> answer = schemas.get(name);
             if (answer != null) {
                 Schema<Object> grade = new Schema<>();
-                grade.setAllOf(List.of(ShapeSchemas.reference("Grade")));
+                grade.setAllOf(List.of(OpenApiSchemas.reference("Grade")));
                 grade.setDescription("The whole field grade, to be put into the request as it stands.");
                 answer.getProperties().put("grade", grade);
             }

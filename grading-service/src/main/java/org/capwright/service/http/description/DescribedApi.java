@@ -77,8 +77,8 @@ public final class DescribedApi {
      * @return a reference to its schema
      */
     public Schema<?> schema(RequestSchema request) {
-        schemas.putAll(ShapeSchemas.of(request));
-        return ShapeSchemas.reference(request.name());
+        schemas.putAll(OpenApiSchemas.of(request));
+        return OpenApiSchemas.reference(request.name());
     }
 
     /**
@@ -90,7 +90,7 @@ public final class DescribedApi {
     public Schema<?> schema(Class<?> answer) {
         AnswerSchemas.add(answer, schemas);
         AnswerSchemas.require(answer, schemas);
-        return ShapeSchemas.reference(AnswerSchemas.name(answer));
+        return OpenApiSchemas.reference(AnswerSchemas.name(answer));
     }
 
     /**

@@ -67,6 +67,6 @@ public final class ErrorAnswers {
                 .content(new Content()
                         .addMediaType(
                                 PROBLEM_JSON,
-                                new MediaType().schema(ShapeSchemas.reference(AnswerSchemas.name(Problem.class)))));
+                                new MediaType().schema(OpenApiSchemas.reference(AnswerSchemas.name(Problem.class)))));
     }
 }

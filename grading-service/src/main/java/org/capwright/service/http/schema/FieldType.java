@@ -102,25 +102,25 @@ public sealed interface FieldType {
     /**
      * An object.
      *
-     * @param shape its fields
+     * @param schema its fields
      */
-    record Nested(RequestSchema shape) implements FieldType {}
+    record Nested(RequestSchema schema) implements FieldType {}
 
     /**
      * A text that names something, or the thing itself.
      *
      * @param longest greatest number of characters of the text
-     * @param shape the fields of the object
+     * @param schema the fields of the object
      */
-    record TextOrNested(int longest, RequestSchema shape) implements FieldType {}
+    record TextOrNested(int longest, RequestSchema schema) implements FieldType {}
 
     /**
      * A list of objects.
      *
-     * @param shape the fields of each
+     * @param schema the fields of each
      * @param most greatest number of objects
      */
-    record Objects(RequestSchema shape, int most) implements FieldType {}
+    record Objects(RequestSchema schema, int most) implements FieldType {}
 
     /**
      * A list of lengths, with null where one is not known.
@@ -140,7 +140,7 @@ public sealed interface FieldType {
      * One length that holds for every field of an object, or the object.
      *
      * @param length the bounds of the single length
-     * @param shape the fields of the object, lengths all
+     * @param schema the fields of the object, lengths all
      */
-    record LengthOrNested(Length length, RequestSchema shape) implements FieldType {}
+    record LengthOrNested(Length length, RequestSchema schema) implements FieldType {}
 }

@@ -14,7 +14,7 @@ import org.capwright.service.http.problem.RequestPlaces;
 import tools.jackson.databind.JsonNode;
 
 /**
- * One object of a request, read field by field as its shape declares. Whatever is wrong is gathered and the field then counts as left out, so that one reading
+ * One object of a request, read field by field as its schema declares. Whatever is wrong is gathered and the field then counts as left out, so that one reading
  * finds everything.
  */
 public final class RequestObject {
@@ -22,37 +22,37 @@ public final class RequestObject {
     private final Map<String, JsonNode> values = new HashMap<>();
     private final Map<String, RequestObject> opened = new HashMap<>();
     private final Set<String> complained = new HashSet<>();
-    private final RequestSchema shape;
+    private final RequestSchema schema;
     private final String pointer;
     private final Unit unit;
     private final FoundViolations found;
 
     /**
-     * Opens an object and names fields that the shape does not declare, and those that are missing.
+     * Opens an object and names fields that the schema does not declare, and those that are missing.
      *
      * @param node the value of the field; anything but an object is a violation
-     * @param shape the declared fields
+     * @param schema the declared fields
      * @param pointer where the object stands, as a JSON pointer
      * @param unit unit of its lengths
      * @param found gathers what is wrong
      */
-    public RequestObject(JsonNode node, RequestSchema shape, String pointer, Unit unit, FoundViolations found) {
-        this.shape = shape;
+    public RequestObject(JsonNode node, RequestSchema schema, String pointer, Unit unit, FoundViolations found) {
+        this.schema = schema;
         this.pointer = pointer;
         this.unit = unit;
         this.found = found;
         if (!node.isObject()) {
-            found.add(pointer, "must be an object with the fields " + names(shape));
+            found.add(pointer, "must be an object with the fields " + names(schema));
             return;
         }
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
-            if (!shape.fields().containsKey(entry.getKey())) {
+            if (!schema.fields().containsKey(entry.getKey())) {
                 nameUnknown(entry.getKey());
             } else if (!entry.getValue().isNull()) {
                 values.put(entry.getKey(), entry.getValue());
             }
         }
-        for (SchemaField field : shape.fields().values()) {
+        for (SchemaField field : schema.fields().values()) {
             if (field.required() && !values.containsKey(field.name())) {
                 found.add(at(field.name()), "is missing" + wanted(field.kind()));
             }
@@ -64,13 +64,13 @@ public final class RequestObject {
         found.add(
                 pointer + "/" + RequestPlaces.escaped(shown),
                 "is not a known field; "
-                        + shape.nearest(name)
+                        + schema.nearest(name)
                                 .map(near -> "did you mean " + near + "?")
-                                .orElse("known here: " + names(shape)));
+                                .orElse("known here: " + names(schema)));
     }
 
-    private static String names(RequestSchema shape) {
-        return String.join(", ", shape.fields().keySet());
+    private static String names(RequestSchema schema) {
+        return String.join(", ", schema.fields().keySet());
     }
 
     private String wanted(FieldType kind) {
@@ -97,7 +97,7 @@ public final class RequestObject {
      * @return true if it was
      */
     public boolean has(String field) {
-        shape.field(field);
+        schema.field(field);
         return values.containsKey(field);
     }
 
@@ -108,7 +108,7 @@ public final class RequestObject {
      * @return the value, unless it was left out or null
      */
     public Optional<JsonNode> raw(String field) {
-        shape.field(field);
+        schema.field(field);
         return Optional.ofNullable(values.get(field));
     }
 
@@ -117,7 +117,7 @@ public final class RequestObject {
     }
 
     private <K extends FieldType> K kind(String field, Class<K> type) {
-        return type.cast(shape.field(field).kind());
+        return type.cast(schema.field(field).kind());
     }
 
     /**
@@ -128,7 +128,7 @@ public final class RequestObject {
      */
     public Optional<String> text(String field) {
         JsonNode value = values.get(field);
-        FieldType kind = shape.field(field).kind();
+        FieldType kind = schema.field(field).kind();
         if (value == null || kind instanceof FieldType.TextOrNested && value.isObject()) {
             return Optional.empty();
         }
@@ -166,7 +166,7 @@ public final class RequestObject {
      * @return millimetres; none if it was left out or is wrong
      */
     public OptionalDouble length(String field) {
-        FieldType kind = shape.field(field).kind();
+        FieldType kind = schema.field(field).kind();
         FieldType.Length range =
                 kind instanceof FieldType.LengthOrNested either ? either.length() : (FieldType.Length) kind;
         return given(field).map(value -> Lengths.within(value, unit, range)).orElse(OptionalDouble.empty());
@@ -247,18 +247,18 @@ public final class RequestObject {
      */
     public Optional<RequestObject> object(String field) {
         JsonNode value = values.get(field);
-        FieldType kind = shape.field(field).kind();
+        FieldType kind = schema.field(field).kind();
         if (value == null || kind instanceof FieldType.LengthOrNested && !value.isObject()) {
             return Optional.empty();
         }
         if (!value.isObject()) {
             if (complained.add(field)) {
-                refuse(field, "must be an object with the fields " + names(((FieldType.Nested) kind).shape()));
+                refuse(field, "must be an object with the fields " + names(((FieldType.Nested) kind).schema()));
             }
             return Optional.empty();
         }
         RequestSchema inner =
-                kind instanceof FieldType.LengthOrNested either ? either.shape() : ((FieldType.Nested) kind).shape();
+                kind instanceof FieldType.LengthOrNested either ? either.schema() : ((FieldType.Nested) kind).schema();
         // Opened once, or its unknown fields would be named twice.
         return Optional.of(
                 opened.computeIfAbsent(field, name -> new RequestObject(value, inner, at(name), unit, found)));
@@ -277,12 +277,12 @@ public final class RequestObject {
             return List.of();
         }
         if (!value.isArray() || value.isEmpty() || value.size() > kind.most()) {
-            refuse(field, "must be a list of 1 to " + kind.most() + " objects with the fields " + names(kind.shape()));
+            refuse(field, "must be a list of 1 to " + kind.most() + " objects with the fields " + names(kind.schema()));
             return List.of();
         }
         List<RequestObject> objects = new ArrayList<>();
         for (int i = 0; i < value.size(); i++) {
-            objects.add(new RequestObject(value.get(i), kind.shape(), at(field) + "/" + i, unit, found));
+            objects.add(new RequestObject(value.get(i), kind.schema(), at(field) + "/" + i, unit, found));
         }
         return objects;
     }

@@ -15,7 +15,7 @@ import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
-import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.sizerun.SizeRunSchema;
 import org.capwright.tables.TableSubject;
 import org.junit.jupiter.api.Test;
 
@@ -77,7 +77,7 @@ class RequestPlacesTest {
     void placesAreFieldsOfTheRequest() {
         Stream.<Subject>concat(Stream.of(Dimension.values()), Stream.of(SleeveSubject.Option.values()))
                 .map(RequestPlaces.USUAL::of)
-                .forEach(place -> assertTrue(SizeRunShape.REQUEST.fields().containsKey(place.split("/")[1]), place));
+                .forEach(place -> assertTrue(SizeRunSchema.REQUEST.fields().containsKey(place.split("/")[1]), place));
         List<String> dimensions =
                 Stream.of(Dimension.values()).map(RequestPlaces.USUAL::of).toList();
         assertEquals(dimensions.size(), Set.copyOf(dimensions).size());

@@ -17,7 +17,7 @@ import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
 
 /** Makes schemas of the shapes by which requests are read. */
-final class ShapeSchemas {
+final class OpenApiSchemas {
 
     private static final String LENGTH = "Length";
     private static final String TEXT_LENGTH =
@@ -25,12 +25,12 @@ final class ShapeSchemas {
 
     private final Map<String, Schema<?>> schemas = new LinkedHashMap<>();
 
-    private ShapeSchemas() {
+    private OpenApiSchemas() {
         schemas.put(LENGTH, length());
     }
 
     static Map<String, Schema<?>> of(RequestSchema shape) {
-        ShapeSchemas made = new ShapeSchemas();
+        OpenApiSchemas made = new OpenApiSchemas();
         made.object(shape);
         return made.schemas;
     }
@@ -126,7 +126,7 @@ final class ShapeSchemas {
         } else if (kind instanceof FieldType.Growth) {
             return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
         } else if (kind instanceof FieldType.Nested nested) {
-            return object(nested.shape());
+            return object(nested.schema());
         } else if (kind instanceof FieldType.PerSize perSize) {
             ObjectSchema schema = new ObjectSchema();
             schema.setMinProperties(1);
@@ -135,13 +135,13 @@ final class ShapeSchemas {
         } else if (kind instanceof FieldType.TextOrNested either) {
             Schema<?> text = new StringSchema().minLength(1).maxLength(either.longest());
             text.setNullable(true);
-            return eitherOf(text, object(either.shape()));
+            return eitherOf(text, object(either.schema()));
         } else if (kind instanceof FieldType.Objects objects) {
-            return new ArraySchema().items(object(objects.shape())).minItems(1).maxItems(objects.most());
+            return new ArraySchema().items(object(objects.schema())).minItems(1).maxItems(objects.most());
         } else if (kind instanceof FieldType.Gapped gapped) {
             return new ArraySchema().items(lengthOrNull()).maxItems(gapped.most());
         }
-        return eitherOf(reference(LENGTH), object(((FieldType.LengthOrNested) kind).shape()));
+        return eitherOf(reference(LENGTH), object(((FieldType.LengthOrNested) kind).schema()));
     }
 
     /** Beside a reference nothing counts in OpenAPI 3.0, so that the length is said again. */

@@ -9,7 +9,7 @@ import org.capwright.tables.BodyDimension;
 import org.capwright.tables.GarmentDimension;
 
 /** A size table of the caller's own: the body of {@code POST /v1/size-tables}, and {@code sizeTable} wherever an id is taken. */
-public final class TableShape {
+public final class TableSchema {
 
     static final int MOST_SIZES = 100;
     static final int LONGEST_LABEL = 32;
@@ -35,14 +35,15 @@ public final class TableShape {
                     SchemaField.required(
                                     "values",
                                     new FieldType.Gapped(MOST_SIZES),
-                                    "One value per size, smallest size first, in the unit of the table; null for a gap.")
+                                    "One value per size, smallest size first, in the unit of the table; null for a"
+                                            + " gap.")
                             .example(List.of(27.5, 28.5, 29.5))));
 
     /** The table. */
     public static final RequestSchema TABLE = RequestSchema.of(
             "OwnSizeTable",
-            "A size table of the caller's own. It is checked (units, plausible ranges, growth that must be monotone, dimensions that must"
-                    + " exceed one another) and used for this one answer; nothing of it is kept.",
+            "A size table of the caller's own. It is checked (units, plausible ranges, growth that must be monotone,"
+                    + " dimensions that must exceed one another) and used for this one answer; nothing of it is kept.",
             List.of(
                     SchemaField.optional(
                                     "id",
@@ -59,8 +60,8 @@ public final class TableShape {
                     SchemaField.optional(
                                     "figureType",
                                     text(),
-                                    "Whom the sizes are made for. Where it has the word women, the public survey of women gives a"
-                                            + " second opinion. Not stated if left out.")
+                                    "Whom the sizes are made for. Where it has the word women, the public survey of"
+                                            + " women gives a second opinion. Not stated if left out.")
                             .example("adult women"),
                     SchemaField.optional("population", text(), "Who was measured or is meant. Not stated if left out."),
                     SchemaField.required(
@@ -69,8 +70,8 @@ public final class TableShape {
                     SchemaField.optional(
                             "kind",
                             FieldType.Choice.of("body", "garment"),
-                            "Measurements of the body, or finished measurements of a garment. Body if left out; only a table of"
-                                    + " bodies can be held against a grade."),
+                            "Measurements of the body, or finished measurements of a garment. Body if left out; only a"
+                                    + " table of bodies can be held against a grade."),
                     SchemaField.required(
                                     "key",
                                     new FieldType.Choice(bodyDimensions()),
@@ -91,7 +92,7 @@ public final class TableShape {
     /** The field {@code sizeTable} of a request: an id, or a table of the caller's own. */
     public static final FieldType ID_OR_TABLE = new FieldType.TextOrNested(LONGEST_ID, TABLE);
 
-    private TableShape() {}
+    private TableSchema() {}
 
     private static FieldType text() {
         return new FieldType.Text(LONGEST_TEXT);

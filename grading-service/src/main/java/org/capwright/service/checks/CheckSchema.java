@@ -7,15 +7,15 @@ import org.capwright.quantity.Quantity;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.sizerun.SizeRunSchema;
 
 /** The JSON body of {@code POST /v1/checks}. */
-public final class CheckShape {
+public final class CheckSchema {
 
     static final RequestSchema THRESHOLDS = RequestSchema.of(
             "CheckThresholds",
             "Limits of the label, lengths in the unit of the size run. The usual limit where one is left out.",
-            Stream.of(Threshold.values()).map(CheckShape::field).toList());
+            Stream.of(Threshold.values()).map(CheckSchema::field).toList());
 
     /** The whole body. */
     public static final RequestSchema REQUEST = RequestSchema.of(
@@ -23,19 +23,20 @@ public final class CheckShape {
             "A grade to be checked.",
             List.of(
                     SchemaField.required(
-                            "sizeRun", new FieldType.Nested(SizeRunShape.REQUEST), SizeRunShape.REQUEST.meaning()),
+                            "sizeRun", new FieldType.Nested(SizeRunSchema.REQUEST), SizeRunSchema.REQUEST.meaning()),
                     SchemaField.optional("thresholds", new FieldType.Nested(THRESHOLDS), THRESHOLDS.meaning()),
                     SchemaField.optional(
                                     "sizeTable",
-                                    SizeRunShape.REQUEST.field("sizeTable").kind(),
-                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
-                                            + " your own. That of the size run if left out.")
+                                    SizeRunSchema.REQUEST.field("sizeTable").kind(),
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against,"
+                                            + " or a table of your own. That of the size run if left out.")
                             .example("women-en-13402-3-bust")));
 
     /** The part {@code request} of a form with files. */
     public static final RequestSchema UPLOAD = RequestSchema.of(
             "CheckUpload",
-            "What is said of the files. Each field may be left out; a file that states a unit or a base size is believed.",
+            "What is said of the files. Each field may be left out; a file that states a unit or a base size is"
+                    + " believed.",
             List.of(
                     SchemaField.optional(
                                     "name",
@@ -54,18 +55,18 @@ public final class CheckShape {
                                     + " states."),
                     SchemaField.optional(
                                     "baseSize",
-                                    SizeRunShape.REQUEST.field("baseSize").kind(),
+                                    SizeRunSchema.REQUEST.field("baseSize").kind(),
                                     "The base size, where the files do not name it.")
                             .example("40"),
                     SchemaField.optional(
                                     "sizeTable",
-                                    SizeRunShape.REQUEST.field("sizeTable").kind(),
-                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against, or a table of"
-                                            + " your own. None if left out.")
+                                    SizeRunSchema.REQUEST.field("sizeTable").kind(),
+                                    "Id of the size table of bodies (GET /v1/size-tables) to hold the jumps against,"
+                                            + " or a table of your own. None if left out.")
                             .example("women-en-13402-3-bust"),
                     SchemaField.optional("thresholds", new FieldType.Nested(THRESHOLDS), THRESHOLDS.meaning())));
 
-    private CheckShape() {}
+    private CheckSchema() {}
 
     private static SchemaField field(Threshold threshold) {
         return SchemaField.optional(

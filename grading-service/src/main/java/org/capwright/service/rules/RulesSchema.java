@@ -4,11 +4,11 @@ import java.util.List;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunShape;
-import org.capwright.service.tables.TableShape;
+import org.capwright.service.sizerun.SizeRunSchema;
+import org.capwright.service.tables.TableSchema;
 
 /** The body of {@code POST /v1/grade-rules}. The style is declared as in a size run. */
-public final class RulesShape {
+public final class RulesSchema {
 
     static final String CONSTANT = "constant";
     static final String PERCENT = "percent";
@@ -30,14 +30,14 @@ public final class RulesShape {
                     SchemaField.required(
                                     "policy",
                                     FieldType.Choice.of(CONSTANT, PERCENT, GROWING),
-                                    "The same length in every size; the same share of the body in every size; or a length that"
-                                            + " grows from size to size.")
+                                    "The same length in every size; the same share of the body in every size; or a"
+                                            + " length that grows from size to size.")
                             .example(CONSTANT),
                     SchemaField.optional(
                                     "perSize",
                                     new FieldType.Length(-GREATEST_EASE_GROWTH, GREATEST_EASE_GROWTH),
-                                    "How much the ease grows from each size to the next; needed with growing, refused without."
-                                            + " Negative for less ease in larger sizes.")
+                                    "How much the ease grows from each size to the next; needed with growing, refused"
+                                            + " without. Negative for less ease in larger sizes.")
                             .example(0.2)));
 
     static final RequestSchema LENGTH = RequestSchema.of(
@@ -47,8 +47,8 @@ public final class RulesShape {
                     SchemaField.required(
                                     "policy",
                                     FieldType.Choice.of(HELD, AS_THE_ARM, STATED),
-                                    "The same in every size; as the arm length of the table, with its chance ups and downs; or a"
-                                            + " stated growth.")
+                                    "The same in every size; as the arm length of the table, with its chance ups and"
+                                            + " downs; or a stated growth.")
                             .example(STATED),
                     SchemaField.optional(
                                     "perSize",
@@ -63,38 +63,39 @@ public final class RulesShape {
             List.of(
                     SchemaField.required(
                             "sizeRun",
-                            new FieldType.Nested(SizeRunShape.REQUEST),
-                            "The style in its base size. Rules in its grade for dimensions that are derived are replaced, the"
-                                    + " others stay."),
+                            new FieldType.Nested(SizeRunSchema.REQUEST),
+                            "The style in its base size. Rules in its grade for dimensions that are derived are"
+                                    + " replaced, the others stay."),
                     SchemaField.optional(
                                     "sizeTable",
-                                    TableShape.ID_OR_TABLE,
-                                    "Id of the size table of bodies (GET /v1/size-tables), or a table of your own. That of the size run if"
-                                            + " left out.")
+                                    TableSchema.ID_OR_TABLE,
+                                    "Id of the size table of bodies (GET /v1/size-tables), or a table of your own."
+                                            + " That of the size run if left out.")
                             .example("women-en-13402-3-bust"),
                     SchemaField.optional("ease", new FieldType.Nested(EASE), EASE.meaning() + " Constant if left out."),
                     SchemaField.optional(
                             "length",
                             new FieldType.Nested(LENGTH),
                             LENGTH.meaning()
-                                    + " If left out, as the arm where stature orders the table, else held: arm length follows"
-                                    + " stature and hardly the bust."),
+                                    + " If left out, as the arm where stature orders the table, else held: arm length"
+                                    + " follows stature and hardly the bust."),
                     SchemaField.optional(
                             "capEase",
                             FieldType.Choice.of("length", "share"),
-                            "What of the base size's cap ease is kept in every size: the length, or the share of the armhole. The cap"
-                                    + " height is fitted to it. Length if left out."),
+                            "What of the base size's cap ease is kept in every size: the length, or the share of the"
+                                    + " armhole. The cap height is fitted to it. Length if left out."),
                     SchemaField.optional(
                             "gaps",
                             FieldType.Choice.of("survey", "refuse"),
-                            "Where the table has no figure: taken from the public survey of women and marked as estimated, if the table"
-                                    + " is of women; or refused. Survey if left out."),
+                            "Where the table has no figure: taken from the public survey of women and marked as"
+                                    + " estimated, if the table is of women; or refused. Survey if left out."),
                     SchemaField.optional(
                                     "grid",
                                     new FieldType.Step(0.01, 100),
-                                    "Grid of the growth from the base size, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\". No size is ever off"
-                                            + " by more than half a step. 1 mm, 0.1 cm or 1/8 in, as the units are, if left out.")
+                                    "Grid of the growth from the base size, with its unit: \"1 mm\", \"0.5 cm\", \"1/8"
+                                            + " in\". No size is ever off by more than half a step. 1 mm, 0.1 cm or 1/8"
+                                            + " in, as the units are, if left out.")
                             .example("1 mm")));
 
-    private RulesShape() {}
+    private RulesSchema() {}
 }

@@ -6,7 +6,7 @@ import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
 
 /** The field {@code materials} of a size run: what the pieces are to be laid on. */
-public final class MaterialShape {
+public final class MaterialSchema {
 
     /** The most pairs of an order: more are cut in several layers, or in several orders. */
     static final int MOST_PAIRS = 500;
@@ -79,9 +79,9 @@ public final class MaterialShape {
                                     "order",
                                     new FieldType.PerSize(new FieldType.Whole(0, MOST_PAIRS)),
                                     "Pairs of sleeves per size, " + MOST_PAIRS
-                                            + " at most in all: they are laid together, in the PDF and here. One pair of each size, laid"
-                                            + " by itself, if left out.")
+                                            + " at most in all: they are laid together, in the PDF and here. One pair"
+                                            + " of each size, laid by itself, if left out.")
                             .example(java.util.Map.of("38", 2, "40", 3))));
 
-    private MaterialShape() {}
+    private MaterialSchema() {}
 }

@@ -14,10 +14,10 @@ import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.tables.TableShape;
+import org.capwright.service.tables.TableSchema;
 
 /** The body of {@code POST /v1/size-runs}. The reader and the API description both come from here. */
-public final class SizeRunShape {
+public final class SizeRunSchema {
 
     static final int MOST_SIZES = 40;
     static final int LONGEST_LABEL = 20;
@@ -27,7 +27,8 @@ public final class SizeRunShape {
             new FieldType.Length(-300, 300), new FieldType.Ratio(CapEase.LEAST_SHARE, CapEase.GREATEST_SHARE));
     private static final FieldType.Length ALLOWANCE = new FieldType.Length(0, Allowances.WIDEST);
     private static final String INSTEAD =
-            " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted to it.";
+            " A length, or a percentage of the armhole such as \"4%\". Cap line less armhole; the cap is then fitted"
+                    + " to it.";
 
     static final RequestSchema FRONT = RequestSchema.of(
             "FrontHalf",
@@ -41,7 +42,8 @@ public final class SizeRunShape {
                             "capEase",
                             EASE,
                             "Ease over the front armhole." + INSTEAD
-                                    + " Needs the back's as well; cap height and front width then follow from the bicep.")));
+                                    + " Needs the back's as well; cap height and front width then follow from the"
+                                    + " bicep.")));
 
     static final RequestSchema BACK = RequestSchema.of(
             "BackHalf",
@@ -52,13 +54,14 @@ public final class SizeRunShape {
                     SchemaField.optional(
                             "armhole",
                             new FieldType.Length(Dimension.FRONT_ARMHOLE.least(), Dimension.FRONT_ARMHOLE.greatest()),
-                            "Length of the back armhole seam line, shoulder point to underarm point. What the front leaves of"
-                                    + " the armhole if left out."),
+                            "Length of the back armhole seam line, shoulder point to underarm point. What the front"
+                                    + " leaves of the armhole if left out."),
                     SchemaField.optional("capEase", EASE, "Ease over the back armhole." + INSTEAD)));
 
     static final RequestSchema SLEEVE = RequestSchema.of(
             "Sleeve",
-            "The base sleeve: bicep line and cap. Of bicep, cap height and cap ease two are given and the third follows.",
+            "The base sleeve: bicep line and cap. Of bicep, cap height and cap ease two are given and the third"
+                    + " follows.",
             List.of(
                     SchemaField.of(Dimension.BICEP, "Left out where it follows from cap height and cap ease.")
                             .example(36),
@@ -80,7 +83,8 @@ public final class SizeRunShape {
                             "capEase",
                             EASE,
                             "Ease over the whole armhole." + INSTEAD
-                                    + " Exactly one of bicep and capHeight is then left out and follows, in every size."),
+                                    + " Exactly one of bicep and capHeight is then left out and follows, in every"
+                                    + " size."),
                     SchemaField.optional("front", new FieldType.Nested(FRONT), FRONT.meaning()),
                     SchemaField.optional("back", new FieldType.Nested(BACK), BACK.meaning())));
 
@@ -93,19 +97,21 @@ public final class SizeRunShape {
 
     static final RequestSchema PLEATS = RequestSchema.of(
             "Pleats",
-            "The pleats that take up the top edge. Exactly one of count, depth and greatestDepth is given and the rest follows; or"
-                    + " count and depth, where the rise follows from them.",
+            "The pleats that take up the top edge. Exactly one of count, depth and greatestDepth is given and the rest"
+                    + " follows; or count and depth, where the rise follows from them.",
             List.of(
                     SchemaField.optional(
                                     "count",
                                     new FieldType.Whole(1, PleatPlan.GREATEST_COUNT),
-                                    "Number of pleats over both halves; a box or inverted pleat counts once. The depth follows.")
+                                    "Number of pleats over both halves; a box or inverted pleat counts once. The depth"
+                                            + " follows.")
                             .example(8),
                     SchemaField.of(
                             Dimension.PLEAT_DEPTH,
-                            "The whole number of pleats is taken whose depth comes nearest in the base size, and kept in all sizes; their depth then follows exactly. With count"
-                                    + " and without rise or fullness, the rise is found that gives just these pleats, the mean"
-                                    + " of front and back."),
+                            "The whole number of pleats is taken whose depth comes nearest in the base size, and kept"
+                                    + " in all sizes; their depth then follows exactly. With count and without rise or"
+                                    + " fullness, the rise is found that gives just these pleats, the mean of front and"
+                                    + " back."),
                     SchemaField.optional(
                             "greatestDepth",
                             new FieldType.Length(Dimension.PLEAT_DEPTH.least(), Dimension.PLEAT_DEPTH.greatest()),
@@ -118,8 +124,8 @@ public final class SizeRunShape {
                     SchemaField.optional(
                             "direction",
                             FieldType.Choice.of("front", "back", "apex", "away"),
-                            "Where the folds of knife pleats point: to the front or back underarm, to the apex or away from"
-                                    + " it. Away from the apex if left out; refused for box and inverted pleats."),
+                            "Where the folds of knife pleats point: to the front or back underarm, to the apex or away"
+                                    + " from it. Away from the apex if left out; refused for box and inverted pleats."),
                     SchemaField.optional(
                             "flatZone",
                             new FieldType.LengthOrNested(new FieldType.Length(0, 700), FLAT_ZONE),
@@ -137,7 +143,8 @@ public final class SizeRunShape {
                     SchemaField.optional(
                             "fullness",
                             new FieldType.Ratio(1, 20),
-                            "Flat top edge to the armhole it is sewn to, instead of rise: the rise then follows, in every size."),
+                            "Flat top edge to the armhole it is sewn to, instead of rise: the rise then follows, in"
+                                    + " every size."),
                     SchemaField.of(Dimension.OVERLAY_LENGTH, "").needed().example(34),
                     SchemaField.optional(
                                     "hem",
@@ -152,8 +159,8 @@ public final class SizeRunShape {
                     SchemaField.optional(
                             "join",
                             new FieldType.Ratio(0.1, 1),
-                            "Where the raised line joins the cap line, as a share of the slanted guide line from the apex to"
-                                    + " the underarm point. 0.75, the third division, if left out."),
+                            "Where the raised line joins the cap line, as a share of the slanted guide line from the"
+                                    + " apex to the underarm point. 0.75, the third division, if left out."),
                     SchemaField.of(Dimension.FRONT_GAP, "").needed().example(6),
                     SchemaField.of(Dimension.BACK_GAP, "").needed().example(6),
                     SchemaField.optional(
@@ -174,21 +181,22 @@ public final class SizeRunShape {
                             new FieldType.Choice(Stream.of(ElbowShaping.values())
                                     .map(ElbowShaping::label)
                                     .toList()),
-                            "How it is shaped at the elbow: tapered, both sides alike; turned forward with a dart on the back"
-                                    + " seam; or turned forward with the back seam eased to the front one. Tapered if left"
-                                    + " out."),
+                            "How it is shaped at the elbow: tapered, both sides alike; turned forward with a dart on"
+                                    + " the back seam; or turned forward with the back seam eased to the front one."
+                                    + " Tapered if left out."),
                     SchemaField.of(Dimension.ELBOW_DART, "For elbowDart; a usual width if left out."),
                     SchemaField.of(Dimension.ELBOW_DART_LENGTH, "For elbowDart; a usual length if left out."),
                     SchemaField.of(Dimension.ELBOW_EASE, "For easedSeam; a usual ease if left out."),
                     SchemaField.of(
                             Dimension.HAND_GIRTH,
-                            "Where the wrist is narrower, an opening is marked on the seam. Nothing is marked if left out.")));
+                            "Where the wrist is narrower, an opening is marked on the seam. Nothing is marked if left"
+                                    + " out.")));
 
     static final RequestSchema GRADE = RequestSchema.of(
             "Grade",
             "Growth per dimension: one increment for every interval, or a list with one increment per interval between"
-                    + " neighbouring sizes, smallest first. Negative where the dimension shrinks. Values build outward from the"
-                    + " base size.",
+                    + " neighbouring sizes, smallest first. Negative where the dimension shrinks. Values build outward"
+                    + " from the base size.",
             growth());
 
     static final RequestSchema SEAM_ALLOWANCE = RequestSchema.of(
@@ -224,15 +232,15 @@ public final class SizeRunShape {
             List.of(SchemaField.optional(
                             "width",
                             new FieldType.Length(Paper.LEAST, Paper.GREATEST),
-                            "Width that the plotter can draw; every piece must fit, upright or turned. If left out that of paper"
-                                    + " from a roll, else 900 mm, or wider where a piece needs it.")
+                            "Width that the plotter can draw; every piece must fit, upright or turned. If left out"
+                                    + " that of paper from a roll, else 900 mm, or wider where a piece needs it.")
                     .example(91.4)));
 
     /** The whole body. */
     public static final RequestSchema REQUEST = RequestSchema.of(
             "SizeRunRequest",
-            "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such as"
-                    + " \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
+            "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such"
+                + " as \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             List.of(
                     SchemaField.optional(
                                     "name",
@@ -255,7 +263,8 @@ public final class SizeRunShape {
                     SchemaField.required(
                                     "sizes",
                                     new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
-                                    "Names of the sizes, smallest first, all different; ascending where all are numbers.")
+                                    "Names of the sizes, smallest first, all different; ascending where all are"
+                                            + " numbers.")
                             .example(List.of("36", "38", "40", "42", "44")),
                     SchemaField.required("sleeve", new FieldType.Nested(SLEEVE), SLEEVE.meaning()),
                     SchemaField.optional("overlay", new FieldType.Nested(OVERLAY), OVERLAY.meaning()),
@@ -263,10 +272,10 @@ public final class SizeRunShape {
                     SchemaField.optional("grade", new FieldType.Nested(GRADE), GRADE.meaning()),
                     SchemaField.optional(
                             "sizeTable",
-                            TableShape.ID_OR_TABLE,
-                            "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The jumps are then compared"
-                                    + " with the growth of the body where the table has the sizes, see findings. None if left"
-                                    + " out or null."),
+                            TableSchema.ID_OR_TABLE,
+                            "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The"
+                                + " jumps are then compared with the growth of the body where the table has the sizes,"
+                                + " see findings. None if left out or null."),
                     SchemaField.optional(
                                     "seamAllowance",
                                     new FieldType.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),
@@ -287,29 +296,29 @@ public final class SizeRunShape {
                     SchemaField.optional(
                                     "align",
                                     FieldType.Choice.of("underarm", "apex", "fold"),
-                                    "The point on which the sizes of the nest lie over one another and that keeps its place in the grade"
-                                            + " points: the back underarm point, the apex, or where fold line and bicep line"
-                                            + " cross. Fold if left out.")
+                                    "The point on which the sizes of the nest lie over one another and that keeps its"
+                                            + " place in the grade points: the back underarm point, the apex, or where"
+                                            + " fold line and bicep line cross. Fold if left out.")
                             .example("underarm"),
                     SchemaField.optional(
                             "layout",
                             FieldType.Choice.of("nest", "blocks"),
-                            "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other media types are the same"
-                                    + " either way."),
+                            "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other"
+                                    + " media types are the same either way."),
                     SchemaField.optional("paper", new FieldType.Nested(PAPER), PAPER.meaning()),
                     SchemaField.optional("plotter", new FieldType.Nested(PLOTTER), PLOTTER.meaning()),
                     SchemaField.optional(
                             "materials",
-                            new FieldType.Nested(MaterialShape.REQUEST),
-                            MaterialShape.REQUEST.meaning() + " Nothing is reckoned if left out."),
+                            new FieldType.Nested(MaterialSchema.REQUEST),
+                            MaterialSchema.REQUEST.meaning() + " Nothing is reckoned if left out."),
                     SchemaField.optional(
                             "rounding",
                             new FieldType.Step(0.01, 100),
-                            "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\", \"1/8 in\"."
-                                    + " If left out 1 mm, 0.1 cm or 1/8 in, as the units are; JSON has the unrounded"
-                                    + " values beside them. CSV is unrounded unless a rounding is given.")));
+                            "Grid on which the spec table is also shown rounded, with its unit: \"1 mm\", \"0.5 cm\","
+                                    + " \"1/8 in\". If left out 1 mm, 0.1 cm or 1/8 in, as the units are; JSON has the"
+                                    + " unrounded values beside them. CSV is unrounded unless a rounding is given.")));
 
-    private SizeRunShape() {}
+    private SizeRunSchema() {}
 
     private static List<SchemaField> growth() {
         List<SchemaField> fields = new ArrayList<>();

@@ -6,12 +6,12 @@ import java.util.stream.Stream;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunShape;
+import org.capwright.service.sizerun.SizeRunSchema;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.Survey;
 
 /** The body of {@code POST /v1/made-to-measure}. What it shares with a size run is declared there. */
-public final class MeasureShape {
+public final class MeasureSchema {
 
     /** The size of the run where the order has no name. */
     static final String DEFAULT_LABEL = "made to measure";
@@ -30,8 +30,8 @@ public final class MeasureShape {
 
     static final RequestSchema WEARER = RequestSchema.of(
             "Wearer",
-            "Body measurements of one wearer, by the names of ISO 8559-1. What the sleeve needs and is not here is estimated from"
-                    + " what is. Nothing of it is stored or logged.",
+            "Body measurements of one wearer, by the names of ISO 8559-1. What the sleeve needs and is not here is"
+                    + " estimated from what is. Nothing of it is stored or logged.",
             wearer());
 
     static final RequestSchema EASE_POLICY = RequestSchema.of(
@@ -72,7 +72,7 @@ public final class MeasureShape {
             "MadeToMeasureSleeve",
             "What of the base sleeve does not follow from wearer and ease.",
             Stream.of("capHeight", "capOutward", "capInward", "armhole", "front", "back")
-                    .map(MeasureShape::sleeve)
+                    .map(MeasureSchema::sleeve)
                     .toList());
 
     static final RequestSchema UNDER_SLEEVE = RequestSchema.of(
@@ -100,14 +100,14 @@ public final class MeasureShape {
     /** The whole body. */
     public static final RequestSchema REQUEST = RequestSchema.of(
             "MadeToMeasureRequest",
-            "One wearer, a style and its ease. Lengths are numbers in the unit named by units, or texts such as \"36.5\" or"
-                    + " \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
+            "One wearer, a style and its ease. Lengths are numbers in the unit named by units, or texts such as"
+                    + " \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             request());
 
-    private MeasureShape() {}
+    private MeasureSchema() {}
 
     private static RequestSchema nested(String field) {
-        return ((FieldType.Nested) SizeRunShape.REQUEST.field(field).kind()).shape();
+        return ((FieldType.Nested) SizeRunSchema.REQUEST.field(field).kind()).schema();
     }
 
     private static SchemaField sleeve(String field) {
@@ -132,10 +132,10 @@ public final class MeasureShape {
 
     private static List<SchemaField> request() {
         List<SchemaField> fields = new ArrayList<>();
-        fields.add(SizeRunShape.REQUEST.field("units"));
+        fields.add(SizeRunSchema.REQUEST.field("units"));
         fields.add(SchemaField.optional(
                         "order",
-                        SizeRunShape.REQUEST.field("baseSize").kind(),
+                        SizeRunSchema.REQUEST.field("baseSize").kind(),
                         "Name of the order, written on every piece where a size run has the size. \"" + DEFAULT_LABEL
                                 + "\" if left out. A number will do; no name of a person is needed.")
                 .example("order 1207"));
@@ -150,19 +150,19 @@ public final class MeasureShape {
         fields.add(SchemaField.optional(
                 "survey",
                 FieldType.Choice.of(SURVEY.id(), NO_SURVEY),
-                "The survey by which measurements are questioned and missing ones estimated; none for a wearer whom it does"
-                        + " not describe, such as men and children. " + SURVEY.id() + " if left out."));
+                "The survey by which measurements are questioned and missing ones estimated; none for a wearer whom it"
+                        + " does not describe, such as men and children. " + SURVEY.id() + " if left out."));
         fields.add(SchemaField.optional(
                         "sizeTable",
-                        SizeRunShape.REQUEST.field("sizeTable").kind(),
-                        "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. JSON then"
-                                + " names its nearest size and what departs from it. None if left out.")
+                        SizeRunSchema.REQUEST.field("sizeTable").kind(),
+                        "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. JSON"
+                                + " then names its nearest size and what departs from it. None if left out.")
                 .example("women-en-13402-3-bust"));
         fields.add(SchemaField.required("ease", new FieldType.Nested(EASE_POLICY), EASE_POLICY.meaning()));
         fields.add(SchemaField.optional("sleeve", new FieldType.Nested(SLEEVE), SLEEVE.meaning()));
         fields.add(SchemaField.optional("underSleeve", new FieldType.Nested(UNDER_SLEEVE), UNDER_SLEEVE.meaning()));
         for (String shared : SHARED) {
-            fields.add(SizeRunShape.REQUEST.field(shared));
+            fields.add(SizeRunSchema.REQUEST.field(shared));
         }
         return List.copyOf(fields);
     }
