@@ -59,12 +59,16 @@ public record Coverage(
      *     survey has it
      * @param run the sizes, 1 to 200, each name once, in any order; intervals may overlap or leave gaps
      * @return the count
-     * @throws InvalidMeasuresException when the survey lacks the girth, or the run is empty, too long or repeats a name
+     * @throws InvalidMeasuresException when the survey has no single people or lacks the girth, or the run is empty, too long or repeats a name
      */
     public static Coverage of(Survey survey, BodyDimension girth, List<SizeInterval> run) {
         if (girth != BodyDimension.UPPER_ARM_GIRTH && girth != BodyDimension.UPPER_ARM_GIRTH_FLEXED) {
             throw new InvalidMeasuresException(Violation.other(
                     new TableSubject.Argument("girth"), girth.id(), "upperArmGirth or upperArmGirthFlexed"));
+        }
+        if (!survey.hasPeople()) {
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("survey"), survey.id(), "a survey whose people are with the library"));
         }
         survey.required("girth", girth);
         check(run);

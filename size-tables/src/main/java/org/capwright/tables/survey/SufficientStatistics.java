@@ -17,12 +17,13 @@ import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 
 /**
- * Count, sums, sums of products and extremes of a survey: all that least squares needs of it. The measurements are whole
- * millimetres, so the sums are whole numbers and exact.
+ * Count, means, centred sums of products and extremes of a survey: all that least squares needs of it. Where the people are with the library they come from sums of whole millimetres and are
+ * exact; else from the published means, standard deviations and correlations, to the digits of these.
  */
 final class SufficientStatistics {
 
     static final String FILE = "statistics.csv";
+    static final String SUMMARIES = "summaries.csv";
     private static final CSVFormat FORMAT = CSVFormat.RFC4180
             .builder()
             .setHeader()
@@ -36,50 +37,58 @@ final class SufficientStatistics {
 
     private final int people;
     private final List<BodyDimension> dimensions;
-    private final long[] sums;
-    private final long[][] products;
-    private final int[] least;
-    private final int[] greatest;
+    private final double[] means;
+    private final double[][] centred;
+    private final double[] least;
+    private final double[] greatest;
 
     private SufficientStatistics(int people, List<BodyDimension> dimensions) {
         int n = dimensions.size();
         this.people = people;
         this.dimensions = List.copyOf(dimensions);
-        this.sums = new long[n];
-        this.products = new long[n][n];
-        this.least = new int[n];
-        this.greatest = new int[n];
+        this.means = new double[n];
+        this.centred = new double[n][n];
+        this.least = new double[n];
+        this.greatest = new double[n];
     }
 
-    /** From the small file. */
+    /** From the small files. */
     static SufficientStatistics of(Survey survey) {
         SufficientStatistics statistics = Holder.ALL.get(survey);
         if (statistics == null) {
-            throw new IllegalStateException(FILE + " lacks " + survey.id());
+            throw new IllegalStateException(FILE + " and " + SUMMARIES + " lack " + survey.id());
         }
         return statistics;
     }
 
     private static Map<Survey, SufficientStatistics> read() {
-        try (InputStream stream = SufficientStatistics.class.getResourceAsStream(FILE)) {
+        try {
+            List<CSVRecord> sums = records(FILE);
+            List<CSVRecord> summaries = records(SUMMARIES);
+            Map<Survey, SufficientStatistics> all = new EnumMap<>(Survey.class);
+            for (Survey survey : Survey.values()) {
+                List<CSVRecord> lines = survey.hasPeople() ? sums : summaries;
+                all.put(
+                        survey,
+                        parse(lines.stream()
+                                .filter(r -> r.get("survey").equals(survey.id()))
+                                .toList()));
+            }
+            return all;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<CSVRecord> records(String file) throws IOException {
+        try (InputStream stream = SufficientStatistics.class.getResourceAsStream(file)) {
             if (stream == null) {
-                throw new IOException("missing data file " + FILE);
+                throw new IOException("missing data file " + file);
             }
             try (BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
                     CSVParser parser = FORMAT.parse(lines)) {
-                List<CSVRecord> records = parser.getRecords();
-                Map<Survey, SufficientStatistics> all = new EnumMap<>(Survey.class);
-                for (Survey survey : Survey.values()) {
-                    all.put(
-                            survey,
-                            parse(records.stream()
-                                    .filter(r -> r.get("survey").equals(survey.id()))
-                                    .toList()));
-                }
-                return all;
+                return parser.getRecords();
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 
@@ -89,36 +98,66 @@ final class SufficientStatistics {
         for (CSVRecord line : records) {
             switch (line.get("statistic")) {
                 case "people" -> people = Integer.parseInt(line.get("value"));
-                case "sum" -> dimensions.add(dimension(line.get("first")));
+                case "sum", "mean" -> dimensions.add(dimension(line.get("first")));
                 default -> {
                     // Needs the dimensions, in the second pass.
                 }
             }
         }
         SufficientStatistics statistics = new SufficientStatistics(people, dimensions);
+        long[] sums = new long[dimensions.size()];
+        double[] deviations = new double[dimensions.size()];
         for (CSVRecord line : records) {
-            if (line.get("statistic").equals("people")) {
-                continue;
+            String statistic = line.get("statistic");
+            if (statistic.equals("sum")) {
+                int first = dimensions.indexOf(dimension(line.get("first")));
+                sums[first] = Long.parseLong(line.get("value"));
+                statistics.means[first] = (double) sums[first] / people;
+            } else if (statistic.equals("deviation")) {
+                int first = dimensions.indexOf(dimension(line.get("first")));
+                deviations[first] = Double.parseDouble(line.get("value"));
+                statistics.centred[first][first] = (people - 1) * deviations[first] * deviations[first];
             }
-            int first = dimensions.indexOf(dimension(line.get("first")));
-            long value = Long.parseLong(line.get("value"));
-            switch (line.get("statistic")) {
-                case "sum" -> statistics.sums[first] = value;
-                case "least" -> statistics.least[first] = (int) value;
-                case "greatest" -> statistics.greatest[first] = (int) value;
-                case "product" -> {
-                    int second = dimensions.indexOf(dimension(line.get("second")));
-                    statistics.products[first][second] = value;
-                    statistics.products[second][first] = value;
-                }
-                default -> throw new IOException("unknown statistic in " + FILE);
+        }
+        for (CSVRecord line : records) {
+            if (!line.get("statistic").equals("people")) {
+                statistics.take(line, sums, deviations);
             }
         }
         return statistics;
     }
 
+    private void take(CSVRecord line, long[] sums, double[] deviations) throws IOException {
+        int first = dimensions.indexOf(dimension(line.get("first")));
+        String value = line.get("value");
+        switch (line.get("statistic")) {
+            case "sum", "deviation" -> {
+                // Taken in the first pass.
+            }
+            case "mean" -> means[first] = Double.parseDouble(value);
+            case "least" -> least[first] = Double.parseDouble(value);
+            case "greatest" -> greatest[first] = Double.parseDouble(value);
+            case "product" -> {
+                int second = dimensions.indexOf(dimension(line.get("second")));
+                // Whole numbers, so nothing cancels: at most 2208 people of 2 m make 2208 x 2208 x 4e6 = 2e13, far
+                // within 63 bits.
+                put(first, second, (double) (people * Long.parseLong(value) - sums[first] * sums[second]) / people);
+            }
+            case "correlation" -> {
+                int second = dimensions.indexOf(dimension(line.get("second")));
+                put(first, second, Double.parseDouble(value) * (people - 1) * deviations[first] * deviations[second]);
+            }
+            default -> throw new IOException("unknown statistic " + line.get("statistic"));
+        }
+    }
+
+    private void put(int first, int second, double product) {
+        centred[first][second] = product;
+        centred[second][first] = product;
+    }
+
     private static BodyDimension dimension(String id) throws IOException {
-        return BodyDimension.find(id).orElseThrow(() -> new IOException("unknown dimension " + id + " in " + FILE));
+        return BodyDimension.find(id).orElseThrow(() -> new IOException("unknown dimension " + id));
     }
 
     int people() {
@@ -135,16 +174,11 @@ final class SufficientStatistics {
     }
 
     double mean(BodyDimension dimension) {
-        return (double) sums[dimensions.indexOf(dimension)] / people;
+        return means[dimensions.indexOf(dimension)];
     }
 
-    /**
-     * Sum of products of the deviations from the means, (n sum(xy) - sum(x) sum(y)) / n. The difference is taken in whole
-     * numbers, so nothing cancels: at most 2208 people of 2 m make 2208 x 2208 x 4e6 = 2e13, far within 63 bits.
-     */
+    /** Sum of products of the deviations from the means. */
     double centredProduct(BodyDimension first, BodyDimension second) {
-        int a = dimensions.indexOf(first);
-        int b = dimensions.indexOf(second);
-        return (double) (people * products[a][b] - sums[a] * sums[b]) / people;
+        return centred[dimensions.indexOf(first)][dimensions.indexOf(second)];
     }
 }

@@ -8,7 +8,7 @@ import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.TableSubject;
 
-/** A public survey whose per-person rows come with the library. Both are works of the US Government, public domain. */
+/** A public survey of soldiers. All are works of the US Government, public domain. Of the women every person is with the library, of the men means, deviations and correlations. */
 public enum Survey {
     /** The women of 1988, with the relaxed upper arm, elbow, armscye and scye depth. */
     ANSUR_1988_WOMEN(
@@ -17,7 +17,15 @@ public enum Survey {
     /** The women of 2012; the upper arm was measured flexed only, and elbow, armscye and scye depth are missing. */
     ANSUR_2012_WOMEN(
             "ansur-2012-women",
-            "2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), report NATICK/TR-15/007, 2014; women");
+            "2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), report NATICK/TR-15/007, 2014; women"),
+    /** The men of 1988; a summary, with the same dimensions as of the women. */
+    ANSUR_1988_MEN(
+            "ansur-1988-men",
+            "1988 Anthropometric Survey of U.S. Army Personnel (ANSUR), report NATICK/TR-89/044, 1989; men"),
+    /** The men of 2012; a summary, with the same dimensions as of the women. */
+    ANSUR_2012_MEN(
+            "ansur-2012-men",
+            "2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), report NATICK/TR-15/007, 2014; men");
 
     private final String id;
     private final String source;
@@ -43,6 +51,15 @@ public enum Survey {
      */
     public String source() {
         return source;
+    }
+
+    /**
+     * Whether the rows of the single people are with the library, so that people can be counted.
+     *
+     * @return false where only a summary is kept; regressions are the same to its digits
+     */
+    public boolean hasPeople() {
+        return this == ANSUR_1988_WOMEN || this == ANSUR_2012_WOMEN;
     }
 
     /**

@@ -1,5 +1,5 @@
 /**
- * Growth of the arm in two public surveys of women, and what can be said from it with which certainty.
+ * Growth of the arm in public surveys of women and of men, and what can be said from it with which certainty.
  *
  * <p>Three questions look alike and have different answers; {@link org.capwright.tables.survey.Regression} keeps them
  * apart by name and by type:
@@ -19,7 +19,7 @@
  * US Army of 1988 and 2012; the shares and intervals hold for people like them. Nothing is said outside the surveyed
  * range.
  *
- * <p>Regressions need only the sums in a small file. The per-person rows are read when coverage is asked for, and not
- * before.
+ * <p>Regressions need only the sums in a small file, or of the men the published means, deviations and correlations. The
+ * per-person rows of the women are read when coverage is asked for, and not before.
  */
 package org.capwright.tables.survey;

@@ -13,6 +13,7 @@ import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.TestCsv;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class StatisticsFileTest {
+
+    private static final List<Survey> WITH_PEOPLE =
+            Stream.of(Survey.values()).filter(Survey::hasPeople).toList();
 
     private static final Path WRITTEN = Path.of("target", SufficientStatistics.FILE);
 
@@ -34,7 +38,7 @@ class StatisticsFileTest {
         StringBuilder sums = new StringBuilder(
                 "# Sums over the per-person rows beside this file, in mm and mm2; written by StatisticsFileTest.\n"
                         + "survey,statistic,first,second,value\n");
-        for (Survey survey : Survey.values()) {
+        for (Survey survey : WITH_PEOPLE) {
             append(sums, survey, People.of(survey));
         }
         Files.writeString(WRITTEN, sums);
@@ -70,7 +74,7 @@ class StatisticsFileTest {
 
     /** The same sums again from rows read by a plain line splitter. */
     @ParameterizedTest
-    @EnumSource(Survey.class)
+    @EnumSource(value = Survey.class, names = ".*_WOMEN", mode = EnumSource.Mode.MATCH_ALL)
     void agreesWithSumsOverAnIndependentReading(Survey survey) {
         List<Map<String, String>> people = TestCsv.read("survey/" + survey.id() + ".csv.gz");
         SufficientStatistics statistics = survey.statistics();
@@ -106,7 +110,7 @@ class StatisticsFileTest {
 
     /** The plausible range of a measurement leaves a margin round everybody who was measured. */
     @ParameterizedTest
-    @EnumSource(Survey.class)
+    @EnumSource(value = Survey.class, names = ".*_WOMEN", mode = EnumSource.Mode.MATCH_ALL)
     void plausibleRangesHoldEverybodyWithAMargin(Survey survey) {
         for (BodyDimension dimension : survey.dimensions()) {
             assertTrue(
