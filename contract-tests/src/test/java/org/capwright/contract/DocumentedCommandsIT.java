@@ -1,0 +1,111 @@
+package org.capwright.contract;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands that the documents show do what they say: each is run as it stands, by a shell, in a folder that has only the examples. */
+class DocumentedCommandsIT {
+
+    /** How a file of each kind begins (RFC 8259, ISO 32000-1 7.5.2, PKWARE APPNOTE 4.3.7, DXF reference); a CSV by its first column. */
+    private static final Map<String, String> BEGINNINGS = Map.of(
+            "pdf",
+            "%PDF-",
+            "zip",
+            "PK\u0003\u0004",
+            "svg",
+            "<svg",
+            "json",
+            "{",
+            "dxf",
+            "  0\nSECTION",
+            "csv",
+            "style,");
+
+    private static final Pattern SHELL = Pattern.compile("```sh\n(.*?)\n```", Pattern.DOTALL);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theReadme() throws Exception {
+        Map<String, String> files = run("README.md");
+        assertEquals(List.of("gown.pdf"), List.copyOf(files.keySet()));
+    }
+
+    @Test
+    void thePageOfTheService() throws Exception {
+        Map<String, String> files = run("docs/service.md");
+        assertEquals(
+                List.of(
+                        "gown.csv",
+                        "gown.dxf",
+                        "gown.json",
+                        "gown.pdf",
+                        "gown.svg",
+                        "gown.zip",
+                        "problem.json",
+                        "report.pdf",
+                        "sleeve.zip"),
+                List.copyOf(files.keySet()));
+        assertTrue(files.get("problem.json").contains("/sleeve/bicep"), files.get("problem.json"));
+        assertTrue(files.get("gown.json").contains("\"specTable\""), files.get("gown.json"));
+    }
+
+    /** Links to files and folders lead somewhere. */
+    @Test
+    void theLinks() throws IOException {
+        for (String document :
+                List.of("README.md", "DEVELOPERS.md", "docs/service.md", "docs/page.md", "docs/checks/README.md")) {
+            Path file = RunningService.root().resolve(document);
+            Pattern.compile("\\]\\(([^)#:]+)\\)")
+                    .matcher(Files.readString(file))
+                    .results()
+                    .map(link -> file.resolveSibling(link.group(1)))
+                    .forEach(target -> assertTrue(Files.exists(target), document + " leads to " + target));
+        }
+    }
+
+    /** Runs the shell commands that call the service; gives the files that they leave. */
+    private Map<String, String> run(String document) throws Exception {
+        Files.createSymbolicLink(
+                folder.resolve("examples"), RunningService.root().resolve("examples"));
+        String commands = SHELL.matcher(Files.readString(RunningService.root().resolve(document)))
+                .results()
+                .map(block -> block.group(1))
+                .filter(block -> block.contains("curl"))
+                .collect(Collectors.joining("\n"))
+                .replace("http://localhost:8080", RunningService.address());
+        Process shell = new ProcessBuilder("sh", "-eu", "-c", commands)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String output = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, shell.waitFor(), output);
+        Map<String, String> written = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                String text = Files.readString(file, StandardCharsets.ISO_8859_1);
+                String beginning = BEGINNINGS.get(name.substring(name.lastIndexOf('.') + 1));
+                assertTrue(
+                        text.contains(beginning) && text.indexOf(beginning) < 100,
+                        name + " begins with " + text.substring(0, 20));
+                written.put(name, text);
+            }
+        }
+        return written;
+    }
+}
