@@ -30,7 +30,7 @@ class DocumentedCommandsIT {
             "json",
             "{",
             "dxf",
-            "  0\nSECTION",
+            "SECTION",
             "csv",
             "style,");
 
