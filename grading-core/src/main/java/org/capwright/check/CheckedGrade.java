@@ -203,4 +203,11 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     public List<String> pair(int interval) {
         return List.of(label(interval), label(interval + 1));
     }
+
+    /** Whether the figures were measured on outlines, which show cap lines and no armhole. Single figures cannot be exchanged there, and no rule is known. */
+    boolean isMeasured() {
+        return sizes.stream()
+                .allMatch(size -> size.line(NestLine.Kind.CAP_LINE).isPresent()
+                        && size.value(CheckedMeasure.ARMHOLE).isEmpty());
+    }
 }

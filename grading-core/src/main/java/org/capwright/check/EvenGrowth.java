@@ -20,12 +20,23 @@ final class EvenGrowth {
     /** How much rougher than the departure itself the rest may be. */
     private static final double ROUGH = 0.3;
 
+    /** The others lie on one line where the rest is this much rougher than the departure at most. */
+    private static final double STRAIGHT = 0.03;
+
+    private static final double FIRST = 1e6;
+
+    /** A row as smooth as this has no break, mm or share. */
+    private static final double SMOOTH = 1e-6;
+
     private final double[] values;
     private final double[] places;
+    /** Whether the figures were measured on outlines, where no rule is known that could break. */
+    private final boolean measured;
 
-    private EvenGrowth(double[] values, double[] places) {
+    private EvenGrowth(double[] values, double[] places, boolean measured) {
         this.values = values;
         this.places = places;
+        this.measured = measured;
     }
 
     /**
@@ -38,7 +49,7 @@ final class EvenGrowth {
      */
     record Outlier(int size, double value, double expected, boolean atEnd) {}
 
-    private record Fit(double roughness, double expected) {}
+    private record Fit(double roughness, double expected, boolean broken) {}
 
     static EvenGrowth of(CheckedGrade grade, CheckedMeasure measure) {
         int[] known = IntStream.range(0, grade.sizes().size())
@@ -48,7 +59,8 @@ final class EvenGrowth {
                 Arrays.stream(known)
                         .mapToDouble(i -> grade.value(i, measure).orElseThrow())
                         .toArray(),
-                Arrays.stream(known).mapToDouble(i -> i).toArray());
+                Arrays.stream(known).mapToDouble(i -> i).toArray(),
+                grade.isMeasured());
     }
 
     EvenGrowth without(int size) {
@@ -56,7 +68,8 @@ final class EvenGrowth {
                 IntStream.range(0, places.length).filter(i -> places[i] != size).toArray();
         return new EvenGrowth(
                 Arrays.stream(rest).mapToDouble(i -> values[i]).toArray(),
-                Arrays.stream(rest).mapToDouble(i -> places[i]).toArray());
+                Arrays.stream(rest).mapToDouble(i -> places[i]).toArray(),
+                measured);
     }
 
     Optional<Outlier> outlier(double limit, double endLimit) {
@@ -72,8 +85,10 @@ final class EvenGrowth {
             int to = Math.min(n, from + WINDOW);
             Fit fit = fit(from, to, i);
             double off = Math.abs(values[i] - fit.expected);
-            if (off > (end ? endLimit : limit) && fit.roughness < ROUGH * off && off < leastOff - 1e-9) {
-                leastOff = off;
+            // All others on one straight line: nothing explains it better, however far this one lies off.
+            double rank = measured && !fit.broken && fit.roughness < STRAIGHT * off && to - from > 4 ? off - FIRST : off;
+            if (off > (end ? endLimit : limit) && fit.roughness < ROUGH * off && rank < leastOff - 1e-9) {
+                leastOff = rank;
                 best = Optional.of(new Outlier((int) places[i], values[i], fit.expected, end));
             }
         }
@@ -99,7 +114,7 @@ final class EvenGrowth {
             if (to - from - 1 >= 4) {
                 Fit broken = fit(from, to, without, OptionalDouble.of(places[knot]));
                 // A break is believed only if it makes the line a good deal better.
-                best = broken.roughness < 0.5 * best.roughness ? broken : best;
+                best = broken.roughness < 0.5 * best.roughness && best.roughness > SMOOTH ? broken : best;
             }
         }
         return best;
@@ -119,13 +134,13 @@ final class EvenGrowth {
         Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(design, false);
         QRDecomposition decomposition = new QRDecomposition(matrix, 1e-9);
         if (!decomposition.getSolver().isNonSingular()) {
-            return new Fit(Double.POSITIVE_INFINITY, values[without]);
+            return new Fit(Double.POSITIVE_INFINITY, values[without], false);
         }
         RealVector observed = new ArrayRealVector(known, false);
         RealVector coefficients = decomposition.getSolver().solve(observed);
         RealVector residual = matrix.operate(coefficients).subtract(observed);
         double expected = new ArrayRealVector(terms(places[without], knot), false).dotProduct(coefficients);
-        return new Fit(residual.getNorm() / Math.sqrt(rows), expected);
+        return new Fit(residual.getNorm() / Math.sqrt(rows), expected, knot.isPresent());
     }
 
     private static double[] terms(double place, OptionalDouble knot) {

@@ -17,6 +17,9 @@ final class MirroredPieceCheck implements PlausibilityCheck {
     /** Differences below this say nothing, mm. */
     private static final double SAME = 0.3;
 
+    /** A mirrored line lies this near to those of the other sizes, as a share of the cap height: about 3 mm. */
+    private static final double LIKE = 0.025;
+
     @Override
     public String code() {
         return "mirrored-piece";
@@ -49,7 +52,7 @@ final class MirroredPieceCheck implements PlausibilityCheck {
         List<Finding> found = new ArrayList<>();
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         for (int i = 0; i < n; i++) {
-            if (votes[i] > 0) {
+            if (votes[i] > 0 && fits(grade, i)) {
                 found.add(finding(grade.label(i), told[i], meant[i]));
                 CheckedSize size = rest.get(i).withLines(List.of());
                 for (CheckedMeasure half : List.of(
@@ -73,6 +76,52 @@ final class MirroredPieceCheck implements PlausibilityCheck {
             differences[i] = a.isPresent() && b.isPresent() ? a.getAsDouble() - b.getAsDouble() : Double.NaN;
         }
         return differences;
+    }
+
+    /**
+     * Whether the cap line of a size, where it is drawn, lies on the mirror image of those of the others rather than on themselves. A line that only wobbles lies on neither.
+     */
+    private static boolean fits(CheckedGrade grade, int size) {
+        List<double[]> others = new ArrayList<>();
+        double[] own = profile(grade, size);
+        for (int i = 0; i < grade.sizes().size(); i++) {
+            double[] profile = profile(grade, i);
+            if (i != size && profile.length > 0) {
+                others.add(profile);
+            }
+        }
+        if (own.length == 0 || others.size() < 2) {
+            return true;
+        }
+        double asDrawn = 0;
+        double mirrored = 0;
+        for (int k = 0; k < own.length; k++) {
+            int at = k;
+            double[] sorted = others.stream().mapToDouble(o -> o[at]).sorted().toArray();
+            double usual = sorted[sorted.length / 2];
+            double image = own[own.length - 1 - k];
+            asDrawn += (own[k] - usual) * (own[k] - usual);
+            mirrored += (image - usual) * (image - usual);
+        }
+        return mirrored < asDrawn / 2 && Math.sqrt(mirrored / own.length) < LIKE;
+    }
+
+    /** Heights of a cap line at tenths of half its width to the front and to the back, as shares of its own height; empty where none is drawn. */
+    private static double[] profile(CheckedGrade grade, int size) {
+        Optional<NestLine> line = grade.sizes().get(size).line(NestLine.Kind.CAP_LINE);
+        if (line.isEmpty()) {
+            return new double[0];
+        }
+        List<Point> points = line.get().points();
+        double half = (points.get(points.size() - 1).x() - points.get(0).x()) / 2;
+        double height = at(points, 0);
+        double[] heights = new double[16];
+        for (int k = 0; k < 8; k++) {
+            double out = half * (k + 1) / 10;
+            heights[7 - k] = at(points, 0.0 - out) / height;
+            heights[8 + k] = at(points, out) / height;
+        }
+        return heights;
     }
 
     /** Mean height of the front cap line over that of the back one, at equal shares of their widths. */

@@ -21,6 +21,9 @@ final class SizesSwappedCheck implements PlausibilityCheck {
     /** The share of the rows that must agree before whole sizes count as exchanged. Common practice, no source. */
     private static final double AGREE = 0.6;
 
+    /** The same for figures measured on outlines: an exchanged outline shows in every row. Common practice, no source. */
+    private static final double AGREE_MEASURED = 0.8;
+
     private record Swap(int first, int second) {}
 
     private record Row(CheckedMeasure measure, int[] sizes, double[] values) {}
@@ -59,7 +62,11 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
         swaps(falling).forEach((swap, rows) -> {
-            boolean whole = rows.size() > 1 && rows.size() >= AGREE * differing(grade, swap);
+            boolean whole = rows.size() > 1
+                    && rows.size() >= (grade.isMeasured() ? AGREE_MEASURED : AGREE) * differing(grade, swap);
+            if (!whole && grade.isMeasured()) {
+                return;
+            }
             for (CheckedMeasure measure : rows) {
                 if (!whole || measure == rows.get(0)) {
                     found.add(finding(

@@ -4,8 +4,11 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
 
@@ -23,6 +26,9 @@ final class Chaining {
 
     private static final int MOST_AT_NODE = 64;
 
+    /** More pairs of a loose end and another are not compared. */
+    private static final int MOST_PAIRS = 20_000_000;
+
     /** An outline, and how far its two ends were apart. */
     record Closed(List<Point> points, int line, double gap) {}
 
@@ -34,6 +40,8 @@ final class Chaining {
     private final int[] endNode;
     private final List<List<Integer>> atNode = new ArrayList<>();
     private final boolean[] gone;
+    private final List<Point> places = new ArrayList<>();
+    private double widest;
     private int[] left = new int[0];
     private final List<Closed> closed = new ArrayList<>();
     private final List<Open> open = new ArrayList<>();
@@ -47,8 +55,9 @@ final class Chaining {
 
     /** Joins open lines. */
     static Chaining of(List<DrawnLine> lines) {
-        Chaining chaining = new Chaining(lines);
+        Chaining chaining = new Chaining(once(lines));
         chaining.nodes();
+        chaining.joinLooseEnds();
         chaining.left = chaining.atNode.stream().mapToInt(List::size).toArray();
         chaining.components();
         return chaining;
@@ -62,18 +71,82 @@ final class Chaining {
         return open;
     }
 
+    /** Without lines that lie on one before them. */
+    private static List<DrawnLine> once(List<DrawnLine> lines) {
+        Set<List<Long>> seen = new HashSet<>();
+        List<DrawnLine> kept = new ArrayList<>(lines.size());
+        for (DrawnLine line : lines) {
+            Point middle = line.points().get(line.points().size() / 2);
+            boolean forward = line.start().x() < line.end().x()
+                    || line.start().x() == line.end().x()
+                            && line.start().y() < line.end().y();
+            Point first = forward ? line.start() : line.end();
+            Point last = forward ? line.end() : line.start();
+            List<Long> key = new ArrayList<>();
+            for (Point point : line.points().size() == 2 ? List.of(first, last) : List.of(first, middle, last)) {
+                key.add(Math.round(point.x() / MEET));
+                key.add(Math.round(point.y() / MEET));
+            }
+            if (seen.add(key)) {
+                kept.add(line);
+            }
+        }
+        return kept;
+    }
+
+    /** Joins each loose end to the nearest other end that is no farther away than a small gap. */
+    private void joinLooseEnds() {
+        int[] loose = IntStream.range(0, atNode.size())
+                .filter(node -> atNode.get(node).size() == 1)
+                .toArray();
+        if ((long) loose.length * atNode.size() > MOST_PAIRS) {
+            return;
+        }
+        for (int node : loose) {
+            int nearest = atNode.get(node).size() == 1 ? nearest(node) : -1;
+            if (nearest >= 0) {
+                int line = atNode.get(node).get(0);
+                if (startNode[line] == node) {
+                    startNode[line] = nearest;
+                } else {
+                    endNode[line] = nearest;
+                }
+                atNode.get(nearest).add(line);
+                atNode.get(node).clear();
+                widest = Math.max(widest, places.get(node).distanceTo(places.get(nearest)));
+            }
+        }
+    }
+
+    /** The node nearest to a loose end, that of the other end of the same line left out; -1 if none is near. */
+    private int nearest(int node) {
+        int line = atNode.get(node).get(0);
+        int best = -1;
+        double least = GAP;
+        for (int other = 0; other < places.size(); other++) {
+            boolean own = other == startNode[line]
+                    || other == endNode[line]
+                    || atNode.get(other).isEmpty();
+            double gap = own ? Double.POSITIVE_INFINITY : places.get(node).distanceTo(places.get(other));
+            if (gap <= least) {
+                least = gap;
+                best = other;
+            }
+        }
+        return best;
+    }
+
     private void nodes() {
         Map<Long, List<Integer>> cells = new HashMap<>();
-        List<Point> places = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            startNode[i] = node(lines.get(i).start(), cells, places);
-            endNode[i] = node(lines.get(i).end(), cells, places);
+            startNode[i] = node(lines.get(i).start(), cells);
+            endNode[i] = node(lines.get(i).end(), cells);
             atNode.get(startNode[i]).add(i);
             atNode.get(endNode[i]).add(i);
         }
     }
 
-    private int node(Point point, Map<Long, List<Integer>> cells, List<Point> places) {
+    private int node(Point point, Map<Long, List<Integer>> cells) {
         long column = (long) Math.floor(point.x() / MEET);
         long row = (long) Math.floor(point.y() / MEET);
         for (long c = column - 1; c <= column + 1; c++) {
@@ -164,7 +237,7 @@ final class Chaining {
         double gap = points.get(0).distanceTo(points.get(points.size() - 1));
         int line = lines.get(component.get(0)).line();
         if (gap <= GAP && points.size() > 3) {
-            closed.add(new Closed(points, line, gap));
+            closed.add(new Closed(points, line, Math.max(gap, widest)));
         } else {
             open.add(new Open(points, line));
         }
@@ -172,7 +245,8 @@ final class Chaining {
 
     private void append(List<Point> points, int line, boolean forward) {
         List<Point> own = lines.get(line).points();
-        int first = points.isEmpty() ? 0 : 1;
+        Point near = forward ? own.get(0) : own.get(own.size() - 1);
+        int first = points.isEmpty() || points.get(points.size() - 1).distanceTo(near) > MEET ? 0 : 1;
         for (int i = first; i < own.size(); i++) {
             points.add(own.get(forward ? i : own.size() - 1 - i));
         }
@@ -213,6 +287,28 @@ final class Chaining {
                 }
             }
         }
+        List<Point> leftmostLine = lines.get(first).points();
+        for (int node : new int[] {startNode[first], endNode[first]}) {
+            Point end = node == startNode[first] ? leftmostLine.get(0) : leftmostLine.get(leftmostLine.size() - 1);
+            if (end.x() == leftmost) {
+                // Lines meet there: the outside lies to the right of the one that leaves downward most.
+                double steepest = Double.POSITIVE_INFINITY;
+                for (int candidate : atNode.get(node)) {
+                    for (boolean leaves : new boolean[] {true, false}) {
+                        Point out = direction(candidate, leaves);
+                        double angle = Math.atan2(out.y(), out.x());
+                        if (!gone[candidate]
+                                && (leaves ? startNode[candidate] : endNode[candidate]) == node
+                                && angle < steepest) {
+                            steepest = angle;
+                            first = candidate;
+                            forward = leaves;
+                        }
+                    }
+                }
+                break;
+            }
+        }
         List<Point> points = new ArrayList<>();
         int line = first;
         int most = 2 * component.size();
@@ -249,8 +345,10 @@ final class Chaining {
             }
         }
         if (line == first && points.size() > 3) {
-            points.remove(points.size() - 1);
-            closed.add(new Closed(points, lines.get(first).line(), 0));
+            if (points.get(0).distanceTo(points.get(points.size() - 1)) <= MEET) {
+                points.remove(points.size() - 1);
+            }
+            closed.add(new Closed(points, lines.get(first).line(), widest));
         }
     }
 

@@ -6,20 +6,35 @@ import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
 /** A closed line of a drawing that may be a piece. */
-record Outline(String layer, LineRole role, Insertion instance, int line, List<Point> points, Box box, double area) {
+record Outline(
+        String layer,
+        int colour,
+        LineRole role,
+        Insertion instance,
+        int line,
+        List<Point> points,
+        Box box,
+        double area) {
 
-    static Outline of(String layer, Insertion instance, int line, List<Point> points) {
+    static Outline of(String layer, int colour, Insertion instance, int line, List<Point> points) {
         return new Outline(
-                layer, LineRole.of(layer), instance, line, points, Box.of(points), Math.abs(SleeveShape.area(points)));
+                layer,
+                colour,
+                LineRole.of(layer),
+                instance,
+                line,
+                points,
+                Box.of(points),
+                Math.abs(SleeveShape.area(points)));
     }
 
     /** The same line with another role. */
     Outline as(LineRole other) {
-        return new Outline(layer, other, instance, line, points, box, area);
+        return new Outline(layer, colour, other, instance, line, points, box, area);
     }
 
     /** The same line as that of another insertion. */
     Outline in(Insertion other) {
-        return new Outline(layer, role, other, line, points, box, area);
+        return new Outline(layer, colour, role, other, line, points, box, area);
     }
 }

@@ -19,6 +19,9 @@ import org.capwright.exchange.dxf.DxfDrawing;
  * Reads sleeves drawn elsewhere as ASCII DXF of release 12 or later: polylines with bulges, lines, arcs, circles, ellipses and splines, in blocks or not, flattened to 0.01 mm. The
  * sizes may be blocks, layers, places on a sheet, or files. The sew line is measured where there is one; a cut line alone is measured as it is, with the allowance, and that is told.
  *
+ * <p>A piece may lie at any angle. A half is stood up by its fold. A whole sleeve is stood up square to the line between its underarm points, or by its grain line, if a second sign agrees: the hem,
+ * the grain line, a line inside, its own mirror image, or the sheet. Where nothing agrees the piece is refused, as its cap height would be a guess.
+ *
  * <p>The apex is the highest point. The underarm points are the first corners of the outline to its left and right; a straight edge down from the apex is a fold, and the piece is
  * unfolded about it. The hem is the lowest stretch between corners that runs across.
  */
@@ -150,12 +153,14 @@ public final class OutlineReader {
         Optional<Found> overlay = longest(label, candidates, PieceName.OVERLAY, reasons);
         sleeve.ifPresent(found -> {
             List<String> how = new ArrayList<>(found.piece.how());
+            how.add(found.shape.how());
             values.putAll(SleeveFigures.sleeve(found.shape, found.piece.marks(), how));
             lines.add(new NestLine(NestLine.Kind.CAP_LINE, found.shape.cap()));
             tell(label, found.piece, how);
         });
         overlay.ifPresent(found -> {
             List<String> how = new ArrayList<>(found.piece.how());
+            how.add(found.shape.how());
             values.putAll(SleeveFigures.overlay(found.shape, how));
             lines.addAll(SleeveFigures.overlayLines(found.shape));
             sleeve.flatMap(s -> SleeveFigures.rise(found.shape, s.shape))

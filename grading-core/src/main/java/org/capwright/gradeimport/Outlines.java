@@ -19,6 +19,12 @@ final class Outlines {
     /** Smaller closed lines are marks, square mm. */
     private static final double LEAST_AREA = 800;
 
+    /** Still smaller ones are not even a piece in another unit, square mm. */
+    private static final double LEAST_MARK = 20;
+
+    /** How far the form of a small piece may differ from that of the others. */
+    private static final double ALIKE = 0.15;
+
     private record Place(Insertion instance, String layer) {}
 
     private Outlines() {}
@@ -29,7 +35,10 @@ final class Outlines {
         for (DrawnLine line : lines) {
             boolean meets = line.points().size() > 3 && line.start().distanceTo(line.end()) <= Chaining.MEET;
             if (line.closed() && line.points().size() > 2 || meets) {
-                add(traces.file(), found, Outline.of(line.layer(), line.instance(), line.line(), line.points()));
+                add(
+                        traces.file(),
+                        found,
+                        Outline.of(line.layer(), line.colour(), line.instance(), line.line(), line.points()));
             } else {
                 open.computeIfAbsent(new Place(line.instance(), line.layer()), p -> new ArrayList<>())
                         .add(line);
@@ -40,17 +49,61 @@ final class Outlines {
                 .limit(MOST_FOLDS)
                 .toList();
         for (Map.Entry<Place, List<DrawnLine>> entry : open.entrySet()) {
-            chain(entry.getKey(), entry.getValue(), folds, found, traces);
+            Map<Integer, List<DrawnLine>> colours = new LinkedHashMap<>();
+            for (DrawnLine line : entry.getValue()) {
+                colours.computeIfAbsent(line.colour(), c -> new ArrayList<>()).add(line);
+            }
+            List<Chaining> byColour =
+                    colours.values().stream().map(Chaining::of).toList();
+            boolean apart = byColour.stream()
+                    .allMatch(chaining -> chaining.closed().stream()
+                            .anyMatch(closed -> Math.abs(SleeveShape.area(closed.points())) >= LEAST_AREA));
+            int k = 0;
+            for (int colour : apart ? List.copyOf(colours.keySet()) : List.of(0)) {
+                Chaining chaining = apart ? byColour.get(k++) : Chaining.of(entry.getValue());
+                chain(entry.getKey(), colour, chaining, folds, found, traces);
+            }
         }
-        return found;
+        return ofPieces(found);
+    }
+
+    /**
+     * Without marks, which are small. What is small but alone in its place and of the form of a piece is a piece in another unit; a size must not vanish because it was drawn too small.
+     */
+    private static List<Outline> ofPieces(List<Outline> found) {
+        List<Outline> pieces =
+                found.stream().filter(outline -> outline.area() >= LEAST_AREA).toList();
+        List<Outline> all = new ArrayList<>(pieces);
+        for (Outline small : found) {
+            boolean alone = found.stream()
+                            .filter(other -> other.layer().equals(small.layer())
+                                    && other.instance().equals(small.instance()))
+                            .count()
+                    == 1;
+            boolean alike = pieces.isEmpty()
+                    ? small.points().size() > 6
+                    : pieces.stream().anyMatch(piece -> Math.abs(form(piece) / form(small) - 1) < ALIKE);
+            if (small.area() < LEAST_AREA && alone && alike) {
+                all.add(small);
+            }
+        }
+        return all;
+    }
+
+    /** Area over the square of the way round: the same for the same form in any size. */
+    private static double form(Outline outline) {
+        double round = SleeveShape.length(outline.points())
+                + outline.points()
+                        .get(0)
+                        .distanceTo(outline.points().get(outline.points().size() - 1));
+        return outline.area() / (round * round);
     }
 
     private static void chain(
-            Place place, List<DrawnLine> open, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
+            Place place, int colour, Chaining chaining, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
             throws ForeignInputException {
-        Chaining chaining = Chaining.of(open);
         for (Chaining.Closed closed : chaining.closed()) {
-            Outline outline = Outline.of(place.layer, place.instance, closed.line(), closed.points());
+            Outline outline = Outline.of(place.layer, colour, place.instance, closed.line(), closed.points());
             if (closed.gap() > Chaining.MEET && outline.area() >= LEAST_AREA) {
                 traces.assumed(
                         closed.line(),
@@ -64,18 +117,23 @@ final class Outlines {
         for (Chaining.Open chain : chaining.open()) {
             boolean canBe = role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN;
             if (canBe && chain.points().size() > 3) {
-                byFold(place, chain, folds, found, traces);
+                byFold(place, colour, chain, folds, found, traces);
             }
         }
     }
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */
     private static void byFold(
-            Place place, Chaining.Open chain, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
+            Place place,
+            int colour,
+            Chaining.Open chain,
+            List<DrawnLine> folds,
+            List<Outline> found,
+            ImportNotes traces)
             throws ForeignInputException {
         Point start = chain.points().get(0);
         Point end = chain.points().get(chain.points().size() - 1);
-        Outline outline = Outline.of(place.layer, place.instance, chain.line(), chain.points());
+        Outline outline = Outline.of(place.layer, colour, place.instance, chain.line(), chain.points());
         if (outline.area() < LEAST_AREA) {
             return;
         }
@@ -101,7 +159,7 @@ final class Outlines {
     }
 
     private static void add(String file, List<Outline> found, Outline outline) throws ForeignInputException {
-        if (outline.area() < LEAST_AREA || !Double.isFinite(outline.area())) {
+        if (!(outline.area() >= LEAST_MARK) || !Double.isFinite(outline.area())) {
             return;
         }
         if (found.size() == MOST) {

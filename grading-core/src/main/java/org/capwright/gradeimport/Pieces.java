@@ -272,8 +272,23 @@ final class Pieces {
                                     + ", taken for the sew line";
                     });
             size.ifPresent(s -> told.add("size by the text or the name of the layer"));
-            pieces.add(new SizedPiece(file, size, name, outline, marks(instance, outline), List.copyOf(told)));
+            Optional<String> coloured = nest ? byColour(outline, alike) : Optional.empty();
+            coloured.ifPresent(s -> told.add("size by the text of its colour"));
+            pieces.add(new SizedPiece(
+                    file, size.or(() -> coloured), name, outline, marks(instance, outline), List.copyOf(told)));
         }
+    }
+
+    /** The one size that texts in the colour of an outline name, where all outlines differ in colour. */
+    private Optional<String> byColour(Outline outline, List<Outline> alike) {
+        long colours = alike.stream().map(Outline::colour).distinct().count();
+        return outline.colour() == 0 || colours < alike.size()
+                ? Optional.empty()
+                : only(
+                        drawing.words().stream()
+                                .filter(word -> word.colour() == outline.colour())
+                                .toList(),
+                        false);
     }
 
     private List<DrawnLine> marks(Insertion instance, Outline outline) {

@@ -1,33 +1,58 @@
 package org.capwright.gradeimport;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
 
-/** Finds the way up of an outline, and the sleeve in it. */
+/** Stands an outline upright and finds the sleeve in it. */
 final class SleeveFinder {
+
+    /** The least and the greatest size of what is looked at as it is drawn, mm; what is smaller or larger is in another unit. */
+    private static final double SMALLEST = 150;
+
+    private static final double LARGEST = 4000;
+
+    /** What a sleeve measures from corner to corner, about; one in another unit is brought to this to be looked at. */
+    private static final double USUAL = 700;
+
+    private static final String BY_GRAIN = "upright by its grain line";
+    private static final String AS_DRAWN = "upright as drawn";
 
     private SleeveFinder() {}
 
     /** The shape of an overlay: to its first corner as a sleeve, unless its top edge is cut for pleats. */
     static SleeveShape overlay(SizedPiece piece) throws SleeveShape.NoSleeve {
-        SleeveShape wide = find(piece, SleeveShape.Underarm.OUTERMOST);
-        return wide.jagged() ? wide : sleeve(piece);
+        for (SleeveAxis axis : byGrainOrSheet(piece)) {
+            try {
+                SleeveShape wide = shape(piece, axis, SleeveShape.Underarm.OUTERMOST);
+                if (wide.jagged() && isSure(axis, wide)) {
+                    return wide;
+                }
+            } catch (SleeveShape.NoSleeve e) {
+                continue;
+            }
+        }
+        return sleeve(piece);
     }
 
     /** The shape of a sleeve. */
     static SleeveShape sleeve(SizedPiece piece) throws SleeveShape.NoSleeve {
-        return find(piece, SleeveShape.Underarm.FIRST_CORNER);
-    }
-
-    /** Tries the outline along its grain line, both ways up; without one as drawn and turned by quarters. */
-    private static SleeveShape find(SizedPiece piece, SleeveShape.Underarm underarm) throws SleeveShape.NoSleeve {
+        Optional<SleeveAxis> axis =
+                SleeveAxis.of(SleeveShape.cleaned(piece.outline().points(), Placing.scale(scale(piece))), marks(piece));
+        if (axis.isPresent()) {
+            return shape(piece, axis.get(), SleeveShape.Underarm.FIRST_CORNER);
+        }
         String reason = "";
-        for (double degrees : turns(piece)) {
+        for (SleeveAxis tried : byGrainOrSheet(piece)) {
             try {
-                return SleeveShape.of(piece.outline().points(), Placing.turn(degrees), underarm);
+                SleeveShape shape = shape(piece, tried, SleeveShape.Underarm.FIRST_CORNER);
+                if (isSure(tried, shape)) {
+                    return shape;
+                }
+                reason = "its underarm corners do not lie level, and it has no grain line";
             } catch (SleeveShape.NoSleeve e) {
                 reason = reason.isEmpty() ? e.reason() : reason;
             }
@@ -35,7 +60,42 @@ final class SleeveFinder {
         throw new SleeveShape.NoSleeve(reason);
     }
 
-    private static List<Double> turns(SizedPiece piece) {
+    /** Whether more than the sheet shows the way up: a grain line, a fold, or underarm points on one level. */
+    private static boolean isSure(SleeveAxis axis, SleeveShape shape) {
+        return axis.how().equals(BY_GRAIN) || shape.half() != SleeveShape.Half.NONE || shape.level();
+    }
+
+    private static SleeveShape shape(SizedPiece piece, SleeveAxis axis, SleeveShape.Underarm underarm)
+            throws SleeveShape.NoSleeve {
+        double scale = scale(piece);
+        Placing upright = Placing.turn(axis.degrees()).after(Placing.scale(scale));
+        SleeveShape shape =
+                SleeveShape.of(piece.outline().points(), upright, underarm).shown(axis.how());
+        return scale == 1 ? shape : shape.times(1 / scale);
+    }
+
+    /** How many times as large as drawn a piece is looked at: 1, unless no sleeve can be as small or as large. */
+    static double scale(SizedPiece piece) {
+        Box box = piece.outline().box();
+        double across = Math.hypot(box.right() - box.left(), box.top() - box.bottom());
+        return across < SMALLEST || across > LARGEST ? USUAL / across : 1;
+    }
+
+    private static List<DrawnLine> marks(SizedPiece piece) {
+        double scale = scale(piece);
+        return piece.marks().stream()
+                .map(mark -> new DrawnLine(
+                        mark.layer(),
+                        mark.colour(),
+                        mark.instance(),
+                        mark.line(),
+                        mark.closed(),
+                        List.of(mark.start().times(scale), mark.end().times(scale))))
+                .toList();
+    }
+
+    /** The ways up of a piece whose edges show none: along its grain line, both ways; without one as drawn and turned by quarters. */
+    private static List<SleeveAxis> byGrainOrSheet(SizedPiece piece) {
         for (DrawnLine mark : piece.marks()) {
             if (LineRole.of(mark.layer()) == LineRole.GRAIN) {
                 Point along = mark.end().minus(mark.start());
@@ -43,13 +103,13 @@ final class SleeveFinder {
                 double asDrawn = Math.abs(Math.IEEEremainder(up, 360)) <= 90 ? up : up + 180;
                 double exact =
                         Math.abs(Math.IEEEremainder(asDrawn, 90)) < 1e-4 ? 90 * Math.rint(asDrawn / 90) : asDrawn;
-                List<Double> turns = new ArrayList<>(List.of(exact, exact + 180));
-                if (exact != 0) {
-                    turns.addAll(List.of(0.0, 180.0));
-                }
-                return turns;
+                return List.of(new SleeveAxis(exact, BY_GRAIN), new SleeveAxis(exact + 180, BY_GRAIN));
             }
         }
-        return List.of(0.0, 180.0, 90.0, 270.0);
+        return List.of(
+                new SleeveAxis(0, AS_DRAWN),
+                new SleeveAxis(180, AS_DRAWN),
+                new SleeveAxis(90, AS_DRAWN),
+                new SleeveAxis(270, AS_DRAWN));
     }
 }

@@ -15,19 +15,26 @@ import org.capwright.geometry.Point;
  * @param apex position of the apex in {@code cap}
  * @param half the half that is drawn, where the piece lies on the fold
  * @param placing from the drawing to here
+ * @param how what shows which way up it lies, in words
  */
-record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Placing placing) {
+record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Placing placing, String how) {
 
     /** A turn of the outline by more than this is a corner, degrees. A flattened curve turns by less unless its radius is below half a millimetre. */
     private static final double CORNER = 30;
 
+    /** A turn by less than this belongs to a smooth line, degrees. */
+    private static final double SMOOTH = 20;
+
     /** A turn by more than this shows which way a line bends, degrees. */
     private static final double BEND = 3;
 
-    private static final double STRAIGHT = 0.1;
+    static final double STRAIGHT = 0.1;
 
     /** A corner nearer to the apex than this is a snip or a peak, mm. */
     private static final double AT_APEX = 15;
+
+    /** An apex farther than this share of a chord from the highest vertex lies between two vertices. */
+    private static final double BETWEEN = 0.15;
 
     /** Vertices as high as the highest but for this are as high, mm. */
     private static final double LEVEL = 1e-4;
@@ -64,6 +71,54 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         }
     }
 
+    /** The same shape, told how it was stood upright. */
+    SleeveShape shown(String way) {
+        return new SleeveShape(cap, lower, apex, half, placing, way);
+    }
+
+    /** The same shape, so many times as large, with its lines where they were. */
+    SleeveShape times(double factor) {
+        return new SleeveShape(
+                cap.stream().map(point -> point.times(factor)).toList(),
+                lower.stream().map(point -> point.times(factor)).toList(),
+                apex,
+                half,
+                Placing.scale(factor).after(placing),
+                how);
+    }
+
+    /** Whether both underarm points lie on one level, give or take 0.25 degrees. */
+    boolean level() {
+        return Math.abs(cap.get(0).y() - cap.get(cap.size() - 1).y()) <= 0.0044 * bicep();
+    }
+
+    /** Positions of the corners of an outline. */
+    static List<Integer> corners(List<Point> ring) {
+        List<Integer> corners = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            if (isCorner(ring, i)) {
+                corners.add(i);
+            }
+        }
+        return corners;
+    }
+
+    /** A turn that is neither one vertex moved out of a smooth line, nor beside one. */
+    private static boolean isCorner(List<Point> ring, int at) {
+        return Math.abs(turn(ring, at)) > CORNER && !astray(ring, at) && !astray(ring, at - 1) && !astray(ring, at + 1);
+    }
+
+    /** Whether a vertex stands out of a line that is smooth without it. */
+    private static boolean astray(List<Point> ring, int at) {
+        int n = ring.size();
+        Point before = ring.get(Math.floorMod(at - 1, n));
+        Point after = ring.get(Math.floorMod(at + 1, n));
+        return n > 8
+                && Math.abs(turn(ring, Math.floorMod(at, n))) > CORNER
+                && Math.abs(turn(ring.get(Math.floorMod(at - 2, n)), before, after)) < SMOOTH
+                && Math.abs(turn(before, after, ring.get(Math.floorMod(at + 2, n)))) < SMOOTH;
+    }
+
     /** Finds the parts of a sleeve in a closed outline that stands upright after a placing. */
     static SleeveShape of(List<Point> outline, Placing upright, Underarm underarm) throws NoSleeve {
         List<Point> ring = cleaned(outline, upright);
@@ -83,7 +138,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     }
 
     /** Counter-clockwise, without vertices that lie on one another. */
-    private static List<Point> cleaned(List<Point> outline, Placing upright) throws NoSleeve {
+    static List<Point> cleaned(List<Point> outline, Placing upright) throws NoSleeve {
         List<Point> ring = new ArrayList<>(outline.size());
         for (Point point : outline) {
             Point here = upright.at(point.x(), point.y());
@@ -180,6 +235,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             turned.add(turned.remove(0));
             turned.add(0, apexPoint);
         }
+        between(turned);
+        apexPoint = turned.get(0);
         int left = underarm(turned, 1, underarm);
         int right = underarm(turned, -1, underarm);
         if (left >= right) {
@@ -207,7 +264,34 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         cap.addAll(moved(turned.subList(0, left + 1), foot));
         Collections.reverse(cap);
         List<Point> lower = moved(turned.subList(left, right + 1), foot);
-        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright));
+        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright), "");
+    }
+
+    /**
+     * Puts the apex where the curve through the highest vertex and its neighbours is highest, a parabola, if that is clearly between two vertices. A vertex near it is the apex itself: the
+     * halves on either side of it may bend unlike.
+     */
+    private static void between(List<Point> turned) {
+        Point a = turned.get(turned.size() - 1);
+        Point b = turned.get(0);
+        Point c = turned.get(1);
+        if (!(a.x() > b.x() && b.x() > c.x()) || a.x() - c.x() > 4 * AT_APEX || Math.abs(turn(a, b, c)) > SMOOTH) {
+            return;
+        }
+        double left = (b.y() - c.y()) / (b.x() - c.x());
+        double right = (a.y() - b.y()) / (a.x() - b.x());
+        double bend = (right - left) / (a.x() - c.x());
+        double shift = 0.0 - (left + bend * (b.x() - c.x())) / (2 * bend);
+        double gap = Math.min(a.x() - b.x(), b.x() - c.x());
+        if (bend < 0 && Math.abs(shift) > BETWEEN * gap && Math.abs(shift) < gap) {
+            Point apex = new Point(b.x() + shift, b.y() - bend * shift * shift);
+            if (shift > 0) {
+                turned.add(0, apex);
+            } else {
+                turned.add(1, apex);
+                turned.add(turned.remove(0));
+            }
+        }
     }
 
     /** A half at the right of its fold: unfolded to the left. */
@@ -248,7 +332,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
                 unfolded(rightLower),
                 rightCap.size() - 1,
                 drawn,
-                Placing.move(-foot.x(), -foot.y()).after(side).after(upright));
+                Placing.move(-foot.x(), -foot.y()).after(side).after(upright),
+                "");
     }
 
     /** A line that starts on x = 0, with its mirror image in front of it. */
@@ -330,7 +415,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         int n = ring.size();
         for (int k = 1; k < n; k++) {
             int at = Math.floorMod(step * k, n);
-            if (turn(ring, at) > CORNER && ring.get(0).distanceTo(ring.get(at)) > AT_APEX) {
+            if (isCorner(ring, at) && turn(ring, at) > 0 && ring.get(0).distanceTo(ring.get(at)) > AT_APEX) {
                 if (ring.get(0).y() - ring.get(at).y() <= 2) {
                     throw new NoSleeve("it has no cap: its top is a level edge");
                 }

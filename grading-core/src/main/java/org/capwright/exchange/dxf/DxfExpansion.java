@@ -154,6 +154,7 @@ final class DxfExpansion {
             Placing place = entity.type().equals("MTEXT") ? placing : seen(entity, placing);
             words.add(new DrawnText(
                     layer,
+                    entity.colour(),
                     instance,
                     entity.line(),
                     checked(entity, place.at(entity.number(10, 0), entity.number(20, 0))),

@@ -2,6 +2,8 @@ package org.capwright.exchange.dxf;
 
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
@@ -36,8 +38,34 @@ final class SplineEntity {
 
     static List<Point> flattened(DxfEntity entity, Placing placing, Flattening.Budget budget)
             throws ForeignInputException {
+        if (entity.find(10) < 0 && entity.find(11) >= 0) {
+            return through(entity, placing, budget);
+        }
         SplineEntity spline = of(entity, placing);
         return Flattening.of(spline::at, spline.breaks(), budget);
+    }
+
+    /** A spline given by the points it runs through alone: a natural cubic spline over the lengths of its chords. */
+    private static List<Point> through(DxfEntity entity, Placing placing, Flattening.Budget budget)
+            throws ForeignInputException {
+        double[] x = values(entity, 11);
+        double[] y = values(entity, 21);
+        if (x.length != y.length || x.length < 3 || x.length > MOST_POINTS) {
+            throw entity.error("without control points it needs between 3 and " + MOST_POINTS
+                    + " fit points with x and y, not " + x.length + " and " + y.length);
+        }
+        double[] reached = new double[x.length];
+        for (int i = 1; i < x.length; i++) {
+            reached[i] = reached[i - 1] + Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+            if (!(reached[i] > reached[i - 1])) {
+                throw entity.error("two of its fit points are one");
+            }
+        }
+        UnivariateFunction across = new SplineInterpolator().interpolate(reached, x);
+        UnivariateFunction up = new SplineInterpolator().interpolate(reached, y);
+        double end = reached[reached.length - 1];
+        return Flattening.of(
+                t -> placing.at(across.value(Math.min(t, end)), up.value(Math.min(t, end))), reached, budget);
     }
 
     private static SplineEntity of(DxfEntity entity, Placing placing) throws ForeignInputException {
@@ -48,9 +76,6 @@ final class SplineEntity {
         int degree = entity.whole(71, 3);
         if (degree < 1 || degree > HIGHEST_DEGREE) {
             throw entity.error("degree " + degree + " is not between 1 and " + HIGHEST_DEGREE);
-        }
-        if (x.length == 0 && entity.find(11) >= 0) {
-            throw entity.error("it has fit points alone, which leave its shape open; save it with control points");
         }
         if (x.length != y.length || x.length <= degree || x.length > MOST_POINTS) {
             throw entity.error("degree " + degree + " needs between " + (degree + 1) + " and " + MOST_POINTS
