@@ -86,7 +86,8 @@ final class EvenGrowth {
             Fit fit = fit(from, to, i);
             double off = Math.abs(values[i] - fit.expected);
             // All others on one straight line: nothing explains it better, however far this one lies off.
-            double rank = measured && !fit.broken && fit.roughness < STRAIGHT * off && to - from > 4 ? off - FIRST : off;
+            double rank =
+                    measured && !fit.broken && fit.roughness < STRAIGHT * off && to - from > 4 ? off - FIRST : off;
             if (off > (end ? endLimit : limit) && fit.roughness < ROUGH * off && rank < leastOff - 1e-9) {
                 leastOff = rank;
                 best = Optional.of(new Outlier((int) places[i], values[i], fit.expected, end));

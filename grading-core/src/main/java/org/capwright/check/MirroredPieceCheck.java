@@ -164,7 +164,8 @@ final class MirroredPieceCheck implements PlausibilityCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(difference),
                 Expected.between(Math.min(usual, usual / 2), Math.max(usual, usual / 2)),
-                "front and back seem to be exchanged: the difference of the halves has the other sign than in the other sizes",
+                "front and back seem to be exchanged: the difference of the halves has the other sign than in the"
+                        + " other sizes",
                 Finding.PRACTICE,
                 "Mirror the piece of this size; its halves are left out of the other checks.");
     }

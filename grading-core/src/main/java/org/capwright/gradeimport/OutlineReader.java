@@ -35,6 +35,10 @@ public final class OutlineReader {
 
     private static final int MOST_SIZES = 200;
 
+    private static final String ONLY_OVERLAYS =
+            ": there are only overlays, and their top edges, cut for pleats, show neither bicep nor cap;"
+                    + " add the sleeve under them, or send a spec table";
+
     private final ForeignOptions options;
     private final ImportNotes traces;
     private final List<SizedPiece> pieces = new ArrayList<>();
@@ -135,10 +139,12 @@ public final class OutlineReader {
             line = line == 0 ? ofSize.get(0).outline().line() : line;
         }
         if (sizes.stream().allMatch(size -> size.values().isEmpty())) {
+            boolean overlays = pieces.stream().noneMatch(piece -> piece.name() == wanted);
             throw new ForeignInputException(
                     file,
                     line,
-                    "no outline of any size is a sleeve" + (reasons.isEmpty() ? "" : ": " + reasons.get(0)));
+                    "no outline of any size is a sleeve"
+                            + (overlays ? ONLY_OVERLAYS : reasons.isEmpty() ? "" : ": " + reasons.get(0)));
         }
         int base = BaseSize.of(file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
         return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());

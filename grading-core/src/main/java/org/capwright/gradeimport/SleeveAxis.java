@@ -64,10 +64,12 @@ record SleeveAxis(double degrees, String how) {
             }
         }
         double up = heading(best.up);
-        return Optional.of(
-                best.fold
-                        ? upright(up, "upright by its fold edge")
-                        : whole(ring, best, corners, marks, up));
+        return Optional.of(best.fold ? upright(up, "upright by its fold edge") : whole(ring, best, corners, marks, up));
+    }
+
+    /** The other way up. */
+    SleeveAxis turned() {
+        return new SleeveAxis(degrees + 180, how);
     }
 
     private static SleeveAxis whole(

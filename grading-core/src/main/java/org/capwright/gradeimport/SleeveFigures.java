@@ -52,16 +52,14 @@ final class SleeveFigures {
 
     static Map<CheckedMeasure, Double> overlay(SleeveShape shape, List<String> how) {
         Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
+        if (shape.jagged()) {
+            how.add("an overlay whose top edge is cut for pleats: edge, length and rise of the flat draft do not show");
+            return values;
+        }
+        values.put(CheckedMeasure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
+        how.add("measured as an overlay");
         Optional<Double> hem = shape.hem().flatMap(line -> crossing(line));
         hem.ifPresent(y -> values.put(CheckedMeasure.OVERLAY_LENGTH, shape.capHeight() - y));
-        if (shape.jagged()) {
-            how.add(
-                    "an overlay whose top edge is cut for pleats: edge and rise of the flat draft do not show; length from"
-                            + " its highest place");
-        } else {
-            values.put(CheckedMeasure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
-            how.add("measured as an overlay");
-        }
         return values;
     }
 

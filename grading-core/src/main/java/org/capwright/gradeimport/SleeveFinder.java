@@ -1,5 +1,6 @@
 package org.capwright.gradeimport;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.exchange.dxf.DrawnLine;
@@ -18,39 +19,72 @@ final class SleeveFinder {
     /** What a sleeve measures from corner to corner, about; one in another unit is brought to this to be looked at. */
     private static final double USUAL = 700;
 
+    /** The least share of the width of an overlay that lies under its top edge. */
+    private static final double WHOLE = 0.9;
+
     private static final String BY_GRAIN = "upright by its grain line";
     private static final String AS_DRAWN = "upright as drawn";
 
     private SleeveFinder() {}
 
-    /** The shape of an overlay: to its first corner as a sleeve, unless its top edge is cut for pleats. */
+    /** A shape and the way up in which it was found. */
+    private record Upright(SleeveAxis axis, SleeveShape shape) {}
+
+    /**
+     * The shape of an overlay: to its first corner as a sleeve, unless its top edge is cut for pleats. A bowed hem looks like a cap, so a plain one is looked at the other way up as well.
+     */
     static SleeveShape overlay(SizedPiece piece) throws SleeveShape.NoSleeve {
-        for (SleeveAxis axis : byGrainOrSheet(piece)) {
+        Optional<Upright> plain = Optional.empty();
+        String reason = "";
+        try {
+            Upright upright = upright(piece);
+            if (upright.shape.bicep() >= WHOLE * upright.shape.across()) {
+                plain = Optional.of(upright);
+            }
+        } catch (SleeveShape.NoSleeve e) {
+            reason = e.reason();
+        }
+        List<SleeveShape> pleated = new ArrayList<>();
+        for (SleeveAxis axis :
+                plain.map(found -> List.of(found.axis, found.axis.turned())).orElseGet(() -> byGrainOrSheet(piece))) {
             try {
                 SleeveShape wide = shape(piece, axis, SleeveShape.Underarm.OUTERMOST);
                 if (wide.jagged() && isSure(axis, wide)) {
-                    return wide;
+                    pleated.add(wide);
                 }
             } catch (SleeveShape.NoSleeve e) {
-                continue;
+                reason = reason.isEmpty() ? e.reason() : reason;
             }
         }
-        return sleeve(piece);
+        if (pleated.size() == 1) {
+            return pleated.get(0);
+        }
+        if (plain.isPresent() && pleated.isEmpty()) {
+            return plain.get().shape;
+        }
+        throw new SleeveShape.NoSleeve(
+                pleated.isEmpty() && !reason.isEmpty()
+                        ? reason
+                        : "nothing shows which way up it lies; draw a grain line");
     }
 
     /** The shape of a sleeve. */
     static SleeveShape sleeve(SizedPiece piece) throws SleeveShape.NoSleeve {
+        return upright(piece).shape;
+    }
+
+    private static Upright upright(SizedPiece piece) throws SleeveShape.NoSleeve {
         Optional<SleeveAxis> axis =
                 SleeveAxis.of(SleeveShape.cleaned(piece.outline().points(), Placing.scale(scale(piece))), marks(piece));
         if (axis.isPresent()) {
-            return shape(piece, axis.get(), SleeveShape.Underarm.FIRST_CORNER);
+            return new Upright(axis.get(), shape(piece, axis.get(), SleeveShape.Underarm.FIRST_CORNER));
         }
         String reason = "";
         for (SleeveAxis tried : byGrainOrSheet(piece)) {
             try {
                 SleeveShape shape = shape(piece, tried, SleeveShape.Underarm.FIRST_CORNER);
                 if (isSure(tried, shape)) {
-                    return shape;
+                    return new Upright(tried, shape);
                 }
                 reason = "its underarm corners do not lie level, and it has no grain line";
             } catch (SleeveShape.NoSleeve e) {

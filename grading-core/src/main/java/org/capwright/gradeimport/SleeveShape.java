@@ -28,6 +28,9 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     /** A turn by more than this shows which way a line bends, degrees. */
     private static final double BEND = 3;
 
+    /** A vertex that turns so many times as much as those beside it, and {@link #BEND} more, is a kink. */
+    private static final double KINK = 2;
+
     static final double STRAIGHT = 0.1;
 
     /** A corner nearer to the apex than this is a snip or a peak, mm. */
@@ -391,23 +394,44 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     }
 
     /**
-     * Whether the cap line is jagged, as the top edge of an overlay is where it is cut for its pleats: it has corners, or bends to and fro more often than a line that is hollow, domed and
-     * hollow again.
+     * Whether the cap line is jagged on both sides of the apex, as the top edge of an overlay is where it is cut for its pleats: kinks, and bends to and fro. Half of a smooth one bends to and fro
+     * once, and the hem of an overlay that lies upside down has one corner on either side.
      */
     boolean jagged() {
-        int changes = 0;
+        return unevenness(1, apex) > 1 && unevenness(apex + 1, cap.size() - 1) > 1;
+    }
+
+    /** How many kinks there are, and how often the cap line changes its bend. */
+    private int unevenness(int from, int to) {
+        int found = 0;
         double last = 0;
-        for (int i = 1; i + 1 < cap.size(); i++) {
-            double turn = turn(cap.get(i - 1), cap.get(i), cap.get(i + 1));
-            if (i != apex && Math.abs(turn) > CORNER) {
-                return true;
-            }
-            if (Math.abs(turn) > BEND) {
-                changes += last * turn < 0 ? 1 : 0;
-                last = turn;
+        for (int i = from; i < to; i++) {
+            double here = turn(cap.get(i - 1), cap.get(i), cap.get(i + 1));
+            double beside = Math.max(turnAt(i - 1), turnAt(i + 1));
+            if (Math.abs(here) > BEND) {
+                found += last * here < 0 || Math.abs(here) > CORNER || Math.abs(here) > KINK * beside + BEND ? 1 : 0;
+                last = here;
             }
         }
-        return changes > 2;
+        return found;
+    }
+
+    /** By how much the cap line turns at a vertex, whichever way, degrees; its ends do not turn. */
+    private double turnAt(int at) {
+        return at < 1 || at > cap.size() - 2 ? 0 : Math.abs(turn(cap.get(at - 1), cap.get(at), cap.get(at + 1)));
+    }
+
+    /** How wide the piece is from its left end to its right one, mm. */
+    double across() {
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        for (List<Point> line : List.of(cap, lower)) {
+            for (Point point : line) {
+                left = Math.min(left, point.x());
+                right = Math.max(right, point.x());
+            }
+        }
+        return right - left;
     }
 
     /** The first corner from the top in one direction around the outline; the top itself does not count. */
