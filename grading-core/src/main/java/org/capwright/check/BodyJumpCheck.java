@@ -91,38 +91,32 @@ final class BodyJumpCheck implements GradeCheck {
         JumpBounds bounds = JumpBounds.of(body, limits, pair.get(0), pair.get(1), thresholds)
                 .orElse(null);
         if (bounds == null) {
-            found.add(new Finding(
-                    "body-figure-missing",
-                    Severity.INFO,
-                    pair,
-                    limits.measure(),
-                    Quantity.LENGTH,
-                    OptionalDouble.of(jump),
-                    Expected.ANYTHING,
-                    "the table has no "
-                            + JumpBounds.dimension(body, limits.measure()).id()
-                            + " for one of these sizes, so that the jump is not held against bodies",
-                    body.table().info().title(),
-                    "Choose a table that has the figure, or name the sizes as the table does."));
+            found.add(missing(body, limits.measure(), pair, jump));
             return;
         }
         boolean length = limits.measure() == CheckedMeasure.LENGTH;
+        // Past the people surveyed nothing is sure enough to stop a grade.
+        Severity gravest = bounds.extrapolated() ? Severity.CAUTION : Severity.STOP;
         Severity severity;
         String message;
         String remedy;
         if (jump < bounds.least() - 1e-6) {
-            severity = jump < bounds.stopLeast() - 1e-6 ? Severity.STOP : Severity.CAUTION;
+            severity = jump < bounds.stopLeast() - 1e-6 ? gravest : Severity.CAUTION;
             message = length
                     ? "the sleeve grows less than the arm, so that it gets short"
-                    : "the garment grows less than the body, also in the light of the survey, so that ease shrinks";
+                    : bounds.body().isPresent()
+                            ? "the garment grows less than the body, also in the light of the survey, so that ease"
+                                    + " shrinks"
+                            : "the garment grows less than the survey's arms do over the step of the table, so that"
+                                    + " ease shrinks";
             remedy = "Raise the increment to the lower bound or more.";
         } else if (jump > bounds.greatest() + 1e-6) {
-            severity = jump > bounds.stopGreatest() + 1e-6 ? Severity.STOP : Severity.CAUTION;
+            severity = jump > bounds.stopGreatest() + 1e-6 ? gravest : Severity.CAUTION;
             message = length
                     ? "the sleeve grows more than the arm and the stated growth, so that it gets long"
                     : "the garment grows more than the body and the stated growth of ease, so that it balloons";
             remedy = "Lower the increment to the upper bound or less, or state a larger growth of ease.";
-        } else if (jump < bounds.body() - 1e-6 && !length) {
+        } else if (bounds.body().isPresent() && jump < bounds.body().getAsDouble() - 1e-6 && !length) {
             severity = Severity.INFO;
             message = "a little less than the table's jump, but within what the survey knows of the body's growth";
             remedy = "Nothing has to be done.";
@@ -137,9 +131,34 @@ final class BodyJumpCheck implements GradeCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
                 Expected.between(bounds.least(), bounds.greatest()),
-                message,
+                message + (bounds.extrapolated() ? SurveyedGrowth.BEYOND : ""),
                 bounds.source() + "; growth of ease: " + thresholds.source(limits.easeGrowth()),
                 remedy));
+    }
+
+    /** Nothing is known of how the body grows here. */
+    private static Finding missing(BodyReference body, CheckedMeasure measure, List<String> pair, double jump) {
+        String dimension = JumpBounds.dimension(body, measure).id();
+        boolean row = body.table().row(JumpBounds.dimension(body, measure)).isPresent();
+        String why = row
+                ? "the table has no " + dimension + " for one of these sizes"
+                : body.survey().isPresent()
+                        ? "the table has no " + dimension + ", and no step that the survey could be asked for"
+                        : "the table has no " + dimension
+                                + ", and no survey of such people's arms is at hand: those there are, are of women and"
+                                + " of men";
+        return new Finding(
+                "body-figure-missing",
+                Severity.INFO,
+                pair,
+                measure,
+                Quantity.LENGTH,
+                OptionalDouble.of(jump),
+                Expected.ANYTHING,
+                why + ", so that the jump is not held against bodies",
+                body.table().info().title(),
+                "Choose a table that has the figure, or name the sizes as the table does. A table of your own can say"
+                        + " in its figure type that it is of women or of men.");
     }
 
     private void easeLoss(
@@ -167,7 +186,7 @@ final class BodyJumpCheck implements GradeCheck {
                         ease,
                         Expected.atLeast(least),
                         "jump by jump this size has lost more of the base size's ease than is allowed",
-                        JumpBounds.source(body, dimension) + "; limit: " + thresholds.source(stop),
+                        JumpBounds.source(body, dimension, Optional.empty()) + "; limit: " + thresholds.source(stop),
                         "Raise the increments between the two sizes; several small ones add up."));
             }
         }

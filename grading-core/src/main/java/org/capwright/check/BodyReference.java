@@ -1,13 +1,17 @@
 package org.capwright.check;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.capwright.tables.BodyDimension;
+import org.capwright.tables.Interval;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.TableKind;
 import org.capwright.tables.TableValue;
-import org.capwright.tables.survey.ConfidenceInterval;
 import org.capwright.tables.survey.Regression;
 import org.capwright.tables.survey.Survey;
 
@@ -20,6 +24,9 @@ import org.capwright.tables.survey.Survey;
  * @param confidence of the survey's intervals, between 0 and 1
  */
 public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String, String> sizes, double confidence) {
+
+    /** What the growth of the arm goes with. */
+    private static final List<BodyDimension> CARRIERS = List.of(BodyDimension.BUST_GIRTH, BodyDimension.STATURE);
 
     /**
      * Checks the table.
@@ -41,16 +48,25 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
         }
     }
 
+    private static final Pattern CHILDREN = Pattern.compile(
+            "\\b(boys?|girls?|child|children|kids?|infants?|babies|toddlers?|teens?|youths?|juniors?)\\b");
+    private static final Pattern WOMEN = Pattern.compile("\\b(women|woman|misses|missy|ladies|lady|female|females)\\b");
+    private static final Pattern MEN = Pattern.compile("\\b(men|man|male|males|gentlemen)\\b");
+
     /**
-     * A table of women with the survey of 1988 beside it, which has the relaxed arm, at 95 % confidence; a table of others stands alone, as the survey is one of
-     * women.
+     * A table of women or of men with the survey of 1988 beside it, which has the relaxed arm, at 95 % confidence; a table of children, or one that does not say whom it is made for, stands
+     * alone.
      *
-     * @param table a body table
-     * @return the reference; labels are names of the table
+     * @param table a body table whose sizes are ordered by a body dimension; its figure type and population say whom it is made for
+     * @return the reference
      */
     public static BodyReference of(SizeTable table) {
-        Optional<Survey> survey =
-                table.info().figureType().contains("women") ? Optional.of(Survey.ANSUR_1988_WOMEN) : Optional.empty();
+        String made = (table.info().figureType() + " " + table.info().population()).toLowerCase(Locale.ROOT);
+        Optional<Survey> survey = CHILDREN.matcher(made).find()
+                ? Optional.empty()
+                : WOMEN.matcher(made).find()
+                        ? Optional.of(Survey.ANSUR_1988_WOMEN)
+                        : MEN.matcher(made).find() ? Optional.of(Survey.ANSUR_1988_MEN) : Optional.empty();
         return new BodyReference(table, survey, Map.of(), 0.95);
     }
 
@@ -107,31 +123,41 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     }
 
     /**
-     * What the survey says of the growth of the mean body over the same step of the key.
+     * What the survey says of the growth of the mean body over the same step: on the key where the table itself has the dimension; where it has not, on bust girth and stature as far as the
+     * table gives them, since the length of the arm follows the stature.
      *
-     * @param from label of the smaller size
-     * @param to label of the larger size
-     * @param dimension which
-     * @return the growth with its confidence interval, or empty without survey, without the dimension or without a step
+     * @param from the smaller size
+     * @param to the larger one
+     * @param dimension what grows
+     * @return the growth; empty where no survey stands beside the table, it has no such dimension, or the table does not say by how much the body grows
      */
-    public Optional<ConfidenceInterval> growth(String from, String to, BodyDimension dimension) {
-        OptionalDouble step = jump(from, to, key());
-        Optional<Regression> fit = fit(dimension);
-        return step.isPresent() && step.getAsDouble() != 0 && fit.isPresent()
-                ? Optional.of(fit.get().growthOfMean(Map.of(key(), step.getAsDouble()), confidence))
-                : Optional.empty();
+    public Optional<SurveyedGrowth> growth(String from, String to, BodyDimension dimension) {
+        if (survey.isEmpty() || !survey.get().dimensions().contains(dimension)) {
+            return Optional.empty();
+        }
+        boolean keyAlone = hasRow(dimension) && survey.get().dimensions().contains(key());
+        Map<BodyDimension, Double> step = new LinkedHashMap<>();
+        boolean beyond = false;
+        for (BodyDimension by : keyAlone ? List.of(key()) : CARRIERS) {
+            OptionalDouble grown = jump(from, to, by);
+            if (by != dimension
+                    && grown.isPresent()
+                    && survey.get().dimensions().contains(by)) {
+                step.put(by, grown.getAsDouble());
+                Interval surveyed = survey.get().range(by);
+                beyond |= !surveyed.contains(value(from, by).orElseThrow())
+                        || !surveyed.contains(value(to, by).orElseThrow());
+            }
+        }
+        if (step.values().stream().allMatch(grown -> grown == 0)) {
+            return Optional.empty();
+        }
+        Regression fit = survey.get().regression(dimension, step.keySet().toArray(BodyDimension[]::new));
+        return Optional.of(new SurveyedGrowth(fit, step, fit.growthOfMean(step, confidence), beyond));
     }
 
-    /**
-     * The survey's fit of a dimension on the key of the table.
-     *
-     * @param dimension which
-     * @return the fit, or empty where the survey has not both
-     */
-    public Optional<Regression> fit(BodyDimension dimension) {
-        return survey.filter(s -> dimension != key()
-                        && s.dimensions().contains(dimension)
-                        && s.dimensions().contains(key()))
-                .map(s -> s.regression(dimension, key()));
+    /** Whether the table gives a dimension itself. */
+    boolean hasRow(BodyDimension dimension) {
+        return table.row(dimension).isPresent();
     }
 }

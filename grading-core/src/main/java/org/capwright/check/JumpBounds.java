@@ -3,24 +3,33 @@ package org.capwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
-import org.capwright.tables.survey.ConfidenceInterval;
 
 /**
  * Between what a jump of the garment must lie so that the body's jump is neither eaten from the ease nor overdone.
  *
  * <p>The lower bound is the lesser of the table's jump and the lower end of the survey's confidence interval: a class mean wobbles by chance, so a jump is called too small only
- * when table and survey agree. The upper bound is the greater of the two plus the stated growth of ease, scaled to the step of the sizes.
+ * when table and survey agree. The upper bound is the greater of the two plus the stated growth of ease, scaled to the step of the sizes. Standards that print no arm give the step of bust girth
+ * and stature only; there the survey's growth over this step stands alone.
  *
- * @param body jump of the table, mm
+ * @param body jump of the table, mm; empty where the table has no such row and the survey speaks alone
  * @param least least jump that passes, mm
  * @param greatest greatest jump that passes, mm
  * @param stopLeast least jump that does not stop the grade, mm
  * @param stopGreatest greatest jump that does not stop the grade, mm
+ * @param extrapolated whether the bounds rest on a survey alone, beyond the people surveyed
  * @param source the table, and the survey if it was asked
  */
-record JumpBounds(double body, double least, double greatest, double stopLeast, double stopGreatest, String source) {
+record JumpBounds(
+        OptionalDouble body,
+        double least,
+        double greatest,
+        double stopLeast,
+        double stopGreatest,
+        boolean extrapolated,
+        String source) {
 
     /** The measures that have a counterpart on the body, with their limits. */
     record Limits(
@@ -57,35 +66,57 @@ record JumpBounds(double body, double least, double greatest, double stopLeast, 
         BodyDimension dimension = dimension(body, limits.measure);
         OptionalDouble jump = body.jump(from, to, dimension);
         OptionalDouble step = body.jump(from, to, body.key());
-        if (jump.isEmpty() || step.isEmpty()) {
+        Optional<SurveyedGrowth> growth = body.growth(from, to, dimension);
+        if (jump.isEmpty() && growth.isEmpty() || step.isEmpty()) {
             return Optional.empty();
         }
-        Optional<ConfidenceInterval> growth = body.growth(from, to, dimension);
-        double table = jump.getAsDouble();
-        double low = Math.min(table, growth.map(g -> g.interval().lower()).orElse(table));
-        double high = Math.max(table, growth.map(g -> g.interval().upper()).orElse(table));
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        if (jump.isPresent()) {
+            low = jump.getAsDouble();
+            high = jump.getAsDouble();
+        }
+        if (growth.isPresent()) {
+            low = Math.min(low, growth.get().mean().interval().lower());
+            high = Math.max(high, growth.get().mean().interval().upper());
+        }
+        double stature = growth.isPresent() ? growth.get().step().getOrDefault(BodyDimension.STATURE, 0.0) : 0;
         boolean byStature = body.key() == BodyDimension.STATURE;
         double steps = Math.abs(step.getAsDouble()) / (byStature ? 80 : 40);
         if (limits.measure == CheckedMeasure.LENGTH) {
             // A sleeve need not follow the little height that comes with a larger bust, nor all of an arm's growth with
             // height.
-            low = byStature ? Math.max(0, low - steps * thresholds.get(Threshold.LENGTH_SHORTFALL)) : Math.min(0, low);
+            double taller = byStature ? steps : Math.abs(stature) / 80;
+            low = taller > 0
+                    ? Math.max(0, low - taller * thresholds.get(Threshold.LENGTH_SHORTFALL))
+                    : Math.min(0, low);
         }
         high += steps * thresholds.get(limits.easeGrowth);
         return Optional.of(new JumpBounds(
-                table,
+                jump,
                 low,
                 high,
                 low - thresholds.get(limits.shrinkStop),
                 high + thresholds.get(Threshold.BALLOON_STOP),
-                source(body, dimension)));
+                jump.isEmpty() && growth.get().extrapolated(),
+                source(body, dimension, growth)));
     }
 
-    static String source(BodyReference body, BodyDimension dimension) {
-        String table = body.table().info().title() + " (" + body.table().info().source() + "), " + dimension.id();
-        return body.fit(dimension).isPresent()
-                ? table + "; " + body.survey().orElseThrow().source()
-                : table;
+    /** The table, and the survey if it was asked; or the step of the table and the survey's growth over it. */
+    static String source(BodyReference body, BodyDimension dimension, Optional<SurveyedGrowth> growth) {
+        String table = body.table().info().title() + " (" + body.table().info().source() + "), ";
+        if (growth.isEmpty()) {
+            return table + dimension.id();
+        }
+        String survey = growth.get().fit().survey().source();
+        return body.hasRow(dimension)
+                ? table + dimension.id() + "; " + survey
+                : table + "step of "
+                        + growth.get().step().keySet().stream()
+                                .map(BodyDimension::id)
+                                .collect(Collectors.joining(" and "))
+                        + "; growth over it: " + growth.get().line() + ", " + survey + ", interval of confidence "
+                        + body.confidence();
     }
 
     Interval stops() {

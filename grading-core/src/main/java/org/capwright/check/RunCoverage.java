@@ -37,7 +37,7 @@ public final class RunCoverage {
      */
     public static Optional<Covered> aboutBase(CheckedGrade grade) {
         Optional<BodyReference> body = grade.body();
-        Optional<Survey> survey = body.flatMap(BodyReference::survey);
+        Optional<Survey> survey = body.flatMap(BodyReference::survey).filter(Survey::hasPeople);
         long names = grade.sizes().stream().map(CheckedSize::label).distinct().count();
         if (body.isEmpty() || survey.isEmpty() || names < grade.sizes().size() || !known(grade, body.get())) {
             return Optional.empty();

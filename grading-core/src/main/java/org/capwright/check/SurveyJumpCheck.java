@@ -3,13 +3,11 @@ package org.capwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
-import org.capwright.tables.survey.ConfidenceInterval;
-import org.capwright.tables.survey.Regression;
+import org.capwright.tables.Interval;
 
 /**
  * A second opinion on the jumps: whether a survey's people grow so. What a jump between classes is compared with is the growth of the class mean, so the interval is the confidence
@@ -31,21 +29,16 @@ final class SurveyJumpCheck implements GradeCheck {
         List<Finding> found = new ArrayList<>();
         for (JumpBounds.Limits limits : JumpBounds.LIMITS) {
             BodyDimension dimension = JumpBounds.dimension(body, limits.measure());
-            Optional<Regression> fit = body.fit(dimension);
             int first = 0;
-            while (fit.isPresent() && first < grade.intervals()) {
-                int last = lastAlike(grade, body, limits.measure(), first);
+            while (first < grade.intervals()) {
+                int last = lastAlike(grade, body, limits.measure(), dimension, first);
                 OptionalDouble jump = grade.jump(first, limits.measure());
-                OptionalDouble step = step(grade, body, first);
-                if (jump.isPresent() && step.isPresent() && step.getAsDouble() != 0) {
+                Optional<SurveyedGrowth> growth = growth(grade, body, first, dimension);
+                if (jump.isPresent() && growth.isPresent()) {
                     found.add(finding(
-                            grade,
-                            body,
+                            List.of(grade.label(first), grade.label(last + 1)),
                             limits.measure(),
-                            first,
-                            last,
-                            fit.get(),
-                            step.getAsDouble(),
+                            growth.get(),
                             jump.getAsDouble()));
                 }
                 first = last + 1;
@@ -55,11 +48,13 @@ final class SurveyJumpCheck implements GradeCheck {
     }
 
     /** Neighbouring intervals with the same step and jump are told of once. */
-    private static int lastAlike(CheckedGrade grade, BodyReference body, CheckedMeasure measure, int first) {
+    private static int lastAlike(
+            CheckedGrade grade, BodyReference body, CheckedMeasure measure, BodyDimension dimension, int first) {
+        Optional<SurveyedGrowth> growth = growth(grade, body, first, dimension);
         int last = first;
         while (last + 1 < grade.intervals()
                 && alike(grade.jump(first, measure), grade.jump(last + 1, measure))
-                && alike(step(grade, body, first), step(grade, body, last + 1))) {
+                && alike(growth, growth(grade, body, last + 1, dimension))) {
             last++;
         }
         return last;
@@ -69,44 +64,45 @@ final class SurveyJumpCheck implements GradeCheck {
         return a.isPresent() == b.isPresent() && Math.abs(a.orElse(0) - b.orElse(0)) < 0.005;
     }
 
-    private static OptionalDouble step(CheckedGrade grade, BodyReference body, int interval) {
-        return body.jump(grade.label(interval), grade.label(interval + 1), body.key());
+    private static boolean alike(Optional<SurveyedGrowth> a, Optional<SurveyedGrowth> b) {
+        return a.map(SurveyedGrowth::step).equals(b.map(SurveyedGrowth::step))
+                && a.map(SurveyedGrowth::extrapolated).equals(b.map(SurveyedGrowth::extrapolated));
     }
 
-    private Finding finding(
-            CheckedGrade grade,
-            BodyReference body,
-            CheckedMeasure measure,
-            int first,
-            int last,
-            Regression fit,
-            double step,
-            double jump) {
-        ConfidenceInterval growth = fit.growthOfMean(Map.of(body.key(), step), body.confidence());
-        double probability = fit.departureOfJump(Map.of(body.key(), step), jump);
-        boolean inside = growth.interval().contains(jump);
-        String which = jump > growth.interval().upper() ? "more" : "less";
+    private static Optional<SurveyedGrowth> growth(
+            CheckedGrade grade, BodyReference body, int interval, BodyDimension dimension) {
+        return body.growth(grade.label(interval), grade.label(interval + 1), dimension);
+    }
+
+    private Finding finding(List<String> sizes, CheckedMeasure measure, SurveyedGrowth growth, double jump) {
+        Interval range = growth.mean().interval();
+        double probability = growth.fit().departureOfJump(growth.step(), jump);
+        boolean inside = range.contains(jump);
+        String which = jump > range.upper() ? "more" : "less";
         String message = (inside
                         ? "within what bodies do"
                         : which + " than bodies grow, so that ease " + (which.equals("more") ? "grows" : "shrinks"))
                 + String.format(
                         Locale.ROOT,
-                        ": if the mean body grew by exactly this jump, a survey of %d people would come out as far from it as this one with probability %s",
-                        fit.people(),
-                        probability < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", probability));
+                        ": if the mean body grew by exactly this jump, a survey of %d people would come out as far"
+                                + " from it as this one with probability %s",
+                        growth.fit().people(),
+                        probability < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", probability))
+                + growth.doubt();
         return new Finding(
                 code(),
                 Severity.INFO,
-                List.of(grade.label(first), grade.label(last + 1)),
+                sizes,
                 measure,
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
-                Expected.between(growth.interval().lower(), growth.interval().upper()),
+                Expected.between(range.lower(), range.upper()),
                 message,
-                fit.survey().source() + "; " + fit.response().id() + " on "
-                        + body.key().id() + ", confidence " + body.confidence(),
+                growth.fit().survey().source() + "; " + growth.line() + ", confidence "
+                        + growth.mean().confidence(),
                 inside
                         ? "Nothing has to be done."
-                        : "Keep it if the ease is meant to change with the size; the check of the jumps against the table says where that goes too far.");
+                        : "Keep it if the ease is meant to change with the size; the check of the jumps against the"
+                                + " table says where that goes too far.");
     }
 }

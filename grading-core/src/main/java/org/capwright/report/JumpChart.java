@@ -176,7 +176,7 @@ public final class JumpChart {
         return dimension(measure)
                 .flatMap(dimension ->
                         grade.body().orElseThrow().growth(grade.label(interval), grade.label(interval + 1), dimension))
-                .map(growth -> growth.interval());
+                .map(growth -> growth.mean().interval());
     }
 
     private String title(CheckedMeasure measure) {

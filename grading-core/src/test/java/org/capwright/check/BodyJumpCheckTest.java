@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.capwright.tables.SizeTables;
 import org.junit.jupiter.api.Test;
 
@@ -71,17 +73,31 @@ class BodyJumpCheckTest {
                         && f.severity() == Severity.STOP));
     }
 
-    @Test
-    void aGapInTheTableIsSaidAndNotFilled() {
-        CheckedGrade gown = CheckedGrade.of(ChoirGown.run())
-                .against(BodyReference.of(
-                        SizeTables.find("women-en-13402-3-bust-2012").orElseThrow()));
-        List<Finding> elbow = CheckCases.of(check, gown).stream()
+    private List<Finding> elbow(BodyReference body) {
+        return CheckCases.of(check, CheckedGrade.of(ChoirGown.run()).against(body)).stream()
                 .filter(f -> f.subject().code().equals("elbow"))
                 .toList();
+    }
+
+    @Test
+    void aGapInTheTableIsSaidAndNotFilled() {
+        List<Finding> elbow = elbow(new BodyReference(
+                SizeTables.find("women-en-13402-3-bust-2012").orElseThrow(), Optional.empty(), Map.of(), 0.95));
         assertEquals(5, elbow.size());
         assertTrue(
                 elbow.stream().allMatch(f -> f.code().equals("body-figure-missing") && f.severity() == Severity.INFO));
+    }
+
+    /** The survey of 2012 has no elbow; that of 1988 says how much it grows over the same step. */
+    @Test
+    void aGapInTheTableIsAskedOfTheSurvey() {
+        List<Finding> elbow = elbow(
+                BodyReference.of(SizeTables.find("women-en-13402-3-bust-2012").orElseThrow()));
+        assertEquals(1, elbow.size());
+        assertEquals(Severity.CAUTION, elbow.get(0).severity());
+        assertTrue(
+                elbow.get(0).source().contains("elbowGirth on bustGirth"),
+                elbow.get(0).source());
     }
 
     @Test
