@@ -76,6 +76,10 @@ public final class RunningService {
             line.addAll(List.of("-jar", jar().toString()));
             ProcessBuilder command = new ProcessBuilder(line);
             command.environment().put("PORT", Integer.toString(port));
+            command.environment()
+                    .put(
+                            "CAPWRIGHT_STORE",
+                            Files.createTempDirectory("capwright-store").toString());
             Process process = command.redirectErrorStream(true)
                     .redirectOutput(log.toFile())
                     .start();

@@ -29,11 +29,14 @@ class RoomsTest {
     /**
      * What a call may know of others. A size table may stand in the request of any call, so all know how one is read. Checks and rules take a size run within their requests,
      * made-to-measure turns its request into one, materials takes one as it is.
+     * A style that is kept is a size run with the ease of made to measure.
      * The page states the ranges of the two requests that it has fields for.
      */
     private static final Map<String, Set<String>> KNOWN = Map.of(
             "page", Set.of("sizerun", "madetomeasure"),
             "tables", Set.of(),
+            "store", Set.of(),
+            "styles", Set.of("store", "sizerun", "madetomeasure"),
             "sizerun", Set.of("tables"),
             "materials", Set.of("sizerun"),
             "madetomeasure", Set.of("sizerun", "tables"),

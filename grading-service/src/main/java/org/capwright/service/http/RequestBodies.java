@@ -49,16 +49,29 @@ public final class RequestBodies {
      * @throws ProblemException if the body is of another media type, too large, not UTF-8 or no JSON
      */
     public JsonNode read(HttpServletRequest request) throws IOException {
+        return parse(bytes(request, MOST_BYTES));
+    }
+
+    /**
+     * The body of a request as it came.
+     *
+     * @param request the request
+     * @param most the most bytes it may have
+     * @return the bytes
+     * @throws IOException if the caller goes away
+     * @throws ProblemException if the body is of another media type or too large
+     */
+    public byte[] bytes(HttpServletRequest request, int most) throws IOException {
         checkType(request.getContentType() == null ? "" : request.getContentType());
-        if (request.getContentLengthLong() > MOST_BYTES) {
-            throw tooLarge();
+        if (request.getContentLengthLong() > most) {
+            throw tooLarge(most);
         }
         InputStream in = request.getInputStream();
-        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-        if (bytes.length > MOST_BYTES) {
-            throw tooLarge();
+        byte[] bytes = in.readNBytes(most + 1);
+        if (bytes.length > most) {
+            throw tooLarge(most);
         }
-        return parse(bytes);
+        return bytes;
     }
 
     private static void checkType(String type) {
@@ -78,10 +91,9 @@ public final class RequestBodies {
                 ACCEPT_POST);
     }
 
-    private static ProblemException tooLarge() {
+    private static ProblemException tooLarge(int most) {
         return new ProblemException(Problem.of(
-                ProblemKind.BODY_TOO_LARGE,
-                "The body is larger than " + MOST_BYTES / 1024 + " kB, the most that is read."));
+                ProblemKind.BODY_TOO_LARGE, "The body is larger than " + most / 1024 + " kB, the most that is read."));
     }
 
     /**

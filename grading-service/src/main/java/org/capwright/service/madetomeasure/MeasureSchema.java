@@ -34,7 +34,8 @@ public final class MeasureSchema {
                     + " estimated from what is. Nothing of it is stored or logged.",
             wearer());
 
-    static final RequestSchema EASE_POLICY = RequestSchema.of(
+    /** What the finished sleeve measures more than the body. */
+    public static final RequestSchema EASE_POLICY = RequestSchema.of(
             "MadeToMeasureEase",
             "What the finished sleeve measures more than the body.",
             List.of(

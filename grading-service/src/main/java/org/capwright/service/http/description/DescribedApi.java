@@ -10,6 +10,7 @@ import io.swagger.v3.oas.models.parameters.RequestBody;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -91,6 +92,21 @@ public final class DescribedApi {
         AnswerSchemas.add(answer, schemas);
         AnswerSchemas.require(answer, schemas);
         return OpenApiSchemas.reference(AnswerSchemas.name(answer));
+    }
+
+    /**
+     * Says that a member of an answer is what a request takes.
+     *
+     * @param answer a record whose schema is described
+     * @param member one of its components
+     * @param request the shape of the member
+     */
+    public void same(Class<?> answer, String member, RequestSchema request) {
+        Schema<?> schema = Objects.requireNonNull(schemas.get(AnswerSchemas.name(answer)));
+        Schema<Object> as = new Schema<>();
+        as.setAllOf(List.of(schema(request)));
+        as.setDescription(request.meaning());
+        schema.getProperties().put(member, as);
     }
 
     /**

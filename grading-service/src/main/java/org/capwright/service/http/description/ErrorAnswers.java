@@ -52,6 +52,12 @@ public final class ErrorAnswers {
         String meaning = switch (kind) {
             case MALFORMED_BODY -> "The body is no JSON document; line and column say where.";
             case BAD_REQUEST -> "A parameter is wrong.";
+            case UNAUTHORIZED -> "Keys are on, and the call has none that is known and has not expired.";
+            case FORBIDDEN -> "The key is not good for this call.";
+            case CONFLICT -> "What is asked for does not go with what is kept; detail says why.";
+            case PRECONDITION_FAILED -> "Somebody else changed it meanwhile, or it is there already.";
+            case PRECONDITION_REQUIRED -> "It is there already: If-Match must say which revision is changed.";
+            case UNAVAILABLE -> "The service has no store, or cannot reach it.";
             case NOT_FOUND -> "There is nothing of this name.";
             case METHOD_NOT_ALLOWED -> "The address does not answer to this method.";
             case NOT_ACCEPTABLE -> "None of the media types asked for can be made.";

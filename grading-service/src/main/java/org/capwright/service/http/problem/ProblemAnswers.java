@@ -20,6 +20,7 @@ import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
@@ -33,8 +34,8 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
 
     private static final Problem BROKEN_FORM = Problem.of(
             ProblemKind.MALFORMED_BODY,
-            "The body is no multipart/form-data that can be read: it is cut short, has no boundary, has more than 64 parts,"
-                    + " or a part with more than 4096 bytes of headers.");
+            "The body is no multipart/form-data that can be read: it is cut short, has no boundary, has more than 64"
+                    + " parts, or a part with more than 4096 bytes of headers.");
 
     private final MultipartConfigElement forms;
 
@@ -78,6 +79,15 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                                     .sorted()
                                     .collect(Collectors.joining(", "))
                             + ".");
+        }
+        if (exception instanceof MethodArgumentTypeMismatchException wrong) {
+            return WrongParameter.of(
+                            wrong.getName(),
+                            wrong.getRequiredType() == Boolean.class || wrong.getRequiredType() == boolean.class
+                                    ? "must be true or false"
+                                    : "must be a whole number",
+                            String.valueOf(wrong.getValue()))
+                    .problem();
         }
         if (exception instanceof ConversionNotSupportedException) {
             // Parameters are texts, so it was a file of a form that came under the name of one.

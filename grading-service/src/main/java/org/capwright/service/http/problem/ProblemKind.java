@@ -8,6 +8,14 @@ public enum ProblemKind {
     MALFORMED_BODY("malformed-body", "Malformed body", 400, "The body cannot be read."),
     /** The request line, a header or a parameter cannot be read. */
     BAD_REQUEST("bad-request", "Bad request", 400, "The request cannot be read."),
+    /** The call needs a key. */
+    UNAUTHORIZED(
+            "unauthorized",
+            "Unauthorized",
+            401,
+            "This call needs a key that is known and has not expired, as Authorization: Bearer."),
+    /** The key is not good for the call. */
+    FORBIDDEN("forbidden", "Forbidden", 403, "The key is not good for this call."),
     /** There is nothing at the address. */
     NOT_FOUND(
             "not-found",
@@ -19,6 +27,11 @@ public enum ProblemKind {
     /** None of the media types asked for can be made. */
     NOT_ACCEPTABLE(
             "not-acceptable", "Not acceptable", 406, "None of the media types asked for by Accept can be made here."),
+    /** What is asked for does not go with what is kept. */
+    CONFLICT("conflict", "Conflict", 409, "What is asked for does not go with what is kept."),
+    /** Somebody else changed it meanwhile. */
+    PRECONDITION_FAILED(
+            "precondition-failed", "Precondition failed", 412, "What is kept is not what the condition asks for."),
     /** The body is too large. */
     BODY_TOO_LARGE("body-too-large", "Body too large", 413, "The body is too large."),
     /** The body is of a media type that is not read. */
@@ -29,12 +42,17 @@ public enum ProblemKind {
             "The body must be sent as Content-Type: application/json."),
     /** The body is JSON, but its fields are wrong, or no sleeve can be drafted from them. */
     INVALID_REQUEST("invalid-request", "Invalid request", 422, "A field of the request is wrong."),
+    /** The change must say what it changes. */
+    PRECONDITION_REQUIRED(
+            "precondition-required", "Precondition required", 428, "The change must say what it changes: If-Match."),
     /** The service is at fault. */
     INTERNAL_ERROR(
             "internal-error",
             "Internal error",
             500,
-            "The service failed. Nothing in the request need be wrong; report it.");
+            "The service failed. Nothing in the request need be wrong; report it."),
+    /** The service cannot do it now. */
+    UNAVAILABLE("unavailable", "Unavailable", 503, "The service cannot do this now.");
 
     private final String word;
     private final String title;
