@@ -56,12 +56,15 @@ class DocumentedCommandsIT {
                         "gown.pdf",
                         "gown.svg",
                         "gown.zip",
+                        "kept.json",
+                        "kept.pdf",
                         "problem.json",
                         "report.pdf",
                         "sleeve.zip"),
                 List.copyOf(files.keySet()));
         assertTrue(files.get("problem.json").contains("/sleeve/bicep"), files.get("problem.json"));
         assertTrue(files.get("gown.json").contains("\"specTable\""), files.get("gown.json"));
+        assertTrue(files.get("kept.json").contains("\"revision\":1"), files.get("kept.json"));
     }
 
     /** Links to files and folders lead somewhere. */
