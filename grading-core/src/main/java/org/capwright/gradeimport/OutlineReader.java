@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
@@ -42,6 +44,10 @@ public final class OutlineReader {
     private final ForeignOptions options;
     private final ImportNotes traces;
     private final List<SizedPiece> pieces = new ArrayList<>();
+    private final List<String> layers = new ArrayList<>();
+    private final List<String> blocks = new ArrayList<>();
+    private final List<String> texts = new ArrayList<>();
+    private final List<String> emptyFiles = new ArrayList<>();
     private Optional<String> statedBase = Optional.empty();
 
     private OutlineReader(ForeignOptions options, ImportNotes traces) {
@@ -93,15 +99,28 @@ public final class OutlineReader {
                     .flatMap(word -> SizeScale.namedBase(word.text()).stream())
                     .findFirst();
         }
+        layers.addAll(drawing.layers());
+        blocks.addAll(drawing.blockNames());
+        expansion.words().forEach(word -> SizeScale.named(word.text()).ifPresent(texts::add));
         List<SizedPiece> found = Pieces.of(file.name(), expansion, own);
         if (found.isEmpty()) {
-            throw new ForeignInputException(
-                    file.name(), 0, "the drawing holds no closed outline of the size of a piece");
+            String reason = own.list().stream()
+                    .filter(note -> note.kind() == ImportNote.Kind.NOT_READ
+                            && note.file().equals(file.name()))
+                    .map(note -> ": " + note.words())
+                    .findFirst()
+                    .orElse("");
+            emptyFiles.add("the drawing holds no closed outline of the size of a piece" + reason);
+            own.notRead(0, Pieces.ofFileName(file.name()), emptyFiles.get(emptyFiles.size() - 1));
+            texts.add(Pieces.ofFileName(file.name()));
         }
         pieces.addAll(found);
     }
 
     private ForeignGrade grade(String file) throws ForeignInputException {
+        if (pieces.isEmpty()) {
+            throw new ForeignInputException(file, 0, emptyFiles.get(0));
+        }
         Map<String, List<SizedPiece>> bySize = new LinkedHashMap<>();
         for (SizedPiece piece : pieces) {
             if (piece.label().isPresent()) {
@@ -112,12 +131,23 @@ public final class OutlineReader {
                 }
                 bySize.computeIfAbsent(label, l -> new ArrayList<>()).add(piece);
             } else {
-                traces.of(piece.file())
-                        .leftOut(piece.outline().line(), ImportNote.FILE, "an outline that no size can be found for");
+                ImportNotes own = traces.of(piece.file());
+                String words = "an outline that no size can be found for";
+                if (piece.name() == PieceName.OTHER) {
+                    own.leftOut(piece.outline().line(), ImportNote.FILE, words);
+                } else {
+                    own.notRead(piece.outline().line(), ImportNote.FILE, words);
+                }
             }
         }
         boolean named = pieces.stream().anyMatch(piece -> piece.name() == PieceName.SLEEVE);
         PieceName wanted = named ? PieceName.SLEEVE : PieceName.UNKNOWN;
+        Set<String> unnamed = bySize.entrySet().stream()
+                .filter(entry -> entry.getValue().stream()
+                        .noneMatch(piece -> piece.name() == wanted || piece.name() == PieceName.OVERLAY))
+                .filter(entry -> entry.getValue().stream().anyMatch(piece -> piece.name() == PieceName.UNKNOWN))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
         bySize.values()
                 .removeIf(ofSize -> ofSize.stream()
                         .noneMatch(piece -> piece.name() == wanted || piece.name() == PieceName.OVERLAY));
@@ -128,6 +158,7 @@ public final class OutlineReader {
                     "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not "
                             + bySize.size());
         }
+        lost(bySize.keySet(), unnamed).forEach(label -> bySize.put(label, List.of()));
         List<CheckedSize> sizes = new ArrayList<>();
         List<String> labels = List.copyOf(bySize.keySet());
         List<String> reasons = new ArrayList<>();
@@ -136,7 +167,7 @@ public final class OutlineReader {
             String label = labels.get(at);
             List<SizedPiece> ofSize = bySize.getOrDefault(label, List.of());
             sizes.add(size(label, ofSize, wanted, reasons));
-            line = line == 0 ? ofSize.get(0).outline().line() : line;
+            line = line == 0 && !ofSize.isEmpty() ? ofSize.get(0).outline().line() : line;
         }
         if (sizes.stream().allMatch(size -> size.values().isEmpty())) {
             boolean overlays = pieces.stream().noneMatch(piece -> piece.name() == wanted);
@@ -148,6 +179,34 @@ public final class OutlineReader {
         }
         int base = BaseSize.of(file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
         return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());
+    }
+
+    /** Sizes that are named in the drawings and have no piece there. */
+    private List<String> lost(Set<String> read, Set<String> unnamed) {
+        List<String> names = new ArrayList<>(unnamed);
+        names.addAll(texts);
+        if (pieces.stream()
+                .anyMatch(piece -> piece.label()
+                        .equals(Optional.of(LineRole.rest(piece.outline().layer()))))) {
+            layers.forEach(layer -> names.add(LineRole.rest(layer)));
+        }
+        if (pieces.stream()
+                .anyMatch(piece -> piece.label()
+                        .filter(label -> piece.outline().instance().block().endsWith(label))
+                        .isPresent())) {
+            blocks.forEach(block -> names.add(block.replaceAll("^.*[\\s_-]", "")));
+        }
+        List<String> lost = LostSizes.among(names, read);
+        for (String label : lost) {
+            traces.notRead(
+                    0,
+                    label,
+                    "the drawing names size " + label
+                            + (unnamed.contains(label)
+                                    ? ", but not its piece as those of the other sizes"
+                                    : ", but shows no piece of it"));
+        }
+        return lost;
     }
 
     private record Found(SizedPiece piece, SleeveShape shape) {}
@@ -173,10 +232,6 @@ public final class OutlineReader {
                     .ifPresent(rise -> values.put(CheckedMeasure.RISE, rise));
             tell(label, found.piece, how);
         });
-        if (sleeve.isEmpty() && overlay.isEmpty()) {
-            traces.of(candidates.get(0).file())
-                    .leftOut(candidates.get(0).outline().line(), label, "no sleeve is found in this size");
-        }
         return new CheckedSize(label, values).withLines(lines);
     }
 
@@ -191,29 +246,41 @@ public final class OutlineReader {
         }
     }
 
-    /** The longest of the pieces of a name that have the shape of a sleeve. */
+    /** The longest of the pieces of a name that have the shape of a sleeve. What is not read of a size that has such pieces is not judged. */
     private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
         List<Found> found = new ArrayList<>();
+        List<String> refused = new ArrayList<>();
+        Optional<SizedPiece> first = Optional.empty();
         for (SizedPiece piece : candidates) {
             if (piece.name() != wanted) {
                 continue;
             }
+            first = first.or(() -> Optional.of(piece));
             try {
                 found.add(new Found(
                         piece, wanted == PieceName.OVERLAY ? SleeveFinder.overlay(piece) : SleeveFinder.sleeve(piece)));
             } catch (SleeveShape.NoSleeve e) {
                 reasons.add(e.reason());
+                refused.add(e.reason());
                 traces.of(piece.file())
                         .leftOut(piece.outline().line(), label, "an outline that is no sleeve: " + e.reason());
             }
         }
+        if (found.isEmpty() && first.isPresent()) {
+            traces.of(first.get().file())
+                    .notRead(
+                            first.get().outline().line(),
+                            label,
+                            (wanted == PieceName.OVERLAY ? "the overlay" : "the sleeve") + " of size " + label + ": "
+                                    + refused.get(0));
+        }
         found.sort(java.util.Comparator.comparingDouble((Found f) -> -depth(f.shape)));
         for (int i = 1; i < found.size(); i++) {
             traces.of(found.get(i).piece.file())
-                    .leftOut(
+                    .notRead(
                             found.get(i).piece.outline().line(),
                             label,
-                            "another sleeve of this size; the longest is taken");
+                            "another sleeve of size " + label + "; the longest is taken");
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
     }

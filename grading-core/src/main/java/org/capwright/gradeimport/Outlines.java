@@ -8,6 +8,7 @@ import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.exchange.dxf.Insertion;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Unit;
 
 /** Finds the closed lines of a drawing. */
 final class Outlines {
@@ -24,6 +25,12 @@ final class Outlines {
 
     /** How far the form of a small piece may differ from that of the others. */
     private static final double ALIKE = 0.15;
+
+    /** A line drawn in a piece may reach this far beyond it, mm. */
+    private static final double WITHIN = 5;
+
+    /** An open line with the area that it would enclose, and how far its ends lie apart, mm. */
+    private record Left(Outline outline, double gap) {}
 
     private record Place(Insertion instance, String layer) {}
 
@@ -48,6 +55,7 @@ final class Outlines {
                 .filter(line -> LineRole.of(line.layer()) == LineRole.FOLD)
                 .limit(MOST_FOLDS)
                 .toList();
+        List<Left> left = new ArrayList<>();
         for (Map.Entry<Place, List<DrawnLine>> entry : open.entrySet()) {
             Map<Integer, List<DrawnLine>> colours = new LinkedHashMap<>();
             for (DrawnLine line : entry.getValue()) {
@@ -61,10 +69,30 @@ final class Outlines {
             int k = 0;
             for (int colour : apart ? List.copyOf(colours.keySet()) : List.of(0)) {
                 Chaining chaining = apart ? byColour.get(k++) : Chaining.of(entry.getValue());
-                chain(entry.getKey(), colour, chaining, folds, found, traces);
+                chain(entry.getKey(), colour, chaining, folds, found, left, traces);
             }
         }
+        tell(left, found, traces);
         return ofPieces(found);
+    }
+
+    /** A line that looks like an outline and is open. One that lies in a closed outline is a line drawn in a piece. */
+    private static void tell(List<Left> left, List<Outline> found, ImportNotes traces) {
+        for (Left open : left) {
+            boolean inside = found.stream()
+                    .anyMatch(outline -> outline.box()
+                            .grown(WITHIN)
+                            .shared(open.outline.box())
+                            .equals(open.outline.box()));
+            String words = "a line on layer " + ForeignInputException.shown(open.outline.layer())
+                    + " looks like an outline but is not closed: its ends are "
+                    + Unit.MILLIMETRE.format(Math.rint(10 * open.gap) / 10) + " mm apart";
+            if (inside) {
+                traces.leftOut(open.outline.line(), ImportNote.FILE, words);
+            } else {
+                traces.notRead(open.outline.line(), ImportNote.FILE, words);
+            }
+        }
     }
 
     /**
@@ -100,7 +128,13 @@ final class Outlines {
     }
 
     private static void chain(
-            Place place, int colour, Chaining chaining, List<DrawnLine> folds, List<Outline> found, ImportNotes traces)
+            Place place,
+            int colour,
+            Chaining chaining,
+            List<DrawnLine> folds,
+            List<Outline> found,
+            List<Left> left,
+            ImportNotes traces)
             throws ForeignInputException {
         for (Chaining.Closed closed : chaining.closed()) {
             Outline outline = Outline.of(place.layer, colour, place.instance, closed.line(), closed.points());
@@ -117,7 +151,7 @@ final class Outlines {
         for (Chaining.Open chain : chaining.open()) {
             boolean canBe = role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN;
             if (canBe && chain.points().size() > 3) {
-                byFold(place, colour, chain, folds, found, traces);
+                byFold(place, colour, chain, folds, found, left, traces);
             }
         }
     }
@@ -129,6 +163,7 @@ final class Outlines {
             Chaining.Open chain,
             List<DrawnLine> folds,
             List<Outline> found,
+            List<Left> left,
             ImportNotes traces)
             throws ForeignInputException {
         Point start = chain.points().get(0);
@@ -149,12 +184,8 @@ final class Outlines {
                 return;
             }
         }
-        if (outline.area() >= 10 * LEAST_AREA) {
-            traces.leftOut(
-                    chain.line(),
-                    ImportNote.FILE,
-                    "a line on layer " + ForeignInputException.shown(place.layer)
-                            + " looks like an outline but is not closed");
+        if (outline.area() >= 10 * LEAST_AREA && left.size() < MOST) {
+            left.add(new Left(outline, start.distanceTo(end)));
         }
     }
 

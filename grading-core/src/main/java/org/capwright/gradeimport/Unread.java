@@ -3,6 +3,7 @@ package org.capwright.gradeimport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.capwright.check.CheckedSize;
 import org.capwright.check.Expected;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
@@ -14,6 +15,14 @@ public final class Unread {
 
     /** The code of these findings. */
     public static final String CODE = "not-read";
+
+    private static final String RENAME =
+            "Name the row as the sewing room's trade does, for example bicep, sleeve length, cap height, armhole,"
+                    + " elbow or wrist, or take it out if it is no part of the sleeve.";
+
+    private static final String REDRAW =
+            "Draw the sleeve of each size once, as one closed line with a grain line along its centre, and name its"
+                    + " size by its layer, its block, its file or a text in it.";
 
     /** What these findings speak of. */
     private enum Part implements Subject {
@@ -39,30 +48,34 @@ public final class Unread {
     }
 
     /**
-     * One finding for each row, column or line with figures that was not read.
+     * One finding for each row, column, line or outline with figures that was not read.
      *
      * @param grade a grade as it was read
      * @return in the order of the file; empty where everything was read
      */
     public static List<Finding> of(ForeignGrade grade) {
         List<Finding> findings = new ArrayList<>();
+        List<String> sizes =
+                grade.grade().sizes().stream().map(CheckedSize::label).toList();
+        boolean drawn =
+                grade.grade().sizes().stream().anyMatch(size -> !size.lines().isEmpty());
         for (ImportNote note : grade.traces()) {
             if (note.kind() == ImportNote.Kind.NOT_READ) {
+                String place = drawn ? note.file() + ", line " : "line ";
                 findings.add(new Finding(
                         CODE,
                         Severity.CAUTION,
-                        List.of(),
+                        drawn && sizes.contains(note.subject()) ? List.of(note.subject()) : List.of(),
                         Part.FILE,
                         Quantity.OTHER,
                         OptionalDouble.empty(),
                         Expected.ANYTHING,
                         (note.line() > 0
-                                        ? "line " + note.line() + " was not read, so it is not judged: "
+                                        ? place + note.line() + " was not read, so it is not judged: "
                                         : "not read, so not judged: ")
                                 + note.words(),
                         "the file itself",
-                        "Name the row as the sewing room's trade does, for example bicep, sleeve length, cap height, armhole, elbow or wrist, or"
-                                + " take it out if it is no part of the sleeve."));
+                        drawn ? REDRAW : RENAME));
             }
         }
         return findings;

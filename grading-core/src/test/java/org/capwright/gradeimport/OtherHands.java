@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.math3.stat.interval.ConfidenceInterval;
 import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import org.capwright.check.CheckedGrade;
@@ -146,7 +147,8 @@ final class OtherHands {
         boolean clean = drawn.kind.equals("clean");
         try {
             ForeignGrade read = OutlineReader.read(files, new ForeignOptions(drawn.unit, Optional.empty()));
-            List<Finding> findings = GradeChecks.run(read.grade(), Thresholds.usual()).stream()
+            List<Finding> findings = Stream.concat(
+                            Unread.of(read).stream(), GradeChecks.run(read.grade(), Thresholds.usual()).stream())
                     .filter(finding -> finding.severity() != Severity.INFO)
                     .toList();
             List<String> wrong = wrong(drawn, read);
@@ -172,7 +174,8 @@ final class OtherHands {
                 amiss.add(told(drawn, "not named: " + texts(findings) + " " + unread));
             }
         } catch (ForeignInputException e) {
-            boolean named = drawn.kind.equals("no-axis") && e.getMessage().contains("which way up")
+            boolean named = drawn.kind.equals("open-outline") && e.getMessage().contains("not closed")
+                    || drawn.kind.equals("no-axis") && e.getMessage().contains("which way up")
                     || drawn.kind.equals("no-unit") && e.getMessage().contains("unit");
             count.found += clean ? 0 : 1;
             count.named += named ? 1 : 0;
@@ -255,8 +258,8 @@ final class OtherHands {
                         && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
             case "mirrored-size" -> names(findings, drawn, "mirrored-piece", "");
             case "missing-size" -> findings.stream().anyMatch(f -> f.code().equals("missing-size"));
-            case "open-outline" -> notes(read, "not closed") || names(findings, drawn, "missing-size", "");
-            case "two-of-a-size" -> notes(read, "another sleeve of this size");
+            case "open-outline" -> says(findings, "not closed");
+            case "two-of-a-size" -> says(findings, "another sleeve of size " + drawn.size);
             default -> false;
         };
     }
@@ -268,10 +271,8 @@ final class OtherHands {
                         && (measure.isEmpty() || f.subject().code().equals(measure)));
     }
 
-    private static boolean notes(ForeignGrade read, String words) {
-        return read.traces().stream()
-                .anyMatch(note ->
-                        note.kind() == ImportNote.Kind.LEFT_OUT && note.words().contains(words));
+    private static boolean says(List<Finding> findings, String words) {
+        return findings.stream().anyMatch(f -> Unread.is(f) && f.message().contains(words));
     }
 
     /** Counts a folder that the script has written. */

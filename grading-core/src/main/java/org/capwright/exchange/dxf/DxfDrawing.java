@@ -13,6 +13,7 @@ import org.capwright.exchange.ForeignInputException;
 public final class DxfDrawing {
 
     private static final int MOST_BLOCKS = 20_000;
+    private static final int MOST_LAYERS = 20_000;
 
     private final DxfTags tags;
     private final Reading parts;
@@ -72,6 +73,24 @@ public final class DxfDrawing {
     }
 
     /**
+     * Names of the layers that the drawing declares, whether anything is drawn on them or not.
+     *
+     * @return as they stand in the file
+     */
+    public List<String> layers() {
+        return List.copyOf(parts.layers);
+    }
+
+    /**
+     * Names of its blocks, inserted or not.
+     *
+     * @return in no order
+     */
+    public List<String> blockNames() {
+        return parts.blocks.values().stream().map(Block::name).toList();
+    }
+
+    /**
      * What it shows.
      *
      * @param millimetresPerUnit how long one unit of the drawing is
@@ -94,6 +113,7 @@ public final class DxfDrawing {
     private static final class Reading {
         private final DxfTags tags;
         private final Map<String, Block> blocks = new HashMap<>();
+        private final List<String> layers = new ArrayList<>();
         private final List<DxfEntity> entities = new ArrayList<>();
         private int units;
         private int at;
@@ -133,6 +153,7 @@ public final class DxfDrawing {
             at++;
             switch (name) {
                 case "HEADER" -> header();
+                case "TABLES" -> layers();
                 case "BLOCKS" -> blocks();
                 case "ENTITIES" -> entities(entities, "ENDSEC");
                 default -> skip();
@@ -150,6 +171,19 @@ public final class DxfDrawing {
                     units = tags.whole(at + 1);
                 }
                 at++;
+            }
+        }
+
+        private void layers() {
+            while (!atZero("ENDSEC") && !atZero("EOF") && !atZero("SECTION")) {
+                boolean layer = atZero("LAYER") && layers.size() < MOST_LAYERS;
+                at++;
+                while (layer && tags.code(at) != 0) {
+                    if (tags.code(at) == 2) {
+                        layers.add(tags.text(at));
+                    }
+                    at++;
+                }
             }
         }
 
