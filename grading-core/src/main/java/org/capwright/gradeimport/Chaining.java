@@ -45,6 +45,7 @@ final class Chaining {
     private int[] left = new int[0];
     private final List<Closed> closed = new ArrayList<>();
     private final List<Open> open = new ArrayList<>();
+    private final List<DrawnLine> loose = new ArrayList<>();
 
     private Chaining(List<DrawnLine> lines) {
         this.lines = lines;
@@ -69,6 +70,11 @@ final class Chaining {
 
     List<Open> open() {
         return open;
+    }
+
+    /** Lines that hang on an outline by one end, in order. */
+    List<DrawnLine> loose() {
+        return loose;
     }
 
     /** Without lines that lie on one before them. */
@@ -263,6 +269,7 @@ final class Chaining {
             for (int line : atNode.get(node)) {
                 if (!gone[line] && startNode[line] != endNode[line]) {
                     gone[line] = true;
+                    this.loose.add(lines.get(line));
                     left[startNode[line]]--;
                     left[endNode[line]]--;
                     next.add(startNode[line] == node ? endNode[line] : startNode[line]);

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.exchange.dxf.Insertion;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
 
@@ -29,8 +30,17 @@ final class Outlines {
     /** A line drawn in a piece may reach this far beyond it, mm. */
     private static final double WITHIN = 5;
 
-    /** An open line with the area that it would enclose, and how far its ends lie apart, mm. */
-    private record Left(Outline outline, double gap) {}
+    /** Shorter lines that hang on an outline are marks, mm. */
+    private static final double LOOSE = 60;
+
+    /** A line that may belong to an outline which is not closed. */
+    private record Left(String layer, int line, Box box, String words) {
+
+        static Left of(String layer, int line, List<Point> points, String words) {
+            return new Left(
+                    layer, line, Box.of(points), "a line on layer " + ForeignInputException.shown(layer) + " " + words);
+        }
+    }
 
     private record Place(Insertion instance, String layer) {}
 
@@ -79,18 +89,15 @@ final class Outlines {
     /** A line that looks like an outline and is open. One that lies in a closed outline is a line drawn in a piece. */
     private static void tell(List<Left> left, List<Outline> found, ImportNotes traces) {
         for (Left open : left) {
+            boolean sized = SizeScale.isLabel(LineRole.rest(open.layer));
             boolean inside = found.stream()
-                    .anyMatch(outline -> outline.box()
-                            .grown(WITHIN)
-                            .shared(open.outline.box())
-                            .equals(open.outline.box()));
-            String words = "a line on layer " + ForeignInputException.shown(open.outline.layer())
-                    + " looks like an outline but is not closed: its ends are "
-                    + Unit.MILLIMETRE.format(Math.rint(10 * open.gap) / 10) + " mm apart";
+                    .filter(outline -> !sized || outline.layer().equals(open.layer))
+                    .anyMatch(outline ->
+                            outline.box().grown(WITHIN).shared(open.box).equals(open.box));
             if (inside) {
-                traces.leftOut(open.outline.line(), ImportNote.FILE, words);
+                traces.leftOut(open.line, ImportNote.FILE, open.words);
             } else {
-                traces.notRead(open.outline.line(), ImportNote.FILE, words);
+                traces.notRead(open.line, ImportNote.FILE, open.words);
             }
         }
     }
@@ -148,8 +155,17 @@ final class Outlines {
             add(traces.file(), found, outline);
         }
         LineRole role = LineRole.of(place.layer);
+        boolean canBe = role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN;
+        for (DrawnLine line : chaining.loose()) {
+            if (canBe && SleeveShape.length(line.points()) >= LOOSE && left.size() < MOST) {
+                left.add(Left.of(
+                        place.layer,
+                        line.line(),
+                        line.points(),
+                        "hangs on an outline by one end: the outline is not closed there"));
+            }
+        }
         for (Chaining.Open chain : chaining.open()) {
-            boolean canBe = role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN;
             if (canBe && chain.points().size() > 3) {
                 byFold(place, colour, chain, folds, found, left, traces);
             }
@@ -185,7 +201,12 @@ final class Outlines {
             }
         }
         if (outline.area() >= 10 * LEAST_AREA && left.size() < MOST) {
-            left.add(new Left(outline, start.distanceTo(end)));
+            left.add(Left.of(
+                    place.layer,
+                    chain.line(),
+                    chain.points(),
+                    "looks like an outline but is not closed: its ends are "
+                            + Unit.MILLIMETRE.format(Math.rint(10 * start.distanceTo(end)) / 10) + " mm apart"));
         }
     }
 
