@@ -38,11 +38,17 @@ final class BalanceCheck implements GradeCheck {
                 }
             }
         }
-        double caution = thresholds.get(Threshold.BALANCE_CAUTION);
+        // Each of four figures moves the shift by about half of its own leeway.
+        double leeway = (grade.leeway(worst, front)
+                        + grade.leeway(worst, back)
+                        + grade.leeway(grade.base(), front)
+                        + grade.leeway(grade.base(), back))
+                / 2;
+        double caution = thresholds.get(Threshold.BALANCE_CAUTION) + leeway;
         if (Math.abs(most) <= caution) {
             return;
         }
-        boolean stop = Math.abs(most) > thresholds.get(Threshold.BALANCE_STOP);
+        boolean stop = Math.abs(most) > thresholds.get(Threshold.BALANCE_STOP) + leeway;
         found.add(new Finding(
                 code(),
                 stop ? Severity.STOP : Severity.CAUTION,

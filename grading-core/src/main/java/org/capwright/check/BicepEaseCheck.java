@@ -27,7 +27,7 @@ final class BicepEaseCheck implements GradeCheck {
             OptionalDouble girth = body.value(grade.label(i), arm);
             if (bicep.isPresent() && girth.isPresent()) {
                 double ease = bicep.getAsDouble() - girth.getAsDouble();
-                if (ease < thresholds.get(Threshold.BICEP_EASE_ADVISED)) {
+                if (ease + grade.leeway(i, CheckedMeasure.BICEP) < thresholds.get(Threshold.BICEP_EASE_ADVISED)) {
                     found.add(finding(grade, i, ease, body, arm, thresholds));
                 }
             }
@@ -37,8 +37,9 @@ final class BicepEaseCheck implements GradeCheck {
 
     private Finding finding(
             CheckedGrade grade, int size, double ease, BodyReference body, BodyDimension arm, Thresholds thresholds) {
-        boolean stop = ease < thresholds.get(Threshold.BICEP_EASE_STOP);
-        boolean low = ease < thresholds.get(Threshold.BICEP_EASE_LEAST);
+        double most = ease + grade.leeway(size, CheckedMeasure.BICEP);
+        boolean stop = most < thresholds.get(Threshold.BICEP_EASE_STOP);
+        boolean low = most < thresholds.get(Threshold.BICEP_EASE_LEAST);
         Threshold limit = low ? Threshold.BICEP_EASE_LEAST : Threshold.BICEP_EASE_ADVISED;
         return new Finding(
                 code(),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
 
@@ -29,12 +30,7 @@ final class BodyJumpCheck implements GradeCheck {
                 easeLoss(grade, body, limits, thresholds, found);
                 continue;
             }
-            for (int i = 0; i < grade.intervals(); i++) {
-                OptionalDouble jump = grade.jump(i, limits.measure());
-                if (jump.isPresent()) {
-                    jump(grade, body, limits, i, jump.getAsDouble(), thresholds, found);
-                }
-            }
+            found.addAll(jumps(grade, body, limits, thresholds));
             easeLoss(grade, body, limits, thresholds, found);
         }
         return List.copyOf(found);
@@ -52,13 +48,7 @@ final class BodyJumpCheck implements GradeCheck {
             JumpBounds.Limits limits,
             Thresholds thresholds,
             List<Finding> found) {
-        List<Finding> each = new ArrayList<>();
-        for (int i = 0; i < grade.intervals(); i++) {
-            OptionalDouble jump = grade.jump(i, limits.measure());
-            if (jump.isPresent()) {
-                jump(grade, body, limits, i, jump.getAsDouble(), thresholds, each);
-            }
-        }
+        List<Finding> each = jumps(grade, body, limits, thresholds);
         each.stream()
                 .filter(finding -> finding.code().equals(code()))
                 .max(Comparator.comparing(Finding::severity)
@@ -79,21 +69,55 @@ final class BodyJumpCheck implements GradeCheck {
                         () -> found.addAll(each));
     }
 
-    private void jump(
-            CheckedGrade grade,
-            BodyReference body,
-            JumpBounds.Limits limits,
-            int interval,
-            double jump,
-            Thresholds thresholds,
-            List<Finding> found) {
-        List<String> pair = grade.pair(interval);
-        JumpBounds bounds = JumpBounds.of(body, limits, pair.get(0), pair.get(1), thresholds)
-                .orElse(null);
-        if (bounds == null) {
-            found.add(missing(body, limits.measure(), pair, jump));
-            return;
+    /**
+     * Every jump, and where figures are rounded every growth over several sizes as well: a jump of rounded figures may be off by a whole step, but so may the growth over the whole run, and no more. What
+     * lies about a finding is not told of again.
+     */
+    private List<Finding> jumps(
+            CheckedGrade grade, BodyReference body, JumpBounds.Limits limits, Thresholds thresholds) {
+        List<Finding> found = new ArrayList<>();
+        List<Optional<JumpBounds>> bounds = new ArrayList<>();
+        boolean[] told = new boolean[grade.intervals()];
+        for (int i = 0; i < grade.intervals(); i++) {
+            Optional<JumpBounds> own = JumpBounds.of(body, limits, grade.label(i), grade.label(i + 1), thresholds);
+            bounds.add(own);
+            OptionalDouble jump = grade.jump(i, limits.measure());
+            if (own.isEmpty() && jump.isPresent()) {
+                found.add(missing(body, limits.measure(), grade.pair(i), jump.getAsDouble()));
+            }
         }
+        for (int many = 1; many <= grade.intervals(); many++) {
+            for (int from = 0; from + many <= grade.intervals(); from++) {
+                int to = from + many;
+                double leeway = grade.leeway(from, limits.measure()) + grade.leeway(to, limits.measure());
+                List<Optional<JumpBounds>> over = bounds.subList(from, to);
+                OptionalDouble growth = grade.growth(from, to, limits.measure());
+                boolean asked = growth.isPresent()
+                        && over.stream().allMatch(Optional::isPresent)
+                        && (many == 1 || leeway > 0 && IntStream.range(from, to).noneMatch(i -> told[i]));
+                if (!asked) {
+                    continue;
+                }
+                JumpBounds all = over.stream()
+                        .map(Optional::orElseThrow)
+                        .reduce(JumpBounds::plus)
+                        .orElseThrow()
+                        .widened(leeway);
+                Optional<Finding> finding = judged(
+                        List.of(grade.label(from), grade.label(to)), limits, all, growth.getAsDouble(), thresholds);
+                if (finding.isPresent() && (many == 1 || finding.get().severity() != Severity.INFO)) {
+                    found.add(finding.get());
+                    for (int i = from; i < to; i++) {
+                        told[i] |= finding.get().severity() != Severity.INFO;
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private Optional<Finding> judged(
+            List<String> pair, JumpBounds.Limits limits, JumpBounds bounds, double jump, Thresholds thresholds) {
         boolean length = limits.measure() == CheckedMeasure.LENGTH;
         // Past the people surveyed nothing is sure enough to stop a grade.
         Severity gravest = bounds.extrapolated() ? Severity.CAUTION : Severity.STOP;
@@ -121,9 +145,9 @@ final class BodyJumpCheck implements GradeCheck {
             message = "a little less than the table's jump, but within what the survey knows of the body's growth";
             remedy = "Nothing has to be done.";
         } else {
-            return;
+            return Optional.empty();
         }
-        found.add(new Finding(
+        return Optional.of(new Finding(
                 code(),
                 severity,
                 pair,
@@ -175,7 +199,10 @@ final class BodyJumpCheck implements GradeCheck {
         OptionalDouble base = ease(grade, body, grade.base(), limits.measure(), dimension);
         for (int i = 0; base.isPresent() && i < grade.sizes().size(); i++) {
             OptionalDouble ease = ease(grade, body, i, limits.measure(), dimension);
-            double least = base.getAsDouble() - thresholds.get(stop);
+            double least = base.orElse(0)
+                    - thresholds.get(stop)
+                    - grade.leeway(grade.base(), limits.measure())
+                    - grade.leeway(i, limits.measure());
             if (ease.isPresent() && ease.getAsDouble() < least - 1e-6) {
                 found.add(new Finding(
                         "ease-loss",

@@ -51,8 +51,9 @@ final class CapEaseRangeCheck implements GradeCheck {
         // Rounded to a micrometre, so that a limit itself passes.
         double ease = Math.rint(known.getAsDouble() * 1000) / 1000;
         double margin = thresholds.get(Threshold.CAP_EASE_STOP_MARGIN);
-        double least = thresholds.get(Threshold.CAP_EASE_LEAST);
-        double greatest = thresholds.get(Threshold.CAP_EASE_GREATEST);
+        double leeway = grade.leeway(size, CheckedMeasure.CAP_EASE);
+        double least = thresholds.get(Threshold.CAP_EASE_LEAST) - leeway;
+        double greatest = thresholds.get(Threshold.CAP_EASE_GREATEST) + leeway;
         if (ease < least) {
             return ease < least - margin ? Verdict.FAR_TOO_LOW : Verdict.LOW;
         }

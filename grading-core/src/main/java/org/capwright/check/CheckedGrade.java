@@ -23,8 +23,9 @@ import org.capwright.tables.SizeTable;
  * @param sizes smallest first, one or more
  * @param base position of the base size
  * @param body the bodies it is held against; without them no check against bodies is made
+ * @param grids to what its figures are rounded
  */
-public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyReference> body) {
+public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyReference> body, RowGrids grids) {
 
     private static final double FLATNESS = 0.02;
 
@@ -34,6 +35,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @param sizes smallest first, one or more
      * @param base position of the base size
      * @param body the bodies it is held against; without them no check against bodies is made
+     * @param grids to what its figures are rounded
      * @throws IllegalArgumentException if there is no size, or no base size at that position
      */
     public CheckedGrade {
@@ -41,6 +43,18 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
         if (base < 0 || base >= sizes.size()) {
             throw new IllegalArgumentException("base: " + base + " is not within 0 to " + (sizes.size() - 1));
         }
+    }
+
+    /**
+     * A grade whose figures are not rounded.
+     *
+     * @param sizes smallest first, one or more
+     * @param base position of the base size
+     * @param body the bodies it is held against; without them no check against bodies is made
+     * @throws IllegalArgumentException if there is no size, or no base size at that position
+     */
+    public CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyReference> body) {
+        this(sizes, base, body, RowGrids.NONE);
     }
 
     /**
@@ -117,7 +131,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @return a new grade
      */
     public CheckedGrade against(BodyReference reference) {
-        return new CheckedGrade(sizes, base, Optional.of(reference));
+        return new CheckedGrade(sizes, base, Optional.of(reference), grids);
     }
 
     /**
@@ -127,7 +141,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @return a new grade
      */
     public CheckedGrade against(Optional<SizeTable> table) {
-        return new CheckedGrade(sizes, base, table.map(BodyReference::of));
+        return new CheckedGrade(sizes, base, table.map(BodyReference::of), grids);
     }
 
     /**
@@ -137,7 +151,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @return a new grade
      */
     public CheckedGrade with(List<CheckedSize> changed) {
-        return new CheckedGrade(changed, base, body);
+        return new CheckedGrade(changed, base, body, grids);
     }
 
     /**
@@ -161,6 +175,23 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     }
 
     /**
+     * How far a figure may lie off what was meant, as the sheet is rounded.
+     *
+     * @param size position of the size
+     * @param measure which
+     * @return half a step of the grid that the figure lies on, mm; 0 for a figure that is not rounded or not known
+     */
+    double leeway(int size, CheckedMeasure measure) {
+        if (measure == CheckedMeasure.CAP_EASE
+                && value(size, CheckedMeasure.CAP_LINE).isPresent()
+                && value(size, CheckedMeasure.ARMHOLE).isPresent()) {
+            return leeway(size, CheckedMeasure.CAP_LINE) + leeway(size, CheckedMeasure.ARMHOLE);
+        }
+        OptionalDouble value = value(size, measure);
+        return value.isPresent() ? grids.leeway(measure, value.getAsDouble()) : 0;
+    }
+
+    /**
      * The jump from one size to the next.
      *
      * @param interval position of the smaller size
@@ -168,8 +199,13 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @return millimetres, or empty when either figure is not known
      */
     public OptionalDouble jump(int interval, CheckedMeasure measure) {
-        OptionalDouble from = value(interval, measure);
-        OptionalDouble to = value(interval + 1, measure);
+        return growth(interval, interval + 1, measure);
+    }
+
+    /** The growth from one size to another, where both figures are known. */
+    OptionalDouble growth(int smaller, int larger, CheckedMeasure measure) {
+        OptionalDouble from = value(smaller, measure);
+        OptionalDouble to = value(larger, measure);
         return from.isPresent() && to.isPresent()
                 ? OptionalDouble.of(to.getAsDouble() - from.getAsDouble())
                 : OptionalDouble.empty();

@@ -1,6 +1,7 @@
 package org.capwright.check;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -11,32 +12,30 @@ import org.apache.commons.math3.linear.RealVector;
 
 /**
  * A row of figures held against even growth: a straight line over the sizes, or two that meet at a size where the rule breaks, each over two jumps or more. A size is an outlier when the
- * sizes about it follow such a line well without it and it lies off that line. Of several sizes that would explain the unevenness the one that lies off least is taken: it asks for the smallest
- * slip. Least squares in a window of seven sizes, so that a long run may break more than once.
+ * sizes about it follow such a line well without it and it lies off that line. Of several sizes that would explain the unevenness the one is taken without which the row is smoothest. Least squares in a window of seven sizes, so that a long run may break more than once.
  */
 final class EvenGrowth {
 
     private static final int WINDOW = 7;
     /** How much rougher than the departure itself the rest may be. */
     private static final double ROUGH = 0.3;
-
-    /** The others lie on one line where the rest is this much rougher than the departure at most. */
-    private static final double STRAIGHT = 0.03;
-
-    private static final double FIRST = 1e6;
-
-    /** A row as smooth as this has no break, mm or share. */
+    /** A departure below this share of the limit is no unevenness. */
+    private static final double MEANT = 0.25;
+    /** A row as smooth as this has no break, mm. */
     private static final double SMOOTH = 1e-6;
+    /** Half a step of 3 mm, mm. */
+    private static final double COARSE = 1.5;
+    /** Figures are written no finer than this, mm. */
+    private static final double FINEST = 0.25;
 
     private final double[] values;
     private final double[] places;
-    /** Whether the figures were measured on outlines, where no rule is known that could break. */
-    private final boolean measured;
+    private final double[] leeways;
 
-    private EvenGrowth(double[] values, double[] places, boolean measured) {
+    private EvenGrowth(double[] values, double[] places, double[] leeways) {
         this.values = values;
         this.places = places;
-        this.measured = measured;
+        this.leeways = leeways;
     }
 
     /**
@@ -49,7 +48,7 @@ final class EvenGrowth {
      */
     record Outlier(int size, double value, double expected, boolean atEnd) {}
 
-    private record Fit(double roughness, double expected, boolean broken) {}
+    private record Fit(double roughness, double expected) {}
 
     static EvenGrowth of(CheckedGrade grade, CheckedMeasure measure) {
         int[] known = IntStream.range(0, grade.sizes().size())
@@ -60,7 +59,15 @@ final class EvenGrowth {
                         .mapToDouble(i -> grade.value(i, measure).orElseThrow())
                         .toArray(),
                 Arrays.stream(known).mapToDouble(i -> i).toArray(),
-                grade.isMeasured());
+                Arrays.stream(known).mapToDouble(i -> grade.leeway(i, measure)).toArray());
+    }
+
+    /** A row that stands by itself and is not rounded. */
+    static EvenGrowth of(List<Double> row) {
+        return new EvenGrowth(
+                row.stream().mapToDouble(Double::doubleValue).toArray(),
+                IntStream.range(0, row.size()).mapToDouble(i -> i).toArray(),
+                new double[row.size()]);
     }
 
     EvenGrowth without(int size) {
@@ -69,27 +76,72 @@ final class EvenGrowth {
         return new EvenGrowth(
                 Arrays.stream(rest).mapToDouble(i -> values[i]).toArray(),
                 Arrays.stream(rest).mapToDouble(i -> places[i]).toArray(),
-                measured);
+                Arrays.stream(rest).mapToDouble(i -> leeways[i]).toArray());
     }
 
-    Optional<Outlier> outlier(double limit, double endLimit) {
+    /** Whether all figures but one at most follow an even growth within a leeway. */
+    boolean isEvenButForOne(double leeway) {
+        double room = Math.max(leeway, FINEST);
+        if (values.length < 4 || isEven(2 * room)) {
+            return true;
+        }
+        int n = values.length;
+        return IntStream.range(0, n).anyMatch(i -> {
+            int from = Math.max(0, Math.min(i - WINDOW / 2, n - WINDOW));
+            return fit(from, Math.min(n, from + WINDOW), i).roughness <= room;
+        });
+    }
+
+    /** Whether the figures are rounded so coarsely that a break of the rule and a slip look alike. */
+    boolean isCoarse() {
+        return Arrays.stream(leeways).max().orElse(0) >= COARSE;
+    }
+
+    /** Whether there are figures enough to show growth. */
+    boolean isRow() {
+        return values.length > 2;
+    }
+
+    /** Whether a straight line passes all figures within their leeway. */
+    boolean isStraight() {
+        return values.length < 3 || RoundedLine.beyond(values, places, leeways, 0, values.length, 0, 0) == 0;
+    }
+
+    /**
+     * The size that is off, if any.
+     *
+     * @param breaks how often the rule may break within a window, 0 or 1
+     */
+    Optional<Outlier> outlier(double limit, double endLimit, int breaks) {
+        if (values.length < 3 || isEven(limit)) {
+            return Optional.empty();
+        }
+        double[] rooms =
+                Arrays.stream(leeways).map(l -> Math.max(l, limit * MEANT)).toArray();
+        // A slip in a straight row is likelier than a slip beside a break of the rule.
+        Optional<Outlier> straight = outlier(limit, endLimit, rooms, 0, breaks);
+        return breaks == 0 ? straight : straight.or(() -> outlier(limit, endLimit, rooms, 1, breaks));
+    }
+
+    private Optional<Outlier> outlier(double limit, double endLimit, double[] rooms, int breaks, int most) {
         int n = values.length;
         Optional<Outlier> best = Optional.empty();
-        if (n < 3 || isEven(limit)) {
-            return best;
-        }
-        double leastOff = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             boolean end = i == 0 || i == n - 1;
             int from = Math.max(0, Math.min(i - WINDOW / 2, n - WINDOW));
             int to = Math.min(n, from + WINDOW);
-            Fit fit = fit(from, to, i);
+            Fit fit = breaks == 0 ? fit(from, to, i, OptionalDouble.empty()) : fit(from, to, i);
             double off = Math.abs(values[i] - fit.expected);
-            // All others on one straight line: nothing explains it better, however far this one lies off.
-            double rank =
-                    measured && !fit.broken && fit.roughness < STRAIGHT * off && to - from > 4 ? off - FIRST : off;
-            if (off > (end ? endLimit : limit) && fit.roughness < ROUGH * off && rank < leastOff - 1e-9) {
-                leastOff = rank;
+            if (off <= (end ? endLimit : limit) || RoundedLine.beyond(values, places, rooms, from, to, i, most) == 0) {
+                continue;
+            }
+            boolean explained = fit.roughness < ROUGH * off
+                    || Double.isFinite(RoundedLine.beyond(values, places, leeways, from, to, i, breaks));
+            // The one whose absence leaves the smoothest row; of equals, the one that asks for the smallest slip.
+            double score = fit.roughness / off + 1e-6 * off;
+            if (explained && score < least) {
+                least = score;
                 best = Optional.of(new Outlier((int) places[i], values[i], fit.expected, end));
             }
         }
@@ -135,13 +187,13 @@ final class EvenGrowth {
         Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(design, false);
         QRDecomposition decomposition = new QRDecomposition(matrix, 1e-9);
         if (!decomposition.getSolver().isNonSingular()) {
-            return new Fit(Double.POSITIVE_INFINITY, values[without], false);
+            return new Fit(Double.POSITIVE_INFINITY, values[without]);
         }
         RealVector observed = new ArrayRealVector(known, false);
         RealVector coefficients = decomposition.getSolver().solve(observed);
         RealVector residual = matrix.operate(coefficients).subtract(observed);
         double expected = new ArrayRealVector(terms(places[without], knot), false).dotProduct(coefficients);
-        return new Fit(residual.getNorm() / Math.sqrt(rows), expected, knot.isPresent());
+        return new Fit(residual.getNorm() / Math.sqrt(rows), expected);
     }
 
     private static double[] terms(double place, OptionalDouble knot) {

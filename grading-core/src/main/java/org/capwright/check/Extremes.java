@@ -37,6 +37,11 @@ record Extremes(int smallest, double least, int largest, double greatest) {
         return greatest - least;
     }
 
+    /** How much of the spread rounding may have made. */
+    double leeway(CheckedGrade grade, CheckedMeasure measure) {
+        return grade.leeway(smallest, measure) + grade.leeway(largest, measure);
+    }
+
     /** The two sizes in the order of the run. */
     List<String> sizes(CheckedGrade grade) {
         return List.of(grade.label(Math.min(smallest, largest)), grade.label(Math.max(smallest, largest)));

@@ -119,6 +119,34 @@ record JumpBounds(
                         + body.confidence();
     }
 
+    /** The growth over two neighbouring intervals together. */
+    JumpBounds plus(JumpBounds next) {
+        return new JumpBounds(
+                body.isPresent() && next.body.isPresent()
+                        ? OptionalDouble.of(body.getAsDouble() + next.body.getAsDouble())
+                        : OptionalDouble.empty(),
+                least + next.least,
+                greatest + next.greatest,
+                stopLeast + next.least,
+                stopGreatest + next.greatest,
+                extrapolated || next.extrapolated,
+                source);
+    }
+
+    /** The same for figures that are rounded. */
+    JumpBounds widened(double leeway) {
+        return leeway == 0
+                ? this
+                : new JumpBounds(
+                        body.isPresent() ? OptionalDouble.of(body.getAsDouble() - leeway) : body,
+                        least - leeway,
+                        greatest + leeway,
+                        stopLeast - leeway,
+                        stopGreatest + leeway,
+                        extrapolated,
+                        source + "; half a step of the sheet's own grid allowed for each figure");
+    }
+
     Interval stops() {
         return new Interval(stopLeast, stopGreatest);
     }

@@ -43,7 +43,7 @@ final class MissingSizeCheck implements PlausibilityCheck {
                 base += i < grade.base() ? 1 : 0;
             }
         }
-        return new Sifted(List.copyOf(found), new CheckedGrade(rest, base, grade.body()));
+        return new Sifted(List.copyOf(found), new CheckedGrade(rest, base, grade.body(), grade.grids()));
     }
 
     /** Rows that most sizes have and some have not. */
@@ -75,8 +75,9 @@ final class MissingSizeCheck implements PlausibilityCheck {
     }
 
     private static boolean leftOut(CheckedGrade grade, int interval, double[] places, double step) {
-        double[] ratios = ratios(grade, interval);
         boolean byLabel = !Double.isNaN(step) && places[interval + 1] - places[interval] >= 2 * step - 1e-9;
+        // Rounding is held in favour of what the labels say: a gap where they have one, none where they go on.
+        double[] ratios = ratios(grade, interval, byLabel ? 1 : -1);
         if (byLabel) {
             return ratios.length == 0 || Arrays.stream(ratios).min().orElse(0) > 1.4;
         }
@@ -86,7 +87,7 @@ final class MissingSizeCheck implements PlausibilityCheck {
     }
 
     /** Jumps at one place over the usual jump elsewhere, for all measures that grow evenly elsewhere. */
-    private static double[] ratios(CheckedGrade grade, int interval) {
+    private static double[] ratios(CheckedGrade grade, int interval, int sign) {
         List<Double> ratios = new ArrayList<>();
         for (CheckedMeasure measure : GROWING) {
             double[] others = java.util.stream.IntStream.range(0, grade.intervals())
@@ -101,7 +102,8 @@ final class MissingSizeCheck implements PlausibilityCheck {
             // A jump of a millimetre or two is mostly rounding.
             boolean even = others.length >= 2 && others[0] > 0.5 * median && others[others.length - 1] < 1.6 * median;
             if (even && jump.isPresent() && median > 2.5) {
-                ratios.add(jump.getAsDouble() / median);
+                double leeway = grade.leeway(interval, measure) + grade.leeway(interval + 1, measure);
+                ratios.add((jump.getAsDouble() + sign * leeway) / median);
             }
         }
         return ratios.stream().mapToDouble(Double::doubleValue).toArray();

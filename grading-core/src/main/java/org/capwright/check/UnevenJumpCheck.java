@@ -1,7 +1,10 @@
 package org.capwright.check;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -29,11 +32,16 @@ final class UnevenJumpCheck implements GradeCheck {
         List<Finding> found = new ArrayList<>();
         double limit = thresholds.get(Threshold.UNEVEN_CAUTION);
         double endLimit = thresholds.get(Threshold.UNEVEN_END_CAUTION);
+        Map<CheckedMeasure, EvenGrowth> rows = new EnumMap<>(CheckedMeasure.class);
         for (CheckedMeasure measure : LOOKED_AT) {
-            EvenGrowth growth = EvenGrowth.of(grade, measure);
+            rows.put(measure, EvenGrowth.of(grade, measure));
+        }
+        for (CheckedMeasure measure : LOOKED_AT) {
+            EvenGrowth growth = Objects.requireNonNull(rows.get(measure));
+            int breaks = growth.isCoarse() && othersAreStraight(rows, measure) ? 0 : 1;
             // One size at a time: the next is sought among those that are left.
             for (int round = 0; round < grade.sizes().size() / 2; round++) {
-                Optional<EvenGrowth.Outlier> outlier = growth.outlier(limit, endLimit);
+                Optional<EvenGrowth.Outlier> outlier = growth.outlier(limit, endLimit, breaks);
                 if (outlier.isEmpty()) {
                     break;
                 }
@@ -42,6 +50,15 @@ final class UnevenJumpCheck implements GradeCheck {
             }
         }
         return List.copyOf(found);
+    }
+
+    /** A rule that breaks does so in most rows, a slip stands in one. */
+    private static boolean othersAreStraight(Map<CheckedMeasure, EvenGrowth> rows, CheckedMeasure measure) {
+        List<EvenGrowth> others = rows.entrySet().stream()
+                .filter(row -> row.getKey() != measure && row.getValue().isRow())
+                .map(Map.Entry::getValue)
+                .toList();
+        return others.size() > 1 && others.stream().allMatch(EvenGrowth::isStraight);
     }
 
     private Finding finding(

@@ -54,9 +54,9 @@ final class PointsAcross {
                         .findFirst()));
         for (int i = 0; i < labels.size(); i++) {
             for (Column column : columns) {
-                Map<CheckedMeasure, Double> of = content.of(labels.get(i));
-                context.value(filled.get(i), column.at, labels.get(i), column.match, List.of(column.unit))
-                        .ifPresent(value -> of.put(column.match.measure(), value));
+                String label = labels.get(i);
+                context.value(filled.get(i), column.at, label, column.match, List.of(column.unit))
+                        .ifPresent(value -> content.put(label, column.match, value));
             }
         }
         return content;

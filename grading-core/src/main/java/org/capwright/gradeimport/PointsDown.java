@@ -167,7 +167,7 @@ final class PointsDown {
             tell(point);
             for (Column c : columns) {
                 context.value(point.row, c.at, c.size, point.match, List.of(point.unit, c.unit, ofHeading()))
-                        .ifPresent(value -> content.of(c.size).put(measure, value));
+                        .ifPresent(value -> content.put(c.size, point.match, value));
             }
         }
         tellUnknown();
@@ -276,14 +276,14 @@ final class PointsDown {
             }
             Optional<Double> value =
                     context.value(point.row, values, size, point.match, List.of(point.unit, unit, ofHeading()));
-            Map<CheckedMeasure, Double> of = content.of(size);
-            if (value.isPresent() && of.putIfAbsent(point.match.measure(), value.get()) != null) {
+            if (value.isPresent() && content.of(size).containsKey(point.match.measure())) {
                 throw new ForeignInputException(
                         context.file(),
                         point.row.line(),
                         point.match.measure().code() + " of size " + ForeignInputException.shown(size)
                                 + " is there twice");
             }
+            value.ifPresent(known -> content.put(size, point.match, known));
         }
         tellUnknown();
         return content;

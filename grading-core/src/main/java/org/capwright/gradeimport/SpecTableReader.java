@@ -11,6 +11,7 @@ import java.util.Set;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
+import org.capwright.check.RowGrids;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
@@ -88,7 +89,8 @@ public final class SpecTableReader {
             throw new ForeignInputException(
                     context.file(),
                     0,
-                    "no point of measure is known by its name; name one bicep, sleeve length, cap height, armhole, elbow or wrist");
+                    "no point of measure is known by its name; name one bicep, sleeve length, cap height, armhole,"
+                            + " elbow or wrist");
         }
         if (down.get(column).size() >= across) {
             PointsDown points = new PointsDown(context, column);
@@ -120,7 +122,7 @@ public final class SpecTableReader {
         int base = BaseSize.of(
                 context.file(), ordered, context.options(), content.base().or(() -> ofIncrements), context.traces());
         return new ForeignGrade(
-                new CheckedGrade(sizes, base, Optional.empty()),
+                new CheckedGrade(sizes, base, Optional.empty(), RowGrids.of(sizes, content.factors())),
                 context.traces().list());
     }
 }

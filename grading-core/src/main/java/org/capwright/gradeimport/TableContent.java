@@ -13,11 +13,21 @@ import org.capwright.check.CheckedMeasure;
  * @param sizes labels in the order of the table
  * @param values millimetres or counts per size
  * @param base label of the base size, where the table states it
+ * @param factors by what the figures of a point were multiplied: 2 for a half width
  */
-record TableContent(List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values, Optional<String> base) {
+record TableContent(
+        List<String> sizes,
+        Map<String, Map<CheckedMeasure, Double>> values,
+        Optional<String> base,
+        Map<CheckedMeasure, Double> factors) {
 
     static TableContent of(List<String> sizes, Optional<String> base) {
-        return new TableContent(sizes, new LinkedHashMap<>(), base);
+        return new TableContent(sizes, new LinkedHashMap<>(), base, new EnumMap<>(CheckedMeasure.class));
+    }
+
+    void put(String size, PointNames.Match point, double value) {
+        of(size).put(point.measure(), value);
+        factors.put(point.measure(), point.factor());
     }
 
     Map<CheckedMeasure, Double> of(String size) {
