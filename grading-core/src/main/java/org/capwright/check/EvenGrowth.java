@@ -45,8 +45,19 @@ final class EvenGrowth {
      * @param value its figure
      * @param expected what the line says
      * @param atEnd whether it is the first or last of the row, where the line can only be continued
+     * @param slip the least slip, of this size or another, that would explain the row: a row is no worse than its mildest explanation
      */
-    record Outlier(int size, double value, double expected, boolean atEnd) {}
+    record Outlier(int size, double value, double expected, boolean atEnd, double slip) {
+
+        Outlier milder(Optional<Outlier> other) {
+            return new Outlier(
+                    size,
+                    value,
+                    expected,
+                    atEnd,
+                    Math.min(slip, other.map(Outlier::slip).orElse(slip)));
+        }
+    }
 
     private record Fit(double roughness, double expected) {}
 
@@ -88,7 +99,7 @@ final class EvenGrowth {
         int n = values.length;
         return IntStream.range(0, n).anyMatch(i -> {
             int from = Math.max(0, Math.min(i - WINDOW / 2, n - WINDOW));
-            return fit(from, Math.min(n, from + WINDOW), i).roughness <= room;
+            return fit(from, Math.min(n, from + WINDOW), i, 1).roughness <= room;
         });
     }
 
@@ -120,32 +131,41 @@ final class EvenGrowth {
                 Arrays.stream(leeways).map(l -> Math.max(l, limit * MEANT)).toArray();
         // A slip in a straight row is likelier than a slip beside a break of the rule.
         Optional<Outlier> straight = outlier(limit, endLimit, rooms, 0, breaks);
-        return breaks == 0 ? straight : straight.or(() -> outlier(limit, endLimit, rooms, 1, breaks));
+        if (breaks == 0) {
+            return straight;
+        }
+        Optional<Outlier> broken = outlier(limit, endLimit, rooms, 1, breaks);
+        return straight.map(off -> off.milder(broken)).or(() -> broken);
     }
 
     private Optional<Outlier> outlier(double limit, double endLimit, double[] rooms, int breaks, int most) {
         int n = values.length;
         Optional<Outlier> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
+        double slip = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             boolean end = i == 0 || i == n - 1;
             int from = Math.max(0, Math.min(i - WINDOW / 2, n - WINDOW));
             int to = Math.min(n, from + WINDOW);
-            Fit fit = breaks == 0 ? fit(from, to, i, OptionalDouble.empty()) : fit(from, to, i);
+            Fit fit = fit(from, to, i, breaks);
             double off = Math.abs(values[i] - fit.expected);
-            if (off <= (end ? endLimit : limit) || RoundedLine.beyond(values, places, rooms, from, to, i, most) == 0) {
+            double room = end ? endLimit : limit;
+            boolean within = off <= room || Math.abs(values[i] - fit(from, to, i, most).expected) <= room;
+            if (within || RoundedLine.beyond(values, places, rooms, from, to, i, most) == 0) {
                 continue;
             }
             boolean explained = fit.roughness < ROUGH * off
                     || Double.isFinite(RoundedLine.beyond(values, places, leeways, from, to, i, breaks));
             // The one whose absence leaves the smoothest row; of equals, the one that asks for the smallest slip.
             double score = fit.roughness / off + 1e-6 * off;
+            slip = explained ? Math.min(slip, off) : slip;
             if (explained && score < least) {
                 least = score;
-                best = Optional.of(new Outlier((int) places[i], values[i], fit.expected, end));
+                best = Optional.of(new Outlier((int) places[i], values[i], fit.expected, end, off));
             }
         }
-        return best;
+        double mildest = slip;
+        return best.map(found -> new Outlier(found.size, found.value, found.expected, found.atEnd, mildest));
     }
 
     /** An outlier by d makes a second difference of d or more; most rows have none and need no fitting. */
@@ -160,11 +180,11 @@ final class EvenGrowth {
         return true;
     }
 
-    /** The best fit to a window without one size: over no break and every allowed one. */
-    private Fit fit(int from, int to, int without) {
+    /** The best fit to a window without one size: over no break and, where the rule may break, every allowed one. */
+    private Fit fit(int from, int to, int without, int breaks) {
         Fit best = fit(from, to, without, OptionalDouble.empty());
         for (int knot = Math.max(2, from + 1); knot <= Math.min(values.length - 3, to - 2); knot++) {
-            if (to - from - 1 >= 4) {
+            if (to - from - 1 >= 4 && breaks > 0) {
                 Fit broken = fit(from, to, without, OptionalDouble.of(places[knot]));
                 // A break is believed only if it makes the line a good deal better.
                 best = broken.roughness < 0.5 * best.roughness && best.roughness > SMOOTH ? broken : best;

@@ -63,7 +63,7 @@ final class UnevenJumpCheck implements GradeCheck {
 
     private Finding finding(
             CheckedGrade grade, CheckedMeasure measure, EvenGrowth.Outlier outlier, Thresholds thresholds) {
-        boolean stop = Math.abs(outlier.value() - outlier.expected()) > thresholds.get(Threshold.UNEVEN_STOP);
+        boolean stop = outlier.slip() > thresholds.get(Threshold.UNEVEN_STOP);
         double limit = thresholds.get(outlier.atEnd() ? Threshold.UNEVEN_END_CAUTION : Threshold.UNEVEN_CAUTION);
         return new Finding(
                 code(),
