@@ -10,8 +10,12 @@ import java.util.stream.Stream;
  */
 public final class GradeChecks {
 
-    private static final List<PlausibilityCheck> SIEVES =
-            List.of(new MissingSizeCheck(), new UnitMistakeCheck(), new SizesSwappedCheck(), new MirroredPieceCheck());
+    private static final List<PlausibilityCheck> SIEVES = List.of(
+            new MissingSizeCheck(),
+            new UnitMistakeCheck(),
+            new MovedPointCheck(),
+            new SizesSwappedCheck(),
+            new MirroredPieceCheck());
 
     private static final List<GradeCheck> JUDGEMENTS = List.of(
             new BodyJumpCheck(),

@@ -253,7 +253,8 @@ final class OtherHands {
             case "wrist-off" -> names(findings, drawn, "uneven-jump", "wrist");
             case "length-off" -> names(findings, drawn, "uneven-jump", "length");
             case "cap-height-off" -> names(findings, drawn, "uneven-jump", "capHeight");
-            case "wavy-cap", "moved-vertex" ->
+            case "moved-vertex" -> names(findings, drawn, "moved-point", "") && findings.size() == 1;
+            case "wavy-cap" ->
                 (names(findings, drawn, "curvature-sign", "") || names(findings, drawn, "crossing-lines", ""))
                         && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
             case "mirrored-size" -> names(findings, drawn, "mirrored-piece", "");
