@@ -127,6 +127,42 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     /**
+     * The point square off the segment at a parameter.
+     *
+     * @param t 0 to 1
+     * @param distance millimetres to the right of travel; to the left below 0
+     * @return the point of the parallel
+     */
+    public Point offsetAt(double t, double distance) {
+        double dx = dx(t);
+        double dy = dy(t);
+        double speed = Math.sqrt(dx * dx + dy * dy);
+        if (!(speed > 1e-12)) {
+            Point at = pointAt(t);
+            Point tangent = tangentAt(t);
+            return new Point(at.x() + distance * tangent.y(), at.y() - distance * tangent.x());
+        }
+        double x;
+        double y;
+        if (t == 0) {
+            x = start.x();
+            y = start.y();
+        } else if (t == 1) {
+            x = end.x();
+            y = end.y();
+        } else {
+            double u = 1 - t;
+            double a = u * u * u;
+            double b = 3 * u * u * t;
+            double c = 3 * u * t * t;
+            double d = t * t * t;
+            x = a * start.x() + b * control1.x() + c * control2.x() + d * end.x();
+            y = a * start.y() + b * control1.y() + c * control2.y() + d * end.y();
+        }
+        return new Point(x + distance * (dy / speed), y - distance * (dx / speed));
+    }
+
+    /**
      * The signed curvature, 1/mm: positive where the segment turns left. κ = (B' × B'') / |B'|³.
      *
      * @param t 0 to 1
@@ -312,6 +348,15 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
      */
     public Cubic translated(Point offset) {
         return new Cubic(start.plus(offset), control1.plus(offset), control2.plus(offset), end.plus(offset));
+    }
+
+    /** The box about the control points: the segment lies within. */
+    Box hull() {
+        return new Box(
+                Math.min(Math.min(start.x(), control1.x()), Math.min(control2.x(), end.x())),
+                Math.min(Math.min(start.y(), control1.y()), Math.min(control2.y(), end.y())),
+                Math.max(Math.max(start.x(), control1.x()), Math.max(control2.x(), end.x())),
+                Math.max(Math.max(start.y(), control1.y()), Math.max(control2.y(), end.y())));
     }
 
     /**

@@ -9,10 +9,19 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Curve {
 
+    /** Far above the rounding of distances, mm. */
+    private static final double NOT_NEARER = 1e-6;
+
     private final List<Cubic> segments;
 
     /** Arc length up to the end of each segment; worked out on first use, and then the same for every thread. */
     private volatile double @Nullable [] ends;
+
+    /** The curve as it was last asked for in points; the same for every thread that asks for the same. */
+    private volatile @Nullable Flat flat;
+
+    /** Points whose chords keep within a distance of the curve. */
+    private record Flat(double tolerance, List<Point> points) {}
 
     private Curve(List<Cubic> segments) {
         this.segments = segments;
@@ -218,11 +227,18 @@ public final class Curve {
      * @return millimetres from the start; the distance is the least possible to 1e-9 mm
      */
     public double closestLength(Point point) {
+        double within = start().distanceTo(point);
+        for (Cubic segment : segments) {
+            within = Math.min(within, segment.end().distanceTo(point));
+        }
         double best = Double.POSITIVE_INFINITY;
         int bestSegment = 0;
         double bestT = 0;
         for (int i = 0; i < segments.size(); i++) {
             Cubic segment = segments.get(i);
+            if (segment.hull().distanceTo(point) > within + NOT_NEARER) {
+                continue; // a joint is nearer than all of it
+            }
             double t = closestParameter(segment, point);
             double distance = segment.pointAt(t).distanceTo(point);
             if (distance < best - 1e-12) {
@@ -367,21 +383,32 @@ public final class Curve {
      * Points of the curve whose chords keep within a distance of it.
      *
      * @param tolerance greatest distance in mm, above 0
-     * @return two or more points in order of travel, the ends of all segments among them; no two neighbours are equal
+     * @return two or more points in order of travel, the ends of all segments among them; no two neighbours are equal; unmodifiable
      */
     public List<Point> flattened(double tolerance) {
+        Flat known = flat;
+        if (known == null || known.tolerance != tolerance) {
+            known = new Flat(tolerance, points(tolerance));
+            flat = known;
+        }
+        return known.points;
+    }
+
+    private List<Point> points(double tolerance) {
         List<Point> points = new ArrayList<>();
-        points.add(start());
+        Point last = start();
+        points.add(last);
         for (Cubic segment : segments) {
             int chords = segment.chordsWithin(tolerance);
             for (int i = 1; i <= chords; i++) {
                 Point point = segment.pointAt((double) i / chords);
-                if (!point.equals(points.get(points.size() - 1))) {
+                if (!point.equals(last)) {
                     points.add(point);
+                    last = point;
                 }
             }
         }
-        return points;
+        return List.copyOf(points);
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -144,40 +146,40 @@ record CutLine(List<Point> points, List<Integer> corners) {
 
     /** Slits without width are left out. Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
     private CutLine withoutRepeats() {
-        List<Point> kept = new ArrayList<>(points.size());
-        List<Boolean> turning = new ArrayList<>(points.size());
-        Set<Integer> turned = new HashSet<>(corners);
+        Point[] kept = new Point[points.size()];
+        BitSet turning = new BitSet(points.size());
+        BitSet turned = new BitSet(points.size());
+        corners.forEach(turned::set);
+        int count = 0;
         for (int i = 0; i < points.size(); i++) {
-            int last = kept.size() - 1;
-            if (last > 0 && kept.get(last - 1).distanceTo(points.get(i)) < ONE_POINT) {
-                kept.remove(last); // a slit without width
-                turning.remove(last);
-                turning.set(last - 1, true);
-            } else if (last >= 0 && kept.get(last).distanceTo(points.get(i)) < ONE_POINT) {
-                if (turned.contains(i) && !turning.get(last)) {
-                    kept.set(last, points.get(i));
-                    turning.set(last, true);
+            Point point = points.get(i);
+            if (count > 1 && kept[count - 2].distanceTo(point) < ONE_POINT) {
+                count--; // a slit without width
+                turning.set(count - 1);
+            } else if (count > 0 && kept[count - 1].distanceTo(point) < ONE_POINT) {
+                if (turned.get(i) && !turning.get(count - 1)) {
+                    kept[count - 1] = point;
+                    turning.set(count - 1);
                 }
             } else {
-                kept.add(points.get(i));
-                turning.add(turned.contains(i));
+                kept[count] = point;
+                turning.set(count++, turned.get(i));
             }
         }
-        int last = kept.size() - 1;
-        if (last > 0 && kept.get(last).distanceTo(kept.get(0)) < ONE_POINT) {
+        int last = count - 1;
+        if (last > 0 && kept[last].distanceTo(kept[0]) < ONE_POINT) {
             if (turning.get(last) && !turning.get(0)) {
-                kept.set(0, kept.get(last));
-                turning.set(0, true);
+                kept[0] = kept[last];
+                turning.set(0);
             }
-            kept.remove(last);
+            count--;
         }
-        List<Integer> places = new ArrayList<>();
-        for (int i = 0; i < kept.size(); i++) {
-            if (turning.get(i)) {
-                places.add(i);
-            }
+        turning.clear(count, turning.length() + count);
+        List<Integer> places = new ArrayList<>(turning.cardinality());
+        for (int i = turning.nextSetBit(0); i >= 0; i = turning.nextSetBit(i + 1)) {
+            places.add(i);
         }
-        return new CutLine(List.copyOf(kept), List.copyOf(places));
+        return new CutLine(List.of(Arrays.copyOf(kept, count)), List.copyOf(places));
     }
 
     /** Leaves out points that a straight cut line only passes through: the ends of parallels that run on to a corner. */
@@ -186,8 +188,8 @@ record CutLine(List<Point> points, List<Integer> corners) {
         List<Point> kept = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {
             Point point = points.get(i);
-            Point to = points.get((i + 1) % count).minus(point);
-            Point from = point.minus(points.get((i + count - 1) % count));
+            Point to = points.get(i + 1 == count ? 0 : i + 1).minus(point);
+            Point from = point.minus(points.get(i == 0 ? count - 1 : i - 1));
             boolean passed = Math.abs(from.cross(to)) <= SAME * Math.min(from.norm(), to.norm()) && from.dot(to) > 0;
             if (!passed || corners.contains(point)) {
                 kept.add(point);

@@ -24,12 +24,13 @@ final class EdgeOffset {
         points.add(at(segments.get(0), 0, allowance));
         for (Cubic segment : segments) {
             int spans = segment.chordsWithin(Piece.FLATTENING);
+            boolean refined = allowance > 0 && !segment.isStraight();
             Point from = at(segment, 0, allowance);
             for (int i = 0; i < spans; i++) {
                 double low = (double) i / spans;
                 double high = (double) (i + 1) / spans;
                 Point to = at(segment, high, allowance);
-                if (allowance > 0 && !segment.isStraight()) {
+                if (refined) {
                     refine(segment, allowance, low, from, high, to, points, 0);
                 }
                 add(points, to);
@@ -59,10 +60,14 @@ final class EdgeOffset {
     }
 
     private static boolean within(Cubic segment, double allowance, double low, Point from, double high, Point to) {
-        Point chord = to.minus(from).unit();
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double norm = Math.sqrt(dx * dx + dy * dy);
+        double x = norm == 0 ? dx : dx / norm;
+        double y = norm == 0 ? dy : dy / norm;
         for (double place : TRIED) {
-            Point tried = at(segment, low + (high - low) * place, allowance).minus(from);
-            if (Math.abs(chord.cross(tried)) > 0.8 * Piece.FLATTENING) {
+            Point tried = segment.offsetAt(low + (high - low) * place, allowance);
+            if (Math.abs(x * (tried.y() - from.y()) - y * (tried.x() - from.x())) > 0.8 * Piece.FLATTENING) {
                 return false;
             }
         }
@@ -76,8 +81,7 @@ final class EdgeOffset {
     }
 
     private static Point at(Cubic segment, double t, double allowance) {
-        Point point = segment.pointAt(t);
-        return allowance == 0 ? point : beside(point, segment.tangentAt(t), allowance);
+        return allowance == 0 ? segment.pointAt(t) : segment.offsetAt(t, allowance);
     }
 
     /** The point square off a line to the right. */

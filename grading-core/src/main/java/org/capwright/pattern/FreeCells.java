@@ -1,6 +1,5 @@
 package org.capwright.pattern;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
@@ -14,6 +13,9 @@ import org.capwright.geometry.Point;
  */
 final class FreeCells {
 
+    /** As many crossings of a row are expected. */
+    private static final int CROSSINGS = 8;
+
     private final int cells;
     private final double clearance;
     private final double left;
@@ -21,6 +23,11 @@ final class FreeCells {
     private final double width;
     private final double height;
     private final boolean[] taken;
+
+    /** Each as one number: first column, last column, last row, and rows less one, to the base of the cells. */
+    private int[] rectangles = new int[256];
+
+    private int count;
 
     private FreeCells(List<Point> net, int cells, double clearance) {
         Box box = Box.of(net);
@@ -54,29 +61,41 @@ final class FreeCells {
                 free.take(line.get(i - 1), line.get(i));
             }
         }
+        free.findRectangles();
         return free;
     }
 
+    /** Takes the cells whose middle lies outside: of every row the crossings of the net line with its middle, from left to right. */
     private void takeOutside(List<Point> net) {
-        double[] crossings = new double[16];
-        for (int row = 0; row < cells; row++) {
-            double y = bottom + (row + 0.5) * height;
-            int count = 0;
-            Point last = net.get(net.size() - 1);
-            for (Point point : net) {
-                if ((last.y() <= y) != (point.y() <= y)) {
-                    if (count == crossings.length) {
-                        crossings = Arrays.copyOf(crossings, 2 * count);
-                    }
-                    crossings[count++] = last.x() + (point.x() - last.x()) * (y - last.y()) / (point.y() - last.y());
+        double[][] crossings = new double[cells][CROSSINGS];
+        int[] counts = new int[cells];
+        Point last = net.get(net.size() - 1);
+        for (int i = 0; i < net.size(); i++) {
+            Point point = net.get(i);
+            double low = Math.min(last.y(), point.y());
+            double high = Math.max(last.y(), point.y());
+            int first = Math.max(0, (int) ((low - bottom) / height - 0.5) - 1);
+            for (int row = first; row < cells; row++) {
+                double y = bottom + (row + 0.5) * height;
+                if (y >= high) {
+                    break;
                 }
-                last = point;
+                if (low <= y) {
+                    if (counts[row] == crossings[row].length) {
+                        crossings[row] = Arrays.copyOf(crossings[row], 2 * counts[row]);
+                    }
+                    crossings[row][counts[row]++] =
+                            last.x() + (point.x() - last.x()) * (y - last.y()) / (point.y() - last.y());
+                }
             }
-            Arrays.sort(crossings, 0, count);
+            last = point;
+        }
+        for (int row = 0; row < cells; row++) {
+            Arrays.sort(crossings[row], 0, counts[row]);
             int passed = 0;
             for (int column = 0; column < cells; column++) {
                 double x = left + (column + 0.5) * width;
-                while (passed < count && crossings[passed] < x) {
+                while (passed < counts[row] && crossings[row][passed] < x) {
                     passed++;
                 }
                 taken[row * cells + column] = passed % 2 == 0;
@@ -107,12 +126,11 @@ final class FreeCells {
     }
 
     private int cell(double place) {
-        return (int) Math.max(0, Math.min(cells - 1, Math.floor(place)));
+        return (int) Math.max(0, Math.min(cells - 1, place));
     }
 
-    /** All rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */
-    List<Box> rectangles() {
-        List<Box> found = new ArrayList<>();
+    /** Looks for all rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */
+    private void findRectangles() {
         int[] tall = new int[cells];
         for (int row = 0; row < cells; row++) {
             for (int column = 0; column < cells; column++) {
@@ -120,25 +138,59 @@ final class FreeCells {
             }
             for (int start = 0; start < cells; start++) {
                 if (tall[start] > (start == 0 ? 0 : tall[start - 1])) {
-                    addFrom(found, tall, row, start);
+                    addFrom(tall, row, start);
                 }
             }
         }
-        return found;
     }
 
-    private void addFrom(List<Box> found, int[] tall, int row, int start) {
+    private void addFrom(int[] tall, int row, int start) {
         int low = tall[start];
         int before = start == 0 ? 0 : tall[start - 1];
         for (int end = start; end < cells && tall[end] > before; end++) {
             low = Math.min(low, tall[end]);
             if (end + 1 == cells || tall[end + 1] < low) {
-                found.add(new Box(
-                        left + start * width,
-                        bottom + (row + 1 - low) * height,
-                        left + (end + 1) * width,
-                        bottom + (row + 1) * height));
+                if (count == rectangles.length) {
+                    rectangles = Arrays.copyOf(rectangles, 2 * count);
+                }
+                rectangles[count++] = ((start * cells + end) * cells + row) * cells + low - 1;
             }
         }
+    }
+
+    /** How many rectangles of free cells there are that cannot be made wider or taller upwards. */
+    int count() {
+        return count;
+    }
+
+    /** The width of such a rectangle, mm. */
+    double widthOf(int rectangle) {
+        return rightOf(rectangle) - leftOf(rectangle);
+    }
+
+    /** The height of such a rectangle, mm. */
+    double heightOf(int rectangle) {
+        return topOf(rectangle) - bottomOf(rectangle);
+    }
+
+    /** Such a rectangle. */
+    Box box(int rectangle) {
+        return new Box(leftOf(rectangle), bottomOf(rectangle), rightOf(rectangle), topOf(rectangle));
+    }
+
+    private double leftOf(int rectangle) {
+        return left + rectangles[rectangle] / (cells * cells * cells) * width;
+    }
+
+    private double rightOf(int rectangle) {
+        return left + (rectangles[rectangle] / (cells * cells) % cells + 1) * width;
+    }
+
+    private double topOf(int rectangle) {
+        return bottom + (rectangles[rectangle] / cells % cells + 1) * height;
+    }
+
+    private double bottomOf(int rectangle) {
+        return bottom + (rectangles[rectangle] / cells % cells - rectangles[rectangle] % cells) * height;
     }
 }

@@ -34,7 +34,7 @@ final class LabelPlacement {
         for (MarkLine mark : marks) {
             drawn.add(mark.line().flattened(0.2));
         }
-        List<Box> free = FreeCells.of(net, drawn, CELLS, CLEARANCE).rectangles();
+        FreeCells free = FreeCells.of(net, drawn, CELLS, CLEARANCE);
         Choice best = new Choice(List.of(), new Box(0, 0, 0, 0), 0);
         double widest = TextWidth.widest(lines);
         for (int parts = 1; parts <= MOST_BREAKS && best.lineHeight() < COMFORTABLE; parts++) {
@@ -53,32 +53,34 @@ final class LabelPlacement {
         return new PieceLabel(best.lines(), new Point(place.left(), place.top() - slack), height, place.width());
     }
 
-    private static Choice largest(List<String> lines, List<Box> free) {
+    private static Choice largest(List<String> lines, FreeCells free) {
         double width = TextWidth.widest(lines);
-        Choice best = new Choice(lines, new Box(0, 0, 0, 0), 0);
-        for (Box rectangle : free) {
-            double height = Math.min(rectangle.height() / lines.size(), rectangle.width() / width);
-            if (height > best.lineHeight()) {
-                best = new Choice(lines, rectangle, height);
+        double tallest = 0;
+        int best = -1;
+        for (int i = 0; i < free.count(); i++) {
+            double height = Math.min(free.heightOf(i) / lines.size(), free.widthOf(i) / width);
+            if (height > tallest) {
+                tallest = height;
+                best = i;
             }
         }
-        return best;
+        return new Choice(lines, best < 0 ? new Box(0, 0, 0, 0) : free.box(best), tallest);
     }
 
     /** The rectangle that shows most of the lines at the least height; on a piece too small even for that, the first two letters as large as they can be. */
-    private static Choice shortened(List<String> lines, List<Box> free) {
+    private static Choice shortened(List<String> lines, FreeCells free) {
         Choice best = largest(List.of(TextWidth.shortened(lines.get(0), 2)), free);
         double most = 0;
-        for (Box rectangle : free) {
-            int count = (int) Math.min(lines.size(), Math.floor(rectangle.height() / LEAST));
-            double letters = Math.min(rectangle.width() / LEAST, TextWidth.widest(lines));
+        for (int i = 0; i < free.count(); i++) {
+            int count = (int) Math.min(lines.size(), Math.floor(free.heightOf(i) / LEAST));
+            double letters = Math.min(free.widthOf(i) / LEAST, TextWidth.widest(lines));
             if (letters >= 2 && count * letters > most) {
                 most = count * letters;
                 best = new Choice(
                         lines.subList(0, count).stream()
                                 .map(line -> TextWidth.shortened(line, letters))
                                 .toList(),
-                        rectangle,
+                        free.box(i),
                         LEAST);
             }
         }

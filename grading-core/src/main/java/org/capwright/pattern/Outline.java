@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Simplicity;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -28,6 +29,52 @@ final class Outline {
         }
         coordinates[points.size()] = coordinates[0].copy();
         return PLANE.createLinearRing(coordinates);
+    }
+
+    /** Whether a closed line of three or more points, the first not repeated, meets itself nowhere. */
+    static boolean isSimple(List<Point> points) {
+        return Simplicity.ofRing(points) || polygon(points).isValid();
+    }
+
+    /** Whether a point lies within a closed line: the ray to the right crosses it an odd number of times. Right but for rounding on the line itself. */
+    static boolean contains(List<Point> ring, Point point) {
+        boolean inside = false;
+        Point last = ring.get(ring.size() - 1);
+        for (int i = 0; i < ring.size(); i++) {
+            Point next = ring.get(i);
+            if ((last.y() <= point.y()) != (next.y() <= point.y())
+                    && last.x() + (next.x() - last.x()) * (point.y() - last.y()) / (next.y() - last.y()) > point.x()) {
+                inside = !inside;
+            }
+            last = next;
+        }
+        return inside;
+    }
+
+    /** Whether a closed line passes a point within a distance, mm. */
+    static boolean passes(List<Point> ring, Point point, double within) {
+        Point last = ring.get(ring.size() - 1);
+        for (int i = 0; i < ring.size(); i++) {
+            Point next = ring.get(i);
+            if (near(last, next, point, within)) {
+                return true;
+            }
+            last = next;
+        }
+        return false;
+    }
+
+    /** Whether a straight line comes within a distance of a point, mm. */
+    static boolean near(Point from, Point to, Point point, double within) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double x = point.x() - from.x();
+        double y = point.y() - from.y();
+        double square = dx * dx + dy * dy;
+        double share = square == 0 ? 0 : Math.max(0, Math.min(1, (x * dx + y * dy) / square));
+        x -= share * dx;
+        y -= share * dy;
+        return x * x + y * y <= within * within;
     }
 
     static Coordinate coordinate(Point point) {

@@ -19,6 +19,9 @@ final class PieceFinish {
     /** A line that is cut short ends this far from the seam line, mm. */
     private static final double CLEAR = 1;
 
+    /** What lies nearer to a line than this may lie on it but for rounding, mm. */
+    private static final double NEAR = 1e-6;
+
     private PieceFinish() {}
 
     static Piece of(PatternSet.Title title, PieceDraft draft, PatternOptions options) {
@@ -49,6 +52,9 @@ final class PieceFinish {
 
     /** The longest part of a line across that lies on the piece: the cut of a pleat near the underarm point may reach below it. */
     private static MarkLine inside(MarkLine mark, List<Point> net) {
+        if (liesInside(mark.line().start(), mark.line().end(), net)) {
+            return mark;
+        }
         Geometry line = Outline.PLANE.createLineString(new Coordinate[] {
             Outline.coordinate(mark.line().start()),
             Outline.coordinate(mark.line().end())
@@ -76,6 +82,38 @@ final class PieceFinish {
         return new MarkLine(mark.kind(), mark.name(), Curve.line(start, end));
     }
 
+    /** Whether a line lies inside for certain, but for ends that may lie on the seam line: no part of that comes near the rest, and the middle is inside. */
+    private static boolean liesInside(Point from, Point to, List<Point> net) {
+        Point way = to.minus(from).unit();
+        double start = Piece.FLATTENING / 2;
+        double end = to.minus(from).dot(way) - start;
+        boolean inside = false;
+        Point last = net.get(net.size() - 1).minus(from);
+        for (Point point : net) {
+            Point next = point.minus(from);
+            double besideLast = way.cross(last);
+            double besideNext = way.cross(next);
+            boolean passes = Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR;
+            if (passes) {
+                double steep = besideNext - besideLast;
+                double alongLast = way.dot(last);
+                double alongNext = way.dot(next);
+                double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
+                double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
+                double first = alongLast + one * (alongNext - alongLast);
+                double second = alongLast + other * (alongNext - alongLast);
+                if (Math.max(first, second) >= start && Math.min(first, second) <= end) {
+                    return false;
+                }
+                if ((besideLast <= 0) != (besideNext <= 0) && first > end) {
+                    inside = !inside;
+                }
+            }
+            last = next;
+        }
+        return inside;
+    }
+
     private static List<Point> netLine(PieceDraft draft) {
         List<Point> points = new ArrayList<>();
         for (PieceEdge edge : draft.edges()) {
@@ -93,10 +131,7 @@ final class PieceFinish {
         }
         if (place.kind() != NotchKind.CLIP) {
             // At a corner under a pleat the cut line may not pass square beside the seam line.
-            boolean onLine = Outline.polygon(cutLine.points())
-                            .getExteriorRing()
-                            .distance(Outline.PLANE.createPoint(Outline.coordinate(notch.onCut())))
-                    <= 2 * Piece.FLATTENING;
+            boolean onLine = Outline.passes(cutLine.points(), notch.onCut(), 2 * Piece.FLATTENING);
             return onLine ? notch : along(notch.inward().times(-1), notch, cutLine);
         }
         Point at = notch.at();
@@ -162,7 +197,7 @@ final class PieceFinish {
     }
 
     private static boolean isSimple(List<Point> net) {
-        return Outline.polygon(net).isValid() && Untangling.area(net) > 0;
+        return Untangling.area(net) > 0 && Outline.isSimple(net);
     }
 
     /** Only a bowed hem or deep pleats can tangle a drafted outline: looks for the part of the sagitta that would not. */

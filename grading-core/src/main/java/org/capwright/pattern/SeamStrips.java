@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
@@ -25,6 +22,9 @@ final class SeamStrips {
 
     /** A place of a parallel may lie outside the cut line by this much, mm: it stands on it. */
     private static final double ON_LINE = Piece.FLATTENING / 2;
+
+    /** As many points of a cut line may stand between two of a parallel: those of a corner. */
+    private static final int LOOK_AHEAD = 4;
 
     private static final double FAR = 1e5;
 
@@ -82,15 +82,22 @@ final class SeamStrips {
         }
     }
 
-    /** Whether a cut line encloses the parallels, but for what lies beyond the fold. */
+    /**
+     * Whether a cut line encloses the parallels, but for what lies beyond the fold. Most of their points are points of the cut line, in the same order; only the others are looked for.
+     */
     static boolean enclosed(List<Point> parallels, List<Point> cut, boolean onFold) {
-        Polygon polygon = Outline.polygon(cut);
-        IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(polygon);
-        IndexedFacetDistance line = new IndexedFacetDistance(polygon.getExteriorRing());
+        int passed = 0;
         for (Point point : parallels) {
-            if (!(onFold && point.x() <= 0)
-                    && inside.locate(Outline.coordinate(point)) == Location.EXTERIOR
-                    && line.distance(Outline.PLANE.createPoint(Outline.coordinate(point))) > ON_LINE) {
+            int ahead = passed;
+            while (ahead < Math.min(cut.size(), passed + LOOK_AHEAD) && cut.get(ahead) != point) {
+                ahead++;
+            }
+            if (ahead < cut.size() && cut.get(ahead) == point) {
+                passed = ahead + 1;
+            } else if (!(onFold && point.x() <= 0)
+                    && !(passed > 0 && Outline.near(cut.get(passed - 1), cut.get(passed % cut.size()), point, ON_LINE))
+                    && !Outline.contains(cut, point)
+                    && !Outline.passes(cut, point, ON_LINE)) {
                 return false;
             }
         }

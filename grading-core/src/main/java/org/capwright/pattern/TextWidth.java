@@ -19,10 +19,22 @@ final class TextWidth {
     private TextWidth() {}
 
     static double of(String line) {
-        return line.codePoints().mapToDouble(TextWidth::of).sum();
+        int letters = 0;
+        int wide = 0;
+        for (int i = 0; i < line.length(); ) {
+            int letter = line.codePointAt(i);
+            double width = of(letter);
+            letters += width == LETTER ? 1 : 0;
+            wide += width == WIDE ? 1 : 0;
+            i += Character.charCount(letter);
+        }
+        return letters * LETTER + wide * WIDE;
     }
 
     private static double of(int letter) {
+        if (letter < 0x80) {
+            return LETTER;
+        }
         int type = Character.getType(letter);
         if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
             return 0;
@@ -39,7 +51,11 @@ final class TextWidth {
     }
 
     static double widest(List<String> lines) {
-        return Math.max(1, lines.stream().mapToDouble(TextWidth::of).max().orElse(1));
+        double widest = 1;
+        for (String line : lines) {
+            widest = Math.max(widest, of(line));
+        }
+        return widest;
     }
 
     /** Breaks lines at spaces, or inside a word that is too long, so that none is wider than asked. */

@@ -28,8 +28,7 @@ final class Untangling {
         if (raw.size() < 3) {
             return Optional.empty();
         }
-        Polygon polygon = Outline.polygon(raw);
-        if (polygon.isValid() && area(raw) > 0) {
+        if (area(raw) > 0 && Outline.isSimple(raw)) {
             return Optional.of(indexed(raw, corners));
         }
         Geometry noded = UnaryUnionOp.union(Outline.ring(raw));
@@ -42,7 +41,7 @@ final class Untangling {
                 kept.add(area);
             }
         }
-        Geometry union = UnaryUnionOp.union(kept);
+        Geometry union = kept.size() == 1 ? kept.get(0) : UnaryUnionOp.union(kept);
         if (!(union instanceof Polygon whole) || whole.getNumInteriorRing() > 0 || whole.isEmpty()) {
             return Optional.empty();
         }
@@ -89,10 +88,13 @@ final class Untangling {
     /** The signed area, positive counter-clockwise. */
     static double area(List<Point> points) {
         double sum = 0;
-        for (int i = 0; i < points.size(); i++) {
-            sum += points.get(i).cross(points.get((i + 1) % points.size()));
+        Point point = points.get(0);
+        for (int i = 1; i < points.size(); i++) {
+            Point next = points.get(i);
+            sum += point.cross(next);
+            point = next;
         }
-        return sum / 2;
+        return (sum + point.cross(points.get(0))) / 2;
     }
 
     /** How often a closed line runs counter-clockwise around a point (crossings of the ray to the right). */

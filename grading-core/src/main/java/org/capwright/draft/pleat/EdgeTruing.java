@@ -173,7 +173,7 @@ final class EdgeTruing {
                 double crossing = middle.firstOutside(segment);
                 Cubic covered = crossing < 1 ? segment.part(0, crossing) : segment;
                 // on the wrong side of the fold line the top layer itself lies
-                if (fold.deepest(covered) > ROUNDING) {
+                if (fold.reaches(covered, ROUNDING)) {
                     throw TruedEdge.doesNotLie();
                 }
                 arc.add(covered);

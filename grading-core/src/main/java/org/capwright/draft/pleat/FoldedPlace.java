@@ -1,5 +1,6 @@
 package org.capwright.draft.pleat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Isometry;
@@ -29,6 +30,10 @@ record FoldedPlace(Isometry motion) {
     }
 
     List<Cubic> of(List<Cubic> segments) {
-        return segments.stream().map(motion::of).toList();
+        List<Cubic> moved = new ArrayList<>(segments.size());
+        for (Cubic segment : segments) {
+            moved.add(motion.of(segment));
+        }
+        return moved;
     }
 }

@@ -35,13 +35,24 @@ record HalfPlane(Point on, Point outward) {
         return Math.abs(outside(point));
     }
 
-    /** A bound on how far a segment lies beyond the crease, found by halving until the control points tell to a millionth of a millimetre. */
-    double deepest(Cubic segment) {
-        double most = Math.max(outside(segment.start()), outside(segment.end()));
-        for (int i = 1; i < 16; i++) {
-            most = Math.max(most, outside(segment.pointAt(i / 16.0)));
+    /** Whether a segment comes further beyond the crease than this, mm. Where its control points do not, it does not. */
+    boolean reaches(Cubic segment, double beyond) {
+        double half = beyond / 2;
+        if (outside(segment.start()) <= half
+                && outside(segment.control1()) <= half
+                && outside(segment.control2()) <= half
+                && outside(segment.end()) <= half) {
+            return false;
         }
-        return most;
+        if (outside(segment.start()) > beyond || outside(segment.end()) > beyond) {
+            return true;
+        }
+        for (int i = 1; i < 16; i++) {
+            if (outside(segment.pointAt(i / 16.0)) > beyond) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The first parameter at which a segment that starts inside comes out, 1 if it stays inside. The distances of the control points are the Bernstein form of the distance. */

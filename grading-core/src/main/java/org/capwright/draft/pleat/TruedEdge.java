@@ -2,6 +2,8 @@ package org.capwright.draft.pleat;
 
 import java.util.List;
 import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+import org.capwright.geometry.Simplicity;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
@@ -67,10 +69,14 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double o
      * @return false where it cannot be cut
      */
     public boolean isSimple() {
-        Coordinate[] points = curve.flattened(FLATTENING).stream()
+        List<Point> points = curve.flattened(FLATTENING);
+        if (Simplicity.ofLine(points)) {
+            return true;
+        }
+        Coordinate[] coordinates = points.stream()
                 .map(point -> new Coordinate(point.x(), point.y()))
                 .toArray(Coordinate[]::new);
-        return new GeometryFactory().createLineString(points).isSimple();
+        return new GeometryFactory().createLineString(coordinates).isSimple();
     }
 
     /**
@@ -79,10 +85,10 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double o
      * @return an exception about the pleats, without a number that works
      */
     public static InvalidMeasuresException doesNotLie() {
-        return new InvalidMeasuresException(
-                Violation.of(
-                        SleeveSubject.Option.PLEATS,
-                        "the under-layers of such deep pleats would stick out of the seam; take more and shallower pleats, or lay them the other way"));
+        return new InvalidMeasuresException(Violation.of(
+                SleeveSubject.Option.PLEATS,
+                "the under-layers of such deep pleats would stick out of the seam; take more and shallower"
+                        + " pleats, or lay them the other way"));
     }
 
     /**
