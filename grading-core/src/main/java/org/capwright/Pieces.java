@@ -18,6 +18,7 @@ import org.capwright.exchange.table.SpecCsv;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Fabric;
+import org.capwright.lay.LayEffort;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
 import org.capwright.pattern.PatternSet;
@@ -231,7 +232,7 @@ public final class Pieces {
     }
 
     /**
-     * What to buy for an order, all sizes laid together.
+     * What to buy for an order, all sizes laid together, after a search of the usual effort.
      *
      * @param cloths one or more for each material
      * @param trimming how trimming is bought
@@ -240,9 +241,23 @@ public final class Pieces {
      * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
      */
     public Materials buy(List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs) {
+        return buy(cloths, trimming, pairs, LayEffort.USUAL);
+    }
+
+    /**
+     * What to buy for an order, all sizes laid together.
+     *
+     * @param cloths one or more for each material
+     * @param trimming how trimming is bought
+     * @param pairs pairs of sleeves per size, 0 to 1000 each; empty for one pair of each size, laid by itself
+     * @param effort how long good lays are looked for
+     * @return needs of the order
+     * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
+     */
+    public Materials buy(List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs, LayEffort effort) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, cloths, trimming)
-                : Materials.ofOrder(patterns, cloths, trimming, pairs);
+                ? Materials.of(patterns, cloths, trimming, effort)
+                : Materials.ofOrder(patterns, cloths, trimming, pairs, effort);
     }
 
     /**

@@ -1,10 +1,13 @@
 package org.capwright.lay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.pattern.CutInstruction.Laying;
-import org.capwright.pattern.Piece;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
@@ -44,7 +47,9 @@ final class CutPlan {
         for (PieceToCut cut : pieces) {
             list.add(LayPiece.of(cut.piece(), fabric.laying()));
         }
-        checkShapes(list, fabric, ClothFigure.WIDTH);
+        tooNarrow(list.stream(), fabric, ClothFigure.WIDTH).ifPresent(violation -> {
+            throw new InvalidMeasuresException(violation);
+        });
         for (int i = 0; i < opened.length; i++) {
             opened[i] = -1;
             if (list.get(i).cover == Placement.Cover.HALF_ON_FOLD
@@ -74,36 +79,22 @@ final class CutPlan {
         return fabric.laying() == Fabric.Laying.FOLDED ? fabric.gap() : 0;
     }
 
-    /** Whether every piece fits on the cloth. */
-    static void checkWidth(List<PieceToCut> pieces, Fabric fabric, Subject width) {
-        checkShapes(
-                pieces.stream()
-                        .map(cut -> LayPiece.of(cut.piece(), fabric.laying()))
-                        .toList(),
-                fabric,
-                width);
+    /** What is wrong where a piece does not fit on the cloth, with the least width that would do. */
+    static Optional<Violation> tooNarrow(List<PieceToCut> pieces, Fabric fabric, Subject width) {
+        return tooNarrow(pieces.stream().map(cut -> LayPiece.of(cut.piece(), fabric.laying())), fabric, width);
     }
 
-    private static void checkShapes(List<LayPiece> list, Fabric fabric, Subject width) {
-        if (list.isEmpty()) {
-            return;
-        }
-        double needed = 0;
-        Piece widest = list.get(0).piece;
-        for (LayPiece shape : list) {
-            double margin = shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin(fabric);
-            if (shape.width() + margin > needed) {
-                needed = shape.width() + margin;
-                widest = shape.piece;
-            }
-        }
-        if (needed > fabric.usableWidth() + ROUNDING) {
-            throw new InvalidMeasuresException(Violation.lengthBelow(
-                    width,
-                    "the cloth is too narrow for the " + widest.kind().words() + " of size " + widest.size(),
-                    fabric.width(),
-                    fabric.widthFor(needed)));
-        }
+    private static Optional<Violation> tooNarrow(Stream<LayPiece> shapes, Fabric fabric, Subject width) {
+        ToDoubleFunction<LayPiece> needed =
+                shape -> shape.width() + (shape.cover == Placement.Cover.HALF_ON_FOLD ? 0 : foldMargin(fabric));
+        return shapes.max(Comparator.comparingDouble(needed))
+                .filter(widest -> needed.applyAsDouble(widest) > fabric.usableWidth() + ROUNDING)
+                .map(widest -> Violation.lengthBelow(
+                        width,
+                        "the cloth is too narrow for the " + widest.piece.kind().words() + " of size "
+                                + widest.piece.size(),
+                        fabric.width(),
+                        fabric.widthFor(needed.applyAsDouble(widest))));
     }
 
     private static List<Integer> counts(List<LaySearch.Item> items) {

@@ -35,10 +35,8 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     /** Any fixed number serves: the seed of the exchanges that the search tries. */
     static final long SEED = 3646;
 
-    /** How many no-fit regions the search may look up: this many per pair of placings, up to the most for one section. */
+    /** How many no-fit regions the search may look up: this many per pair of placings, up to what the effort allows. */
     private static final long BUDGET_PER_PAIR = 5_000;
-
-    private static final long MOST_BUDGET = 600_000;
 
     private static final double TOLERANCE = 0.5;
 
@@ -53,10 +51,11 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
      * @throws IllegalArgumentException if there is nothing to cut, or a piece to be cut on the fold has no fold edge
      */
     public static Lay of(List<PieceToCut> pieces, Fabric fabric) {
-        return of(pieces, fabric, SEED);
+        return of(pieces, fabric, LayEffort.USUAL, LayEffort.USUAL.mostInAll());
     }
 
-    static Lay of(List<PieceToCut> pieces, Fabric fabric, long seed) {
+    /** The same; all searches together look up no more than a share of the effort, once every piece has found a place. */
+    static Lay of(List<PieceToCut> pieces, Fabric fabric, LayEffort effort, long share) {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("a lay needs at least one piece");
         }
@@ -67,9 +66,14 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             shape.prepare(fabric.gap(), TOLERANCE, corners);
         }
         LaySearch nesting = new LaySearch(plan.shapes, fabric.usableWidth(), plan.foldMargin());
-        Lay best = laid(plan.plans.get(0), plan.shapes, nesting, fabric, seed);
+        long searches = 0;
+        for (List<LaySearch.Item> items : plan.plans) {
+            searches += 2L * sections(items);
+        }
+        long most = Math.min(effort.mostForOne(), share / searches);
+        Lay best = laid(plan.plans.get(0), plan.shapes, nesting, fabric, most);
         for (List<LaySearch.Item> items : plan.plans.subList(1, plan.plans.size())) {
-            Lay other = laid(items, plan.shapes, nesting, fabric, seed);
+            Lay other = laid(items, plan.shapes, nesting, fabric, most);
             if (other.length < best.length) {
                 best = other;
             }
@@ -77,9 +81,13 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         return best;
     }
 
+    private static int sections(List<LaySearch.Item> items) {
+        return (items.size() + SECTION - 1) / SECTION;
+    }
+
     private static Lay laid(
-            List<LaySearch.Item> items, LayPiece[] shapes, LaySearch nesting, Fabric fabric, long seed) {
-        int sections = (items.size() + SECTION - 1) / SECTION;
+            List<LaySearch.Item> items, LayPiece[] shapes, LaySearch nesting, Fabric fabric, long most) {
+        int sections = sections(items);
         Map<List<Integer>, LaySearch.Solution> known = new HashMap<>();
         List<Placement> placements = new ArrayList<>(items.size());
         double start = 0;
@@ -94,7 +102,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
                 mix.add(4 * item.shape() + item.flips()[0]);
             }
             LaySearch.Solution solution =
-                    known.computeIfAbsent(mix, m -> solve(nesting, section, shapes, fabric, seed));
+                    known.computeIfAbsent(mix, m -> solve(nesting, section, shapes, fabric, most));
             for (int i = 0; i < section.size(); i++) {
                 LaySearch.Item item = section.get(i);
                 LayPiece shape = shapes[item.shape()];
@@ -119,6 +127,11 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
      * @throws InvalidMeasuresException if a piece is wider than one of them
      */
     public static List<Lay> acrossWidths(List<PieceToCut> pieces, Fabric fabric, List<Double> widths) {
+        return acrossWidths(pieces, fabric, widths, LayEffort.USUAL, LayEffort.USUAL.mostInAll() / widths.size());
+    }
+
+    static List<Lay> acrossWidths(
+            List<PieceToCut> pieces, Fabric fabric, List<Double> widths, LayEffort effort, long share) {
         List<Integer> narrowFirst = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             narrowFirst.add(i);
@@ -127,7 +140,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         Lay[] lays = new Lay[widths.size()];
         List<Lay> sofar = new ArrayList<>();
         for (int i : narrowFirst) {
-            Lay lay = of(pieces, fabric.withWidth(widths.get(i)));
+            Lay lay = of(pieces, fabric.withWidth(widths.get(i)), effort, share);
             for (Lay narrower : sofar) {
                 if (narrower.length < lay.length) {
                     lay = new Lay(lay.fabric, narrower.placements, lay.usableWidth, narrower.length, lay.area);
@@ -140,7 +153,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     }
 
     private static LaySearch.Solution solve(
-            LaySearch nesting, List<LaySearch.Item> section, LayPiece[] shapes, Fabric fabric, long seed) {
+            LaySearch nesting, List<LaySearch.Item> section, LayPiece[] shapes, Fabric fabric, long most) {
         double area = 0;
         double longest = 0;
         double onFold = 0;
@@ -158,12 +171,12 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
                     ? oneWay[i - 1]
                     : new LaySearch.Item(item.shape(), upright, item.onFold());
         }
-        long budget = Math.min(MOST_BUDGET, BUDGET_PER_PAIR * free.length * free.length);
+        long budget = Math.min(most, BUDGET_PER_PAIR * free.length * free.length);
         double bound = Math.max(Math.max(longest, onFold), area / fabric.usableWidth());
         // A lay with the nap is a lay without as well: so leaving the nap out of account never costs length.
-        LaySearch.Solution best = nesting.solve(oneWay, bound, seed, budget);
+        LaySearch.Solution best = nesting.solve(oneWay, bound, SEED, budget);
         if (fabric.nap() == Fabric.Nap.WITHOUT) {
-            LaySearch.Solution turned = nesting.solve(free, bound, seed, budget);
+            LaySearch.Solution turned = nesting.solve(free, bound, SEED, budget);
             if (turned.length < best.length) {
                 best = turned;
             }

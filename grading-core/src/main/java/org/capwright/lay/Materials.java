@@ -1,10 +1,12 @@
 package org.capwright.lay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.ClothFigure;
@@ -35,7 +37,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @throws InvalidMeasuresException if a piece is wider than a cloth
      */
     public static Materials of(PatternSet set, List<Fabric> fabrics) {
-        return of(set, fabrics, Trimming.USUAL);
+        return of(set, fabrics, Trimming.USUAL, LayEffort.USUAL);
     }
 
     /**
@@ -45,20 +47,28 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @param fabrics cloths to reckon with: one or more for a material, for example in several widths; lays on cloths that differ in width alone are compared
      *     so that the wider never needs more
      * @param trimming how trimming is bought
+     * @param effort how long good lays are looked for, shared by all sizes and cloths
      * @return needs per size, each for one pair
-     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     * @throws InvalidMeasuresException if a piece is wider than a cloth; every such cloth is named
      */
-    public static Materials of(PatternSet set, List<Fabric> fabrics, Trimming trimming) {
-        List<MaterialNeed> cloths = new ArrayList<>();
-        List<TrimmingNeed> trimmings = new ArrayList<>();
-        for (List<Piece> pieces : set.sizes()) {
-            List<PieceToCut> cutting = pieces.stream().map(PieceToCut::onePair).toList();
-            Map<String, Integer> pairs =
-                    pieces.isEmpty() ? Map.of() : Map.of(pieces.get(0).size(), 1);
-            cloths.addAll(cloths(cutting, pairs, fabrics));
-            trimming(cutting, pairs, trimming).ifPresent(trimmings::add);
-        }
-        return new Materials(List.copyOf(cloths), List.copyOf(trimmings));
+    public static Materials of(PatternSet set, List<Fabric> fabrics, Trimming trimming, LayEffort effort) {
+        check(set, fabrics, Map.of());
+        long lays = Math.max(1, (long) set.sizes().size() * fabrics.size());
+        long share = effort.mostInAll() / lays;
+        List<Materials> each = set.sizes().parallelStream()
+                .map(pieces -> {
+                    List<PieceToCut> cutting =
+                            pieces.stream().map(PieceToCut::onePair).toList();
+                    Map<String, Integer> pairs =
+                            pieces.isEmpty() ? Map.of() : Map.of(pieces.get(0).size(), 1);
+                    return new Materials(
+                            cloths(cutting, pairs, fabrics, effort, share),
+                            trimming(cutting, pairs, trimming).stream().toList());
+                })
+                .toList();
+        return new Materials(
+                each.stream().flatMap(needs -> needs.cloths.stream()).toList(),
+                each.stream().flatMap(needs -> needs.trimmings.stream()).toList());
     }
 
     /**
@@ -68,12 +78,13 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @param fabrics cloths to reckon with
      * @param trimming how trimming is bought
      * @param order pairs of sleeves per size, 0 to 1000 each, at least one in all; sizes left out are not ordered
+     * @param effort how long good lays are looked for, shared by all cloths
      * @return needs for the whole order: one per cloth
      * @throws InvalidMeasuresException if the order names a size that the run does not have, a number is out of range, nothing is ordered, or a piece is
-     *     wider than a cloth
+     *     wider than a cloth; every such cloth is named
      */
     public static Materials ofOrder(
-            PatternSet set, List<Fabric> fabrics, Trimming trimming, Map<String, Integer> order) {
+            PatternSet set, List<Fabric> fabrics, Trimming trimming, Map<String, Integer> order, LayEffort effort) {
         Map<String, Integer> pairs = new LinkedHashMap<>();
         List<PieceToCut> cutting = new ArrayList<>();
         for (List<Piece> pieces : set.sizes()) {
@@ -91,9 +102,11 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
             throw new InvalidMeasuresException(
                     Violation.of(Option.ORDER, "the order asks for no pair of sleeves at all"));
         }
+        check(set, fabrics, order);
         Map<String, Integer> fixed = Collections.unmodifiableMap(pairs);
+        long share = effort.mostInAll() / Math.max(1, fabrics.size());
         return new Materials(
-                List.copyOf(cloths(cutting, fixed, fabrics)),
+                cloths(cutting, fixed, fabrics, effort, share),
                 trimming(cutting, fixed, trimming).stream().toList());
     }
 
@@ -103,9 +116,10 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @param set the pattern
      * @param fabrics cloths to reckon with
      * @param order pairs per size; empty for all sizes
-     * @throws InvalidMeasuresException if a piece is wider than a cloth
+     * @throws InvalidMeasuresException if a piece is wider than a cloth; every such cloth is named
      */
     public static void check(PatternSet set, List<Fabric> fabrics, Map<String, Integer> order) {
+        List<Violation> narrow = new ArrayList<>();
         for (int i = 0; i < fabrics.size(); i++) {
             Fabric fabric = fabrics.get(i);
             List<PieceToCut> pieces = new ArrayList<>();
@@ -117,7 +131,11 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                     }
                 }
             }
-            CutPlan.checkWidth(pieces, fabric, new SleeveSubject.Cloth(i, ClothFigure.WIDTH));
+            CutPlan.tooNarrow(pieces, fabric, new SleeveSubject.Cloth(i, ClothFigure.WIDTH))
+                    .ifPresent(narrow::add);
+        }
+        if (!narrow.isEmpty()) {
+            throw new InvalidMeasuresException(narrow);
         }
     }
 
@@ -139,25 +157,25 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
     }
 
     private static List<MaterialNeed> cloths(
-            List<PieceToCut> cutting, Map<String, Integer> pairs, List<Fabric> fabrics) {
+            List<PieceToCut> cutting, Map<String, Integer> pairs, List<Fabric> fabrics, LayEffort effort, long share) {
         Map<Fabric, List<Integer>> alike = new LinkedHashMap<>();
         for (int i = 0; i < fabrics.size(); i++) {
             alike.computeIfAbsent(fabrics.get(i).withWidth(Fabric.WIDEST), f -> new ArrayList<>())
                     .add(i);
         }
         MaterialNeed[] needs = new MaterialNeed[fabrics.size()];
-        alike.forEach((fabric, positions) -> {
+        alike.entrySet().parallelStream().forEach(group -> {
+            Fabric fabric = group.getKey();
+            List<Integer> positions = group.getValue();
             List<PieceToCut> pieces = cutting.stream()
                     .filter(cut -> cut.piece().kind().material() == fabric.material())
                     .toList();
             if (pieces.isEmpty()) {
                 return;
             }
-            positions.forEach(
-                    p -> CutPlan.checkWidth(pieces, fabrics.get(p), new SleeveSubject.Cloth(p, ClothFigure.WIDTH)));
             List<Double> widths =
                     positions.stream().map(p -> fabrics.get(p).width()).toList();
-            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths);
+            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths, effort, share);
             int count = 0;
             double area = 0;
             for (PieceToCut cut : pieces) {
@@ -169,13 +187,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                 needs[positions.get(i)] = new MaterialNeed(pairs, fabric.material(), count, area, lays.get(i));
             }
         });
-        List<MaterialNeed> list = new ArrayList<>();
-        for (MaterialNeed need : needs) {
-            if (need != null) {
-                list.add(need);
-            }
-        }
-        return list;
+        return Arrays.stream(needs).filter(Objects::nonNull).toList();
     }
 
     private static Optional<TrimmingNeed> trimming(

@@ -75,7 +75,7 @@ class MaterialsTest {
     void orderIsLaidTogether() {
         Map<String, Integer> order = Map.of("36", 2, "38", 4, "46", 1, "40", 0);
         List<Fabric> main = List.of(Fabric.plain(Material.MAIN, 1500, Fabric.Laying.OPEN));
-        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order);
+        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order, LayEffort.USUAL);
         MaterialNeed need = needs.cloths().get(0);
         assertEquals(Map.of("36", 2, "38", 4, "46", 1), need.pairs());
         assertEquals(List.of("36", "38", "46"), List.copyOf(need.pairs().keySet()), "in the order of the run");
@@ -101,8 +101,7 @@ class MaterialsTest {
     /** Hem and attached edge measured along their chords, opened out, for two overlays; one twentieth more; sold by 100 mm. */
     @Test
     void trimming() {
-        TrimmingNeed need =
-                Materials.of(GOWN, List.of(), Trimming.USUAL).trimmings().get(2);
+        TrimmingNeed need = Materials.of(GOWN, List.of()).trimmings().get(2);
         Piece overlay = GOWN.sizes().get(2).stream()
                 .filter(piece -> piece.kind() == PieceKind.OVERLAY_MAIN)
                 .findFirst()
@@ -139,7 +138,8 @@ class MaterialsTest {
 
     private static Subject refused(Map<String, Integer> order) {
         List<Violation> violations = assertThrows(
-                        InvalidMeasuresException.class, () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order))
+                        InvalidMeasuresException.class,
+                        () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order, LayEffort.USUAL))
                 .violations();
         assertEquals(1, violations.size());
         return violations.get(0).subject();

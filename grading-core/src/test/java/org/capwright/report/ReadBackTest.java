@@ -124,7 +124,11 @@ class ReadBackTest {
                         SET,
                         PdfOptions.on(Paper.A4)
                                 .withMaterials(Materials.ofOrder(
-                                        SET, cloths, Trimming.USUAL, java.util.Map.of("36", 2, "42", 1)))),
+                                        SET,
+                                        cloths,
+                                        Trimming.USUAL,
+                                        java.util.Map.of("36", 2, "42", 1),
+                                        org.capwright.lay.LayEffort.USUAL))),
                 1,
                 2);
         assertTrue(ordered.contains("To buy for the whole order, cm"), ordered);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.lay.Fabric;
+import org.capwright.lay.LayEffort;
 import org.capwright.lay.Trimming;
 import org.capwright.pattern.Material;
 import org.capwright.quantity.InvalidMeasuresException;
@@ -50,7 +51,11 @@ public final class MaterialReader {
                         given.ratio("waste").orElse(Trimming.USUAL.waste()),
                         given.length("step").orElse(Trimming.USUAL.step())))
                 .orElse(Trimming.USUAL);
-        return new MaterialRequest(List.copyOf(fabrics), trimming, pairs);
+        LayEffort effort = materials
+                .choice("effort")
+                .map(word -> LayEffort.valueOf(word.toUpperCase(Locale.ROOT)))
+                .orElse(LayEffort.USUAL);
+        return new MaterialRequest(List.copyOf(fabrics), trimming, pairs, effort);
     }
 
     private static Optional<Fabric> fabric(RequestObject fabric, FoundViolations found) {

@@ -3,6 +3,7 @@ package org.capwright.service.sizerun;
 import java.util.List;
 import java.util.Map;
 import org.capwright.lay.Fabric;
+import org.capwright.lay.LayEffort;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
 import org.capwright.pattern.PatternSet;
@@ -14,8 +15,9 @@ import org.capwright.quantity.InvalidMeasuresException;
  * @param fabrics the cloths, in the order of the request
  * @param trimming how trimming is bought
  * @param pairs pairs of sleeves per size; empty for one pair of each size, laid by itself
+ * @param effort how long good lays are looked for
  */
-public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<String, Integer> pairs) {
+public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<String, Integer> pairs, LayEffort effort) {
 
     /** Where this stands in the request. */
     public static final String POINTER = "/materials";
@@ -29,8 +31,8 @@ public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<Strin
      */
     public Materials needs(PatternSet patterns) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, fabrics, trimming)
-                : Materials.ofOrder(patterns, fabrics, trimming, pairs);
+                ? Materials.of(patterns, fabrics, trimming, effort)
+                : Materials.ofOrder(patterns, fabrics, trimming, pairs, effort);
     }
 
     /**

@@ -81,7 +81,13 @@ public final class MaterialSchema {
                                     "Pairs of sleeves per size, " + MOST_PAIRS
                                             + " at most in all: they are laid together, in the PDF and here. One pair"
                                             + " of each size, laid by itself, if left out.")
-                            .example(java.util.Map.of("38", 2, "40", 3))));
+                            .example(java.util.Map.of("38", 2, "40", 3)),
+                    SchemaField.optional(
+                            "effort",
+                            FieldType.Choice.of("quick", "usual", "thorough"),
+                            "How long good lays are looked for. All lays of a request, one per size and cloth, share"
+                                    + " it: about a second of one processor for quick, ten for usual, a hundred for"
+                                    + " thorough. Usual if left out.")));
 
     private MaterialSchema() {}
 }

@@ -147,6 +147,9 @@ class EveryFieldCountsTest {
         values("/materials/trimming/waste", cloth, "0.05", "0.2");
         values("/materials/trimming/step", cloth, "10", "7");
         values("/materials/order", cloth, "{\"40\":1}", "{\"40\":2}");
+        String order = "{\"materials\":{\"fabrics\":[{\"material\":\"main\",\"width\":150,\"laying\":\"open\"}],"
+                + "\"order\":{\"36\":1,\"40\":2,\"44\":2}}}";
+        values("/materials/effort", order, "\"quick\"", "\"usual\"");
     }
 
     private static void fabric(String field, String one, String other) {
