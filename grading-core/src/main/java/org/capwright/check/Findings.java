@@ -50,6 +50,9 @@ public final class Findings {
     }
 
     private static boolean nothingToCompare(CheckedGrade grade, BodyReference reference) {
+        if (grade.sizes().size() == 1) {
+            return reference.value(grade.label(0), reference.key()).isEmpty();
+        }
         for (int i = 1; i < grade.sizes().size(); i++) {
             String from = grade.label(i - 1);
             String to = grade.label(i);

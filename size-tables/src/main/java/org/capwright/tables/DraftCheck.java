@@ -26,18 +26,6 @@ final class DraftCheck {
     private static final int MOST_ROWS = 40;
     private static final Interval GARMENT_RANGE = new Interval(10, 3000);
 
-    private record Pair(BodyDimension smaller, BodyDimension larger) {}
-
-    /** Anatomy: the first is always the smaller of the two. */
-    private static final List<Pair> ORDERED = List.of(
-            new Pair(BodyDimension.WRIST_GIRTH, BodyDimension.ELBOW_GIRTH),
-            new Pair(BodyDimension.WRIST_GIRTH, BodyDimension.UPPER_ARM_GIRTH),
-            new Pair(BodyDimension.UPPER_ARM_GIRTH, BodyDimension.ARMSCYE_GIRTH),
-            new Pair(BodyDimension.UPPER_ARM_GIRTH, BodyDimension.BUST_GIRTH),
-            new Pair(BodyDimension.UPPER_ARM_LENGTH, BodyDimension.ARM_LENGTH),
-            new Pair(BodyDimension.ARM_LENGTH, BodyDimension.STATURE),
-            new Pair(BodyDimension.SCYE_DEPTH, BodyDimension.STATURE));
-
     private final TableDraft draft;
     private final List<Violation> violations = new ArrayList<>();
 
@@ -160,10 +148,10 @@ final class DraftCheck {
     }
 
     private void checkPairs(Map<TableDimension, Integer> places) {
-        for (Pair pair : ORDERED) {
-            Integer smaller = places.get(pair.smaller());
-            Integer larger = places.get(pair.larger());
-            if (smaller == null || larger == null) {
+        for (BodyProportion pair : BodyProportion.ALL) {
+            Integer smaller = places.get(pair.part());
+            Integer larger = places.get(pair.whole());
+            if (smaller == null || larger == null || pair.greatest() > 1) {
                 continue;
             }
             List<OptionalDouble> low = draft.rows().get(smaller).values();
@@ -175,7 +163,7 @@ final class DraftCheck {
                     violations.add(Violation.other(
                             new TableSubject.Figure(smaller, i),
                             given(low.get(i)),
-                            pair.smaller().id() + " below " + pair.larger().id() + ", here " + given(high.get(i))));
+                            pair.part().id() + " below " + pair.whole().id() + ", here " + given(high.get(i))));
                 }
             }
         }

@@ -10,8 +10,8 @@ import org.capwright.service.sizerun.SizeRunAnswer;
 @Schema(
         name = "MadeToMeasure",
         description =
-                "A sleeve set for one wearer. Every length is in the unit named by unit. Nothing about the wearer is stored or"
-                        + " logged.")
+                "A sleeve set for one wearer. Every length is in the unit named by unit. Nothing about the wearer is"
+                        + " stored or logged.")
 record MeasureAnswer(
         @Schema(
                 description = "Unit of every length and coordinate.",
@@ -26,8 +26,8 @@ record MeasureAnswer(
                 arraySchema =
                         @Schema(
                                 description =
-                                        "Measurements further from the nearest size than half a step to the next size, and than 5"
-                                                + " mm; may be empty."))
+                                        "Measurements further from the nearest size than half a step to the next size,"
+                                                + " and than 5 mm; may be empty."))
         List<DepartureAnswer> departures,
 
         @ArraySchema(
@@ -41,11 +41,13 @@ record MeasureAnswer(
         List<String> confirmed,
 
         @Schema(
-                description =
-                        "Measurements that could not be held against the survey: it lacks them, or bust girth and stature are not"
-                                + " given or outside its range.",
-                example = "[\"upperArmLength\"]")
+                description = "Measurements that could not be held against the survey: it lacks them, they lie further"
+                        + " beyond it than it is wide, or there is nothing to hold them against.",
+                example = "[\"waistGirth\"]")
         List<String> unquestioned,
+
+        @Schema(description = "How the measurements go together, where a survey was asked.")
+        Optional<TogetherAnswer> together,
 
         SizeRunAnswer sizeRun) {
 
@@ -105,6 +107,59 @@ record MeasureAnswer(
             @Schema(description = "What it is estimated from.", example = "[\"bustGirth\",\"stature\"]")
             List<String> from,
 
+            @Schema(
+                    description =
+                            "What of that lies beyond the people surveyed: the estimate is then extrapolated, and its"
+                                    + " range widened by half. Most often empty.",
+                    example = "[]")
+            List<String> extrapolated,
+
             @Schema(description = "The survey and how many people were measured.")
             String source) {}
+
+    /** How the measurements go together. */
+    @Schema(
+            name = "Together",
+            description =
+                    "All measurements held against one another, by means and covariance of the survey. Size itself is"
+                            + " not judged: bust girth, or the first girth given, and stature are taken as they are.")
+    record TogetherAnswer(
+            @Schema(description = "Id of the survey.", example = "ansur-1988-women")
+            String survey,
+
+            @Schema(
+                    description = "Share of people of this size whose other measurements lie at least as far out, all"
+                            + " together (distance of Mahalanobis); 1 where there are none. Below 0.0025 they are"
+                            + " questioned.",
+                    example = "0.42")
+            double rarity,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description = "Each measurement and what 95 of 100 people with all the others have."
+                                            + " Empty where there are less than two."))
+            List<ExpectationAnswer> measurements,
+
+            @Schema(
+                    description =
+                            "Measurements beyond the people surveyed: what is said of them, and of others by them, is"
+                                    + " extrapolated.",
+                    example = "[]")
+            List<String> extrapolated) {}
+
+    /** A measurement in the light of the others. */
+    @Schema(name = "Expectation", description = "A measurement in the light of all the others.")
+    record ExpectationAnswer(
+            @Schema(description = "What was measured, by its name in ISO 8559-1.", example = "upperArmGirth")
+            String dimension,
+
+            @Schema(description = "The wearer's.", example = "31.5")
+            double value,
+
+            @Schema(description = "Lower end of what is expected.", example = "28.1")
+            double low,
+
+            @Schema(description = "Upper end of what is expected.", example = "33.6")
+            double high) {}
 }

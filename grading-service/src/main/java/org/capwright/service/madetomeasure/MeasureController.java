@@ -6,8 +6,12 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.capwright.check.Estimate;
+import org.capwright.check.Finding;
 import org.capwright.check.NearestSize;
+import org.capwright.check.Severity;
+import org.capwright.check.SurveyOpinion;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.ProblemException;
@@ -16,6 +20,7 @@ import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.Survey;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -29,6 +34,9 @@ final class MeasureController {
 
     /** Names, never values, so that forms without room for a note still tell what was not measured. */
     private static final String ESTIMATED = "Capwright-Estimated";
+
+    /** Codes of what speaks against the sleeve, for the same reason. */
+    private static final String FINDINGS = "Capwright-Findings";
 
     private static final double GRID = 1e10;
 
@@ -49,8 +57,12 @@ final class MeasureController {
         SizeRunFormat rendering = drafting.accepted(request);
         MeasureRequest order = MeasureReader.read(bodies.read(request));
         byte[] body;
+        Stream<String> findings;
         try {
             SizeRunResult result = SizeRunService.draft(order.run());
+            findings = result.findings().stream()
+                    .filter(finding -> finding.severity() != Severity.INFO)
+                    .map(Finding::code);
             body = rendering.mediaType().equals(MediaType.APPLICATION_JSON)
                     ? mapper.writeValueAsBytes(answer(order, result))
                     : SizeRunService.written(result, rendering);
@@ -59,17 +71,21 @@ final class MeasureController {
             throw e;
         }
         ResponseEntity<byte[]> response = SizeRunService.response(order.run(), rendering, body);
-        if (order.estimates().isEmpty()) {
-            return response;
+        HttpHeaders headers = new HttpHeaders();
+        headers.putAll(response.getHeaders());
+        name(
+                headers,
+                ESTIMATED,
+                order.estimates().stream().map(estimate -> estimate.dimension().id()));
+        name(headers, FINDINGS, findings);
+        return ResponseEntity.status(response.getStatusCode()).headers(headers).body(body);
+    }
+
+    private static void name(HttpHeaders headers, String header, Stream<String> names) {
+        String all = names.distinct().collect(Collectors.joining(", "));
+        if (!all.isEmpty()) {
+            headers.set(header, all);
         }
-        return ResponseEntity.status(response.getStatusCode())
-                .headers(response.getHeaders())
-                .header(
-                        ESTIMATED,
-                        order.estimates().stream()
-                                .map(estimate -> estimate.dimension().id())
-                                .collect(Collectors.joining(", ")))
-                .body(body);
     }
 
     private static MeasureAnswer answer(MeasureRequest order, SizeRunResult result) {
@@ -85,11 +101,14 @@ final class MeasureController {
                                 shown(departure.wearer() - departure.table(), unit),
                                 departure.nearest()))
                         .toList(),
-                order.estimates().stream()
-                        .map(estimate -> estimate(estimate, unit))
-                        .toList(),
+                order.opinion()
+                        .map(opinion -> order.estimates().stream()
+                                .map(estimate -> estimate(estimate, opinion.survey(), unit))
+                                .toList())
+                        .orElse(List.of()),
                 names(order.confirmed().stream().toList()),
-                names(order.unquestioned()),
+                names(order.opinion().map(SurveyOpinion::unquestioned).orElse(List.of())),
+                order.opinion().map(opinion -> together(opinion, unit)),
                 SizeRunService.answer(result));
     }
 
@@ -101,8 +120,21 @@ final class MeasureController {
                 nearest.table().info().source());
     }
 
-    private static MeasureAnswer.EstimateAnswer estimate(Estimate estimate, Unit unit) {
-        Survey survey = MeasureSchema.SURVEY;
+    private static MeasureAnswer.TogetherAnswer together(SurveyOpinion opinion, Unit unit) {
+        return new MeasureAnswer.TogetherAnswer(
+                opinion.survey().id(),
+                Math.rint(opinion.rarity() * GRID) / GRID,
+                opinion.expectations().stream()
+                        .map(expected -> new MeasureAnswer.ExpectationAnswer(
+                                expected.dimension().id(),
+                                shown(expected.value(), unit),
+                                shown(expected.range().lower(), unit),
+                                shown(expected.range().upper(), unit)))
+                        .toList(),
+                names(opinion.beyond()));
+    }
+
+    private static MeasureAnswer.EstimateAnswer estimate(Estimate estimate, Survey survey, Unit unit) {
         return new MeasureAnswer.EstimateAnswer(
                 estimate.dimension().id(),
                 shown(estimate.prediction().estimate(), unit),
@@ -110,6 +142,7 @@ final class MeasureController {
                 shown(estimate.prediction().interval().upper(), unit),
                 estimate.prediction().probability(),
                 names(estimate.from()),
+                names(estimate.beyond()),
                 survey.source() + "; " + survey.people() + " people");
     }
 

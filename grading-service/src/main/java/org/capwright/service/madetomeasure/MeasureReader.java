@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
+import org.capwright.check.ProportionOpinion;
 import org.capwright.check.SurveyOpinion;
+import org.capwright.check.WearerBody;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
@@ -20,6 +22,7 @@ import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
+import org.capwright.tables.survey.Survey;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -66,11 +69,8 @@ final class MeasureReader {
     private MeasureRequest read() {
         body.object("wearer").ifPresent(this::readWearer);
         Set<BodyDimension> confirmed = confirmed();
-        boolean asked =
-                body.choice("survey").filter(MeasureSchema.NO_SURVEY::equals).isEmpty();
-        Optional<SurveyOpinion> opinion =
-                asked ? Optional.of(new SurveyOpinion(MeasureSchema.SURVEY, given)) : Optional.empty();
-        opinion.ifPresent(survey -> survey.questions(confirmed, unit).forEach(found::add));
+        Optional<SurveyOpinion> opinion = survey().map(survey -> new SurveyOpinion(survey, given, confirmed));
+        question(opinion, confirmed);
         Optional<NearestSize> nearest = TableReader.field(body, found).flatMap(this::nearest);
         ObjectNode tree = run(opinion);
         Optional<SizeRunRequest> run = Optional.empty();
@@ -81,13 +81,42 @@ final class MeasureReader {
         }
         found.refuse();
         return new MeasureRequest(
-                run.orElseThrow(),
+                run.orElseThrow().against(wearer(run.orElseThrow())),
                 given,
                 confirmed,
                 List.copyOf(estimates),
-                opinion.map(SurveyOpinion::unquestioned).orElse(List.of()),
+                opinion,
                 nearest,
                 places);
+    }
+
+    private Optional<Survey> survey() {
+        String id = body.choice("survey").orElse(MeasureSchema.SURVEYS.get(0).id());
+        return MeasureSchema.SURVEYS.stream()
+                .filter(survey -> survey.id().equals(id))
+                .findFirst();
+    }
+
+    /** What does not go together, by the survey and by what no body has. */
+    private void question(Optional<SurveyOpinion> opinion, Set<BodyDimension> confirmed) {
+        List<SurveyOpinion.Question> bySurvey =
+                opinion.map(SurveyOpinion::questions).orElse(List.of());
+        bySurvey.forEach(question -> found.add(question.violation()));
+        Set<BodyDimension> questioned = EnumSet.noneOf(BodyDimension.class);
+        bySurvey.forEach(question -> questioned.add(question.dimension()));
+        // What the survey has it has judged already, more finely.
+        Set<BodyDimension> settled = EnumSet.noneOf(BodyDimension.class);
+        settled.addAll(confirmed);
+        opinion.ifPresent(survey -> settled.addAll(survey.survey().dimensions()));
+        ProportionOpinion.questions(given, settled, questioned).forEach(found::add);
+    }
+
+    /** What was measured, and for the rest of the sleeve what was estimated. */
+    private SizeTable wearer(SizeRunRequest run) {
+        Map<BodyDimension, Double> all = new EnumMap<>(given);
+        estimates.forEach(
+                estimate -> all.put(estimate.dimension(), estimate.prediction().estimate()));
+        return WearerBody.of(run.sizes().get(0), all);
     }
 
     private void readWearer(RequestObject wearer) {
@@ -136,9 +165,10 @@ final class MeasureReader {
         derivation.add(sleeveNode, "/sleeve/bicep", BodyDimension.UPPER_ARM_GIRTH, "bicep");
         armhole(derivation, sleeve, sleeveNode);
         if (body.has("underSleeve")) {
-            ObjectNode under = copied(
-                    body.object("underSleeve"),
-                    List.copyOf(MeasureSchema.UNDER_SLEEVE.fields().keySet()));
+            Optional<RequestObject> worn = body.object("underSleeve");
+            worn.ifPresent(this::hand);
+            ObjectNode under =
+                    copied(worn, List.copyOf(MeasureSchema.UNDER_SLEEVE.fields().keySet()));
             run.set("underSleeve", under);
             derivation.add(sleeveNode, "/sleeve/length", BodyDimension.ARM_LENGTH, "length");
             derivation.need("wrist", "is missing; the under-sleeve needs it");
@@ -152,6 +182,17 @@ final class MeasureReader {
             }
         }
         return run;
+    }
+
+    private void hand(RequestObject under) {
+        double wrist = given.getOrDefault(BodyDimension.WRIST_GIRTH, 0.0);
+        under.length("handGirth").ifPresent(hand -> {
+            if (hand < wrist) {
+                under.refuse(
+                        "handGirth",
+                        "is less than the given wristGirth, and a hand is larger than its wrist: measure both again");
+            }
+        });
     }
 
     private static ObjectNode copied(Optional<RequestObject> object, List<String> fields) {
@@ -235,7 +276,7 @@ final class MeasureReader {
                         pointer,
                         "is missing and cannot be estimated; measure it, or give "
                                 + (opinion.isPresent()
-                                        ? "bustGirth and stature within the range of the survey"
+                                        ? "another measurement that the survey has, such as bustGirth"
                                         : "a survey that describes the wearer"));
                 return OptionalDouble.empty();
             }

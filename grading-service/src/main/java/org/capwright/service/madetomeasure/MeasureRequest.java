@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
+import org.capwright.check.SurveyOpinion;
 import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.tables.BodyDimension;
 
@@ -16,7 +17,7 @@ import org.capwright.tables.BodyDimension;
  * @param given what was measured, mm
  * @param confirmed what was measured again
  * @param estimates what was not measured
- * @param unquestioned what was measured and could not be held against the survey
+ * @param opinion what the survey says of the measurements, where one was asked
  * @param nearest the nearest size of the chosen table
  * @param places where the fields of the run come from
  */
@@ -25,6 +26,6 @@ record MeasureRequest(
         Map<BodyDimension, Double> given,
         Set<BodyDimension> confirmed,
         List<Estimate> estimates,
-        List<BodyDimension> unquestioned,
+        Optional<SurveyOpinion> opinion,
         Optional<NearestSize> nearest,
         DerivedPlaces places) {}

@@ -16,11 +16,11 @@ public final class MeasureSchema {
     /** The size of the run where the order has no name. */
     static final String DEFAULT_LABEL = "made to measure";
 
-    /** For wearers whom no survey describes, such as men and children. */
+    /** For wearers whom no survey describes, such as children. */
     static final String NO_SURVEY = "none";
 
-    /** The survey that was measured on the relaxed arm; it is the only one with every girth of the sleeve. */
-    static final Survey SURVEY = Survey.ANSUR_1988_WOMEN;
+    /** The surveys that were measured on the relaxed arm, which alone have every girth of the sleeve; the first is the usual one. */
+    static final List<Survey> SURVEYS = List.of(Survey.ANSUR_1988_WOMEN, Survey.ANSUR_1988_MEN);
 
     /** Wide enough for a gown and narrow enough for a knit. Common practice, no source. */
     private static final FieldType.Ease EASE =
@@ -150,9 +150,11 @@ public final class MeasureSchema {
                 .example(List.of("upperArmGirth")));
         fields.add(SchemaField.optional(
                 "survey",
-                FieldType.Choice.of(SURVEY.id(), NO_SURVEY),
-                "The survey by which measurements are questioned and missing ones estimated; none for a wearer whom it"
-                        + " does not describe, such as men and children. " + SURVEY.id() + " if left out."));
+                FieldType.Choice.of(Stream.concat(SURVEYS.stream().map(Survey::id), Stream.of(NO_SURVEY))
+                        .toArray(String[]::new)),
+                "The survey by which measurements are questioned, all together, and missing ones estimated; none for a"
+                        + " wearer whom neither describes, such as a child: then only what no body has is questioned. "
+                        + SURVEYS.get(0).id() + " if left out."));
         fields.add(SchemaField.optional(
                         "sizeTable",
                         SizeRunSchema.REQUEST.field("sizeTable").kind(),

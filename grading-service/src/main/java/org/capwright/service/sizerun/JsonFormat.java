@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.capwright.check.Thresholds;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.pleat.FoldLines;
@@ -54,7 +53,8 @@ final class JsonFormat implements SizeRunFormat {
 
     @Override
     public String meaning() {
-        return "Every size with its pieces as exact curves and as points, the spec table, the grade points and the findings.";
+        return "Every size with its pieces as exact curves and as points, the spec table, the grade points and the"
+                + " findings.";
     }
 
     @Override
@@ -87,7 +87,7 @@ final class JsonFormat implements SizeRunFormat {
                 sizes,
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
-                FindingAnswer.of(result.pieces().check(order.sizeTable(), Thresholds.usual()), order.unit()),
+                FindingAnswer.of(result.findings(), order.unit()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
                 new SizeRunAnswer.PaperAnswer(

@@ -75,6 +75,33 @@ public record SizeRunRequest(
         return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
     }
 
+    /**
+     * The same order, held against other bodies.
+     *
+     * @param bodies a table of bodies
+     * @return a new order
+     */
+    public SizeRunRequest against(SizeTable bodies) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                Optional.of(bodies),
+                options,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding);
+    }
+
     /** What stands on every file. */
     PatternSet.Title title() {
         return new PatternSet.Title(name, revision, unit);

@@ -1,8 +1,11 @@
 package org.capwright.service.sizerun;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.Pieces;
+import org.capwright.check.Finding;
+import org.capwright.check.Thresholds;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Materials;
@@ -87,6 +90,15 @@ public final class SizeRunResult {
      */
     public SizeRun run() {
         return patterns().run();
+    }
+
+    /**
+     * What is worth a look before cutting.
+     *
+     * @return findings, check by check; empty when all is well
+     */
+    public List<Finding> findings() {
+        return pieces.check(order.sizeTable(), Thresholds.usual());
     }
 
     /**

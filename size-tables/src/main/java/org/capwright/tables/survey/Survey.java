@@ -1,7 +1,9 @@
 package org.capwright.tables.survey;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
@@ -92,21 +94,26 @@ public enum Survey {
     }
 
     /**
-     * Fits a response on one or two predictors by ordinary least squares.
+     * Fits a response on one or more predictors by ordinary least squares.
      *
      * @param response the dimension to explain, such as the upper-arm girth
-     * @param predictors one or two other dimensions, such as bust girth and stature
+     * @param predictors other dimensions of the survey, one at least, such as bust girth and stature
      * @return the fit
      * @throws InvalidMeasuresException when the survey lacks a dimension or one is given twice
      */
     public Regression regression(BodyDimension response, BodyDimension... predictors) {
         required("response", response);
-        if (predictors.length < 1 || predictors.length > 2) {
-            throw new InvalidMeasuresException(Violation.other(
-                    new TableSubject.Argument("predictors"), predictors.length + " predictors", "1 or 2"));
+        if (predictors.length == 0) {
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument("predictors"), "none", "one or more predictors"));
         }
+        Set<BodyDimension> once = EnumSet.noneOf(BodyDimension.class);
         for (BodyDimension predictor : predictors) {
             required("predictors", predictor);
+            if (!once.add(predictor)) {
+                throw new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument("predictors"), predictor.id(), "each predictor once"));
+            }
             if (predictor == response) {
                 throw new InvalidMeasuresException(Violation.other(
                         new TableSubject.Argument("predictors"),
@@ -114,11 +121,29 @@ public enum Survey {
                         "a dimension other than the response"));
             }
         }
-        if (predictors.length == 2 && predictors[0] == predictors[1]) {
-            throw new InvalidMeasuresException(Violation.other(
-                    new TableSubject.Argument("predictors"), predictors[1].id(), "each predictor once"));
-        }
         return new Regression(this, response, List.of(predictors));
+    }
+
+    /**
+     * How some dimensions of the people go together.
+     *
+     * @param dimensions dimensions of the survey, one or more, each once
+     * @return their joint distribution
+     * @throws InvalidMeasuresException when the survey lacks a dimension, one is given twice or none is given
+     */
+    public JointDistribution joint(List<BodyDimension> dimensions) {
+        Set<BodyDimension> once = EnumSet.noneOf(BodyDimension.class);
+        for (BodyDimension dimension : dimensions) {
+            if (!once.add(required("dimensions", dimension))) {
+                throw new InvalidMeasuresException(Violation.other(
+                        new TableSubject.Argument("dimensions"), dimension.id(), "each dimension once"));
+            }
+        }
+        if (dimensions.isEmpty()) {
+            throw new InvalidMeasuresException(
+                    Violation.other(new TableSubject.Argument("dimensions"), "none", "one or more dimensions"));
+        }
+        return new JointDistribution(this, dimensions);
     }
 
     /**
