@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -157,8 +158,96 @@ class MadeToMeasureIT {
                 .body("sizeRun.sizes[0].dimensions.bicep", equalTo(59.0));
         String none = confirmed
                 .replace("\"confirmed\":[\"upperArmGirth\"]", "\"survey\":\"none\"")
+                .replace("\"upperArmGirth\": 52", "\"upperArmGirth\": 40")
                 .replace("\"elbowGirth\": 23.5", "\"elbowGirth\": 23.5, \"wristGirth\": 16");
         post(none, "application/json").then().statusCode(200).body("estimates", equalTo(List.of()));
+    }
+
+    /** Large all over is a size: a bust of 128 cm with an arm of 44 cm. Nobody so large was surveyed, and that is said. */
+    @Test
+    void draftsForAWearerLargerThanAnybodySurveyed() {
+        String large = with("\"bustGirth\": 96", "\"bustGirth\": 128")
+                .replace("\"upperArmGirth\": 31.5", "\"upperArmGirth\": 44")
+                .replace("\"elbowGirth\": 26", "\"elbowGirth\": 31");
+        JsonPath answer = post(large, "application/json").jsonPath();
+        assertEquals(51, answer.getDouble("sizeRun.sizes[0].dimensions.bicep"), 1e-9);
+        assertEquals(List.of("bustGirth", "upperArmGirth", "elbowGirth"), answer.getList("together.extrapolated"));
+        assertEquals(
+                List.of("bustGirth", "upperArmGirth", "elbowGirth"),
+                answer.getList("estimates.find { it.dimension == 'wristGirth' }.extrapolated"));
+        assertTrue(answer.getDouble("together.rarity") > 0.0025);
+        assertEquals(5, answer.getList("together.measurements").size());
+        JsonPath usual = post(Requests.madeToMeasure(), "application/json").jsonPath();
+        assertEquals(List.of(), usual.getList("together.extrapolated"));
+        for (Map<String, Object> expected : usual.<Map<String, Object>>getList("together.measurements")) {
+            double value = ((Number) expected.get("value")).doubleValue();
+            assertTrue(((Number) expected.get("low")).doubleValue() < value, expected.toString());
+            assertTrue(((Number) expected.get("high")).doubleValue() > value, expected.toString());
+        }
+    }
+
+    /** The measurement to take again, and it alone: digits exchanged, half of them left out, in inches among centimetres; with the range that the others let expect. */
+    @ParameterizedTest
+    @CsvSource({
+        "bustGirth, 96, 69, 85, 107",
+        "stature, 168, 86, 150, 190",
+        "stature, 168, 116, 142, 190",
+        "upperArmGirth, 31.5, 12.4, 27, 36",
+        "elbowGirth, 26, 36, 23, 28",
+        "armLength, 59, 23.2, 52, 63",
+    })
+    void namesTheMeasurementToTakeAgain(String dimension, String right, String wrong, double least, double greatest) {
+        String field = "\"" + dimension + "\": ";
+        JsonPath problem = postUnchecked(with(field + right, field + wrong)).jsonPath();
+        assertEquals(List.of("/wearer/" + dimension), problem.getList("violations.field"));
+        assertTrue(problem.getString("violations[0].reason").contains("measure again"));
+        double minimum = problem.getDouble("violations[0].minimum");
+        double maximum = problem.getDouble("violations[0].maximum");
+        assertTrue(least < minimum && minimum < Double.parseDouble(right), "from " + minimum);
+        assertTrue(Double.parseDouble(right) < maximum && maximum < greatest, "to " + maximum);
+    }
+
+    /** What no body has is questioned for wearers whom no survey describes as well: a wrist larger than the arm, a hand smaller than its wrist. */
+    @Test
+    void questionsWhatNoBodyHasWithoutASurvey() {
+        String child = """
+            {"units":"cm","survey":"none",
+             "wearer":{"upperArmGirth":20,"wristGirth":13,"armLength":42,"elbowGirth":18,"armscyeGirth":28,"stature":125},
+             "ease":{"bicep":6,"wrist":8,"armhole":5,"capEase":"4%"},
+             "underSleeve":{"handGirth":17},"sleeve":{}}
+            """;
+        post(child, "application/json").then().statusCode(200).body("unquestioned", equalTo(List.of()));
+        String wrist = child.replace("\"wristGirth\":13", "\"wristGirth\":23").replace("17}", "24}");
+        postUnchecked(wrist).then().statusCode(422).body("violations.field", equalTo(List.of("/wearer/wristGirth")));
+        postUnchecked(child.replace("\"stature\":125", "\"stature\":52"))
+                .then()
+                .statusCode(422)
+                .body("violations.field", equalTo(List.of("/wearer/stature")));
+        postUnchecked(child.replace("\"handGirth\":17", "\"handGirth\":12"))
+                .then()
+                .statusCode(422)
+                .body("violations.field", equalTo(List.of("/underSleeve/handGirth")));
+        post(
+                        wrist.replaceFirst("\\{", "{\"confirmed\":[\"wristGirth\"],")
+                                .replace("\"wrist\":8", "\"wrist\":3"),
+                        "application/json")
+                .then()
+                .statusCode(200);
+    }
+
+    /** Men are described by the men of 1988: stature 175.6 cm, chest 99.1 cm in the mean (NATICK/TR-89/044). */
+    @Test
+    void judgesMenByMen() {
+        String man = with(
+                        "\"bustGirth\": 96, \"stature\": 168, \"upperArmGirth\": 31.5",
+                        "\"bustGirth\": 99, \"stature\": 176, \"upperArmGirth\": 33.5")
+                .replace("\"elbowGirth\": 26", "\"elbowGirth\": 27.6")
+                .replaceFirst("\\{", "{\"survey\":\"ansur-1988-men\",");
+        JsonPath answer = post(man, "application/json").jsonPath();
+        assertEquals("ansur-1988-men", answer.getString("together.survey"));
+        assertTrue(answer.getString("estimates[0].source").contains("1774"), "men surveyed");
+        // Mean of the men 17.4 cm, of the women 15.1.
+        assertEquals(17.4, answer.getDouble("estimates.find { it.dimension == 'wristGirth' }.value"), 0.5);
     }
 
     @ParameterizedTest
@@ -205,9 +294,9 @@ class MadeToMeasureIT {
     @Test
     void takesInchesWithFractions() {
         String body = """
-                {"units":"in","wearer":{"bustGirth":"36 1/2","stature":66,"upperArmGirth":"11 1/2"},
-                 "ease":{"bicep":"2 1/2"},"sleeve":{"capHeight":"5 1/4"}}
-                """;
+            {"units":"in","wearer":{"bustGirth":"36 1/2","stature":66,"upperArmGirth":"11 1/2"},
+             "ease":{"bicep":"2 1/2"},"sleeve":{"capHeight":"5 1/4"}}
+            """;
         post(body, "application/json")
                 .then()
                 .statusCode(200)

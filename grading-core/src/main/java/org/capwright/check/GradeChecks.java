@@ -20,7 +20,11 @@ public final class GradeChecks {
     private static final List<GradeCheck> JUDGEMENTS = List.of(
             new BodyJumpCheck(),
             new SurveyJumpCheck(),
-            new BicepEaseCheck(),
+            BodyEaseCheck.BICEP,
+            BodyEaseCheck.ELBOW,
+            BodyEaseCheck.WRIST,
+            BodyEaseCheck.ARMHOLE,
+            new SleeveLengthCheck(),
             new UnevenJumpCheck(),
             new CapEaseDriftCheck(),
             new CapEaseRangeCheck(),

@@ -1,6 +1,7 @@
 package org.capwright.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -34,18 +35,17 @@ public final class ProportionOpinion {
                 .toList());
         while (!broken.isEmpty()) {
             Map<BodyDimension, Integer> often = new EnumMap<>(BodyDimension.class);
-            for (BodyProportion each : broken) {
-                for (BodyDimension end : List.of(each.part(), each.whole())) {
-                    if (!confirmed.contains(end)) {
-                        often.merge(end, 1, Integer::sum);
-                    }
-                }
-            }
-            int most = often.values().stream().mapToInt(Integer::intValue).max().orElse(0);
-            List<BodyDimension> worst = often.keySet().stream()
-                    .filter(dimension -> often.getOrDefault(dimension, 0) == most)
+            broken.forEach(each -> {
+                often.merge(each.part(), 1, Integer::sum);
+                often.merge(each.whole(), 1, Integer::sum);
+            });
+            int most = Collections.max(often.values());
+            List<BodyDimension> worst = often.entrySet().stream()
+                    .filter(each -> each.getValue() == most)
+                    .map(Map.Entry::getKey)
                     .toList();
-            doubted.addAll(worst);
+            // One that contradicts most others and was confirmed explains them: it is set aside.
+            worst.stream().filter(each -> !confirmed.contains(each)).forEach(doubted::add);
             broken.removeIf(each -> worst.contains(each.part()) || worst.contains(each.whole()));
         }
         return doubted.stream().map(dimension -> question(dimension, given)).toList();

@@ -185,8 +185,11 @@ final class RuleProgram {
                             question.thresholds().get(limits.easeLossStop().get());
                     form.atLeast(ease.getAsDouble(), atBase.getAsDouble() - loss);
                 }
-                if (limits.measure() == CheckedMeasure.BICEP && demand == Demand.ALL) {
-                    form.atLeast(ease.getAsDouble(), question.thresholds().get(Threshold.BICEP_EASE_STOP));
+                if (demand == Demand.ALL) {
+                    BodyEaseCheck.ALL.stream()
+                            .filter(check -> check.measure() == limits.measure())
+                            .forEach(check -> form.atLeast(
+                                    ease.getAsDouble(), question.thresholds().get(check.stop())));
                 }
             }
         }

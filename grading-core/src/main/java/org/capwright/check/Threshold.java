@@ -14,21 +14,24 @@ public enum Threshold implements Subject {
             0,
             40,
             Quantity.LENGTH,
-            "GOST 12.4.111-82: finished sleeve top +16 mm round per 40 mm of chest; less the arm's 12.3 mm (ANSUR 1988)"),
+            "GOST 12.4.111-82: finished sleeve top +16 mm round per 40 mm of chest; less the arm's 12.3 mm (ANSUR"
+                    + " 1988)"),
     /** How much more than the elbow the sleeve may grow there. */
     ELBOW_EASE_GROWTH(
             6,
             0,
             40,
             Quantity.LENGTH,
-            "GOST 12.4.111-82: half way between sleeve top +16 and hem +8 mm round per 40 mm of chest; less the elbow's 5.8 mm (ANSUR 1988)"),
+            "GOST 12.4.111-82: half way between sleeve top +16 and hem +8 mm round per 40 mm of chest; less the"
+                    + " elbow's 5.8 mm (ANSUR 1988)"),
     /** How much more than the wrist the lower edge may grow. */
     WRIST_EASE_GROWTH(
             6,
             0,
             40,
             Quantity.LENGTH,
-            "GOST 12.4.111-82: finished sleeve hem +8 mm round per 40 mm of chest; less the wrist's 2.1 mm (ANSUR 1988)"),
+            "GOST 12.4.111-82: finished sleeve hem +8 mm round per 40 mm of chest; less the wrist's 2.1 mm (ANSUR"
+                    + " 1988)"),
     /** How much more than the armscye the armhole may grow. */
     ARMHOLE_EASE_GROWTH(8, 0, 60, Quantity.LENGTH, Finding.PRACTICE),
     /** How much more than the arm the sleeve may grow in length. */
@@ -37,7 +40,8 @@ public enum Threshold implements Subject {
             0,
             60,
             Quantity.LENGTH,
-            "a published grade of women's sizes 8 to 16 lengthens the sleeve by 6 mm per 50 mm of bust (Making Fashion, 2008); rounded up"),
+            "a published grade of women's sizes 8 to 16 lengthens the sleeve by 6 mm per 50 mm of bust (Making"
+                    + " Fashion, 2008); rounded up"),
     /** How much less than the arm a sleeve may grow in length per 80 mm of stature. */
     LENGTH_SHORTFALL(
             10,
@@ -70,7 +74,8 @@ public enum Threshold implements Subject {
             0,
             100,
             Quantity.LENGTH,
-            "twice the tolerance of a finished sleeve width: GOST 12.4.111-82; the factor is common practice, no source"),
+            "twice the tolerance of a finished sleeve width: GOST 12.4.111-82; the factor is common practice, no"
+                    + " source"),
     /** The same at the wrist. */
     WRIST_EASE_LOSS_STOP(
             10,
@@ -112,13 +117,52 @@ public enum Threshold implements Subject {
             38.1, 0, 300, Quantity.LENGTH, "1 1/2 to 2 in or more: Santa Rosa Junior College, course 74936, page 7.2"),
     /** Bicep ease over the arm below which the sleeve stops the grade. */
     BICEP_EASE_STOP(12.7, -50, 300, Quantity.LENGTH, Finding.PRACTICE),
+    /** Least elbow ease over the straight elbow. */
+    ELBOW_EASE_LEAST(
+            12.7,
+            -50,
+            300,
+            Quantity.LENGTH,
+            "taught is 1 1/2 to 2 in or more: Santa Rosa Junior College, course 74936, page 7.2; a third of that as"
+                    + " the least is common practice, no source"),
+    /** Elbow ease below which the sleeve stops the grade. */
+    ELBOW_EASE_STOP(3, -50, 300, Quantity.LENGTH, Finding.PRACTICE),
+    /** Least ease of the lower edge over the wrist. */
+    WRIST_EASE_LEAST(
+            10,
+            -50,
+            300,
+            Quantity.LENGTH,
+            "taught is 1 1/2 to 2 in or more: Santa Rosa Junior College, course 74936, page 7.2; 1 cm under a closed"
+                    + " cuff is common practice, no source"),
+    /** Wrist ease below which the sleeve stops the grade. */
+    WRIST_EASE_STOP(0, -50, 300, Quantity.LENGTH, Finding.PRACTICE),
+    /** Least ease of the armhole over the armscye. */
+    ARMHOLE_EASE_LEAST(25.4, -100, 300, Quantity.LENGTH, Finding.PRACTICE),
+    /** Armhole ease below which the garment stops the grade. */
+    ARMHOLE_EASE_STOP(0, -100, 300, Quantity.LENGTH, Finding.PRACTICE),
+    /** Share of the arm from which on a sleeve is a long one. */
+    LONG_SLEEVE(0.8, 0, 1, Quantity.RATIO, Finding.PRACTICE),
+    /** How far above the wrist bone a long sleeve may end. */
+    SHORT_OF_WRIST_CAUTION(25.4, 0, 1000, Quantity.LENGTH, Finding.PRACTICE),
+    /** How far beyond the wrist bone a sleeve may end. */
+    BEYOND_WRIST_CAUTION(
+            76.2,
+            0,
+            1000,
+            Quantity.LENGTH,
+            "a coat sleeve ends about 1 in below the wrist bone: US Army TM 10-227, p. 4-11; 2 in more for bent arms"
+                    + " and loose sleeves are common practice, no source"),
+    /** How far beyond the wrist bone a sleeve ends that stops the grade: at the finger tips. */
+    BEYOND_WRIST_STOP(152.4, 0, 1000, Quantity.LENGTH, Finding.PRACTICE),
     /** How much the pleat depth may differ between the sizes of a run. */
     PLEAT_DEPTH_DRIFT_CAUTION(
             3,
             0,
             100,
             Quantity.LENGTH,
-            "pleat width counts among the parts that are not graded (Making Fashion, 2008); the figure is common practice, no source"),
+            "pleat width counts among the parts that are not graded (Making Fashion, 2008); the figure is common"
+                    + " practice, no source"),
     /** How much the pleat depth may differ between the sizes of a run before it stops the grade. */
     PLEAT_DEPTH_DRIFT_STOP(10, 0, 100, Quantity.LENGTH, Finding.PRACTICE),
     /** How many layers of cloth on the pleated seam are no bulk: side by side, one over two. */

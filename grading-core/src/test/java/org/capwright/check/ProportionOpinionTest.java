@@ -59,6 +59,8 @@ class ProportionOpinionTest {
         Map<BodyDimension, Double> odd = Map.of(UPPER_ARM_GIRTH, 300.0, WRIST_GIRTH, 310.0);
         assertEquals(List.of(UPPER_ARM_GIRTH), questioned(odd, WRIST_GIRTH));
         assertEquals(List.of(), questioned(odd, WRIST_GIRTH, UPPER_ARM_GIRTH));
+        Map<BodyDimension, Double> odder = Map.of(UPPER_ARM_GIRTH, 300.0, WRIST_GIRTH, 310.0, ELBOW_GIRTH, 260.0);
+        assertEquals(List.of(), questioned(odder, WRIST_GIRTH), "set aside, it makes no others doubtful");
         assertEquals(List.of(), ProportionOpinion.questions(odd, Set.of(), Set.of(WRIST_GIRTH)));
     }
 

@@ -124,7 +124,7 @@ class SingleChecksTest {
     /** Ease over the arm: 2 in advised (Threads, 2021), 1 1/2 in least (Santa Rosa Junior College). The arm of size 40 is 294.5 mm (ANSUR 1988). */
     @Test
     void bicepEaseIsHeldAgainstTheArm() {
-        BicepEaseCheck check = new BicepEaseCheck();
+        BodyEaseCheck check = BodyEaseCheck.BICEP;
         assertEquals(List.of(), CheckCases.of(check, ChoirGown.grade()));
         assertEquals(
                 Severity.INFO,

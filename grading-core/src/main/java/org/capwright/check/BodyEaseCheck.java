@@ -1,0 +1,120 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.quantity.Quantity;
+import org.capwright.tables.BodyDimension;
+
+/**
+ * Ease of a sleeve over the body at one level, size by size: what the garment measures more than the arm that goes through it.
+ *
+ * @param code name of the check
+ * @param measure where the garment is measured
+ * @param advised ease below which a hint is given, if any
+ * @param least ease below which it is a caution
+ * @param stop ease below which it stops the grade
+ * @param tight what is the matter below the last
+ * @param remedy what to change
+ */
+record BodyEaseCheck(
+        String code,
+        CheckedMeasure measure,
+        Optional<Threshold> advised,
+        Threshold least,
+        Threshold stop,
+        String tight,
+        String remedy)
+        implements GradeCheck {
+
+    static final BodyEaseCheck BICEP = new BodyEaseCheck(
+            "bicep-ease",
+            CheckedMeasure.BICEP,
+            Optional.of(Threshold.BICEP_EASE_ADVISED),
+            Threshold.BICEP_EASE_LEAST,
+            Threshold.BICEP_EASE_STOP,
+            "hardly any ease over the arm of this size: the arm will not go in or not bend",
+            "Widen the bicep, or choose the size table the sleeve is made for.");
+
+    static final BodyEaseCheck ELBOW = new BodyEaseCheck(
+            "elbow-ease",
+            CheckedMeasure.ELBOW,
+            Optional.empty(),
+            Threshold.ELBOW_EASE_LEAST,
+            Threshold.ELBOW_EASE_STOP,
+            "hardly any ease over the straight elbow of this size, and a bent one is larger: the arm will not bend",
+            "Widen the elbow, or choose the size table the sleeve is made for.");
+
+    static final BodyEaseCheck WRIST = new BodyEaseCheck(
+            "wrist-ease",
+            CheckedMeasure.WRIST,
+            Optional.empty(),
+            Threshold.WRIST_EASE_LEAST,
+            Threshold.WRIST_EASE_STOP,
+            "the lower edge does not go round the wrist of this size",
+            "Widen the lower edge, or choose the size table the sleeve is made for.");
+
+    static final BodyEaseCheck ARMHOLE = new BodyEaseCheck(
+            "armhole-ease",
+            CheckedMeasure.ARMHOLE,
+            Optional.empty(),
+            Threshold.ARMHOLE_EASE_LEAST,
+            Threshold.ARMHOLE_EASE_STOP,
+            "the armhole does not go round the armscye of this size: it cuts in under the arm",
+            "Deepen the armhole, or choose the size table the garment is made for.");
+
+    /** From the shoulder down. */
+    static final List<BodyEaseCheck> ALL = List.of(BICEP, ELBOW, WRIST, ARMHOLE);
+
+    @Override
+    public List<Finding> check(CheckedGrade grade, Thresholds thresholds) {
+        if (grade.body().isEmpty()) {
+            return List.of();
+        }
+        BodyReference body = grade.body().get();
+        BodyDimension dimension = JumpBounds.dimension(body, measure);
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < grade.sizes().size(); i++) {
+            OptionalDouble garment = grade.value(i, measure);
+            OptionalDouble girth = body.value(grade.label(i), dimension);
+            if (garment.isPresent() && girth.isPresent()) {
+                double ease = garment.getAsDouble() - girth.getAsDouble();
+                if (ease + grade.leeway(i, measure) < thresholds.get(advised.orElse(least)) - 1e-6) {
+                    found.add(finding(grade, i, ease, body, dimension, thresholds));
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    private Finding finding(
+            CheckedGrade grade,
+            int size,
+            double ease,
+            BodyReference body,
+            BodyDimension dimension,
+            Thresholds thresholds) {
+        double most = ease + grade.leeway(size, measure);
+        boolean stops = most < thresholds.get(stop) - 1e-6;
+        boolean low = most < thresholds.get(least) - 1e-6;
+        Threshold limit = low ? least : advised.orElse(least);
+        return new Finding(
+                code,
+                stops ? Severity.STOP : low ? Severity.CAUTION : Severity.INFO,
+                List.of(grade.label(size)),
+                measure,
+                Quantity.LENGTH,
+                OptionalDouble.of(ease),
+                Expected.atLeast(thresholds.get(limit)),
+                ease < 0
+                        ? "the garment is narrower than the body here: " + tight
+                        : stops
+                                ? tight
+                                : low
+                                        ? "less ease over the body than is usual"
+                                        : "less ease over the arm than is advised",
+                thresholds.source(limit) + "; body: " + body.table().info().title() + ", " + dimension.id(),
+                remedy);
+    }
+}
