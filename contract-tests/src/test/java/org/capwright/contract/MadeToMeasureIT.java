@@ -235,6 +235,34 @@ class MadeToMeasureIT {
                 .statusCode(200);
     }
 
+    /** Cloth does not pass over what is larger than it: a sleeve narrower than the arm is drafted, as it may be meant for a knit, but never without saying so, in any format. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"bicep\": 7 | \"bicep\": \"-20%\" | bicep-ease | bicep",
+                "\"elbow\": \"15%\" | \"elbow\": \"-2%\" | elbow-ease | elbow",
+                "\"wrist\": 6 | \"wrist\": -1.2 | wrist-ease | wrist",
+                "\"armhole\": \"14%\", \"capEase\": \"4%\" | \"armhole\": -0.9, \"capEase\": \"12%\" | armhole-ease |"
+                        + " armhole",
+                "\"length\": 1 | \"length\": 20 | sleeve-length | length"
+            })
+    void saysThatTheArmDoesNotPass(String right, String wrong, String code, String subject) {
+        String body = with(right, wrong)
+                .replace("\"bicep\": 7", "\"bicep\": 3")
+                .replace("\"elbowGirth\": 26", "\"elbowGirth\": 26, \"wristGirth\": 15.2, \"armscyeGirth\": 39");
+        String bare = body.replaceAll("(?s)\"overlay\": \\{.*?\\}\\s*\\},", "");
+        Response response = post(bare, "application/json");
+        response.then().statusCode(200).header("Capwright-Findings", containsString(code));
+        JsonPath answer = response.jsonPath();
+        String finding = "sizeRun.findings.find { it.check == '" + code + "' }.";
+        assertEquals("stop", answer.getString(finding + "severity"));
+        assertEquals(subject, answer.getString(finding + "dimension"));
+        post(bare, "image/svg+xml").then().statusCode(200).header("Capwright-Findings", containsString(code));
+        JsonPath usual = post(Requests.madeToMeasure(), "application/json").jsonPath();
+        assertEquals(List.of(), usual.getList("sizeRun.findings.findAll { it.severity == 'stop' }"));
+    }
+
     /** Men are described by the men of 1988: stature 175.6 cm, chest 99.1 cm in the mean (NATICK/TR-89/044). */
     @Test
     void judgesMenByMen() {
