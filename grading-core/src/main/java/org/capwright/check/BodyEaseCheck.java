@@ -80,7 +80,8 @@ record BodyEaseCheck(
             OptionalDouble girth = body.value(grade.label(i), dimension);
             if (garment.isPresent() && girth.isPresent()) {
                 double ease = garment.getAsDouble() - girth.getAsDouble();
-                if (ease + grade.leeway(i, measure) < thresholds.get(advised.orElse(least)) - 1e-6) {
+                double most = ease < 0 ? ease : ease + grade.leeway(i, measure);
+                if (most < thresholds.get(advised.orElse(least)) - 1e-6) {
                     found.add(finding(grade, i, ease, body, dimension, thresholds));
                 }
             }
@@ -96,8 +97,9 @@ record BodyEaseCheck(
             BodyDimension dimension,
             Thresholds thresholds) {
         double most = ease + grade.leeway(size, measure);
-        boolean stops = most < thresholds.get(stop) - 1e-6;
-        boolean low = most < thresholds.get(least) - 1e-6;
+        // Rounding excuses ease that is a little short, but not cloth that is narrower than the body.
+        boolean stops = (ease < 0 ? ease : most) < thresholds.get(stop) - 1e-6;
+        boolean low = stops || most < thresholds.get(least) - 1e-6;
         Threshold limit = low ? least : advised.orElse(least);
         return new Finding(
                 code,
