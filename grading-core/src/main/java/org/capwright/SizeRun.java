@@ -1,7 +1,12 @@
 package org.capwright;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.capwright.exchange.table.SpecCsv;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoint;
 import org.capwright.grade.GradePoints;
@@ -10,6 +15,7 @@ import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
 
 /** A style drafted in every size. Immutable. */
 public final class SizeRun {
@@ -29,6 +35,31 @@ public final class SizeRun {
      */
     public SpecTable specTable() {
         return SpecTable.of(run);
+    }
+
+    /**
+     * The spec table as comma-separated values. No piece is drafted for it.
+     *
+     * @param out where the file goes; it is not closed
+     * @throws IOException if it cannot be written
+     */
+    public void writeCsv(OutputStream out) throws IOException {
+        writeCsv(Optional.empty(), out);
+    }
+
+    /**
+     * The spec table as comma-separated values, its figures rounded. No piece is drafted for it.
+     *
+     * @param grid the grid of the figures
+     * @param out where the file goes; it is not closed
+     * @throws IOException if it cannot be written
+     */
+    public void writeCsv(Rounding grid, OutputStream out) throws IOException {
+        writeCsv(Optional.of(grid), out);
+    }
+
+    private void writeCsv(Optional<Rounding> grid, OutputStream out) throws IOException {
+        out.write(SpecCsv.write(title, specTable(), grid).getBytes(StandardCharsets.UTF_8));
     }
 
     /**

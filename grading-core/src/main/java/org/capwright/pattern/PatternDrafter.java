@@ -28,10 +28,8 @@ public final class PatternDrafter {
      * @throws InvalidMeasuresException if an allowance, the turn of cloth or the hem leaves a piece without a valid outline; with the greatest value that works
      */
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
-        List<Violation> found = OptionChecks.of(options);
-        if (!found.isEmpty()) {
-            throw new InvalidMeasuresException(found);
-        }
+        check(options);
+        List<Violation> found = new ArrayList<>();
         CutInstruction overlayCut = cut(run.sizes().stream()
                 .allMatch(s -> s.draft()
                         .overlay()
@@ -54,6 +52,19 @@ public final class PatternDrafter {
             throw new InvalidMeasuresException(found);
         }
         return new PatternSet(title, run, List.copyOf(sizes));
+    }
+
+    /**
+     * Refuses options that no piece can take.
+     *
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @throws InvalidMeasuresException if one is out of its range, with the range
+     */
+    public static void check(PatternOptions options) {
+        List<Violation> found = OptionChecks.of(options);
+        if (!found.isEmpty()) {
+            throw new InvalidMeasuresException(found);
+        }
     }
 
     private static CutInstruction cut(boolean symmetrical) {

@@ -31,13 +31,22 @@ record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunF
     }
 
     @Override
+    public boolean takesPieces() {
+        return format != FileFormat.CSV;
+    }
+
+    @Override
     public byte[] render(SizeRunResult result) throws IOException {
         return written(result, format);
     }
 
     static byte[] written(SizeRunResult result, FileFormat format) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
-        result.pieces().write(format, out);
+        if (format == FileFormat.CSV) {
+            result.writeCsv(out);
+        } else {
+            result.pieces().write(format, out);
+        }
         return out.toByteArray();
     }
 }

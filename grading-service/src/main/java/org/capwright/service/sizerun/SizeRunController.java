@@ -29,6 +29,6 @@ final class SizeRunController {
         SizeRunFormat rendering = drafting.accepted(request);
         SizeRunRequest order = SizeRunReader.read(bodies.read(request));
         return SizeRunService.response(
-                order, rendering, SizeRunService.written(SizeRunService.draft(order), rendering));
+                order, rendering, SizeRunService.written(SizeRunService.draft(order, rendering), rendering));
     }
 }

@@ -37,6 +37,15 @@ public interface SizeRunFormat {
     String meaning();
 
     /**
+     * Whether the form shows pieces. Where it does not, none is drafted for it, unless cloths or a plotter's roll are to take them.
+     *
+     * @return false for a form of figures alone
+     */
+    default boolean takesPieces() {
+        return true;
+    }
+
+    /**
      * Writes a run; the same run gives the same bytes.
      *
      * @param result the drafted run

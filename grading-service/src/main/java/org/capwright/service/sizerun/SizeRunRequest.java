@@ -5,12 +5,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.GradeRules;
 import org.capwright.Pieces;
+import org.capwright.SizeRun;
 import org.capwright.StructuredSleeve;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
+import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Rounding;
@@ -107,14 +109,16 @@ public record SizeRunRequest(
         return new PatternSet.Title(name, revision, unit);
     }
 
-    /** Drafts every size and its pieces, by the front door of the engine as any program does. */
-    Pieces pieces() {
-        Pieces pieces = StructuredSleeve.of(title(), style, dimensions)
-                .grade(GradeRules.of(rules), new Sizes(sizes, base))
-                .pieces(options)
-                .alignedOn(alignment)
-                .onPaper(paper)
-                .printedIn(printed);
+    /** Drafts every size, by the front door of the engine as any program does. */
+    SizeRun graded() {
+        PatternDrafter.check(options);
+        return StructuredSleeve.of(title(), style, dimensions).grade(GradeRules.of(rules), new Sizes(sizes, base));
+    }
+
+    /** Drafts the pieces of the graded run. */
+    Pieces pieces(SizeRun graded) {
+        Pieces pieces =
+                graded.pieces(options).alignedOn(alignment).onPaper(paper).printedIn(printed);
         return rounding.map(pieces::roundedTo).orElse(pieces);
     }
 }

@@ -1,5 +1,7 @@
 package org.capwright.service.sizerun;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,32 +13,62 @@ import org.capwright.grade.SpecTable;
 import org.capwright.lay.Materials;
 import org.capwright.pattern.PatternSet;
 
-/** A drafted and graded run with its pieces. */
+/** A drafted and graded run. What follows from it is worked out once, when a form of the answer first needs it: the pieces, then the lays. */
 public final class SizeRunResult {
 
     private final SizeRunRequest order;
-    private final Pieces pieces;
-
-    /** Lays are found once, when a form of the answer first shows them: the nest alone is drawn a hundred times as fast. */
+    private final org.capwright.SizeRun graded;
+    private Optional<Pieces> drawn = Optional.empty();
     private Optional<Materials> laid = Optional.empty();
 
-    private SizeRunResult(SizeRunRequest order, Pieces pieces) {
+    private SizeRunResult(SizeRunRequest order, org.capwright.SizeRun graded) {
         this.order = order;
-        this.pieces = pieces;
+        this.graded = graded;
     }
 
     /**
-     * Drafts a run. The pieces are drafted whatever the form of the answer, so that a request is right or wrong in all forms alike.
+     * Drafts every size, but no piece yet.
      *
      * @param order what is asked for
-     * @return the run with its pieces
+     * @return the run
+     * @throws org.capwright.quantity.InvalidMeasuresException if a size cannot be drafted, with everything that is wrong
+     */
+    static SizeRunResult graded(SizeRunRequest order) {
+        return new SizeRunResult(order, order.graded());
+    }
+
+    /**
+     * Drafts every size and its pieces.
+     *
+     * @param order what is asked for
+     * @return the run
      * @throws org.capwright.quantity.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunRequest order) {
-        Pieces pieces = order.pieces();
+        SizeRunResult result = graded(order);
+        result.drawn();
+        return result;
+    }
+
+    /** Writes the spec table, for which no piece is needed. */
+    void writeCsv(OutputStream out) throws IOException {
+        if (order.rounding().isPresent()) {
+            graded.writeCsv(order.rounding().get(), out);
+        } else {
+            graded.writeCsv(out);
+        }
+    }
+
+    private synchronized Pieces drawn() {
+        if (drawn.isPresent()) {
+            return drawn.get();
+        }
+        Pieces pieces = order.pieces(graded);
         order.materials().ifPresent(asked -> asked.check(pieces.patterns()));
         OptionalDouble plotter = order.plotterWidth();
-        return new SizeRunResult(order, plotter.isPresent() ? pieces.onPlotter(plotter.getAsDouble()) : pieces);
+        Pieces made = plotter.isPresent() ? pieces.onPlotter(plotter.getAsDouble()) : pieces;
+        drawn = Optional.of(made);
+        return made;
     }
 
     /**
@@ -52,13 +84,15 @@ public final class SizeRunResult {
      * The pieces in every size.
      *
      * @return run and pieces
+     * @throws org.capwright.quantity.InvalidMeasuresException if a piece has no valid outline
      */
     public PatternSet patterns() {
-        return pieces.patterns();
+        return drawn().patterns();
     }
 
     /** The pieces as they are written, with what to buy where it was asked for. */
     Pieces pieces() {
+        Pieces pieces = drawn();
         return materials().map(pieces::withMaterials).orElse(pieces);
     }
 
@@ -98,7 +132,7 @@ public final class SizeRunResult {
      * @return findings, check by check; empty when all is well
      */
     public List<Finding> findings() {
-        return pieces.check(order.sizeTable(), Thresholds.usual());
+        return drawn().check(order.sizeTable(), Thresholds.usual());
     }
 
     /**
@@ -107,6 +141,6 @@ public final class SizeRunResult {
      * @return points of measure
      */
     public SpecTable specTable() {
-        return pieces.specTable();
+        return graded.specTable();
     }
 }

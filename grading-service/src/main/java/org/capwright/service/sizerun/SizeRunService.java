@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.Accepted;
+import org.capwright.service.http.EntityTag;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.RequestPlaces;
@@ -60,6 +61,25 @@ public final class SizeRunService {
     }
 
     /**
+     * Drafts as much of a run as a form of the answer takes.
+     *
+     * @param order what is asked for
+     * @param rendering the form
+     * @return the run
+     * @throws ProblemException if it cannot be drafted, with everything that is wrong at the fields of the request
+     */
+    public static SizeRunResult draft(SizeRunRequest order, SizeRunFormat rendering) {
+        boolean pieces = rendering.takesPieces()
+                || order.materials().isPresent()
+                || order.plotterWidth().isPresent();
+        try {
+            return pieces ? SizeRunResult.of(order) : SizeRunResult.graded(order);
+        } catch (InvalidMeasuresException e) {
+            throw refused(e, order);
+        }
+    }
+
+    /**
      * Writes a run.
      *
      * @param result a drafted run
@@ -99,7 +119,7 @@ public final class SizeRunService {
     }
 
     /**
-     * The answer with its headers.
+     * The answer with its headers. The same bytes have the same entity tag.
      *
      * @param order what was asked for; it names the file
      * @param rendering the form
@@ -109,6 +129,7 @@ public final class SizeRunService {
     public static ResponseEntity<byte[]> response(SizeRunRequest order, SizeRunFormat rendering, byte[] body) {
         return ResponseEntity.ok()
                 .contentType(rendering.contentType())
+                .eTag(EntityTag.of(body))
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
                 .header(HttpHeaders.CONTENT_DISPOSITION, FileNames.disposition(order, rendering.extension()))

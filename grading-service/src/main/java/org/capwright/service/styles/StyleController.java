@@ -217,7 +217,7 @@ final class StyleController {
         StyleRevision kept = revision(request, id, number);
         SizeRunRequest order = SizeRunReader.read(
                 StyleDocument.of(mapper.readTree(kept.body())).sizeRun(kept.revision()));
-        SizeRunResult result = SizeRunService.draft(order);
+        SizeRunResult result = SizeRunService.draft(order, rendering);
         return SizeRunService.response(order, rendering, SizeRunService.written(result, rendering));
     }
 

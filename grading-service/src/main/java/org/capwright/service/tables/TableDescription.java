@@ -1,6 +1,7 @@
 package org.capwright.service.tables;
 
 import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.List;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
@@ -35,6 +36,13 @@ final class TableDescription implements DescribedCall {
                                         "The body is no JSON document; line and column say where. Or a parameter is"
                                                 + " wrong."));
         ErrorAnswers.of(api.at("/v1/size-tables").getGet(), ProblemKind.NOT_ACCEPTABLE);
+        for (String path : List.of("/v1/size-tables", "/v1/size-tables/{id}", "/v1/size-tables/{id}/figures")) {
+            api.at(path)
+                    .getGet()
+                    .getResponses()
+                    .addApiResponse(
+                            "304", new ApiResponse().description("The caller has it: the entity tag is the same."));
+        }
         for (String path : List.of("/v1/size-tables/{id}", "/v1/size-tables/{id}/figures")) {
             ErrorAnswers.of(
                     api.at(path).getGet(), ProblemKind.BAD_REQUEST, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE);

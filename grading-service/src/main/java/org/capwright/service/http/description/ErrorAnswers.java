@@ -26,7 +26,8 @@ public final class ErrorAnswers {
                 ProblemKind.NOT_ACCEPTABLE,
                 ProblemKind.BODY_TOO_LARGE,
                 ProblemKind.UNSUPPORTED_MEDIA_TYPE,
-                ProblemKind.INVALID_REQUEST);
+                ProblemKind.INVALID_REQUEST,
+                ProblemKind.UNAVAILABLE);
     }
 
     /**
@@ -57,7 +58,9 @@ public final class ErrorAnswers {
             case CONFLICT -> "What is asked for does not go with what is kept; detail says why.";
             case PRECONDITION_FAILED -> "Somebody else changed it meanwhile, or it is there already.";
             case PRECONDITION_REQUIRED -> "It is there already: If-Match must say which revision is changed.";
-            case UNAVAILABLE -> "The service has no store, or cannot reach it.";
+            case UNAVAILABLE ->
+                "The service has more to do than it can take on now, and Retry-After says when to try again; or it has"
+                        + " no store, or cannot reach it.";
             case NOT_FOUND -> "There is nothing of this name.";
             case METHOD_NOT_ALLOWED -> "The address does not answer to this method.";
             case NOT_ACCEPTABLE -> "None of the media types asked for can be made.";

@@ -63,7 +63,7 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                 ? known.getBody()
                 : usual(exception, status.value()).document();
         ResponseEntity<ProblemDetail> answer = answer(document, headers);
-        if (answer.getStatusCode().is5xxServerError()) {
+        if (answer.getStatusCode().value() == ProblemKind.INTERNAL_ERROR.status()) {
             log(exception);
         }
         return super.handleExceptionInternal(exception, document, answer.getHeaders(), answer.getStatusCode(), request);
@@ -118,6 +118,17 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     ResponseEntity<ProblemDetail> unforeseen(Exception exception) {
         log(exception);
+        if (NestedExceptionUtils.getMostSpecificCause(exception) instanceof OutOfMemoryError) {
+            HttpHeaders later = new HttpHeaders();
+            later.set(HttpHeaders.RETRY_AFTER, "30");
+            return answer(
+                    Problem.of(
+                                    ProblemKind.UNAVAILABLE,
+                                    "There was no memory left for this request beside the others. Retry-After says when"
+                                            + " to try again; if it fails again, it is too large for this service.")
+                            .document(),
+                    later);
+        }
         return answer(ProblemKind.INTERNAL_ERROR.usual().document(), HttpHeaders.EMPTY);
     }
 
