@@ -33,7 +33,7 @@ class PublishedTablesTest {
             assertTrue(table.id().matches("[a-z0-9]+(-[a-z0-9]+)*"), table.id());
             assertEquals(Optional.of(table), SizeTables.find(table.id()));
         }
-        assertEquals(25, ids.size());
+        assertEquals(26, ids.size());
         assertEquals(Optional.empty(), SizeTables.find("no-such-table"));
     }
 
