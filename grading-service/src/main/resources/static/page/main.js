@@ -1,6 +1,7 @@
 // The page: puts its parts together and keeps them in step.
 
 import { decode, encode, isLink } from "./common/address.js";
+import { AsWorn } from "./style/asworn.js";
 import { Cloth } from "./style/cloth.js";
 import { h, quietly } from "./common/dom.js";
 import { Drawing } from "./drawing/drawing.js";
@@ -76,6 +77,8 @@ class Page {
     this.form = new Form({ store, drafted, complain, narrow: () => !WIDE.matches });
     this.drawing = new Drawing({ store, drafted, light });
     this.tools = new Tools(store, this.drawing);
+    this.asWorn?.dispose();
+    this.asWorn = new AsWorn({ store, drafted });
     this.spec = new Spec({ drafted, light });
     this.grade = new Grade({ store, complain });
     this.findings = new Findings({ store, drafted, light });
@@ -97,13 +100,15 @@ class Page {
         "main",
         { id: "bench" },
         this.form.element,
-        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element)),
+        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element, this.asWorn.element)),
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
         (this.dock = h("div", { class: "dock" }, h("p", { class: "age-words" }, say("outdated")), this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.cloth.element, this.files.element)),
       ),
       this.tasks.element,
       this.status,
     );
+    this.wornShown = false;
+    this.#showWorn();
     this.#refresh();
     this.#showTab();
     this.tasks.refresh();
@@ -172,6 +177,7 @@ class Page {
   #changed(what) {
     this.writeSoon();
     if (what === "view") {
+      this.#showWorn();
       this.drawing.look();
       this.tools.refresh();
       this.#showTab();
@@ -180,6 +186,12 @@ class Page {
     }
     this.run.ask(this.store.style);
     this.#refresh();
+  }
+
+  #showWorn() {
+    const { worn } = this.store.view;
+    if (this.view.classList.toggle("with-worn", worn === true) !== this.wornShown) this.asWorn.refresh();
+    this.wornShown = worn === true;
   }
 
   #refresh() {
@@ -218,6 +230,7 @@ class Page {
     this.spec.refresh();
     this.findings.refresh();
     this.sewing.refresh();
+    this.asWorn.refresh();
     this.tasks.refresh();
     this.drawing.handles.place();
     this.#shine();

@@ -71,9 +71,10 @@ final class PieceFindings {
                         Quantity.LENGTH,
                         OptionalDouble.of(worst),
                         Expected.atMost(NO_SURPLUS),
-                        "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked for",
+                        "the top edge of the overlay is longer than the armhole it is sewn to, and no pleats are asked"
+                                + " for",
                         Finding.PRACTICE,
-                        "Give overlay/pleats, or gather it."));
+                        "Lay pleats along the top edge, or gather it."));
     }
 
     private static Optional<Finding> wrist(SizeRun run) {
@@ -106,7 +107,7 @@ final class PieceFindings {
                 Finding.PRACTICE,
                 known
                         ? "Finish the opening with a placket, buttons or a zip."
-                        : "Give underSleeve/handGirth, and an opening is marked; or widen the wrist.");
+                        : "Give the hand girth, and an opening is marked; or widen the wrist.");
     }
 
     private static Finding mismatch(SeamPair seam) {

@@ -6,7 +6,9 @@ import { bodyName, measureName } from "../common/names.js";
 import { once } from "../common/service.js";
 import { figuresTable } from "../common/figurestable.js";
 import { takeRow } from "../common/take.js";
-import { placeName, sentence } from "../common/violations.js";
+import { placeName } from "../common/names.js";
+import { spoken } from "../common/spoken.js";
+import { sentence } from "../common/violations.js";
 import { number, show, signed } from "../common/units.js";
 import { count, find, say } from "../common/words.js";
 
@@ -69,10 +71,10 @@ export class Report {
     this.#empty();
     this.head.textContent = say("check.refused");
     const violations = problem.violations ?? [];
-    const words = violations.length > 0 ? violations.map((each) => [placeName(each.field), sentence(each).text].filter((part) => part !== "").join(": ")) : [problem.detail ?? problem.title];
+    const words = violations.length > 0 ? violations.map((each) => ({ lang: sentence(each).lang, text: [placeName(each.field), sentence(each).text].filter((part) => part !== "").join(": ") })) : [spoken(problem.detail ?? problem.title)];
     const where = problem.line ? say("check.line", { line: problem.line }) : "";
     this.body.append(
-      h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map((each) => h("p", { lang: "en" }, each))),
+      h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map(({ text, lang }) => h("p", { lang }, text))),
       h("p", { class: "quiet-words" }, say("check.mend")),
     );
   }

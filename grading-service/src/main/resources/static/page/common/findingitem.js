@@ -1,6 +1,7 @@
 // A finding as it stands in a list, on the bench and in a report.
 
 import { h } from "./dom.js";
+import { spoken } from "./spoken.js";
 import { number, show } from "./units.js";
 import { find, say } from "./words.js";
 
@@ -18,8 +19,6 @@ export function together(findings) {
   }
   return [...groups.values()].sort((a, b) => ORDER.indexOf(a[0].severity) - ORDER.indexOf(b[0].severity));
 }
-
-const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");
 
 /** What was found and what would pass, as far as the check says. */
 function figures({ value, least, greatest, unit }) {
@@ -43,19 +42,21 @@ const sizesOf = (finding) =>
 /** Findings that say the same, as one item of a list; a button where something happens when it is pressed. */
 export function findingItem(group, { name, every, id, press }) {
   const [first] = group;
+  const message = spoken(first.message);
+  const remedy = first.remedy ? spoken(first.remedy) : null;
   const inside = [
     h("span", { class: "badge" }, h("span", { "aria-hidden": "true", class: "sign" }, SIGNS[first.severity]), find("severity")[first.severity]),
     h("strong", null, name),
     " ",
     h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
-    h("span", { class: "finding-message", lang: "en" }, sentence(first.message)),
+    h("span", { class: "finding-message", lang: message.lang }, message.text),
   ];
   return h(
     "li",
     { class: "finding " + first.severity },
     press ? h("button", { type: "button", class: "finding-button", id, onclick: press }, inside) : h("div", { class: "finding-words" }, inside),
     first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
-    first.remedy ? h("p", { class: "remedy", lang: "en" }, sentence(first.remedy)) : null,
+    remedy && h("p", { class: "remedy", lang: remedy.lang }, remedy.text),
     h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
   );
 }

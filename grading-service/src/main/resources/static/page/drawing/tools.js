@@ -57,6 +57,7 @@ export class Tools {
       h("div", { class: "tool" }, h("label", { for: "piece" }, say("drawing.piece")), this.piece),
       this.sizes,
       this.layers,
+      (this.worn = h("button", { type: "button", id: "as-worn", onclick: () => store.look((view) => (view.worn = view.worn !== true)) }, say("worn3d.name"))),
       h(
         "div",
         { class: "zoom" },
@@ -79,6 +80,7 @@ export class Tools {
     this.piece.value = names.includes(view.piece) ? view.piece : "all";
     this.align.value = style.align ?? "fold";
     this.boxes.forEach((box, i) => (box.checked = !view.without.includes(LAYERS[i])));
+    this.worn.setAttribute("aria-pressed", String(view.worn === true));
     this.#showSizes();
   }
 

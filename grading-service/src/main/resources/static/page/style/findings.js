@@ -2,6 +2,7 @@
 
 import { h } from "../common/dom.js";
 import { findingItem, ORDER, together } from "../common/findingitem.js";
+import { spokenItem } from "../common/spoken.js";
 import { measureName } from "../common/names.js";
 import { count, find, pointName, say } from "../common/words.js";
 import { WhatIf } from "./whatif.js";
@@ -44,7 +45,7 @@ export class Findings {
     );
     this.cautions.replaceChildren(
       h("h2", null, say("cautions")),
-      h("ul", { lang: "en" }, answer.cautions.map((caution) => h("li", null, caution))),
+      h("ul", null, answer.cautions.map(spokenItem)),
     );
   }
 

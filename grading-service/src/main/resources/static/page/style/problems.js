@@ -2,7 +2,8 @@
 
 import { h } from "../common/dom.js";
 import { idOf } from "../common/inputs.js";
-import { placeName, sentence } from "../common/violations.js";
+import { placeName } from "../common/names.js";
+import { sentence } from "../common/violations.js";
 import { count, current, say } from "../common/words.js";
 
 /** The field on the page that stands for a place of the body: itself, or the nearest place around it. */

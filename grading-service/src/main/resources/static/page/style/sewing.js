@@ -2,6 +2,7 @@
 
 import { h, s } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
+import { called, spokenItem } from "../common/spoken.js";
 import { number, show } from "../common/units.js";
 import { find, say } from "../common/words.js";
 import { worn } from "./worn.js";
@@ -112,7 +113,7 @@ export class Sewing {
         workroom.seams
           .filter((seam) => seam.size === base.label)
           .map((seam) => [
-            h("span", { lang: "en" }, seam.name),
+            called(seam.name),
             length(seam.firstLength),
             length(seam.secondLength),
             length(seam.ease),
@@ -120,7 +121,7 @@ export class Sewing {
           ]),
       ),
       h("h2", null, say("sewing.order")),
-      h("ol", { class: "order", lang: "en" }, workroom.sewingOrder.map((step) => h("li", null, step))),
+      h("ol", { class: "order" }, workroom.sewingOrder.map(spokenItem)),
     );
   }
 }

@@ -8,7 +8,9 @@ import { ask, once } from "../common/service.js";
 import { hand, takeRow } from "../common/take.js";
 import { bodyName } from "../common/names.js";
 import { number, show, signed } from "../common/units.js";
-import { placeName, sentence } from "../common/violations.js";
+import { placeName } from "../common/names.js";
+import { spokenItem } from "../common/spoken.js";
+import { sentence } from "../common/violations.js";
 import { current, find, pointName, say } from "../common/words.js";
 
 /** Whether a measurement is only doubted, so that it can be confirmed. */
@@ -182,6 +184,6 @@ export class Fitted {
   }
 
   #cautions({ sizeRun }) {
-    return h("div", { class: "cautions" }, h("h2", null, say("cautions")), h("ul", { lang: "en" }, sizeRun.cautions.map((caution) => h("li", null, caution))));
+    return h("div", { class: "cautions" }, h("h2", null, say("cautions")), h("ul", null, sizeRun.cautions.map(spokenItem)));
   }
 }

@@ -29,10 +29,10 @@ class AccessIT {
     private static final String[] TASKS = {"wearer", "check", "compare"};
 
     /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
-    private static final String AXE = "const done = arguments[arguments.length - 1];"
-            + "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
-            + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': '"
-            + " + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+    private static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: {type:"
+        + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
+        + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
+        + " node.html.slice(0, 120)).join(' | '))));";
 
     /** Each screen and each colour scheme once; every pair of them with {@code -Pthorough}. */
     static Stream<Arguments> looks() {
@@ -138,6 +138,12 @@ class AccessIT {
             browser.await("the proposal", "return !!document.getElementById('what-if-apply');");
             browser.run("window.scrollTo(0, 0);");
             assertEquals(List.of(), browser.runAsync(AXE), "what-if");
+            browser.click("#as-worn");
+            browser.await(
+                    "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
+            browser.run("document.querySelector('.worn3d-about').open = true; window.scrollTo(0, 0);");
+            assertEquals(List.of(), browser.runAsync(AXE), "as worn");
+            browser.keep("as-worn-" + scheme);
         }
     }
 
@@ -168,11 +174,11 @@ class AccessIT {
     }
 
     private static Object small(Browser browser) {
-        return browser.run(
-                "return [...document.querySelectorAll('button, select, summary, input:not([type=radio]):not([type=checkbox])')]"
-                        + ".filter(each => each.checkVisibility() && !each.closest('.unseen') && !each.classList.contains('unseen'))"
-                        + ".filter(each => { const box = each.getBoundingClientRect(); return box.width < 24 || box.height < 24; })"
-                        + ".map(each => each.outerHTML.slice(0, 100));");
+        return browser.run("return [...document.querySelectorAll('button, select, summary,"
+                + " input:not([type=radio]):not([type=checkbox])')].filter(each => each.checkVisibility() &&"
+                + " !each.closest('.unseen') && !each.classList.contains('unseen')).filter(each => { const box ="
+                + " each.getBoundingClientRect(); return box.width < 24 || box.height < 24; }).map(each =>"
+                + " each.outerHTML.slice(0, 100));");
     }
 
     @Test
@@ -222,13 +228,13 @@ class AccessIT {
         try (Browser browser = Browser.open(screen)) {
             assertEquals(
                     List.of(),
-                    browser.runAsync(
-                            "const done = arguments[arguments.length - 1];"
-                                    + "const keys = (object, at) => Object.entries(object).flatMap(([key, value]) =>"
-                                    + " value && typeof value === 'object' ? keys(value, at + '>' + key) : [at + '>' + key]);"
-                                    + "Promise.all([import('/page/texts/en.js'), import('/page/texts/fr.js')]).then(([en, fr]) => {"
-                                    + " const a = keys(en.default, ''), b = keys(fr.default, '');"
-                                    + " done([...a.filter(key => !b.includes(key)), ...b.filter(key => !a.includes(key))]); });"));
+                    browser.runAsync("const done = arguments[arguments.length - 1];const keys = (object, at) =>"
+                            + " Object.entries(object).flatMap(([key, value]) => value && typeof value ==="
+                            + " 'object' ? keys(value, at + '>' + key) : [at + '>' +"
+                            + " key]);Promise.all([import('/page/texts/en.js'),"
+                            + " import('/page/texts/fr.js')]).then(([en, fr]) => { const a = keys(en.default, ''),"
+                            + " b = keys(fr.default, ''); done([...a.filter(key => !b.includes(key)),"
+                            + " ...b.filter(key => !a.includes(key))]); });"));
         }
     }
 
@@ -302,9 +308,9 @@ class AccessIT {
     @Test
     void firstLoadIsBelow300Kilobytes() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
-            Number bytes = (Number) browser.run(
-                    "return [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]"
-                            + ".reduce((sum, entry) => sum + entry.encodedBodySize, 0);");
+            Number bytes = (Number) browser.run("return [...performance.getEntriesByType('navigation'),"
+                    + " ...performance.getEntriesByType('resource')].reduce((sum, entry) => sum +"
+                    + " entry.encodedBodySize, 0);");
             assertTrue(bytes.doubleValue() > 1_000 && bytes.doubleValue() < 300_000, bytes + " bytes");
         }
     }

@@ -48,6 +48,7 @@ final class Browser implements AutoCloseable {
                 "--headless=new",
                 "--no-sandbox",
                 "--disable-gpu",
+                "--enable-unsafe-swiftshader",
                 "--disable-quic",
                 "--no-first-run",
                 "--disable-background-networking",
@@ -292,9 +293,9 @@ final class Browser implements AutoCloseable {
     /** A figure of the spec table. */
     String spec(String code, String size) {
         return (String) run(
-                "const heads = [...document.querySelectorAll('#panel-spec thead th')].map(th => th.textContent);"
-                        + "const row = document.querySelector('#panel-spec [data-code=' + arguments[0] + ']').closest('tr');"
-                        + "return row.children[heads.indexOf(arguments[1])].textContent;",
+                "const heads = [...document.querySelectorAll('#panel-spec thead th')].map(th => th.textContent);const"
+                        + " row = document.querySelector('#panel-spec [data-code=' + arguments[0] +"
+                        + " ']').closest('tr');return row.children[heads.indexOf(arguments[1])].textContent;",
                 code,
                 size);
     }
@@ -302,8 +303,8 @@ final class Browser implements AutoCloseable {
     /** The path of the cut line of a piece in a size. */
     String cutLine(String piece, String size) {
         return (String) run(
-                "return document.querySelector('g.piece[data-piece=' + arguments[0] + '] g.size[data-size=\"' + arguments[1] + '\"] > path.cut')"
-                        + ".getAttribute('d');",
+                "return document.querySelector('g.piece[data-piece=' + arguments[0] + '] g.size[data-size=\"' +"
+                        + " arguments[1] + '\"] > path.cut').getAttribute('d');",
                 piece,
                 size);
     }
