@@ -3,7 +3,7 @@
 import french from "../texts/phrases.fr.js";
 import { h } from "./dom.js";
 import { placeName } from "./names.js";
-import { current } from "./words.js";
+import { current, find } from "./words.js";
 
 const BOOKS = { fr: french };
 
@@ -31,8 +31,11 @@ export function translated(text, language) {
   return undefined;
 }
 
-/** Places of a request are called by their names. */
-const named = (text) => text.replace(/(?<=^|\s)\/[a-z]\w*(\/\w+)*/g, (pointer) => placeName(pointer) || pointer);
+/** Places of a request, and names of measurements that only programs use, are called by their names. */
+const named = (text) =>
+  text
+    .replace(/(?<=^|\s)\/[a-z]\w*(\/\w+)*/g, (pointer) => placeName(pointer) || pointer)
+    .replace(/\b[a-z]+(?:[A-Z][a-z]+)+\b/g, (word) => find("body")[word]?.[0] ?? find("points")[word] ?? word);
 
 /** A sentence: with a capital letter, and a full stop. */
 const whole = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");

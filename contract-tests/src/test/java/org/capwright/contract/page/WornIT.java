@@ -50,7 +50,12 @@ class WornIT {
                 assertEquals(
                         1, ((Number) seam.get("lies")).doubleValue() / ((Number) seam.get("flat")).doubleValue(), 0.01);
             }
-            assertEquals(List.of(), browser.complaints());
+            // A graphics card that is played by the processor complains of its own pace.
+            assertEquals(
+                    List.of(),
+                    browser.complaints().stream()
+                            .filter(each -> !each.contains("GL Driver Message"))
+                            .toList());
             assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth;"));
             browser.run("document.getElementById('worn3d').scrollIntoView({block: 'nearest'});");
             browser.keep("as-worn");
