@@ -21,18 +21,7 @@ class DocumentedCommandsIT {
 
     /** How a file of each kind begins (RFC 8259, ISO 32000-1 7.5.2, PKWARE APPNOTE 4.3.7, DXF reference); a CSV by its first column. */
     private static final Map<String, String> BEGINNINGS = Map.of(
-            "pdf",
-            "%PDF-",
-            "zip",
-            "PK\u0003\u0004",
-            "svg",
-            "<svg",
-            "json",
-            "{",
-            "dxf",
-            "SECTION",
-            "csv",
-            "style,");
+            "pdf", "%PDF-", "zip", "PK\u0003\u0004", "svg", "<svg", "json", "{", "dxf", "SECTION", "csv", "style,");
 
     private static final Pattern SHELL = Pattern.compile("```sh\n(.*?)\n```", Pattern.DOTALL);
 
@@ -50,6 +39,7 @@ class DocumentedCommandsIT {
         Map<String, String> files = run("docs/service.md");
         assertEquals(
                 List.of(
+                        "cut.json",
                         "gown.csv",
                         "gown.dxf",
                         "gown.json",
@@ -58,12 +48,15 @@ class DocumentedCommandsIT {
                         "gown.zip",
                         "kept.json",
                         "kept.pdf",
+                        "order.json",
+                        "order.pdf",
                         "problem.json",
                         "report.pdf",
                         "sleeve.zip"),
                 List.copyOf(files.keySet()));
         assertTrue(files.get("problem.json").contains("/sleeve/bicep"), files.get("problem.json"));
         assertTrue(files.get("gown.json").contains("\"specTable\""), files.get("gown.json"));
+        assertTrue(files.get("cut.json").contains("\"state\":\"cut\""), files.get("cut.json"));
         assertTrue(files.get("kept.json").contains("\"revision\":1"), files.get("kept.json"));
     }
 

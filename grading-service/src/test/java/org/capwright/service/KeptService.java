@@ -48,6 +48,11 @@ public final class KeptService {
         context.close();
     }
 
+    /** A part of it. */
+    public <T> T bean(Class<T> type) {
+        return context.getBean(type);
+    }
+
     /** An answer. */
     public record Answer(int status, Map<String, List<String>> headers, byte[] body) {
 

@@ -88,7 +88,7 @@ final class MeasureController {
         }
     }
 
-    private static MeasureAnswer answer(MeasureRequest order, SizeRunResult result) {
+    static MeasureAnswer answer(MeasureRequest order, SizeRunResult result) {
         Unit unit = order.run().unit();
         return new MeasureAnswer(
                 unit.symbol(),

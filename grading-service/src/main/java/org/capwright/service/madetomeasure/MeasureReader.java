@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
 import org.capwright.check.ProportionOpinion;
@@ -34,15 +35,20 @@ final class MeasureReader {
 
     private final Unit unit;
     private final FoundViolations found;
+
+    /** Where improbable measurements are gathered: they refuse the order, or only hold it. */
+    private final FoundViolations questions;
+
     private final RequestObject body;
     private final DerivedPlaces places = new DerivedPlaces();
     private final Map<BodyDimension, Double> given = new EnumMap<>(BodyDimension.class);
     private final List<Estimate> estimates = new ArrayList<>();
 
-    private MeasureReader(JsonNode tree) {
+    private MeasureReader(JsonNode tree, UnaryOperator<FoundViolations> questions) {
         Optional<Unit> named = unit(tree);
         unit = named.orElse(Unit.MILLIMETRE);
         found = new FoundViolations(unit);
+        this.questions = questions.apply(found);
         body = new RequestObject(tree, MeasureSchema.REQUEST, "", unit, found);
         body.choice("units");
         if (named.isEmpty()) {
@@ -59,7 +65,19 @@ final class MeasureReader {
      * @throws ProblemException with everything that is wrong, measurements among it that are unusual and not confirmed
      */
     static MeasureRequest read(JsonNode tree) {
-        return new MeasureReader(tree).read();
+        return new MeasureReader(tree, found -> found).read();
+    }
+
+    /**
+     * Reads an order that improbable measurements only hold.
+     *
+     * @param tree the body
+     * @param questions gathers what is improbable
+     * @return what is asked for
+     * @throws ProblemException with everything that is wrong
+     */
+    static MeasureRequest held(JsonNode tree, FoundViolations questions) {
+        return new MeasureReader(tree, found -> questions).read();
     }
 
     private static Optional<Unit> unit(JsonNode tree) {
@@ -101,14 +119,14 @@ final class MeasureReader {
     private void question(Optional<SurveyOpinion> opinion, Set<BodyDimension> confirmed) {
         List<SurveyOpinion.Question> bySurvey =
                 opinion.map(SurveyOpinion::questions).orElse(List.of());
-        bySurvey.forEach(question -> found.add(question.violation()));
+        bySurvey.forEach(question -> questions.add(question.violation()));
         Set<BodyDimension> questioned = EnumSet.noneOf(BodyDimension.class);
         bySurvey.forEach(question -> questioned.add(question.dimension()));
         // What the survey has it has judged already, more finely.
         Set<BodyDimension> settled = EnumSet.noneOf(BodyDimension.class);
         settled.addAll(confirmed);
         opinion.ifPresent(survey -> settled.addAll(survey.survey().dimensions()));
-        ProportionOpinion.questions(given, settled, questioned).forEach(found::add);
+        ProportionOpinion.questions(given, settled, questioned).forEach(questions::add);
     }
 
     /** What was measured, and for the rest of the sleeve what was estimated. */

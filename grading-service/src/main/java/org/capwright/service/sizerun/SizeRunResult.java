@@ -11,6 +11,7 @@ import org.capwright.check.Thresholds;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Materials;
+import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternSet;
 
 /** A drafted and graded run. What follows from it is worked out once, when a form of the answer first needs it: the pieces, then the lays. */
@@ -69,6 +70,35 @@ public final class SizeRunResult {
         Pieces made = plotter.isPresent() ? pieces.onPlotter(plotter.getAsDouble()) : pieces;
         drawn = Optional.of(made);
         return made;
+    }
+
+    /**
+     * One size of the run by itself, as if it were a run of that size alone; without cloths to lay and a table to compare jumps with.
+     *
+     * @param label name of a size of the run
+     * @return the request for it
+     */
+    public SizeRunRequest alone(String label) {
+        Dimensions dimensions =
+                run().sizes().get(order.sizes().indexOf(label)).draft().dimensions();
+        return new SizeRunRequest(
+                order.name(),
+                order.revision(),
+                order.unit(),
+                List.of(label),
+                0,
+                order.style(),
+                dimensions,
+                List.of(),
+                Optional.empty(),
+                order.options(),
+                order.alignment(),
+                order.layout(),
+                order.paper(),
+                order.plotterWidth(),
+                List.of(),
+                Optional.empty(),
+                order.rounding());
     }
 
     /**

@@ -46,6 +46,15 @@ public final class SizeRunService {
     }
 
     /**
+     * Every form.
+     *
+     * @return in the order in which they are offered
+     */
+    public List<SizeRunFormat> forms() {
+        return List.copyOf(renderings.values());
+    }
+
+    /**
      * Drafts every size.
      *
      * @param order what is asked for

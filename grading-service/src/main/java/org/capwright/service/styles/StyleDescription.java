@@ -3,16 +3,12 @@ package org.capwright.service.styles;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
-import io.swagger.v3.oas.models.media.IntegerSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
-import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
-import io.swagger.v3.oas.models.responses.ApiResponses;
-import java.math.BigDecimal;
 import java.util.Map;
-import org.capwright.service.http.PageAsked;
+import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -48,18 +44,19 @@ final class StyleDescription implements DescribedCall {
 
     private static void list(DescribedApi api) {
         Operation list = api.at(STYLES).getGet();
-        answers(list, "200", json("The styles of this page.", api.schema(StyleAnswer.Listing.class)));
+        Answers.only(list, "200", Answers.json("The styles of this page.", api.schema(StyleAnswer.Listing.class)));
         ErrorAnswers.of(list, ProblemKind.BAD_REQUEST, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
-        limited(list);
+        Answers.limited(list);
         Operation revisions = api.at(STYLE + "/revisions").getGet();
-        answers(revisions, "200", json("The revisions of this page.", api.schema(StyleAnswer.Revisions.class)));
+        Answers.only(
+                revisions, "200", Answers.json("The revisions of this page.", api.schema(StyleAnswer.Revisions.class)));
         ErrorAnswers.of(
                 revisions,
                 ProblemKind.BAD_REQUEST,
                 ProblemKind.NOT_FOUND,
                 ProblemKind.NOT_ACCEPTABLE,
                 ProblemKind.UNAVAILABLE);
-        limited(revisions);
+        Answers.limited(revisions);
     }
 
     private static void put(DescribedApi api) {
@@ -75,16 +72,17 @@ final class StyleDescription implements DescribedCall {
                 .filter(parameter -> parameter.getName().equals("id"))
                 .forEach(parameter -> parameter.setSchema(new StringSchema().pattern(StyleId.PATTERN)));
         Schema<?> entry = api.schema(StyleAnswer.class);
-        answers(put, "201", tagged(json("The first revision is kept.", entry)));
+        Answers.only(put, "201", tagged(Answers.json("The first revision is kept.", entry)));
         put.getResponses()
-                .addApiResponse("200", tagged(json("The next revision is kept, or nothing was changed.", entry)));
+                .addApiResponse(
+                        "200", tagged(Answers.json("The next revision is kept, or nothing was changed.", entry)));
         ErrorAnswers.ofBody(put);
         ErrorAnswers.of(
                 put, ProblemKind.PRECONDITION_FAILED, ProblemKind.PRECONDITION_REQUIRED, ProblemKind.UNAVAILABLE);
         Operation delete = api.at(STYLE).getDelete();
         delete.setDescription("A style that orders pin goes into the archive: it is listed no more and takes no more"
                 + " orders, and its files can be had for ever. Any other is gone with its revisions.");
-        answers(delete, "200", json("Orders pin the style; it is archived.", entry));
+        Answers.only(delete, "200", Answers.json("Orders pin the style; it is archived.", entry));
         delete.getResponses().addApiResponse("204", new ApiResponse().description("The style is deleted."));
         ErrorAnswers.of(
                 delete,
@@ -98,7 +96,7 @@ final class StyleDescription implements DescribedCall {
         for (Operation show : new Operation[] {
             api.at(STYLE).getGet(), api.at(STYLE + "/revisions/{revision}").getGet()
         }) {
-            answers(show, "200", tagged(json("The body as it was put.", api.schema(StyleSchema.STYLE))));
+            Answers.only(show, "200", tagged(Answers.json("The body as it was put.", api.schema(StyleSchema.STYLE))));
             show.getResponses()
                     .addApiResponse(
                             "304", new ApiResponse().description("The caller has it: the entity tag is the same."));
@@ -116,7 +114,7 @@ final class StyleDescription implements DescribedCall {
         changes.setDescription(
                 "Which fields differ, and, as both revisions are drafted, what that does to every point of"
                         + " measure in every size.");
-        answers(changes, "200", json("What differs.", api.schema(StyleChanges.class)));
+        Answers.only(changes, "200", Answers.json("What differs.", api.schema(StyleChanges.class)));
         ErrorAnswers.of(
                 changes,
                 ProblemKind.BAD_REQUEST,
@@ -131,7 +129,8 @@ final class StyleDescription implements DescribedCall {
         run.setDescription(
                 "What POST /v1/size-runs answers to the body of the style. The Accept header picks the form; JSON"
                         + " without one. No body is read.");
-        answers(run, "200", drafted.in(api, "The graded run, in the form that Accept asks for.", SizeRunAnswer.class));
+        Answers.only(
+                run, "200", drafted.in(api, "The graded run, in the form that Accept asks for.", SizeRunAnswer.class));
         ErrorAnswers.of(
                 run,
                 ProblemKind.BAD_REQUEST,
@@ -145,7 +144,7 @@ final class StyleDescription implements DescribedCall {
         Schema<?> document = api.schema(StyleCollection.class);
         api.same(StyleCollection.KeptRevision.class, "style", StyleSchema.STYLE);
         Operation export = api.at(COLLECTION).getGet();
-        answers(export, "200", json("Every style, those in the archive too.", document));
+        Answers.only(export, "200", Answers.json("Every style, those in the archive too.", document));
         ErrorAnswers.of(export, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
         Operation load = api.at(COLLECTION).getPost();
         load.setDescription(
@@ -155,31 +154,9 @@ final class StyleDescription implements DescribedCall {
         load.setRequestBody(new io.swagger.v3.oas.models.parameters.RequestBody()
                 .required(true)
                 .content(new Content().addMediaType(JSON, new MediaType().schema(document))));
-        answers(load, "200", json("What was taken.", api.schema(StyleAnswer.Imported.class)));
+        Answers.only(load, "200", Answers.json("What was taken.", api.schema(StyleAnswer.Imported.class)));
         ErrorAnswers.ofBody(load);
         ErrorAnswers.of(load, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);
-    }
-
-    private static void limited(Operation operation) {
-        for (Parameter parameter : operation.getParameters()) {
-            if (parameter.getName().equals("limit")) {
-                Schema<?> limit = new IntegerSchema()
-                        .format(null)
-                        .minimum(BigDecimal.ONE)
-                        .maximum(BigDecimal.valueOf(PageAsked.MOST));
-                parameter.setSchema(limit);
-            }
-        }
-    }
-
-    private static void answers(Operation operation, String status, ApiResponse answer) {
-        operation.setResponses(new ApiResponses().addApiResponse(status, answer));
-    }
-
-    private static ApiResponse json(String meaning, Schema<?> schema) {
-        return new ApiResponse()
-                .description(meaning)
-                .content(new Content().addMediaType(JSON, new MediaType().schema(schema)));
     }
 
     private static ApiResponse tagged(ApiResponse answer) {

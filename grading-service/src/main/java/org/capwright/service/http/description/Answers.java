@@ -1,0 +1,59 @@
+package org.capwright.service.http.description;
+
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.IntegerSchema;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import java.math.BigDecimal;
+import org.capwright.service.http.PageAsked;
+
+/** Describes answers in JSON. */
+public final class Answers {
+
+    private Answers() {}
+
+    /**
+     * An answer in JSON.
+     *
+     * @param meaning what it is, in words
+     * @param schema what it holds
+     * @return its description
+     */
+    public static ApiResponse json(String meaning, Schema<?> schema) {
+        return new ApiResponse()
+                .description(meaning)
+                .content(new Content().addMediaType("application/json", new MediaType().schema(schema)));
+    }
+
+    /**
+     * Says what a call answers when all is well, in place of what its method shows.
+     *
+     * @param operation the call
+     * @param status HTTP status code
+     * @param answer what it answers
+     */
+    public static void only(Operation operation, String status, ApiResponse answer) {
+        operation.setResponses(new ApiResponses().addApiResponse(status, answer));
+    }
+
+    /**
+     * Says how long a page of a list may be.
+     *
+     * @param operation a call with a parameter limit
+     */
+    public static void limited(Operation operation) {
+        for (Parameter parameter : operation.getParameters()) {
+            if (parameter.getName().equals("limit")) {
+                Schema<?> limit = new IntegerSchema()
+                        .format(null)
+                        .minimum(BigDecimal.ONE)
+                        .maximum(BigDecimal.valueOf(PageAsked.MOST));
+                parameter.setSchema(limit);
+            }
+        }
+    }
+}

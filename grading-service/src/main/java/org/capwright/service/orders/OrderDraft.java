@@ -1,0 +1,181 @@
+package org.capwright.service.orders;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.capwright.quantity.Unit;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.madetomeasure.HeldMeasures;
+import org.capwright.service.sizerun.SizeRunFormat;
+import org.capwright.service.sizerun.SizeRunReader;
+import org.capwright.service.sizerun.SizeRunResult;
+import org.capwright.service.sizerun.SizeRunService;
+import org.capwright.service.styles.StyleDocument;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Draws the files of an order, all that people and programs cut from. An archive of them is put together when it is asked for. */
+final class OrderDraft {
+
+    private static final List<String> SHARED = List.of(
+            "name",
+            "units",
+            "revision",
+            "overlay",
+            "seamAllowance",
+            "corners",
+            "turnOfCloth",
+            "interfacingOverlap",
+            "align",
+            "layout",
+            "paper",
+            "plotter",
+            "rounding");
+    private static final List<String> OF_UNDER_SLEEVE =
+            List.of("elbowLevel", "shaping", "elbowDart", "elbowDartLength", "elbowEase", "handGirth");
+    private static final List<String> OF_SLEEVE = List.of("capHeight", "capOutward", "capInward", "front", "back");
+
+    private final List<SizeRunFormat> forms;
+    private final JsonMapper mapper;
+
+    OrderDraft(List<SizeRunFormat> forms, JsonMapper mapper) {
+        this.forms =
+                forms.stream().filter(form -> !form.extension().equals("zip")).toList();
+        this.mapper = mapper;
+    }
+
+    /**
+     * What was drawn.
+     *
+     * @param size the size, unless it was drawn by measurements
+     * @param questions what is improbable
+     * @param files the files
+     */
+    record Drawn(Optional<String> size, List<FieldViolation> questions, List<DrawnFile> files) {}
+
+    /** Draws an order that has a size or a wearer. */
+    Drawn draw(StyleDocument style, int revision, JsonNode order) {
+        ObjectNode run = style.sizeRun(revision);
+        return order.hasNonNull("size") ? ofSize(run, label(order.get("size"))) : ofWearer(style, run, order);
+    }
+
+    /** A whole number is read as its digits. */
+    private static String label(JsonNode size) {
+        return size.isString() ? size.stringValue().strip() : size.toString();
+    }
+
+    private Drawn ofSize(ObjectNode run, String size) {
+        SizeRunResult whole = SizeRunService.draft(SizeRunReader.read(run));
+        if (!whole.order().sizes().contains(size)) {
+            FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
+            found.add(
+                    "/size",
+                    "must be one of the sizes "
+                            + String.join(", ", whole.order().sizes()),
+                    size);
+            found.refuse();
+        }
+        SizeRunResult one = SizeRunService.draft(whole.alone(size));
+        return new Drawn(Optional.of(size), List.of(), files(form -> SizeRunService.written(one, form)));
+    }
+
+    private Drawn ofWearer(StyleDocument style, ObjectNode run, JsonNode order) {
+        try {
+            HeldMeasures held = HeldMeasures.draft(measures(style, run, order));
+            return new Drawn(Optional.empty(), held.questions(), files(form -> held.written(form, mapper)));
+        } catch (ProblemException e) {
+            FoundViolations found = new FoundViolations(
+                    run.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
+            e.problem().violations().forEach(violation -> found.add(placed(violation, order)));
+            found.refuse();
+            throw e;
+        }
+    }
+
+    /** What the order does not say comes from the style, and must be mended there. */
+    private static FieldViolation placed(FieldViolation violation, JsonNode order) {
+        String first =
+                violation.field().split("/", 3).length > 1 ? violation.field().split("/", 3)[1] : "";
+        if (first.equals("order")) {
+            return at("/reference", "", violation);
+        }
+        return order.hasNonNull(first) || first.equals("confirmed")
+                ? violation
+                : at("", "the style's " + violation.field() + " ", violation);
+    }
+
+    private static FieldViolation at(String field, String before, FieldViolation violation) {
+        return new FieldViolation(
+                field,
+                before + violation.reason(),
+                violation.value(),
+                violation.unit(),
+                violation.minimum(),
+                violation.maximum());
+    }
+
+    /** The body of a made-to-measure order: the wearer's from the order, the sleeve from the style but for what follows from the wearer. */
+    private static ObjectNode measures(StyleDocument style, ObjectNode run, JsonNode order) {
+        ObjectNode made = JsonNodeFactory.instance.objectNode();
+        SHARED.forEach(field -> copy(run, made, field));
+        List.of("wearer", "confirmed", "survey", "sizeTable").forEach(field -> copy(order, made, field));
+        if (order.hasNonNull("reference")) {
+            made.set("order", order.get("reference"));
+        }
+        if (order.hasNonNull("ease")) {
+            made.set("ease", order.get("ease"));
+        } else {
+            style.ease().ifPresent(ease -> made.set("ease", ease));
+        }
+        made.set("sleeve", sleeve(run.path("sleeve"), order.path("sleeve"), made.path("ease")));
+        if (run.path("underSleeve").isObject()) {
+            ObjectNode under = made.putObject("underSleeve");
+            OF_UNDER_SLEEVE.forEach(field -> copy(run.get("underSleeve"), under, field));
+        }
+        return made;
+    }
+
+    private static ObjectNode sleeve(JsonNode ofStyle, JsonNode ofOrder, JsonNode ease) {
+        ObjectNode sleeve = JsonNodeFactory.instance.objectNode();
+        OF_SLEEVE.forEach(field -> copy(ofStyle, sleeve, field));
+        for (String half : List.of("front", "back")) {
+            if (sleeve.path(half).isObject()) {
+                // The armhole of the base size is not the wearer's.
+                ((ObjectNode) sleeve.get(half)).remove("armhole");
+            }
+        }
+        if (ease.hasNonNull("capEase")) {
+            sleeve.remove("capHeight");
+        }
+        ofOrder.properties().forEach(entry -> sleeve.set(entry.getKey(), entry.getValue()));
+        return sleeve;
+    }
+
+    private static void copy(JsonNode from, ObjectNode to, String field) {
+        if (from.hasNonNull(field)) {
+            to.set(field, from.get(field).deepCopy());
+        }
+    }
+
+    private interface Writing {
+        byte[] of(SizeRunFormat form) throws IOException;
+    }
+
+    private List<DrawnFile> files(Writing writing) {
+        List<DrawnFile> files = new ArrayList<>();
+        for (SizeRunFormat form : forms) {
+            try {
+                files.add(new DrawnFile(form.extension(), writing.of(form)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return files;
+    }
+}

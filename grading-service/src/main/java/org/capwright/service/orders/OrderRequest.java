@@ -1,0 +1,91 @@
+package org.capwright.service.orders;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.capwright.quantity.Unit;
+import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.service.http.schema.RequestObject;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The body of an order, as far as it does not speak of lengths.
+ *
+ * @param body the whole body
+ * @param reference the shop's own name for it
+ * @param revision the revision asked for
+ * @param remakeOf the order that is made again
+ */
+record OrderRequest(
+        ObjectNode body, Optional<String> reference, Optional<Integer> revision, Optional<String> remakeOf) {
+
+    /** Reads a body. Lengths are read when the style has said its unit. */
+    static OrderRequest read(JsonNode tree) {
+        FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
+        RequestObject order = new RequestObject(tree, OrderSchema.ORDER, "", Unit.MILLIMETRE, found);
+        Optional<String> reference = order.text("reference");
+        Optional<Integer> revision = order.whole("revision");
+        Optional<String> remakeOf = order.text("remakeOf");
+        order.choice("units");
+        if (order.has("size") && order.has("wearer")) {
+            order.refuse("size", "has no use beside wearer; leave out one of them");
+        } else if (tree.isObject() && !order.has("size") && !order.has("wearer") && !order.has("remakeOf")) {
+            found.add("", "must have a size, or a wearer with measurements");
+        }
+        found.refuse();
+        return new OrderRequest((ObjectNode) tree, reference, revision, remakeOf);
+    }
+
+    /** Refuses another unit than that of the style. */
+    void checkUnits(String ofStyle) {
+        String given = body.path("units").asStringOpt().orElse(ofStyle);
+        if (!given.equals(ofStyle)) {
+            FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
+            found.add("/units", "must be " + ofStyle + ", the unit of the style", given);
+            found.refuse();
+        }
+    }
+
+    /** What to make: this order, with what it leaves out from the first one. A measurement that is altered is not confirmed any more. */
+    ObjectNode over(JsonNode first) {
+        ObjectNode made = body.deepCopy();
+        if (made.hasNonNull("size")) {
+            return made;
+        }
+        boolean altered = made.hasNonNull("wearer");
+        if (!altered && first.hasNonNull("size")) {
+            made.set("size", first.get("size"));
+            return made;
+        }
+        for (String field : OrderSchema.OF_WEARER) {
+            if (!made.hasNonNull(field) && first.hasNonNull(field)) {
+                made.set(field, first.get(field));
+            }
+        }
+        if (altered && first.path("wearer").isObject()) {
+            ObjectNode wearer = ((ObjectNode) first.get("wearer")).deepCopy();
+            for (Map.Entry<String, JsonNode> measure : body.get("wearer").properties()) {
+                wearer.set(measure.getKey(), measure.getValue());
+            }
+            made.set("wearer", wearer);
+            if (!body.hasNonNull("confirmed")) {
+                made.set("confirmed", stillConfirmed(first.path("confirmed")));
+            }
+        }
+        return made;
+    }
+
+    private ArrayNode stillConfirmed(JsonNode first) {
+        ArrayNode still = JsonNodeFactory.instance.arrayNode();
+        List<String> altered = List.copyOf(body.get("wearer").propertyNames());
+        first.forEach(name -> {
+            if (!altered.contains(name.asString(""))) {
+                still.add(name);
+            }
+        });
+        return still;
+    }
+}

@@ -1,0 +1,79 @@
+package org.capwright.service.orders;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.capwright.service.http.schema.FieldType;
+import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.service.http.schema.SchemaField;
+import org.capwright.service.madetomeasure.MeasureSchema;
+import org.capwright.service.sizerun.SizeRunSchema;
+
+/** The bodies of the calls about orders. */
+final class OrderSchema {
+
+    static final int LONGEST_REFERENCE = 40;
+
+    private static final int LONGEST_ID = 36;
+
+    /** What a remake takes from the first order where it says nothing itself. */
+    static final List<String> OF_WEARER = List.of("wearer", "ease", "sleeve", "confirmed", "survey", "sizeTable");
+
+    static final RequestSchema ORDER = RequestSchema.of(
+            "Order",
+            "An order on a kept style: by a size of its run, or by the measurements of a wearer. Lengths are in the"
+                    + " unit of the style. A field that is null counts as left out; an unknown field is refused.",
+            List.of(
+                    SchemaField.optional(
+                                    "reference",
+                                    new FieldType.Text(LONGEST_REFERENCE),
+                                    "The shop's own name for the order, found again by GET /v1/orders; with"
+                                        + " measurements it is written on every piece. A number will do; no name of a"
+                                        + " person is needed.")
+                            .example("order 1207"),
+                    SchemaField.optional(
+                                    "size",
+                                    SizeRunSchema.REQUEST.field("baseSize").kind(),
+                                    "A size of the style. Left out where wearer is given.")
+                            .example("40"),
+                    measure("wearer", "Left out where size is given."),
+                    measure("confirmed", ""),
+                    measure("survey", ""),
+                    measure("sizeTable", ""),
+                    SchemaField.optional(
+                            "ease",
+                            MeasureSchema.REQUEST.field("ease").kind(),
+                            "What the finished sleeve measures more than the body; that of the style if left out."),
+                    measure("sleeve", "What is given here goes before what the style says."),
+                    SchemaField.optional(
+                            "units",
+                            SizeRunSchema.REQUEST.field("units").kind(),
+                            "Unit of every length; it must be that of the style, and may be left out."),
+                    SchemaField.optional(
+                            "revision",
+                            new FieldType.Whole(1, 1_000_000),
+                            "Number of the revision that is made; that of the first order for a remake, else the"
+                                    + " latest, if left out."),
+                    SchemaField.optional(
+                            "remakeOf",
+                            new FieldType.Text(LONGEST_ID),
+                            "Id of an order on this style that is made again. What is left out here, also a single"
+                                    + " measurement, is taken from it.")));
+
+    static final RequestSchema CHANGE = RequestSchema.of(
+            "OrderChange",
+            "The next state of an order.",
+            List.of(SchemaField.required(
+                            "state",
+                            new FieldType.Choice(Stream.of(OrderState.CONFIRMED, OrderState.CUT, OrderState.CANCELLED)
+                                    .map(OrderState::word)
+                                    .toList()),
+                            "confirmed: looked at again and right; cut: the cloth is cut; cancelled: given up.")
+                    .example("confirmed")));
+
+    private OrderSchema() {}
+
+    private static SchemaField measure(String field, String more) {
+        SchemaField shared = MeasureSchema.REQUEST.field(field);
+        return SchemaField.optional(field, shared.kind(), (shared.meaning() + " " + more).strip());
+    }
+}
