@@ -99,22 +99,23 @@ final class OrderBook {
 
     /** Writes a new order with the body that it was taken by. */
     void enter(SleeveOrder order, String request, String by) {
-        database.sql("INSERT INTO sleeve_order (tenant, id, style, revision, engine, reference, size, remake_of, state,"
-                        + " taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        database.sql("INSERT INTO sleeve_order (tenant, id, style, revision, engine, reference, size, remake_of,"
+            + " state, taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, NULLIF(?, ''), NULLIF(?, ''),"
+            + " NULLIF(?, ''), ?, ?, ?, ?, NULLIF(?, ''))")
                 .params(
                         tenant,
                         order.id(),
                         order.style(),
                         order.revision(),
                         order.engine(),
-                        order.reference().orElse(null),
-                        order.size().orElse(null),
-                        order.remakeOf().orElse(null),
+                        order.reference().orElse(""),
+                        order.size().orElse(""),
+                        order.remakeOf().orElse(""),
                         order.state().word(),
                         order.takenAt().atOffset(ZoneOffset.UTC),
                         order.changedAt().atOffset(ZoneOffset.UTC),
                         request,
-                        order.questions().orElse(null))
+                        order.questions().orElse(""))
                 .update();
         step(order.id(), 1, order.state(), order.takenAt(), by);
     }
@@ -228,13 +229,13 @@ final class OrderBook {
 
     void remember(String key, Answered answered) {
         database.sql("INSERT INTO idempotency (tenant, idempotency_key, request_sha256, order_id, answer)"
-                        + " VALUES (?, ?, ?, ?, ?)")
+                        + " VALUES (?, ?, ?, ?, NULLIF(?, ''))")
                 .params(
                         tenant,
                         key,
                         answered.requestSha256(),
                         answered.order(),
-                        answered.answer().orElse(null))
+                        answered.answer().orElse(""))
                 .update();
     }
 

@@ -92,12 +92,12 @@ final class StyleController {
         StyleId.checked(id);
         JsonNode tree = bodies.read(request);
         SizeRunRequest checked = StyleDocument.checked(tree);
-        StyleRevision kept = store.transaction(database -> new StyleShelf(database, Caller.of(request))
+        StyleShelf.Kept kept = store.transaction(database -> new StyleShelf(database, Caller.of(request))
                 .put(id, checked.name(), tree.toString(), Condition.of(match, noneMatch)));
-        return ResponseEntity.status(kept.revision() == 1 ? HttpStatus.CREATED : HttpStatus.OK)
+        return ResponseEntity.status(kept.fresh() ? HttpStatus.CREATED : HttpStatus.OK)
                 .cacheControl(CacheControl.noStore())
-                .eTag(kept.entityTag())
-                .body(StyleAnswer.of(kept));
+                .eTag(kept.revision().entityTag())
+                .body(StyleAnswer.of(kept.revision()));
     }
 
     /** Shows the body of a style. */

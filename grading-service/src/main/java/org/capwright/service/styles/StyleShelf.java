@@ -111,8 +111,16 @@ public final class StyleShelf {
         return find(id);
     }
 
+    /**
+     * What came of keeping a body.
+     *
+     * @param revision the latest revision now
+     * @param fresh whether there was no such style before
+     */
+    record Kept(StyleRevision revision, boolean fresh) {}
+
     /** Keeps a body as the next revision. One that is the latest already makes none, but takes the style out of the archive. */
-    StyleRevision put(String id, String name, String body, Condition condition) {
+    Kept put(String id, String name, String body, Condition condition) {
         Optional<StyleRevision> before = findLocked(id);
         condition.checkChange(before);
         String sha256 = Fingerprint.of(body);
@@ -125,7 +133,7 @@ public final class StyleShelf {
                 archive(id, false);
                 AuditTrail.write(database, caller, "style.restored", id);
             }
-            return get(id, Optional.empty());
+            return new Kept(get(id, Optional.empty()), false);
         }
         int number = before.map(StyleRevision::revision).orElse(0) + 1;
         keep(id, new StyleRevision(id, number, name, body, sha256, Times.now().toInstant(), caller.name(), false));
@@ -133,7 +141,7 @@ public final class StyleShelf {
                 .params(number, caller.tenant(), id)
                 .update();
         AuditTrail.write(database, caller, "style.revised", id + "/revisions/" + number);
-        return get(id, Optional.empty());
+        return new Kept(get(id, Optional.empty()), before.isEmpty());
     }
 
     private void keep(String id, StyleRevision revision) {

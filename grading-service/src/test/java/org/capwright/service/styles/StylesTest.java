@@ -70,6 +70,7 @@ class StylesTest {
         KeptService service = KeptService.on(kind);
         String id = id();
         String first = put(service, id, GOWN, "If-None-Match", "*").header("ETag");
+        assertEquals(200, put(service, id, GOWN, "If-Match", first).status(), "nothing is made");
         String higher = GOWN.replace("13.5", "14");
         assertEquals(428, put(service, id, higher).status());
         assertEquals(412, put(service, id, higher, "If-None-Match", "*").status());
