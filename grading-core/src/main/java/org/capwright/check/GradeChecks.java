@@ -35,6 +35,10 @@ public final class GradeChecks {
             new PleatDepthDriftCheck(),
             new PleatLayersCheck());
 
+    private static final List<GradeCheck> WITHOUT_OPINION = JUDGEMENTS.stream()
+            .filter(check -> !(check instanceof SurveyJumpCheck))
+            .toList();
+
     private GradeChecks() {}
 
     /**
@@ -54,6 +58,15 @@ public final class GradeChecks {
      * @return what was found, check by check; empty when all is well
      */
     public static List<Finding> run(CheckedGrade grade, Thresholds thresholds) {
+        return run(grade, thresholds, JUDGEMENTS);
+    }
+
+    /** All checks but the opinion of the survey, which never judges. */
+    static List<Finding> judged(CheckedGrade grade, Thresholds thresholds) {
+        return run(grade, thresholds, WITHOUT_OPINION);
+    }
+
+    private static List<Finding> run(CheckedGrade grade, Thresholds thresholds, List<GradeCheck> judgements) {
         List<Finding> found = new ArrayList<>();
         CheckedGrade rest = grade;
         for (PlausibilityCheck sieve : SIEVES) {
@@ -61,7 +74,7 @@ public final class GradeChecks {
             found.addAll(sifted.found());
             rest = sifted.rest();
         }
-        for (GradeCheck check : JUDGEMENTS) {
+        for (GradeCheck check : judgements) {
             found.addAll(check.check(rest, thresholds));
         }
         return List.copyOf(found);

@@ -17,10 +17,15 @@ import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Subject;
+import org.capwright.tables.Interval;
 
 /**
- * The smallest change of the grade rules that clears all stops: a linear program over the increments, minimising the weighted sum of their absolute changes. Jumps, loss of ease and
- * proportion are linear in the increments; the cap ease is not, so it is linearised at each size, the run drafted anew and the program set up again until the checks are clear.
+ * The smallest change of the grade rules that leaves no finding as grave as the gravest, and creates none.
+ *
+ * <p>Figures are changed one by one first ({@link CureSearch}): one if one is enough. Where that does not clear all stops, a linear program changes all increments at once, minimising the weighted sum
+ * of their absolute changes. Jumps, loss of ease and proportion are linear in the increments; the cap ease is not, so it is linearised at each size, the run drafted anew and the program set up again
+ * until the checks are clear.
  */
 public final class WhatIf {
 
@@ -39,30 +44,74 @@ public final class WhatIf {
     public record Change(Dimension dimension, GradeRule before, GradeRule after) {}
 
     /**
-     * What is proposed.
+     * One figure to change.
      *
-     * @param changes rules that change; empty when there was no stop, or nothing helps
-     * @param run the run drafted with the new rules
-     * @param remaining stops that are left, because no change of these rules clears them
+     * @param place the dimension of a rule, or the measure of a sheet
+     * @param sizes two sizes, where the jump from the first to the second is meant, or all jumps from the smallest to the largest; one, where the figure of that size is meant
+     * @param before what stood there, mm
+     * @param after what is proposed, mm
+     * @param passing the values that pass as well, mm, both ends tried
+     * @param cured the findings that go with it
      */
-    public record Proposal(List<Change> changes, SizeRun run, List<Finding> remaining) {
+    public record Cure(
+            Subject place, List<String> sizes, double before, double after, Interval passing, List<Finding> cured) {
 
         /**
          * Copies the lists.
          *
-         * @param changes rules that change; empty when there was no stop, or nothing helps
+         * @param place the dimension of a rule, or the measure of a sheet
+         * @param sizes two sizes, where the jump from the first to the second is meant, or all jumps from the smallest to the largest; one, where the figure of that size is meant
+         * @param before what stood there, mm
+         * @param after what is proposed, mm
+         * @param passing the values that pass as well, mm, both ends tried
+         * @param cured the findings that go with it
+         */
+        public Cure {
+            sizes = List.copyOf(sizes);
+            cured = List.copyOf(cured);
+        }
+
+        static Cure of(CureSearch.Step step, CheckedGrade grade) {
+            int first = step.cell().first();
+            int last = step.cell().last();
+            return new Cure(
+                    step.cell().place(),
+                    first == last ? List.of(grade.label(first)) : List.of(grade.label(first), grade.label(last)),
+                    step.old(),
+                    step.proposed(),
+                    step.passing(),
+                    step.cured());
+        }
+    }
+
+    /**
+     * What is proposed.
+     *
+     * @param changes rules that change; empty when there was nothing to clear, or nothing helps
+     * @param cures the same figure by figure, the most telling first; empty where all rules had to be changed at once
+     * @param run the run drafted with the new rules
+     * @param remaining findings as grave as the gravest that are left, because no change of these rules clears them
+     */
+    public record Proposal(List<Change> changes, List<Cure> cures, SizeRun run, List<Finding> remaining) {
+
+        /**
+         * Copies the lists.
+         *
+         * @param changes rules that change; empty when there was nothing to clear, or nothing helps
+         * @param cures the same figure by figure, the most telling first; empty where all rules had to be changed at once
          * @param run the run drafted with the new rules
-         * @param remaining stops that are left, because no change of these rules clears them
+         * @param remaining findings as grave as the gravest that are left, because no change of these rules clears them
          */
         public Proposal {
             changes = List.copyOf(changes);
+            cures = List.copyOf(cures);
             remaining = List.copyOf(remaining);
         }
 
         /**
-         * Whether the checks of the new run are free of stops.
+         * Whether the checks of the new run are free of findings as grave as the gravest was.
          *
-         * @return true if nothing stops the grade any more
+         * @return true if none of them is left
          */
         public boolean cleared() {
             return remaining.isEmpty();
@@ -91,12 +140,60 @@ public final class WhatIf {
      * @param run the run as it is
      * @param body the bodies it is held against, if any
      * @param thresholds limits of the label
+     * @param grid the room's grid, on which figures are proposed where one there passes
+     * @return the proposal, already drafted and checked; nothing changes where there is neither a stop nor a caution
+     */
+    public static Proposal smallest(SizeRun run, Optional<BodyReference> body, Thresholds thresholds, Rounding grid) {
+        ChangeableRules start = new ChangeableRules(run, body);
+        List<Finding> findings = GradeChecks.judged(start.grade(), thresholds);
+        Severity gravest = findings.stream()
+                .map(Finding::severity)
+                .max(Severity::compareTo)
+                .orElse(Severity.INFO);
+        if (gravest == Severity.INFO || run.sizes().size() < 2) {
+            return new Proposal(List.of(), List.of(), run, List.of());
+        }
+        CureSearch.Outcome found = new CureSearch(thresholds, grid, gravest, findings).search(start);
+        SizeRun cured = ((ChangeableRules) found.changed()).run();
+        Proposal byFigures = new Proposal(
+                changes(run, cured),
+                found.steps().stream().map(step -> Cure.of(step, start.grade())).toList(),
+                cured,
+                found.left());
+        if (byFigures.cleared() || gravest != Severity.STOP) {
+            return byFigures;
+        }
+        Proposal atOnce = clearingStops(run, body, thresholds, Map.of(), grid);
+        return atOnce.remaining().size() < byFigures.remaining().size() ? atOnce : byFigures;
+    }
+
+    private static List<Change> changes(SizeRun before, SizeRun after) {
+        List<Change> changes = new ArrayList<>();
+        for (GradeRule rule : after.rules()) {
+            GradeRule old = before.rules().stream()
+                    .filter(one -> one.dimension() == rule.dimension())
+                    .findFirst()
+                    .orElseGet(() -> GradeRule.uniform(
+                            rule.dimension(), 0, before.sizes().size()));
+            if (!old.equals(rule)) {
+                changes.add(new Change(rule.dimension(), old, rule));
+            }
+        }
+        return changes;
+    }
+
+    /**
+     * Looks for the change of all increments at once that clears the stops.
+     *
+     * @param run the run as it is
+     * @param body the bodies it is held against, if any
+     * @param thresholds limits of the label
      * @param weights how unwelcome a change of a dimension's rule is, above 0; 1 where nothing is said
      * @param grid the room's grid; changes are rounded up to it where the checks stay clear
      * @return the proposal, already drafted and checked
      * @throws IllegalArgumentException if a weight is not above 0
      */
-    public static Proposal clearingStops(
+    static Proposal clearingStops(
             SizeRun run,
             Optional<BodyReference> body,
             Thresholds thresholds,
@@ -134,11 +231,11 @@ public final class WhatIf {
     private Proposal propose(Rounding grid) {
         List<Finding> stops = stops(run);
         if (stops.isEmpty() || run.sizes().size() < 2) {
-            return new Proposal(List.of(), run, stops);
+            return new Proposal(List.of(), List.of(), run, stops);
         }
         return search(stops, RuleProgram.Demand.ALL, grid)
                 .or(() -> search(stops, RuleProgram.Demand.AGAINST_THE_BASE, grid))
-                .orElseGet(() -> new Proposal(List.of(), run, stops));
+                .orElseGet(() -> new Proposal(List.of(), List.of(), run, stops));
     }
 
     /** Empty where the program has no solution, or none that leaves fewer stops. */
@@ -197,12 +294,12 @@ public final class WhatIf {
             SizeRun readable = regraded(rounded);
             List<Finding> leftOnGrid = stops(readable);
             if (leftOnGrid.size() <= left.size()) {
-                return new Proposal(changes(rounded), readable, leftOnGrid);
+                return new Proposal(changes(rounded), List.of(), readable, leftOnGrid);
             }
         } catch (InvalidMeasuresException e) {
             // The exact change is drafted already.
         }
-        return new Proposal(changes(change), drafted, left);
+        return new Proposal(changes(change), List.of(), drafted, left);
     }
 
     private List<Change> changes(double[][] change) {

@@ -45,8 +45,7 @@ class GradeReportTest {
         BodyReference body = BodyReference.of(org.capwright.check.ChoirGown.women());
         CheckedGrade grade = CheckedGrade.of(run).against(body);
         List<Finding> findings = GradeChecks.run(grade, Thresholds.usual());
-        WhatIf.Proposal proposal =
-                WhatIf.clearingStops(run, Optional.of(body), Thresholds.usual(), Map.of(), new Rounding(1));
+        WhatIf.Proposal proposal = WhatIf.smallest(run, Optional.of(body), Thresholds.usual(), new Rounding(1));
         return new GradeReport(
                 name, Unit.CENTIMETRE, grade, findings, Optional.of(proposal), RunCoverage.aboutBase(grade));
     }

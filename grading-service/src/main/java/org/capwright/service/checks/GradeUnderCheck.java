@@ -1,7 +1,6 @@
 package org.capwright.service.checks;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
@@ -33,17 +32,13 @@ record GradeUnderCheck(
         Thresholds thresholds,
         Optional<SizeRunResult> run) {
 
-    /** The smallest change of the rules that clears the stops. Rules can only be changed where they are known, in a run that was drafted here. */
+    /** The smallest change of the rules that clears the gravest findings. Rules can only be changed where they are known, in a run that was drafted here. */
     Optional<WhatIf.Proposal> whatIf() {
-        if (findings.stream().noneMatch(finding -> finding.severity() == Severity.STOP)) {
+        if (findings.stream().allMatch(finding -> finding.severity() == Severity.INFO)) {
             return Optional.empty();
         }
-        return run.map(drafted -> WhatIf.clearingStops(
-                drafted.run(),
-                grade.body(),
-                thresholds,
-                Map.of(),
-                drafted.order().shownRounding()));
+        return run.map(drafted -> WhatIf.smallest(
+                drafted.run(), grade.body(), thresholds, drafted.order().shownRounding()));
     }
 
     /** Who of the survey finds a size, where the bodies have one. */

@@ -2,8 +2,10 @@ package org.capwright.tables.survey;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
@@ -28,6 +30,11 @@ public enum Survey {
     ANSUR_2012_MEN(
             "ansur-2012-men",
             "2012 Anthropometric Survey of U.S. Army Personnel (ANSUR II), report NATICK/TR-15/007, 2014; men");
+
+    /** A line through the people, which is the same at every call. */
+    private record Fitted(Survey survey, BodyDimension response, List<BodyDimension> predictors) {}
+
+    private static final Map<Fitted, Regression> FITS = new ConcurrentHashMap<>();
 
     private final String id;
     private final String source;
@@ -121,7 +128,12 @@ public enum Survey {
                         "a dimension other than the response"));
             }
         }
-        return new Regression(this, response, List.of(predictors));
+        // Of one or two predictors there are few; of more, as many as there are wearers.
+        return predictors.length > 2
+                ? new Regression(this, response, List.of(predictors))
+                : FITS.computeIfAbsent(
+                        new Fitted(this, response, List.of(predictors)),
+                        fitted -> new Regression(this, response, fitted.predictors));
     }
 
     /**
