@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The grade that a check proposes is put back into the request as a label would do it. */
@@ -50,8 +52,41 @@ class WhatIfIT {
     }
 
     @Test
-    void proposesNothingWhereNothingStops() {
-        assertNull(checked(request(Requests.choirGown())).get("whatIf"));
+    void proposesNothingWhereNothingIsAmiss() {
+        Map<String, Object> run =
+                request(Requests.choirGown().replace("\"bicep\": 1.3", "\"bicep\": [1.3, 1.3, 1.3, 1.3, 1.4]"));
+        JsonPath clean = checked(run);
+        assertEquals(0, clean.getInt("summary.stop") + clean.getInt("summary.caution"), clean.getString("findings"));
+        assertNull(clean.get("whatIf"));
+    }
+
+    /** The figures of the cure are those of the request: one rule for all jumps, one figure, and both ends of its range pass as the proposal does. */
+    @ParameterizedTest
+    @CsvSource({"bicep, 1.3, 3.0", "wrist, 0.5, 3", "length, 0.5, '[.5, -1.5, .5, .5, .5]'"})
+    void oneFigureIsEnoughForOneSlip(String rule, String meant, String slip) {
+        String figures = slip.replace("[.", "[0.").replace(" .", " 0.");
+        Map<String, Object> run =
+                request(Requests.choirGown().replace("\"" + rule + "\": " + meant, "\"" + rule + "\": " + figures));
+        JsonPath amiss = checked(run);
+        assertTrue(amiss.getBoolean("whatIf.clears"), amiss.getString("whatIf"));
+        List<Map<String, Object>> cures = amiss.getList("whatIf.cures");
+        assertEquals(1, cures.size(), cures.toString());
+        assertEquals(rule, cures.get(0).get("dimension"));
+        double proposed = ((Number) cures.get(0).get("new")).doubleValue();
+        double least = ((Number) cures.get(0).get("least")).doubleValue();
+        double greatest = ((Number) cures.get(0).get("greatest")).doubleValue();
+        assertTrue(least <= proposed && proposed <= greatest, cures.toString());
+        int stops = amiss.getInt("summary.stop");
+        int cautions = amiss.getInt("summary.caution");
+        for (double value : new double[] {proposed, least, greatest}) {
+            JsonPath mended = checked(request(Requests.choirGown()
+                    .replace(
+                            "\"" + rule + "\": " + meant,
+                            "\"" + rule + "\": " + figures.replaceAll("-1.5|^3(\\.0)?$", "" + value))));
+            assertEquals(0, mended.getInt("summary.stop"), value + mended.getString("findings"));
+            assertTrue(mended.getInt("summary.caution") <= cautions, value + mended.getString("findings"));
+            assertTrue(stops + cautions > mended.getInt("summary.caution"));
+        }
     }
 
     @Test
@@ -79,19 +114,19 @@ class WhatIfIT {
 
         JsonPath mended = checked(putBack(run, stopped));
         assertEquals(0, mended.getInt("summary.stop"));
-        assertNull(mended.get("whatIf"));
+        assertTrue(mended.getInt("summary.caution") <= stopped.getInt("summary.caution"));
     }
 
     /** The same in inches, whose increments have no short decimal in millimetres. */
     @Test
     void worksInInches() {
         String inches = """
-                {"units":"in","baseSize":"40","sizes":["36","38","40","42","44"],
-                 "sleeve":{"bicep":"14 1/4","length":"23 1/2","capHeight":"5 1/4","armhole":"17 1/2"},
-                 "underSleeve":{"elbow":12,"wrist":9},
-                 "grade":{"bicep":"1/8","capHeight":"1/8","armhole":"5/8","length":"1/4"},
-                 "sizeTable":"women-en-13402-3-bust"}
-                """;
+            {"units":"in","baseSize":"40","sizes":["36","38","40","42","44"],
+             "sleeve":{"bicep":"14 1/4","length":"23 1/2","capHeight":"5 1/4","armhole":"17 1/2"},
+             "underSleeve":{"elbow":12,"wrist":9},
+             "grade":{"bicep":"1/8","capHeight":"1/8","armhole":"5/8","length":"1/4"},
+             "sizeTable":"women-en-13402-3-bust"}
+            """;
         Map<String, Object> run = request(inches);
         JsonPath stopped = checked(run);
         assertTrue(stopped.getInt("summary.stop") > 0, stopped.getString("findings"));

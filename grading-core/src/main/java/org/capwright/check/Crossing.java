@@ -51,12 +51,64 @@ public record Crossing(NestLine.Kind kind, int interval, double depth, List<Poin
             for (int i = 0; i < grade.intervals(); i++) {
                 Optional<NestLine> smaller = grade.sizes().get(i).line(kind);
                 Optional<NestLine> larger = grade.sizes().get(i + 1).line(kind);
-                if (smaller.isPresent() && larger.isPresent()) {
+                if (smaller.isPresent() && larger.isPresent() && !nested(smaller.get(), larger.get())) {
                     add(found, kind, i, smaller.get(), larger.get());
                 }
             }
         }
         return List.copyOf(found);
+    }
+
+    /**
+     * Whether the smaller line lies under the larger one throughout, which most do and which is quickly seen: both run from left to right along the bicep line, and at every corner of either the
+     * larger one is no lower. False where it is not so plain.
+     */
+    private static boolean nested(NestLine smaller, NestLine larger) {
+        List<Point> in = smaller.points();
+        List<Point> out = larger.points();
+        if (!runsRight(in) || !runsRight(out)) {
+            return false;
+        }
+        double level = in.get(0).y();
+        for (Point end : List.of(in.get(in.size() - 1), out.get(0), out.get(out.size() - 1))) {
+            if (Math.abs(end.y() - level) > 1e-9) {
+                return false;
+            }
+        }
+        return in.get(0).x() >= out.get(0).x()
+                && in.get(in.size() - 1).x() <= out.get(out.size() - 1).x()
+                && under(in, out, 1)
+                && under(out, in, -1);
+    }
+
+    private static boolean runsRight(List<Point> line) {
+        for (int i = 1; i < line.size(); i++) {
+            if (line.get(i).x() <= line.get(i - 1).x()) {
+                return false;
+            }
+        }
+        return line.size() > 2;
+    }
+
+    /** Whether the corners of one line lie under another, or above it, as far as that other reaches. */
+    private static boolean under(List<Point> corners, List<Point> line, int sign) {
+        int right = 1;
+        for (Point corner : corners) {
+            if (corner.x() < line.get(0).x()
+                    || corner.x() > line.get(line.size() - 1).x()) {
+                continue;
+            }
+            while (line.get(right).x() < corner.x()) {
+                right++;
+            }
+            Point a = line.get(right - 1);
+            Point b = line.get(right);
+            double y = a.y() + (b.y() - a.y()) * (corner.x() - a.x()) / (b.x() - a.x());
+            if (sign * (y - corner.y()) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void add(List<Crossing> found, NestLine.Kind kind, int interval, NestLine smaller, NestLine larger) {

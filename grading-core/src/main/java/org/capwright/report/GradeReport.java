@@ -170,12 +170,14 @@ public record GradeReport(
         }
         bands.addAll(TextBands.paragraph(
                 proposal.changes().isEmpty()
-                        ? "No change of the grade rules clears these stops; the base size itself has to change."
+                        ? "No change of the grade rules clears the gravest of these findings; the base size itself has"
+                                + " to change."
                         : proposal.cleared()
-                                ? "With these rules, drafted anew and checked, no stop is left. Increments in "
-                                        + unit.symbol() + "."
-                                : "With these rules, drafted anew and checked, some stops are left: they lie in the base size or"
-                                        + " in lines that no rule moves. Increments in " + unit.symbol() + ".",
+                                ? "With these rules, drafted anew and checked, no " + gravest()
+                                        + " is left. Increments in " + unit.symbol() + "."
+                                : "With these rules, drafted anew and checked, some of the gravest findings are left:"
+                                        + " they lie in the base size or in lines that no rule"
+                                        + " moves. Increments in " + unit.symbol() + ".",
                 width));
         if (!rows.isEmpty()) {
             bands.addAll(JumpTable.bands(grade, rows, width));
@@ -184,6 +186,10 @@ public record GradeReport(
             bands.addAll(FindingBands.bands(proposal.remaining(), unit, width));
             bands.add(TextBands.space());
         }
+    }
+
+    private String gravest() {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP) ? "stop" : "caution";
     }
 
     private List<String> figures(List<Double> increments) {
@@ -206,8 +212,8 @@ public record GradeReport(
                         () -> bands.addAll(TextBands.small(
                                 "No table of bodies was chosen: the grade was held against itself alone.", width)));
         bands.addAll(TextBands.small(
-                "Every finding names the source of its limit; where it says common practice, no source, no publication gives"
-                        + " the figure. A report is no substitute for a toile.",
+                "Every finding names the source of its limit; where it says common practice, no source, no publication"
+                        + " gives the figure. A report is no substitute for a toile.",
                 width));
     }
 }

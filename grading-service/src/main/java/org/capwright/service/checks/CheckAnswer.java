@@ -39,12 +39,13 @@ record CheckAnswer(
 
         @Schema(
                 description =
-                        "The smallest change of the grade rules that clears the stops; there for a size run with stops.")
+                        "The smallest change of the grade rules that leaves no finding as grave as the gravest; there"
+                                + " for a size run with stops or cautions.")
         Optional<WhatIfAnswer> whatIf,
 
         @Schema(
-                description =
-                        "Who of a public survey finds a size; there where the bodies have a survey, and bicep and length are known.")
+                description = "Who of a public survey finds a size; there where the bodies have a survey, and bicep and"
+                        + " length are known.")
         Optional<CoverageAnswer> coverage,
 
         @ArraySchema(
@@ -56,8 +57,8 @@ record CheckAnswer(
     record SummaryAnswer(
             @Schema(
                     description =
-                            "What to make of it: not judged where a part of the file was not read, else the gravest of stop and caution, or"
-                                    + " pass.",
+                            "What to make of it: not judged where a part of the file was not read, else the gravest of"
+                                    + " stop and caution, or pass.",
                     allowableValues = {"not judged", "stop", "caution", "pass"},
                     example = "caution")
             String verdict,
@@ -103,7 +104,8 @@ record CheckAnswer(
     record TraceAnswer(
             @Schema(
                     description =
-                            "Whether the file says so, it was assumed, is not used by any check, or was not read and so not judged.",
+                            "Whether the file says so, it was assumed, is not used by any check, or was not read and"
+                                    + " so not judged.",
                     allowableValues = {"found", "assumed", "left-out", "not-read"},
                     example = "found")
             String kind,

@@ -12,25 +12,38 @@ import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.service.sizerun.GradeWriter;
 
-/** The smallest change of the grade rules that clears the stops; lengths in the unit of the answer. */
+/** The smallest change of the grade rules that leaves no finding as grave as the gravest; lengths in the unit of the answer. */
 @Schema(
         name = "WhatIf",
-        description = "The smallest change of the grade rules that clears the stops, drafted anew and checked.")
+        description =
+                "The smallest change of the grade rules that leaves no finding as grave as the gravest (no stop; or no"
+                        + " caution, where nothing stops) and creates none, drafted anew and checked. As few figures"
+                        + " change as will do.")
 record WhatIfAnswer(
-        @Schema(description = "Whether a run with this grade has no stop any more.", example = "true")
+        @Schema(
+                description = "Whether a run with this grade has no finding as grave as the gravest any more.",
+                example = "true")
         boolean clears,
 
         @ArraySchema(
                 arraySchema =
                         @Schema(
-                                description =
-                                        "Increments that change, from the old rule to the new one; empty where no change helps."))
+                                description = "The figures to change, the most telling first: one, where one is enough."
+                                        + " Empty where no change helps, or all increments have to change at"
+                                        + " once."))
+        List<CureAnswer> cures,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description = "Increments that change, from the old rule to the new one; empty where no"
+                                        + " change helps."))
         List<ChangeAnswer> changes,
 
         @Schema(description = "The whole field grade, to be put into the request as it stands.")
         Map<String, Object> grade,
 
-        @ArraySchema(arraySchema = @Schema(description = "Stops that no change of these rules clears."))
+        @ArraySchema(arraySchema = @Schema(description = "The gravest findings that no change of these rules clears."))
         List<FindingAnswer> remaining) {
 
     /** Off the noise of binary fractions. */
@@ -54,6 +67,50 @@ record WhatIfAnswer(
             @Schema(description = "The increment proposed.", example = "1.1") @JsonProperty("new")
             double proposed) {}
 
+    /** One figure to change. */
+    @Schema(
+            name = "Cure",
+            description =
+                    "One figure to change: an increment, a rule that is the same between all sizes, or the figure of a"
+                            + " size.")
+    record CureAnswer(
+            @Schema(description = "Name of the rule in grade, or point of measure of a spec table.", example = "bicep")
+            String dimension,
+
+            @Schema(
+                    description =
+                            "The sizes of the jump; the smallest and the largest where the rule is the same between"
+                                    + " all sizes; one size where its own figure is meant.",
+                    example = "[\"38\",\"40\"]")
+            List<String> sizes,
+
+            @Schema(description = "The figure as it was.", example = "3")
+            double old,
+
+            @Schema(description = "The figure proposed.", example = "1.4") @JsonProperty("new")
+            double proposed,
+
+            @Schema(description = "The least figure that passes as well.", example = "1.35")
+            double least,
+
+            @Schema(description = "The greatest figure that passes as well.", example = "1.45")
+            double greatest,
+
+            @Schema(description = "How many cautions and stops go with it.", example = "7")
+            int cured) {
+
+        static CureAnswer of(WhatIf.Cure cure, Unit unit) {
+            return new CureAnswer(
+                    cure.place().code(),
+                    cure.sizes(),
+                    shown(cure.before(), unit),
+                    shown(cure.after(), unit),
+                    shown(cure.passing().lower(), unit),
+                    shown(cure.passing().upper(), unit),
+                    cure.cured().size());
+        }
+    }
+
     static WhatIfAnswer of(WhatIf.Proposal proposal, Unit unit) {
         List<ChangeAnswer> changes = new ArrayList<>();
         for (WhatIf.Change change : proposal.changes()) {
@@ -61,6 +118,7 @@ record WhatIfAnswer(
         }
         return new WhatIfAnswer(
                 proposal.cleared(),
+                proposal.cures().stream().map(cure -> CureAnswer.of(cure, unit)).toList(),
                 changes,
                 GradeWriter.written(proposal.run().rules(), unit),
                 FindingAnswer.of(proposal.remaining(), unit));
