@@ -36,6 +36,7 @@ class RoomsTest {
             Map.entry("page", Set.of("sizerun", "madetomeasure")),
             Map.entry("tables", Set.of()),
             Map.entry("store", Set.of()),
+            Map.entry("keys", Set.of("store")),
             Map.entry("audit", Set.of("store")),
             Map.entry("orders", Set.of("store", "styles", "sizerun", "madetomeasure")),
             Map.entry("styles", Set.of("store", "sizerun", "madetomeasure")),

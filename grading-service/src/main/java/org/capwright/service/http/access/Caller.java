@@ -6,7 +6,7 @@ import java.util.Set;
 /**
  * Who calls.
  *
- * @param tenant whose styles and orders the caller sees
+ * @param tenant whose styles and orders the caller sees; empty for the operator, who sees none
  * @param name who is named in histories: the name of the key
  * @param scopes what the caller may do
  */
@@ -14,6 +14,9 @@ public record Caller(String tenant, String name, Set<Scope> scopes) {
 
     /** Everybody, as long as keys are off: the service then answers this machine alone. */
     public static final Caller LOCAL = new Caller("local", "this machine", Set.of(Scope.values()));
+
+    /** Who runs the installation: makes the first key of a tenant, and does nothing with what is a tenant's. */
+    public static final Caller OPERATOR = new Caller("", "operator", Set.of());
 
     private static final String ATTRIBUTE = Caller.class.getName();
 
@@ -24,11 +27,18 @@ public record Caller(String tenant, String name, Set<Scope> scopes) {
      * @return the caller
      */
     public static Caller of(HttpServletRequest request) {
-        return request.getAttribute(ATTRIBUTE) instanceof Caller known ? known : LOCAL;
+        if (request.getAttribute(ATTRIBUTE) instanceof Caller known) {
+            return known;
+        }
+        throw new IllegalStateException("a request came past the gate");
     }
 
     /** Remembers who sent a request. */
     void remember(HttpServletRequest request) {
         request.setAttribute(ATTRIBUTE, this);
+    }
+
+    boolean may(Access needed) {
+        return equals(OPERATOR) ? needed.operator() : scopes.contains(needed.scope());
     }
 }

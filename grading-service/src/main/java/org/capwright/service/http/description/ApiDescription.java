@@ -19,10 +19,12 @@ import tools.jackson.databind.json.JsonMapper;
 final class ApiDescription implements OpenApiCustomizer {
 
     private final List<DescribedCall> calls;
+    private final DescribedAccess access;
     private final JsonMapper mapper;
 
-    ApiDescription(List<DescribedCall> calls, JsonMapper mapper) {
+    ApiDescription(List<DescribedCall> calls, DescribedAccess access, JsonMapper mapper) {
         this.calls = calls;
+        this.access = access;
         this.mapper = mapper;
     }
 
@@ -48,6 +50,7 @@ final class ApiDescription implements OpenApiCustomizer {
         sameGrade(schemas);
         api.getComponents().setSchemas(new TreeMap<>());
         schemas.forEach(api.getComponents()::addSchemas);
+        access.complete(api);
     }
 
     /** The value given may be of any type: a schema without one. */

@@ -1,0 +1,17 @@
+package org.capwright.service.keys;
+
+import java.time.Instant;
+import java.util.Set;
+import org.capwright.service.http.access.Scope;
+
+/**
+ * A key without its secret.
+ *
+ * @param id the half of it that is no secret
+ * @param tenant whose it is
+ * @param name who is named in histories
+ * @param scopes what it is good for
+ * @param madeAt when it was made
+ * @param expiresAt from when it is good for nothing
+ */
+record StoredKey(String id, String tenant, String name, Set<Scope> scopes, Instant madeAt, Instant expiresAt) {}
