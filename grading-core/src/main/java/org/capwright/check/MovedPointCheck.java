@@ -81,12 +81,10 @@ final class MovedPointCheck implements PlausibilityCheck {
         for (int k = 1; k < 4; k++) {
             places[k] = places[k - 1] + beside[k].distanceTo(beside[k - 1]);
         }
-        double[] steps = {
-            places[1], beside[1].distanceTo(points.get(at)), points.get(at).distanceTo(beside[2]), places[3] - places[2]
-        };
-        Arrays.sort(steps);
         double chord = places[2] - places[1];
-        if (!(steps[0] > 0) || steps[3] > UNLIKE * steps[0] || !(chord > 0)) {
+        double[] steps = {places[1], chord / 2, places[3] - places[2]};
+        Arrays.sort(steps);
+        if (!(steps[0] > 0) || steps[2] > UNLIKE * steps[0] || !(chord > 0)) {
             return 0;
         }
         double share = points.get(at).minus(beside[1]).dot(beside[2].minus(beside[1])) / (chord * chord);

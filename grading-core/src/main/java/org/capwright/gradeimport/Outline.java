@@ -28,6 +28,11 @@ record Outline(
                 Math.abs(SleeveShape.area(points)));
     }
 
+    /** The same line along other points. */
+    Outline along(List<Point> other) {
+        return new Outline(layer, colour, role, instance, line, other, Box.of(other), Math.abs(SleeveShape.area(other)));
+    }
+
     /** The same line with another role. */
     Outline as(LineRole other) {
         return new Outline(layer, colour, other, instance, line, points, box, area);

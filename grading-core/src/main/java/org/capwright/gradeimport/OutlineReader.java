@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
@@ -121,6 +122,7 @@ public final class OutlineReader {
         if (pieces.isEmpty()) {
             throw new ForeignInputException(file, 0, emptyFiles.get(0));
         }
+        passOverNotches();
         Map<String, List<SizedPiece>> bySize = new LinkedHashMap<>();
         for (SizedPiece piece : pieces) {
             if (piece.label().isPresent()) {
@@ -181,21 +183,27 @@ public final class OutlineReader {
         return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());
     }
 
+    /** Notches are cut in most sizes; what only one size has is a point that was moved. */
+    private void passOverNotches() {
+        for (PieceName name : PieceName.values()) {
+            List<SizedPiece> named =
+                    pieces.stream().filter(piece -> piece.name() == name).toList();
+            long notched = named.stream()
+                    .filter(piece -> piece.withoutNotches().outline().points().size()
+                            < piece.outline().points().size())
+                    .count();
+            if (2 * notched > named.size()) {
+                pieces.replaceAll(piece -> piece.name() == name ? piece.withoutNotches() : piece);
+            }
+        }
+    }
+
     /** Sizes that are named in the drawings and have no piece there. */
     private List<String> lost(Set<String> read, Set<String> unnamed) {
         List<String> names = new ArrayList<>(unnamed);
         names.addAll(texts);
-        if (pieces.stream()
-                .anyMatch(piece -> piece.label()
-                        .equals(Optional.of(LineRole.rest(piece.outline().layer()))))) {
-            layers.forEach(layer -> names.add(LineRole.rest(layer)));
-        }
-        if (pieces.stream()
-                .anyMatch(piece -> piece.label()
-                        .filter(label -> piece.outline().instance().block().endsWith(label))
-                        .isPresent())) {
-            blocks.forEach(block -> names.add(block.replaceAll("^.*[\\s_-]", "")));
-        }
+        named(layers, Outline::layer, names);
+        named(blocks, outline -> outline.instance().block(), names);
         List<String> lost = LostSizes.among(names, read);
         for (String label : lost) {
             traces.notRead(
@@ -207,6 +215,20 @@ public final class OutlineReader {
                                     : ", but shows no piece of it"));
         }
         return lost;
+    }
+
+    /** What stands in names where the names of pieces that were read have their size: at the end, after the same beginning. */
+    private void named(List<String> declared, Function<Outline, String> name, List<String> names) {
+        pieces.stream()
+                .flatMap(piece -> piece.label()
+                        .filter(name.apply(piece.outline())::endsWith)
+                        .map(label -> name.apply(piece.outline())
+                                .substring(0, name.apply(piece.outline()).length() - label.length()))
+                        .stream())
+                .distinct()
+                .forEach(beginning -> declared.stream()
+                        .filter(other -> other.startsWith(beginning))
+                        .forEach(other -> names.add(other.substring(beginning.length()))));
     }
 
     private record Found(SizedPiece piece, SleeveShape shape) {}

@@ -74,8 +74,10 @@ final class Outlines {
             List<Chaining> byColour =
                     colours.values().stream().map(Chaining::of).toList();
             boolean apart = byColour.stream()
-                    .allMatch(chaining -> chaining.closed().stream()
-                            .anyMatch(closed -> Math.abs(SleeveShape.area(closed.points())) >= LEAST_AREA));
+                            .filter(chaining -> chaining.closed().stream()
+                                    .anyMatch(closed -> Math.abs(SleeveShape.area(closed.points())) >= LEAST_AREA))
+                            .count()
+                    >= Math.min(2, byColour.size());
             int k = 0;
             for (int colour : apart ? List.copyOf(colours.keySet()) : List.of(0)) {
                 Chaining chaining = apart ? byColour.get(k++) : Chaining.of(entry.getValue());
@@ -91,6 +93,7 @@ final class Outlines {
         for (Left open : left) {
             boolean sized = SizeScale.isLabel(LineRole.rest(open.layer));
             boolean inside = found.stream()
+                    .filter(outline -> !Rectangle.is(outline.points()))
                     .filter(outline -> !sized || outline.layer().equals(open.layer))
                     .anyMatch(outline ->
                             outline.box().grown(WITHIN).shared(open.box).equals(open.box));

@@ -38,7 +38,15 @@ final class Pieces {
         Pieces pieces = new Pieces(file, drawing);
         pieces.gatherWords();
         Map<Insertion, List<Outline>> byInstance = new LinkedHashMap<>();
-        for (Outline outline : pieces.lifted(meant(Outlines.of(drawing.lines(), traces)))) {
+        List<Outline> outlines = new ArrayList<>();
+        for (Outline outline : Outlines.of(drawing.lines(), traces)) {
+            if (Rectangle.is(outline.points())) {
+                traces.leftOut(outline.line(), ImportNote.FILE, "a rectangle, which is no sleeve");
+            } else {
+                outlines.add(outline);
+            }
+        }
+        for (Outline outline : pieces.lifted(meant(outlines))) {
             byInstance
                     .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
                     .add(outline);
@@ -141,12 +149,12 @@ final class Pieces {
     /** The one size that texts name, if they name one alone. */
     private static Optional<String> only(List<DrawnText> words, boolean named) {
         Set<String> sizes = new HashSet<>();
-        for (DrawnText word : words) {
-            SizeScale.named(word.text())
-                    .or(() -> !named && SizeScale.isLabel(word.text())
-                            ? Optional.of(word.text().strip())
-                            : Optional.empty())
-                    .ifPresent(sizes::add);
+        words.forEach(word -> SizeScale.named(word.text()).ifPresent(sizes::add));
+        if (sizes.isEmpty() && !named) {
+            words.stream()
+                    .map(word -> word.text().strip())
+                    .filter(SizeScale::isLabel)
+                    .forEach(sizes::add);
         }
         return sizes.size() == 1 ? sizes.stream().findFirst() : Optional.empty();
     }
@@ -159,13 +167,14 @@ final class Pieces {
                     .ifPresent(size -> texts.computeIfAbsent(LineRole.rest(word.layer()), k -> new HashSet<>())
                             .add(size));
         }
-        Set<String> rests = new HashSet<>();
         boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
-        outlines.forEach(outline -> rests.add(LineRole.rest(outline.layer())));
+        Map<String, String> rests = rests(outlines);
+        boolean several = rests.values().stream().distinct().count() > 1;
+        boolean labels = rests.values().stream().filter(SizeScale::isLabel).distinct().count() > 1;
         Map<String, String> sizes = new HashMap<>();
         for (Outline outline : outlines) {
-            String rest = LineRole.rest(outline.layer());
-            Set<String> named = texts.getOrDefault(rest, Set.of());
+            String rest = rests.getOrDefault(outline.layer(), "");
+            Set<String> named = texts.getOrDefault(LineRole.rest(outline.layer()), Set.of());
             if (numbered && NUMBER.matcher(outline.layer()).matches()) {
                 continue;
             }
@@ -173,11 +182,30 @@ final class Pieces {
             boolean plain = outline.layer().equals("0");
             if (named.size() == 1) {
                 sizes.put(outline.layer(), named.iterator().next());
-            } else if (!rest.isEmpty() && (rests.size() > 1 || SizeScale.isLabel(rest) && !plain)) {
+            } else if (!rest.isEmpty() && (several && !labels || SizeScale.isLabel(rest) && !plain)) {
                 sizes.put(outline.layer(), rest);
             }
         }
         return sizes;
+    }
+
+    /** What is left of the names of layers without words of roles, and without what they all begin with where that leaves sizes. */
+    private static Map<String, String> rests(List<Outline> outlines) {
+        Map<String, String> rests = new LinkedHashMap<>();
+        outlines.forEach(outline -> rests.put(outline.layer(), LineRole.rest(outline.layer())));
+        List<String> distinct = rests.values().stream().distinct().toList();
+        int common = distinct.size() > 1 ? common(distinct) : 0;
+        boolean bare = common > 0
+                && !distinct.stream().allMatch(SizeScale::isLabel)
+                && distinct.stream()
+                        .map(rest -> trimmed(rest.substring(common)))
+                        .allMatch(SizeScale::isLabel);
+        rests.replaceAll((layer, rest) -> SizeScale.named(rest).orElse(bare ? trimmed(rest.substring(common)) : rest));
+        return rests;
+    }
+
+    private static String trimmed(String name) {
+        return name.replaceAll("^[\\s_.-]+|[\\s_-]+$", "");
     }
 
     /** Whether two boxes share a third of the smaller one. */
@@ -255,14 +283,16 @@ final class Pieces {
                 .sorted(Comparator.comparingDouble((Outline outline) -> -outline.area()))
                 .toList();
         Outline largest = lines.get(0);
-        List<Outline> alike = lines.stream()
+        List<Outline> drawn = lines.stream()
                 .filter(outline -> outline.area() > 0.4 * largest.area())
                 .toList();
+        List<Outline> alike = best == LineRole.SEW ? drawn : SeamAllowance.without(drawn);
+        boolean inner = alike.size() < drawn.size();
         boolean nest = size.isEmpty() && alike.size() > 2;
-        for (Outline outline : nest ? alike : List.of(largest)) {
+        for (Outline outline : nest || size.isPresent() ? alike : List.of(alike.get(0))) {
             List<String> told = new ArrayList<>(how);
             told.add(
-                    switch (best) {
+                    switch (inner ? LineRole.SEW : best) {
                         case SEW -> "sew line on layer " + ForeignInputException.shown(outline.layer());
                         case CUT ->
                             "cut line on layer " + ForeignInputException.shown(outline.layer())
@@ -271,6 +301,9 @@ final class Pieces {
                             "closed line on layer " + ForeignInputException.shown(outline.layer())
                                     + ", taken for the sew line";
                     });
+            if (inner) {
+                told.add("the line round it at one distance is taken for the cut line");
+            }
             size.ifPresent(s -> told.add("size by the text or the name of the layer"));
             Optional<String> coloured = nest ? byColour(outline, alike) : Optional.empty();
             coloured.ifPresent(s -> told.add("size by the text of its colour"));
@@ -334,7 +367,7 @@ final class Pieces {
             int common = common(names);
             for (int i : group) {
                 String name = pieces.get(i).outline().instance().block();
-                String label = name.substring(common).replaceAll("^[\\s_-]+|[\\s_-]+$", "");
+                String label = trimmed(name.substring(common));
                 if (!label.isEmpty()) {
                     pieces.set(
                             i,

@@ -3,6 +3,7 @@ package org.capwright.gradeimport;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.exchange.dxf.DrawnLine;
+import org.capwright.geometry.Point;
 
 /**
  * An outline that may be the sleeve of a size.
@@ -16,6 +17,17 @@ import org.capwright.exchange.dxf.DrawnLine;
  */
 record SizedPiece(
         String file, Optional<String> label, PieceName name, Outline outline, List<DrawnLine> marks, List<String> how) {
+
+    /** The same piece without the notches in its outline; itself where it has none. */
+    SizedPiece withoutNotches() {
+        List<Point> points = Notches.without(outline.points(), SleeveFinder.scale(this));
+        if (points.size() == outline.points().size()) {
+            return this;
+        }
+        List<String> more = new java.util.ArrayList<>(how);
+        more.add("notches in its outline are passed over");
+        return new SizedPiece(file, label, name, outline.along(points), marks, List.copyOf(more));
+    }
 
     SizedPiece labelled(String size, String where) {
         List<String> more = new java.util.ArrayList<>(how);

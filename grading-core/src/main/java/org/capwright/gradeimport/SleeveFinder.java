@@ -110,7 +110,10 @@ final class SleeveFinder {
 
     /** How many times as large as drawn a piece is looked at: 1, unless no sleeve can be as small or as large. */
     static double scale(SizedPiece piece) {
-        Box box = piece.outline().box();
+        return scale(piece.outline().box());
+    }
+
+    static double scale(Box box) {
         double across = Math.hypot(box.right() - box.left(), box.top() - box.bottom());
         return across < SMALLEST || across > LARGEST ? USUAL / across : 1;
     }

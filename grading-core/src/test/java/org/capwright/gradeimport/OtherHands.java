@@ -134,7 +134,7 @@ final class OtherHands {
     }
 
     private static String key(String number, String size, String measure) {
-        return number + " " + size + " " + measure;
+        return number + "\t" + size + "\t" + measure;
     }
 
     private void judge(Case drawn) throws IOException {
@@ -176,7 +176,7 @@ final class OtherHands {
         } catch (ForeignInputException e) {
             boolean named = drawn.kind.equals("open-outline") && e.getMessage().contains("not closed")
                     || drawn.kind.equals("no-axis") && e.getMessage().contains("which way up")
-                    || drawn.kind.equals("no-unit") && e.getMessage().contains("unit");
+                    || (drawn.kind.equals("no-unit") || drawn.kind.equals("false-header")) && e.getMessage().contains("unit");
             count.found += clean ? 0 : 1;
             count.named += named ? 1 : 0;
             count.refused += 1;
@@ -223,7 +223,7 @@ final class OtherHands {
         CheckedGrade grade = read.grade();
         List<String> unread = new ArrayList<>();
         figures.forEach((key, meant) -> {
-            String[] cells = key.split(" ");
+            String[] cells = key.split("\t");
             boolean there = !cells[0].equals(Integer.toString(drawn.number))
                     || grade.sizes().stream()
                             .anyMatch(size -> size.label().equals(cells[1])
@@ -258,6 +258,12 @@ final class OtherHands {
                 (names(findings, drawn, "curvature-sign", "") || names(findings, drawn, "crossing-lines", ""))
                         && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
             case "mirrored-size" -> names(findings, drawn, "mirrored-piece", "");
+            case "moved-corner" ->
+                names(findings, drawn, "uneven-jump", "bicep")
+                        && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
+            case "empty-size" -> says(findings, "names size " + drawn.size);
+            case "false-header" -> findings.stream().anyMatch(f -> f.code().equals("unit-mistake"));
+            case "no-size" -> notes(read, "sizes numbered by area");
             case "missing-size" -> findings.stream().anyMatch(f -> f.code().equals("missing-size"));
             case "open-outline" -> says(findings, "not closed");
             case "two-of-a-size" -> says(findings, "another sleeve of size " + drawn.size);
@@ -270,6 +276,12 @@ final class OtherHands {
                 .anyMatch(f -> f.code().equals(code)
                         && f.sizes().contains(drawn.size)
                         && (measure.isEmpty() || f.subject().code().equals(measure)));
+    }
+
+    private static boolean notes(ForeignGrade read, String words) {
+        return read.traces().stream()
+                .anyMatch(note ->
+                        note.kind() == ImportNote.Kind.ASSUMED && note.words().contains(words));
     }
 
     private static boolean says(List<Finding> findings, String words) {

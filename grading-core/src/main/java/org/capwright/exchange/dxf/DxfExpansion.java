@@ -20,6 +20,7 @@ final class DxfExpansion {
     private static final int MOST_WORDS = 20_000;
     private static final double FARTHEST = 1e6;
     private static final Pattern FORMS = Pattern.compile("\\\\[A-Za-z][^;\\\\]{0,60};");
+    private static final Pattern PARAGRAPH = Pattern.compile("\\\\P");
     private static final Set<String> DRAWN = Set.of(
             "POLYLINE",
             "LWPOLYLINE",
@@ -150,15 +151,17 @@ final class DxfExpansion {
     private void text(DxfEntity entity, Placing placing, Insertion instance, String layer)
             throws ForeignInputException {
         String text = entity.text(1);
-        if (!text.isBlank() && words.size() < MOST_WORDS) {
-            Placing place = entity.type().equals("MTEXT") ? placing : seen(entity, placing);
-            words.add(new DrawnText(
-                    layer,
-                    entity.colour(),
-                    instance,
-                    entity.line(),
-                    checked(entity, place.at(entity.number(10, 0), entity.number(20, 0))),
-                    plain(text)));
+        Placing place = entity.type().equals("MTEXT") ? placing : seen(entity, placing);
+        for (String part : PARAGRAPH.split(text)) {
+            if (!part.isBlank() && words.size() < MOST_WORDS) {
+                words.add(new DrawnText(
+                        layer,
+                        entity.colour(),
+                        instance,
+                        entity.line(),
+                        checked(entity, place.at(entity.number(10, 0), entity.number(20, 0))),
+                        plain(part)));
+            }
         }
     }
 
@@ -166,7 +169,7 @@ final class DxfExpansion {
     private static String plain(String text) {
         String bare = text.indexOf('\\') < 0
                 ? text
-                : FORMS.matcher(text).replaceAll("").replace("\\P", " ");
+                : FORMS.matcher(text).replaceAll("");
         return bare.indexOf('{') < 0
                 ? bare.strip()
                 : bare.replace("{", "").replace("}", "").strip();
