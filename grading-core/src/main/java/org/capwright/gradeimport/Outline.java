@@ -30,7 +30,8 @@ record Outline(
 
     /** The same line along other points. */
     Outline along(List<Point> other) {
-        return new Outline(layer, colour, role, instance, line, other, Box.of(other), Math.abs(SleeveShape.area(other)));
+        return new Outline(
+                layer, colour, role, instance, line, other, Box.of(other), Math.abs(SleeveShape.area(other)));
     }
 
     /** The same line with another role. */

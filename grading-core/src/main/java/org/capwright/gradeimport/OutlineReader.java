@@ -220,7 +220,8 @@ public final class OutlineReader {
     /** What stands in names where the names of pieces that were read have their size: at the end, after the same beginning. */
     private void named(List<String> declared, Function<Outline, String> name, List<String> names) {
         pieces.stream()
-                .flatMap(piece -> piece.label()
+                .flatMap(piece -> piece
+                        .label()
                         .filter(name.apply(piece.outline())::endsWith)
                         .map(label -> name.apply(piece.outline())
                                 .substring(0, name.apply(piece.outline()).length() - label.length()))

@@ -34,11 +34,15 @@ final class Outlines {
     private static final double LOOSE = 60;
 
     /** A line that may belong to an outline which is not closed. */
-    private record Left(String layer, int line, Box box, String words) {
+    private record Left(String layer, int line, Box box, double area, String words) {
 
         static Left of(String layer, int line, List<Point> points, String words) {
             return new Left(
-                    layer, line, Box.of(points), "a line on layer " + ForeignInputException.shown(layer) + " " + words);
+                    layer,
+                    line,
+                    Box.of(points),
+                    Math.abs(SleeveShape.area(points)),
+                    "a line on layer " + ForeignInputException.shown(layer) + " " + words);
         }
     }
 
@@ -93,7 +97,7 @@ final class Outlines {
         for (Left open : left) {
             boolean sized = SizeScale.isLabel(LineRole.rest(open.layer));
             boolean inside = found.stream()
-                    .filter(outline -> !Rectangle.is(outline.points()))
+                    .filter(outline -> !Rectangle.is(outline.points()) && open.area < outline.area() / 2)
                     .filter(outline -> !sized || outline.layer().equals(open.layer))
                     .anyMatch(outline ->
                             outline.box().grown(WITHIN).shared(open.box).equals(open.box));

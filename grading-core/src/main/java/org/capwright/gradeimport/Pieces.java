@@ -24,6 +24,9 @@ final class Pieces {
     private static final Pattern NAMING = Pattern.compile("(?i)(?:piece name|piece|category)\\s*:\\s*(.+)");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
 
+    /** A straight line shorter than this share of a piece shows no direction: a tick, or a chord of a curve. */
+    private static final double SHORTEST_MARK = 0.03;
+
     private final String file;
     private final DxfContent drawing;
     private final Map<Integer, List<DrawnText>> wordsOf = new HashMap<>();
@@ -170,7 +173,8 @@ final class Pieces {
         boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
         Map<String, String> rests = rests(outlines);
         boolean several = rests.values().stream().distinct().count() > 1;
-        boolean labels = rests.values().stream().filter(SizeScale::isLabel).distinct().count() > 1;
+        boolean labels =
+                rests.values().stream().filter(SizeScale::isLabel).distinct().count() > 1;
         Map<String, String> sizes = new HashMap<>();
         for (Outline outline : outlines) {
             String rest = rests.getOrDefault(outline.layer(), "");
@@ -327,10 +331,13 @@ final class Pieces {
     private List<DrawnLine> marks(Insertion instance, Outline outline) {
         String rest = LineRole.rest(outline.layer());
         List<DrawnLine> marks = new ArrayList<>();
+        Box box = outline.box();
+        double shortest = SHORTEST_MARK * Math.hypot(box.width(), box.height());
         for (DrawnLine line : drawing.lines()) {
             if (isIn(line.instance(), instance)
                     && !line.closed()
                     && line.points().size() == 2
+                    && line.start().distanceTo(line.end()) >= shortest
                     && marks.size() < 500
                     && (instance.number() != 0
                             || LineRole.rest(line.layer()).equals(rest)

@@ -13,10 +13,11 @@ final class SeamAllowance {
 
     private static final double GREATEST = 40;
 
-    /** The distance is one where this share of the points lies within a tenth of the middle distance. */
-    private static final double MOST = 0.75;
+    /** The distance is one where this share of the points lies as far away as the middle one; a hem may have more. */
+    private static final double MOST = 0.7;
 
-    private static final double TENTH = 0.1;
+    /** Distances nearer to one another than this are one, mm. */
+    private static final double SAME = 0.25;
 
     private static final int SAMPLES = 60;
 
@@ -51,13 +52,14 @@ final class SeamAllowance {
         double middle = sorted[sorted.length / 2];
         double scale = SleeveFinder.scale(outer.box());
         long near = Arrays.stream(distances)
-                .filter(distance -> Math.abs(distance - middle) <= TENTH * middle)
+                .filter(distance -> Math.abs(distance - middle) * scale <= SAME)
                 .count();
         return middle * scale >= LEAST
                 && middle * scale <= GREATEST
                 && sorted[0] > middle / 4
                 && near >= MOST * distances.length
-                && outer.box().grown(TENTH).shared(inner.box()).equals(inner.box());
+                && (outer.colour() == inner.colour() || !outer.layer().equals(inner.layer()))
+                && outer.box().grown(SAME).shared(inner.box()).equals(inner.box());
     }
 
     private static double distance(Point point, List<Point> ring) {

@@ -176,7 +176,8 @@ final class OtherHands {
         } catch (ForeignInputException e) {
             boolean named = drawn.kind.equals("open-outline") && e.getMessage().contains("not closed")
                     || drawn.kind.equals("no-axis") && e.getMessage().contains("which way up")
-                    || (drawn.kind.equals("no-unit") || drawn.kind.equals("false-header")) && e.getMessage().contains("unit");
+                    || (drawn.kind.equals("no-unit") || drawn.kind.equals("false-header"))
+                            && e.getMessage().contains("unit");
             count.found += clean ? 0 : 1;
             count.named += named ? 1 : 0;
             count.refused += 1;

@@ -239,6 +239,7 @@ def case(folder, number, cases, figures):
         by = rng.choice(["layer", "block"]) if kind == "empty-size" else rng.choice(["layer", "block", "file"])
     if kind in ("other-unit", "two-of-a-size"):
         by = rng.choice(["layer", "block"])
+    apart = apart and by != "layer"
     if kind in ("moved-vertex", "wavy-cap", "open-outline", "moved-corner", "mirrored-size"):
         how = rng.choice(["lw", "poly", "lines"]) if kind != "open-outline" else "lines"
         notch, cut, step = "none", "none", rng.choice([2.0, 3.0, 5.0])
@@ -285,7 +286,7 @@ def case(folder, number, cases, figures):
     if version == "R12" and stated == "header":
         stated = "text"
     if kind == "false-header":
-        version = "R2010"
+        version, stated = "R2010", "header"
     shift = (rng.uniform(-3000, 3000), rng.uniform(-3000, 3000))
 
     def new():
@@ -358,8 +359,8 @@ def case(folder, number, cases, figures):
             chain.cap[k] = (chain.cap[k][0] - (b[1] - a[1]) / math.dist(a, b) * off, chain.cap[k][1] + (b[0] - a[0]) / math.dist(a, b) * off)
         if kind == "moved-corner" and i == victim:
             grain = "GRAIN" if grain == "none" else grain
-            out = rng.uniform(5, 9) * rng.choice([-1, 1])
-            chain.cap[-1] = (chain.cap[-1][0] + out, chain.cap[-1][1])
+            out = rng.uniform(5, 9)
+            chain.cap[-1] = (chain.cap[-1][0] + out, chain.cap[-1][1] - rng.choice([0.0, 2.0]))
         if kind == "wavy-cap" and i == victim:
             n = len(chain.cap) - 1
             waves = []

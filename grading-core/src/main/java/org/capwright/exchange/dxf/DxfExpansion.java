@@ -167,9 +167,7 @@ final class DxfExpansion {
 
     /** Text without the codes that set its form. */
     private static String plain(String text) {
-        String bare = text.indexOf('\\') < 0
-                ? text
-                : FORMS.matcher(text).replaceAll("");
+        String bare = text.indexOf('\\') < 0 ? text : FORMS.matcher(text).replaceAll("");
         return bare.indexOf('{') < 0
                 ? bare.strip()
                 : bare.replace("{", "").replace("}", "").strip();
