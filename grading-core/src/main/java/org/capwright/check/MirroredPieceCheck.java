@@ -17,8 +17,11 @@ final class MirroredPieceCheck implements PlausibilityCheck {
     /** Differences below this say nothing, mm. */
     private static final double SAME = 0.3;
 
-    /** A mirrored line lies this near to those of the other sizes, as a share of the cap height: about 3 mm. */
-    private static final double LIKE = 0.025;
+    /** On outlines, where a line may wobble, a mirrored line lies this near to those of the other sizes, as a share of the cap height: about 0.8 mm. */
+    private static final double LIKE = 0.006;
+
+    /** And nearer than this share of how far off it lies as drawn. */
+    private static final double ASIDE = 0.7;
 
     @Override
     public String code() {
@@ -82,6 +85,9 @@ final class MirroredPieceCheck implements PlausibilityCheck {
      * Whether the cap line of a size, where it is drawn, lies on the mirror image of those of the others rather than on themselves. A line that only wobbles lies on neither.
      */
     private static boolean fits(CheckedGrade grade, int size) {
+        if (!grade.isMeasured()) {
+            return true;
+        }
         List<double[]> others = new ArrayList<>();
         double[] own = profile(grade, size);
         for (int i = 0; i < grade.sizes().size(); i++) {
@@ -93,17 +99,26 @@ final class MirroredPieceCheck implements PlausibilityCheck {
         if (own.length == 0 || others.size() < 2) {
             return true;
         }
-        double asDrawn = 0;
-        double mirrored = 0;
+        double[] usual = new double[own.length];
+        double[] image = new double[own.length];
         for (int k = 0; k < own.length; k++) {
             int at = k;
             double[] sorted = others.stream().mapToDouble(o -> o[at]).sorted().toArray();
-            double usual = sorted[sorted.length / 2];
-            double image = own[own.length - 1 - k];
-            asDrawn += (own[k] - usual) * (own[k] - usual);
-            mirrored += (image - usual) * (image - usual);
+            usual[k] = sorted[sorted.length / 2];
+            image[k] = own[own.length - 1 - k];
         }
-        return mirrored < asDrawn / 2 && Math.sqrt(mirrored / own.length) < LIKE;
+        double mirrored = apart(image, usual);
+        double unlike = others.stream().mapToDouble(o -> apart(o, usual)).max().orElse(0);
+        return mirrored < apart(own, usual) * ASIDE && mirrored < Math.max(LIKE, 2 * unlike);
+    }
+
+    /** The root of the mean square of the differences of two profiles. */
+    private static double apart(double[] one, double[] other) {
+        double squares = 0;
+        for (int k = 0; k < one.length; k++) {
+            squares += (one[k] - other[k]) * (one[k] - other[k]);
+        }
+        return Math.sqrt(squares / one.length);
     }
 
     /** Heights of a cap line at tenths of half its width to the front and to the back, as shares of its own height; empty where none is drawn. */

@@ -25,6 +25,8 @@ enum LineRole {
     private static final Pattern MARK_WORDS =
             words("MARKS?|INTERNALS?|NOTCH(?:ES)?|TEXTS?|ANNOTATIONS?|DRILLS?|DEFPOINTS|DIM(?:ENSION)?S?");
 
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
+
     private static Pattern words(String words) {
         return Pattern.compile("(?<![A-Z])(?:" + words + ")(?![A-Z])");
     }
@@ -53,6 +55,11 @@ enum LineRole {
                 yield MARK_WORDS.matcher(name).find() ? MARKS : UNKNOWN;
             }
         };
+    }
+
+    /** What a layer holds where layers are not numbered by the standard: a number may be a size. */
+    static LineRole ofUnnumbered(String layer) {
+        return NUMBER.matcher(layer).matches() ? UNKNOWN : of(layer);
     }
 
     /** The name of a layer without the words of roles: what is left may be a size. */

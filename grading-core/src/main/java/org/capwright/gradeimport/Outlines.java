@@ -46,13 +46,14 @@ final class Outlines {
         }
     }
 
-    private record Place(Insertion instance, String layer) {}
+    private record Place(Insertion instance, String layer, LineRole role) {}
 
     private Outlines() {}
 
     static List<Outline> of(List<DrawnLine> lines, ImportNotes traces) throws ForeignInputException {
         List<Outline> found = new ArrayList<>();
         Map<Place, List<DrawnLine>> open = new LinkedHashMap<>();
+        boolean numbered = lines.stream().anyMatch(line -> line.layer().equals("1"));
         for (DrawnLine line : lines) {
             boolean meets = line.points().size() > 3 && line.start().distanceTo(line.end()) <= Chaining.MEET;
             if (line.closed() && line.points().size() > 2 || meets) {
@@ -61,7 +62,8 @@ final class Outlines {
                         found,
                         Outline.of(line.layer(), line.colour(), line.instance(), line.line(), line.points()));
             } else {
-                open.computeIfAbsent(new Place(line.instance(), line.layer()), p -> new ArrayList<>())
+                LineRole role = numbered ? LineRole.of(line.layer()) : LineRole.ofUnnumbered(line.layer());
+                open.computeIfAbsent(new Place(line.instance(), line.layer(), role), p -> new ArrayList<>())
                         .add(line);
             }
         }
@@ -110,7 +112,7 @@ final class Outlines {
     }
 
     /**
-     * Without marks, which are small. What is small but alone in its place and of the form of a piece is a piece in another unit; a size must not vanish because it was drawn too small.
+     * Without marks, which are small. What is small but alone in its place, or one of two, cut line and sew line, and of the form of a piece is a piece in another unit; a size must not vanish because it was drawn too small.
      */
     private static List<Outline> ofPieces(List<Outline> found) {
         List<Outline> pieces =
@@ -121,7 +123,7 @@ final class Outlines {
                             .filter(other -> other.layer().equals(small.layer())
                                     && other.instance().equals(small.instance()))
                             .count()
-                    == 1;
+                    <= 2;
             boolean alike = pieces.isEmpty()
                     ? small.points().size() > 6
                     : pieces.stream().anyMatch(piece -> Math.abs(form(piece) / form(small) - 1) < ALIKE);
@@ -161,7 +163,7 @@ final class Outlines {
             }
             add(traces.file(), found, outline);
         }
-        LineRole role = LineRole.of(place.layer);
+        LineRole role = place.role;
         boolean canBe = role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN;
         for (DrawnLine line : chaining.loose()) {
             if (canBe && SleeveShape.length(line.points()) >= LOOSE && left.size() < MOST) {

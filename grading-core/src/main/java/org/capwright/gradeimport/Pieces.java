@@ -65,8 +65,7 @@ final class Pieces {
         boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
         List<Outline> kept = new ArrayList<>();
         for (Outline outline : outlines) {
-            boolean size = !numbered && NUMBER.matcher(outline.layer()).matches();
-            LineRole role = size ? LineRole.UNKNOWN : outline.role();
+            LineRole role = numbered ? outline.role() : LineRole.ofUnnumbered(outline.layer());
             if (role == LineRole.SEW || role == LineRole.CUT || role == LineRole.UNKNOWN) {
                 kept.add(outline.as(role));
             }

@@ -13,6 +13,9 @@ final class Rectangle {
     /** A corner is a right angle give or take this, degrees. */
     private static final double SQUARE = 2;
 
+    /** The sides are straight where the area is the product of two of them, give or take this share. */
+    private static final double FULL = 0.005;
+
     private static final double SAME = 1e-3;
 
     private Rectangle() {}
@@ -29,16 +32,21 @@ final class Rectangle {
             ring.remove(ring.size() - 1);
         }
         int n = ring.size();
-        int corners = 0;
-        for (int i = 0; i < n && corners <= 4; i++) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < n && corners.size() <= 4; i++) {
             double turn = Math.abs(SleeveShape.turn(ring.get((i + n - 1) % n), ring.get(i), ring.get((i + 1) % n)));
             if (turn > BENT) {
                 if (Math.abs(turn - 90) > SQUARE) {
                     return false;
                 }
-                corners++;
+                corners.add(ring.get(i));
             }
         }
-        return corners == 4;
+        if (corners.size() != 4) {
+            return false;
+        }
+        double sides =
+                corners.get(0).distanceTo(corners.get(1)) * corners.get(1).distanceTo(corners.get(2));
+        return Math.abs(Math.abs(SleeveShape.area(ring)) - sides) <= FULL * sides;
     }
 }
