@@ -27,6 +27,9 @@ final class Archive {
     /** The earliest date that an archive can state; it stands for no date. */
     private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
 
+    /** Of the ten degrees of deflating: takes less than half as long as the usual one, for archives a twentieth larger. */
+    private static final int LEVEL = 4;
+
     private final ZipOutputStream zip;
     private final MessageDigest digest;
     private final StringBuilder contents = new StringBuilder();
@@ -34,6 +37,7 @@ final class Archive {
 
     private Archive(OutputStream to) {
         zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
+        zip.setLevel(LEVEL);
         try {
             digest = MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {

@@ -20,6 +20,9 @@ import org.capwright.quantity.Violation;
  */
 record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int rows, boolean[] needed) {
 
+    /** What lies nearer to the border of a page is looked at more closely, mm. */
+    private static final double EDGE = 1e-6;
+
     private static final Point ANYWHERE = Point.ORIGIN;
 
     /** The width that pages of a given width share out: each printed area less the strip in common. */
@@ -77,15 +80,28 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
 
     /** Cuts a sheet into pages of a given size. */
     static Tiling of(Sheet sheet, double pageWidth, double pageHeight) {
+        Tiling tiling = empty(sheet, pageWidth, pageHeight);
+        tiling.markBelow(Integer.MAX_VALUE);
+        return tiling;
+    }
+
+    private static Tiling empty(Sheet sheet, double pageWidth, double pageHeight) {
         int columns = along(sheet.width(), step(pageWidth));
         int rows = along(sheet.height(), step(pageHeight));
-        Tiling tiling = new Tiling(sheet, pageWidth, pageHeight, columns, rows, new boolean[rows * columns]);
+        return new Tiling(sheet, pageWidth, pageHeight, columns, rows, new boolean[rows * columns]);
+    }
+
+    /** Marks the pages that have something on them; gives up as soon as these are as many as asked. */
+    private boolean markBelow(int most) {
         for (Sheet.Placed placed : sheet.placed()) {
             for (double[] outline : placed.block().outlines()) {
-                tiling.mark(outline, placed.at(), placed.bounds());
+                mark(outline, placed.at(), placed.bounds());
+            }
+            if (count() >= most) {
+                return false;
             }
         }
-        return tiling;
+        return true;
     }
 
     private static int along(double length, double step) {
@@ -94,9 +110,17 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
 
     private void mark(double[] outline, Point at, Box bounds) {
         int last = outline.length - 2;
+        double stepX = stepX();
+        double stepY = stepY();
         int columnBefore = column(outline[last] + at.x());
         int rowBefore = row(outline[last + 1] + at.y());
         for (int i = 0; i <= last; i += 2) {
+            double right = outline[i] + at.x() - columnBefore * stepX;
+            double down = -rowBefore * stepY - outline[i + 1] - at.y();
+            if (i > 0 && right > EDGE && right < stepX - EDGE && down > EDGE && down < stepY - EDGE) {
+                needed[rowBefore * columns + columnBefore] = true; // still on the same page
+                continue;
+            }
             int column = column(outline[i] + at.x());
             int row = row(outline[i + 1] + at.y());
             if (column == columnBefore || row == rowBefore) {
@@ -176,8 +200,8 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             for (int columns = along(widest + 2 * Sheet.RIM, grid.x()); columns <= most; columns++) {
                 double width = columns * grid.x() + Paper.OVERLAP;
                 for (Point snap : List.of(ANYWHERE, new Point(0, grid.y()), new Point(grid.x(), 0), grid)) {
-                    Tiling tiling = of(Sheet.laid(blocks, width, 0, snap), pageWidth, pageHeight);
-                    if (best == null || tiling.count() < best.count()) {
+                    Tiling tiling = empty(Sheet.laid(blocks, width, 0, snap), pageWidth, pageHeight);
+                    if (tiling.markBelow(best == null ? Integer.MAX_VALUE : best.count())) {
                         best = tiling;
                     }
                 }
