@@ -223,7 +223,8 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         if (!(roll.width() >= minimum && roll.width() <= Paper.GREATEST)) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
                     Option.PAPER_WIDTH,
-                    "the roll must take the widest piece and a margin on both sides, and be no wider than a PDF page can be",
+                    "the roll must take the widest piece and a margin on both sides, and be no wider than a PDF page"
+                            + " can be",
                     roll.width(),
                     minimum,
                     Paper.GREATEST));
