@@ -6,7 +6,8 @@ import { KINDS } from "../common/take.js";
 import { Plan } from "../drawing/plan.js";
 import { ask, once } from "../common/service.js";
 import { hand, takeRow } from "../common/take.js";
-import { bodyName } from "../common/names.js";
+import { findingItem, together } from "../common/findingitem.js";
+import { bodyName, measureName } from "../common/names.js";
 import { number, show, signed } from "../common/units.js";
 import { placeName } from "../common/names.js";
 import { spokenItem } from "../common/spoken.js";
@@ -74,7 +75,8 @@ export class Fitted {
 
   refuse(violations, doubted) {
     this.wait();
-    this.head.textContent = say(doubted ? "wearer.doubted" : "wearer.notYet");
+    const again = violations.filter(questioned).map((each) => placeName(each.field));
+    this.head.textContent = !doubted ? say("wearer.notYet") : again.length === 1 ? say("wearer.again", { name: again[0] }) : say("wearer.doubted");
     const missing = (each) => each.field.startsWith("/wearer/") && each.value === undefined;
     this.trouble.replaceChildren(...violations.filter((each) => !missing(each)).map((each) => this.#trouble(each)));
   }
@@ -104,7 +106,7 @@ export class Fitted {
     this.plan.element.hidden = false;
     this.plan.put(svg);
     this.files.hidden = false;
-    this.words.replaceChildren(this.#nearest(answer), this.#estimates(answer), this.#measures(answer), this.#cautions(answer));
+    this.words.replaceChildren(this.#findings(answer), this.#nearest(answer), this.#estimates(answer), this.#together(answer), this.#measures(answer), this.#cautions(answer));
   }
 
   /** The size by its own name, and by the short one that the table gives it too. */
@@ -166,6 +168,36 @@ export class Fitted {
         ),
       ),
       h("p", { class: "source", lang: "en" }, estimates[0].source),
+    );
+  }
+
+  /** What speaks against the sleeve on this arm, gravest first. */
+  #findings({ sizeRun }) {
+    const groups = together(sizeRun.findings).filter(([first]) => first.severity !== "info");
+    if (groups.length === 0) return h("span");
+    return h(
+      "div",
+      { class: "fit" },
+      h("h2", null, say("wearer.fit")),
+      h("ul", { class: "findings" }, groups.map((group) => findingItem(group, { name: measureName(group[0].dimension), every: true }))),
+    );
+  }
+
+  /** Each measurement beside what all the others let expect. */
+  #together({ together: judged, unit }) {
+    if (!judged || judged.measurements.length === 0) return h("span");
+    const length = (value) => show(value, unit);
+    return h(
+      "div",
+      { class: "judged" },
+      h("h2", null, say("wearer.together")),
+      judged.extrapolated.length === 0 ? null : h("p", { class: "extrapolated" }, say("wearer.extrapolated", { names: judged.extrapolated.map(bodyName).join(", ") })),
+      figuresTable(
+        say("wearer.togetherCaption", { unit: say("unit." + unit) }),
+        [say("wearer.measure"), say("wearer.hers"), say("wearer.expected")],
+        judged.measurements.map((each) => [bodyName(each.dimension), length(each.value), say("wearer.fromTo", { low: length(each.low), high: length(each.high) })]),
+      ),
+      h("p", { class: "source" }, find("wearer.surveys")[judged.survey]),
     );
   }
 

@@ -24,7 +24,7 @@ export function order(style, { values, hand, ease, confirmed, table, survey, nam
   if (style.underSleeve) body.underSleeve = { ...some(style.underSleeve, UNDER), ...(hand === undefined ? {} : { handGirth: hand }) };
   if (confirmed.length > 0) body.confirmed = confirmed;
   if (table) body.sizeTable = table;
-  if (survey === "none") body.survey = "none";
+  if (survey) body.survey = survey;
   if (name) body.order = name;
   return body;
 }

@@ -13,6 +13,9 @@ import { find, say } from "../common/words.js";
 const FIRST = ["upperArmGirth", "armLength", "elbowGirth", "wristGirth", "armscyeGirth", "handGirth", "bustGirth", "stature"];
 const MORE = DRAWN.filter((name) => !FIRST.includes(name));
 
+/** What the service asks where an order names no survey. */
+const USUAL_SURVEY = "ansur-1988-women";
+
 const EASE = { bicep: 7, armhole: "14%", capEase: "4%", length: 1, elbow: "15%", wrist: 6 };
 
 const fresh = (style) => ({
@@ -49,7 +52,7 @@ export class Wearer {
     this.survey = h(
       "select",
       { id: "wearer-survey", onchange: () => this.take((state) => (state.survey = this.survey.value)) },
-      ["", "none"].map((value) => h("option", { value, selected: value === this.state.survey }, find("wearer.surveys")[value || "women"])),
+      Object.entries(find("wearer.surveys")).map(([id, text]) => [id === USUAL_SURVEY ? "" : id, text]).map(([value, text]) => h("option", { value, selected: value === this.state.survey }, text)),
     );
     this.name = h("input", { id: "wearer-name", type: "text", autocomplete: "off", maxlength: 20, value: this.state.name, oninput: () => this.take((state) => (state.name = this.name.value.trim())) });
     const tool = (input, words) => h("div", { class: "field" }, h("div", { class: "head" }, h("label", { for: input.id }, words)), input);

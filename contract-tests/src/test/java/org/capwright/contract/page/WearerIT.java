@@ -8,9 +8,12 @@ import io.restassured.RestAssured;
 import io.restassured.path.json.JsonPath;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.Keys;
 
@@ -96,6 +99,54 @@ class WearerIT {
         }
     }
 
+    /** Digits exchanged, 69 for 96: the page names the one measurement to take again, in the reader's language, and what the others let expect; put right, all go together. */
+    @ParameterizedTest
+    @CsvSource({
+        "en, Measure this one again, Bust girth, How the measurements go together, Beyond everybody surveyed",
+        "fr, Reprenez celle-ci, Tour de poitrine, Comment les mesures vont ensemble, Au-delà de toutes les personnes"
+                + " mesurées"
+    })
+    void namesTheMeasurementToTakeAgain(String language, String again, String name, String together, String beyond) {
+        try (Browser browser = open(Screen.DESKTOP)) {
+            browser.choose("language", language);
+            browser.task("wearer");
+            measure(browser, "bustGirth", "69");
+            measure(browser, "stature", "168");
+            measure(browser, "upperArmGirth", "31.5");
+            measure(browser, "elbowGirth", "26");
+            browser.await(
+                    "the question",
+                    "return document.querySelector('.fitted-head').textContent.includes(arguments[0]);",
+                    again);
+            assertTrue(browser.text(".fitted-head").contains(name), browser.text(".fitted-head"));
+            assertEquals(1, browser.all(".card.doubted").size(), "it alone is marked");
+            assertEquals(1, browser.all("[data-measure=bustGirth].doubted").size());
+            String expected = browser.text("[data-measure=bustGirth] .card-says");
+            Matcher range =
+                    Pattern.compile("(\\d+[.,]?\\d*) (?:to|à) (\\d+[.,]?\\d*)").matcher(expected);
+            assertTrue(range.find(), expected);
+            assertTrue(Double.parseDouble(range.group(1).replace(',', '.')) < 96, expected);
+            assertTrue(Double.parseDouble(range.group(2).replace(',', '.')) > 96, expected);
+            measure(browser, "bustGirth", "96");
+            sleeveIsThere(browser);
+            browser.await(
+                    "the measurements beside one another",
+                    "return document.querySelector('.fitted-words').textContent.includes(arguments[0]);",
+                    together);
+            assertEquals(4, browser.all(".judged tbody tr").size());
+            assertEquals(0, browser.all(".extrapolated").size());
+            measure(browser, "bustGirth", "128");
+            measure(browser, "upperArmGirth", "44");
+            measure(browser, "elbowGirth", "31");
+            browser.await(
+                    "that nobody so large was surveyed",
+                    "return (document.querySelector('.extrapolated')?.textContent ?? '').includes(arguments[0]);",
+                    beyond);
+            browser.fill("w-ease-bicep", "-20%");
+            browser.await("that the arm does not pass", "return !!document.querySelector('.fit .finding.stop');");
+        }
+    }
+
     @Test
     void keepsNothingOfTheWearer() {
         try (Browser browser = open(Screen.DESKTOP)) {
@@ -106,9 +157,9 @@ class WearerIT {
             browser.await("millimetres", "return document.getElementById('w-bustGirth').value === '973.1';");
             browser.await("what is kept", "return Object.values(localStorage).some(text => text.includes('\"mm\"'));");
             Object kept = browser.runAsync(
-                    "const done = arguments[arguments.length - 1];"
-                            + "import('/page/common/address.js').then(each => each.decode(location.hash))"
-                            + ".then(state => done(JSON.stringify(state) + JSON.stringify({...localStorage, ...sessionStorage})));");
+                    "const done = arguments[arguments.length - 1];import('/page/common/address.js').then(each =>"
+                            + " each.decode(location.hash)).then(state => done(JSON.stringify(state) +"
+                            + " JSON.stringify({...localStorage, ...sessionStorage})));");
             assertTrue(kept.toString().contains("\"task\":\"wearer\""), kept.toString());
             for (String secret : List.of("973", "97.31", "1680", "bustGirth", "stature\"")) {
                 assertFalse(kept.toString().contains(secret), secret + " is in " + kept);
@@ -143,8 +194,8 @@ class WearerIT {
             sleeveIsThere(browser);
             browser.actions().sendKeys(Keys.ARROW_UP).perform();
             assertEquals("168.5", browser.value("#w-stature"));
-            browser.tabTo(
-                    "document.activeElement.dataset.kind === 'image/svg+xml' && !!document.activeElement.closest('#desk')");
+            browser.tabTo("document.activeElement.dataset.kind === 'image/svg+xml' &&"
+                    + " !!document.activeElement.closest('#desk')");
         }
     }
 

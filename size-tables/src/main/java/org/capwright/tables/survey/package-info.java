@@ -16,8 +16,11 @@
  * </ul>
  *
  * <p>The model is a straight line with scatter of equal spread (ordinary least squares). The surveyed are soldiers of the
- * US Army of 1988 and 2012; the shares and intervals hold for people like them. Nothing is said outside the surveyed
- * range.
+ * US Army of 1988 and 2012; the shares and intervals hold for people like them. Outside the surveyed range nothing is
+ * said but by the methods that are named for it, which widen their intervals and whose callers have to say so.
+ *
+ * <p>Whether all measurements of one wearer go together is a fourth question: see
+ * {@link org.capwright.tables.survey.JointDistribution}.
  *
  * <p>Regressions need only the sums in a small file, or of the men the published means, deviations and correlations. The
  * per-person rows of the women are read when coverage is asked for, and not before.
