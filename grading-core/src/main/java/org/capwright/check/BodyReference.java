@@ -1,11 +1,13 @@
 package org.capwright.check;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
@@ -48,6 +50,7 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
         }
     }
 
+    private static final Pattern EUROPEAN = Pattern.compile("(?i)(?:EU|EUR|DE|D|EN)\\.? ?(\\d{1,3})");
     private static final Pattern CHILDREN = Pattern.compile(
             "\\b(boys?|girls?|child|children|kids?|infants?|babies|toddlers?|teens?|youths?|juniors?)\\b");
     private static final Pattern WOMEN = Pattern.compile("\\b(women|woman|misses|missy|ladies|lady|female|females)\\b");
@@ -68,6 +71,20 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
                         ? Optional.of(Survey.ANSUR_1988_WOMEN)
                         : MEN.matcher(made).find() ? Optional.of(Survey.ANSUR_1988_MEN) : Optional.empty();
         return new BodyReference(table, survey, Map.of(), 0.95);
+    }
+
+    /** The same bodies, with labels such as EU 38 looked up under their number where the table has only that. */
+    BodyReference named(List<String> labels) {
+        Map<String, String> names = new HashMap<>(sizes);
+        for (String label : labels) {
+            Matcher european = EUROPEAN.matcher(label.strip());
+            if (european.matches()
+                    && table.size(label).isEmpty()
+                    && table.size(european.group(1)).isPresent()) {
+                names.putIfAbsent(label, european.group(1));
+            }
+        }
+        return new BodyReference(table, survey, names, confidence);
     }
 
     /**

@@ -141,7 +141,8 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      * @return a new grade
      */
     public CheckedGrade against(Optional<SizeTable> table) {
-        return new CheckedGrade(sizes, base, table.map(BodyReference::of), grids);
+        List<String> labels = sizes.stream().map(CheckedSize::label).toList();
+        return new CheckedGrade(sizes, base, table.map(BodyReference::of).map(bodies -> bodies.named(labels)), grids);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
@@ -17,7 +18,7 @@ final class MissingSizeCheck implements PlausibilityCheck {
 
     private static final List<String> LETTERS =
             List.of("XXXS", "XXS", "XS", "S", "M", "L", "XL", "XXL", "XXXL", "4XL", "5XL", "6XL");
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
+    private static final Pattern NUMBER = Pattern.compile("(?:[A-Z]{1,3}\\.? ?)?(\\d{1,4})");
 
     @Override
     public String code() {
@@ -116,8 +117,9 @@ final class MissingSizeCheck implements PlausibilityCheck {
             String label = grade.label(i).strip().toUpperCase(Locale.ROOT);
             String letters = label.equals("2XL") ? "XXL" : label.equals("3XL") ? "XXXL" : label;
             int letter = LETTERS.indexOf(letters);
-            if (NUMBER.matcher(label).matches()) {
-                places[i] = Integer.parseInt(label);
+            Matcher number = NUMBER.matcher(label);
+            if (number.matches()) {
+                places[i] = Integer.parseInt(number.group(1));
             } else if (letter >= 0) {
                 places[i] = letter;
             } else {

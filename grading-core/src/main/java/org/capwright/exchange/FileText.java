@@ -8,12 +8,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * Bytes to text: by the byte-order mark, else UTF-8, else windows-1252.
+ * Bytes to text: by the byte-order mark, else as declared, else UTF-16 where every other byte of the Latin text is 0, else UTF-8, else windows-1252.
  *
  * @param text the text
  * @param encoding name of the encoding it was read in
  */
 public record FileText(String text, String encoding) {
+
+    /** Bytes that are looked at. */
+    private static final int SAMPLE = 4000;
 
     private static final Charset WESTERN = Charset.forName("windows-1252");
 
@@ -22,7 +25,7 @@ public record FileText(String text, String encoding) {
      *
      * @param file the file
      * @return its text, and how it was read
-     * @throws ForeignInputException if it holds bytes of value 0 or control characters, or broken UTF-16
+     * @throws ForeignInputException if it holds bytes of value 0 or control characters, broken UTF-16, or bytes that the declared encoding has not
      */
     public static FileText of(ForeignFile file) throws ForeignInputException {
         byte[] bytes = file.bytes();
@@ -33,6 +36,21 @@ public record FileText(String text, String encoding) {
             return refuseControls(file, text, charset);
         }
         int start = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
+        if (start == 0
+                && file.declared().isPresent()
+                && !isPlainly8(file.declared().get(), bytes)) {
+            Charset declared = file.declared().get();
+            String text = strict(declared, bytes, 0, bytes.length)
+                    .orElseThrow(() -> new ForeignInputException(
+                            file.name(), 0, "not in the declared encoding, " + declared.name()));
+            return refuseControls(file, text, declared);
+        }
+        Optional<Charset> wide = wide(bytes);
+        if (wide.isPresent()) {
+            String text = strict(wide.get(), bytes, 0, bytes.length)
+                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, "broken UTF-16 text"));
+            return refuseControls(file, text, wide.get());
+        }
         int strange = firstNul(bytes);
         if (strange >= 0) {
             throw new ForeignInputException(
@@ -90,6 +108,32 @@ public record FileText(String text, String encoding) {
         } catch (CharacterCodingException e) {
             return Optional.empty();
         }
+    }
+
+    /** UTF-16 without a mark: separators, digits and line ends have a byte 0 on one side and none on the other. */
+    private static Optional<Charset> wide(byte[] bytes) {
+        int[] zeros = new int[2];
+        int end = Math.min(bytes.length, SAMPLE) & ~1;
+        for (int i = 0; i < end; i++) {
+            zeros[i & 1] += bytes[i] == 0 ? 1 : 0;
+        }
+        boolean even = bytes.length % 2 == 0 && end >= 4;
+        if (even && zeros[0] == 0 && zeros[1] * 8 >= end) {
+            return Optional.of(StandardCharsets.UTF_16LE);
+        }
+        return even && zeros[1] == 0 && zeros[0] * 8 >= end ? Optional.of(StandardCharsets.UTF_16BE) : Optional.empty();
+    }
+
+    /** Declared in a way of one byte to a letter, as programs do by default, but with letters that are written in several and spell UTF-8: no other text does. */
+    private static boolean isPlainly8(Charset declared, byte[] bytes) {
+        boolean ascii = true;
+        for (byte b : bytes) {
+            ascii &= b >= 0;
+        }
+        return !ascii
+                && declared.canEncode()
+                && declared.newEncoder().maxBytesPerChar() == 1
+                && strict(StandardCharsets.UTF_8, bytes, 0, bytes.length).isPresent();
     }
 
     private static boolean startsWith(byte[] bytes, int... mark) {

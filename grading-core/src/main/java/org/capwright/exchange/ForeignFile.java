@@ -2,16 +2,20 @@ package org.capwright.exchange;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.util.Optional;
 
 /** A file as it was sent. Guaranteed not to change. */
 public final class ForeignFile {
 
     private final String name;
     private final byte[] content;
+    private final Optional<Charset> declared;
 
-    private ForeignFile(String name, byte[] content) {
+    private ForeignFile(String name, byte[] content, Optional<Charset> declared) {
         this.name = name;
         this.content = content;
+        this.declared = declared;
     }
 
     /**
@@ -22,7 +26,7 @@ public final class ForeignFile {
      * @return the file
      */
     public static ForeignFile of(String name, byte[] content) {
-        return new ForeignFile(name, content.clone());
+        return new ForeignFile(name, content.clone(), Optional.empty());
     }
 
     /**
@@ -37,9 +41,28 @@ public final class ForeignFile {
      */
     public static ForeignFile read(String name, InputStream stream, int most)
             throws IOException, ForeignInputException {
-        ForeignFile file = new ForeignFile(name, stream.readNBytes(most + 1));
+        ForeignFile file = new ForeignFile(name, stream.readNBytes(most + 1), Optional.empty());
         file.atMost(most);
         return file;
+    }
+
+    /**
+     * The same file with what the sender says of its encoding.
+     *
+     * @param charset the encoding of its text
+     * @return a file that is read in this encoding, unless it begins with the mark of another
+     */
+    public ForeignFile declared(Charset charset) {
+        return new ForeignFile(name, content, Optional.of(charset));
+    }
+
+    /**
+     * What the sender says of its encoding.
+     *
+     * @return the encoding, if one is said
+     */
+    public Optional<Charset> declared() {
+        return declared;
     }
 
     /**

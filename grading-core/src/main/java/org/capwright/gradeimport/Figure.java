@@ -34,6 +34,13 @@ record Figure(double number, Optional<Unit> unit) {
 
     private static final Pattern FORM =
             Pattern.compile("([+-]?)(?:(\\d{1,9}(?:[.,]\\d{1,12})*)|(?:(\\d{1,6})(?: +|-))?(\\d{1,4})/(\\d{1,4}))");
+    /** A step that goes up on one side and down on the other: {@code ±1.2}, {@code +/- 1.2}, {@code +1.2/-1.2}, with or without {@code per size}. */
+    private static final Pattern EITHER =
+            Pattern.compile("(?:\\u00b1|\\+ ?/? ?-|- ?/? ?\\+) *(\\d[\\d.,/ -]*?(?: *(?:mm|cm|in|\"))?)(?:"
+                    + " *(?:per|je|pro|par|por|na|/)[ \\p{L}.]+)?");
+
+    private static final Pattern PER = Pattern.compile("(.*\\d.*?) *(?:per|je|pro|par|por|na|/) *\\p{L}[ \\p{L}.]*");
+
     private static final Pattern ENDING = Pattern.compile("^(.*?\\d) *(mm|cm|in|inch|inches|\"|''|\u201d|\u2033)\\.?$");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
     private static final Pattern GROUPED_BY_POINTS = Pattern.compile("\\d{1,3}(?:\\.\\d{3})+,\\d+");
@@ -86,6 +93,9 @@ record Figure(double number, Optional<Unit> unit) {
             return Optional.empty();
         }
         String text = normal(cell);
+        Matcher either = EITHER.matcher(text);
+        Matcher per = PER.matcher(text);
+        text = either.matches() ? either.group(1) : per.matches() ? per.group(1) : text;
         Optional<Unit> unit = Optional.empty();
         Matcher ending = ENDING.matcher(text);
         if (ending.matches()) {

@@ -2,12 +2,14 @@ package org.capwright.gradeimport;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Quantity;
@@ -18,11 +20,14 @@ import org.capwright.quantity.Quantity;
  */
 final class Increments {
 
-    /** Nothing round or along a sleeve is as short in full as this, and no step from the base size as long, mm. */
-    private static final double BETWEEN = 60;
+    /** A step per size is no more than this share of the full figure. */
+    private static final double SHARE = 0.09;
 
     /** Steps from the base size grow at least so much from one column to the next but one; steps from size to size vary less. */
     private static final double GROWTH = 1.6;
+
+    /** Between the two it cannot be told. */
+    private static final double UNSURE = 1.4;
 
     private static final Set<CheckedMeasure> MAY_BE_SMALL = Set.of(
             CheckedMeasure.CAP_EASE, CheckedMeasure.RISE, CheckedMeasure.PLEAT_DEPTH, CheckedMeasure.OVERLAY_LENGTH);
@@ -55,23 +60,122 @@ final class Increments {
         return base.map(sizes::get);
     }
 
+    /**
+     * Spans such as {@code 36-38} beside one full size hold the step between their two sizes: the sizes are put in their place.
+     *
+     * @return the sizes, smallest first; as they were where the table has no spans
+     */
+    static List<String> spans(List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values) {
+        List<String> single =
+                sizes.stream().filter(size -> SizeScale.ends(size).isEmpty()).toList();
+        if (single.size() != 1 || sizes.size() < 2) {
+            return sizes;
+        }
+        String base = single.get(0);
+        Set<String> labels = new LinkedHashSet<>(Set.of(base));
+        for (String span : sizes) {
+            SizeScale.ends(span).ifPresent(labels::addAll);
+        }
+        List<String> all = List.copyOf(labels);
+        List<String> ordered = SizeScale.order(all).stream().map(all::get).toList();
+        boolean chain = ordered.size() == sizes.size();
+        for (int i = 0; i + 1 < ordered.size() && chain; i++) {
+            List<String> pair = List.of(ordered.get(i), ordered.get(i + 1));
+            chain = sizes.stream().anyMatch(size -> SizeScale.ends(size).equals(Optional.of(pair)));
+        }
+        double most = 0;
+        for (Map.Entry<String, Map<CheckedMeasure, Double>> size : values.entrySet()) {
+            for (Map.Entry<CheckedMeasure, Double> entry : size.getValue().entrySet()) {
+                Double of = required(values, base).get(entry.getKey());
+                if (of != null && isFull(entry.getKey()) && !size.getKey().equals(base)) {
+                    most = Math.max(most, Math.abs(entry.getValue()) / of);
+                }
+            }
+        }
+        if (!chain || most > 2 * SHARE) {
+            return sizes;
+        }
+        Map<String, Map<CheckedMeasure, Double>> steps = new LinkedHashMap<>();
+        int at = ordered.indexOf(base);
+        for (int i = 0; i < ordered.size(); i++) {
+            Optional<List<String>> pair = i == at
+                    ? Optional.empty()
+                    : Optional.of(List.of(ordered.get(i < at ? i : i - 1), ordered.get(i < at ? i + 1 : i)));
+            String from = pair.isEmpty()
+                    ? base
+                    : sizes.stream()
+                            .filter(size -> SizeScale.ends(size).equals(pair))
+                            .findFirst()
+                            .orElseThrow();
+            Map<CheckedMeasure, Double> own = new EnumMap<>(CheckedMeasure.class);
+            for (Map.Entry<CheckedMeasure, Double> entry :
+                    required(values, from).entrySet()) {
+                own.put(entry.getKey(), i < at ? -entry.getValue() : entry.getValue());
+            }
+            steps.put(ordered.get(i), own);
+        }
+        values.clear();
+        values.putAll(steps);
+        return ordered;
+    }
+
+    private static Map<CheckedMeasure, Double> required(Map<String, Map<CheckedMeasure, Double>> values, String size) {
+        return Objects.requireNonNull(values.get(size));
+    }
+
     private static boolean isFull(CheckedMeasure measure) {
         return measure.quantity() == Quantity.LENGTH && !MAY_BE_SMALL.contains(measure);
     }
 
-    /** The one size that has full measurements, if all others have steps. */
+    /** The one size that has full measurements where rows have steps in the others, if most rows agree on it. */
     private Optional<Integer> base() {
-        Set<Integer> full = new TreeSet<>();
-        Set<Integer> steps = new TreeSet<>();
+        int[] votes = new int[sizes.size()];
+        int rows = 0;
+        for (CheckedMeasure measure : CheckedMeasure.values()) {
+            if (isFull(measure)) {
+                Optional<Integer> own = base(measure);
+                own.ifPresent(base -> votes[base]++);
+                rows += own.isPresent() || isWhole(measure) ? 1 : 0;
+            }
+        }
+        int best = 0;
+        for (int i = 0; i < votes.length; i++) {
+            best = votes[i] > votes[best] ? i : best;
+        }
+        return votes.length > 0 && 2 * votes[best] > rows ? Optional.of(best) : Optional.empty();
+    }
+
+    private Optional<Integer> base(CheckedMeasure measure) {
+        int full = -1;
+        double most = 0;
         for (int i = 0; i < sizes.size(); i++) {
-            for (Map.Entry<CheckedMeasure, Double> entry : of(i).entrySet()) {
-                if (isFull(entry.getKey())) {
-                    (Math.abs(entry.getValue()) > BETWEEN ? full : steps).add(i);
+            double value = Math.abs(of(i).getOrDefault(measure, 0.0));
+            full = value > most ? i : full;
+            most = Math.max(most, value);
+        }
+        int others = 0;
+        double least = full < 0 ? 0 : of(full).getOrDefault(measure, 0.0);
+        for (int i = 0; i < sizes.size(); i++) {
+            Double step = of(i).get(measure);
+            if (i != full && step != null) {
+                others++;
+                if (Math.abs(step) > SHARE * least * Math.abs(i - full)) {
+                    return Optional.empty();
                 }
             }
         }
-        boolean apart = full.size() == 1 && !steps.isEmpty() && steps.stream().noneMatch(full::contains);
-        return apart ? full.stream().findFirst() : Optional.empty();
+        return others > 0 && least > 0 ? Optional.of(full) : Optional.empty();
+    }
+
+    /** Whether a row has full measurements in every size. */
+    private boolean isWhole(CheckedMeasure measure) {
+        double[] known = sizes.stream()
+                .map(size -> required(size).get(measure))
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        return known.length > 1 && known[0] > 0.5 * known[known.length - 1];
     }
 
     private Map<CheckedMeasure, Double> of(int size) {
@@ -79,11 +183,31 @@ final class Increments {
     }
 
     private Map<CheckedMeasure, Double> required(String size) {
-        return Objects.requireNonNull(values.get(size));
+        return required(values, size);
     }
 
     private void add(int base) {
-        boolean fromBase = isFromBase(base);
+        Set<CheckedMeasure> stepped = EnumSet.noneOf(CheckedMeasure.class);
+        for (CheckedMeasure measure : CheckedMeasure.values()) {
+            if (!isWhole(measure) || base(measure).isPresent()) {
+                stepped.add(measure);
+            }
+        }
+        double growth = growth(base);
+        boolean fromBase = growth >= GROWTH;
+        if (growth > UNSURE && growth < GROWTH + GROWTH - UNSURE) {
+            context.questions()
+                    .add(new OpenQuestion(
+                            0,
+                            Unread.Part.FILE,
+                            List.of(),
+                            "the steps beside size " + ForeignInputException.shown(sizes.get(base))
+                                    + " may be from size to size or from that size: the second is "
+                                    + Math.round(growth * 10) / 10.0
+                                    + " times the first; read as those "
+                                    + (fromBase ? "from that size" : "from size to size"),
+                            "Write full measurements in every size, or steps that leave no doubt."));
+        }
         // Below the base size a room may write the steps with or without their minus.
         int below = allStepsNotNegative() ? -1 : 1;
         Map<CheckedMeasure, Double> full = new EnumMap<>(of(base));
@@ -91,6 +215,9 @@ final class Increments {
             Map<CheckedMeasure, Double> running = new EnumMap<>(full);
             for (int i = base + side; i >= 0 && i < sizes.size(); i += side) {
                 for (Map.Entry<CheckedMeasure, Double> entry : of(i).entrySet()) {
+                    if (!stepped.contains(entry.getKey())) {
+                        continue;
+                    }
                     Double from = (fromBase ? full : running).get(entry.getKey());
                     if (from != null) {
                         entry.setValue(from + (side < 0 ? below : 1) * entry.getValue());
@@ -115,14 +242,14 @@ final class Increments {
                 .allMatch(entry -> entry.getValue() >= 0);
     }
 
-    /** Steps from the base size grow with the distance from it. */
-    private boolean isFromBase(int base) {
+    /** How many times the first step from the base size the second one is, in most rows; 1 where there is none. */
+    private double growth(int base) {
         List<Double> growth = new ArrayList<>();
         for (int side : new int[] {-1, 1}) {
             for (CheckedMeasure measure : of(base).keySet()) {
                 int near = base + side;
                 int far = base + 2 * side;
-                if (far < 0 || far >= sizes.size()) {
+                if (far < 0 || far >= sizes.size() || base(measure).isEmpty()) {
                     continue;
                 }
                 Double one = of(near).get(measure);
@@ -133,7 +260,7 @@ final class Increments {
             }
         }
         growth.sort(null);
-        return !growth.isEmpty() && growth.get(growth.size() / 2) >= GROWTH;
+        return growth.isEmpty() ? 1 : growth.get(growth.size() / 2);
     }
 
     private void refuseNegative() throws ForeignInputException {
@@ -145,8 +272,8 @@ final class Increments {
                             0,
                             entry.getKey().code() + " of size " + ForeignInputException.shown(size)
                                     + " is " + Math.round(entry.getValue() * 100) / 100.0
-                                    + " mm; a sleeve measures more than 0. A sheet of increments needs one size with full measurements"
-                                    + " in every row, and steps in all others");
+                                    + " mm; a sleeve measures more than 0. A sheet of increments needs one size with"
+                                    + " full measurements in every row, and steps in all others");
                 }
             }
         }

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -13,9 +14,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.capwright.check.CheckedMeasure;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Names of points of measure as sewing rooms write them in ten languages: {@code point-names.txt} beside this class. Only whole names match; nothing is taken by likeness.
+ * Names of points of measure as sewing rooms write them in ten languages: {@code point-names.txt} beside this class. Whole names match, with the usual abbreviations and with or without words that only join others; nothing is taken by likeness.
  */
 final class PointNames {
 
@@ -24,11 +26,69 @@ final class PointNames {
      *
      * @param measure the point of measure
      * @param factor 2 where the name says that half is measured
+     * @param certain whether the name itself says that all or half of it is measured
      * @param how in words
      */
-    record Match(CheckedMeasure measure, double factor, String how) {}
+    record Match(CheckedMeasure measure, double factor, boolean certain, String how) {
+
+        Match ofCode() {
+            return new Match(measure, factor, true, how);
+        }
+
+        Match said(String meaning) {
+            return new Match(measure, factor, certain, "which the sender says is " + meaning);
+        }
+    }
 
     private static final Map<String, CheckedMeasure> NAMES = new HashMap<>();
+    /** The same names in full words without those that only join others. */
+    private static final Map<String, CheckedMeasure> LOOSE = new HashMap<>();
+
+    /** Stands for a loose name that two points share; no name of a point of measure is read so. */
+    private static final CheckedMeasure NEITHER = CheckedMeasure.PLEAT_LAYERS;
+
+    /** Words and abbreviations that stand for one another. */
+    private static final Map<String, String> SHORT = new HashMap<>();
+
+    private static final Set<String> JOINING = Set.of(
+            "de",
+            "du",
+            "des",
+            "d",
+            "la",
+            "le",
+            "les",
+            "l",
+            "of",
+            "at",
+            "the",
+            "on",
+            "da",
+            "do",
+            "dos",
+            "del",
+            "della",
+            "dello",
+            "van",
+            "der",
+            "am",
+            "im",
+            "an",
+            "au",
+            "a",
+            "w",
+            "na",
+            "en",
+            "di",
+            "el",
+            "al",
+            "total",
+            "finished",
+            "relaxed",
+            "totale",
+            "gesamt",
+            "fertig");
+
     /** Rows of a spec table of this engine that no check judges. */
     private static final Set<String> BESIDE_THE_CHECKS = Set.of(
             "underarmSeam",
@@ -40,8 +100,24 @@ final class PointNames {
             "overlayHem",
             "pleatTakeUp");
 
-    private static final Pattern HALF = Pattern.compile(
-            "^(?:1 2|half|flat|halbe|halber|demi|media|medio|mezza|mezzo|meia|meio|halve|pol|yarim) (.+)$|^(.+?) (?:1 2|half|flat|flat half|half width|laid flat|a plat|flach|halb|piana)$");
+    private static final String HALVED =
+            "1 2|half|flat|on fold|on the fold|halbe|halber|halb|demi|media|medio|mezza|mezzo|meia|meio|halve|half"
+                    + " width|polowa|pol|yarim|yari|en plano";
+
+    private static final Pattern HALF = Pattern.compile("^(?:" + HALVED + ") (?:of )?(.+)$|^(.+?) (?:" + HALVED
+            + "|flat half|laid flat|measured flat|relaxed flat|edge to edge|a plat|flach|flach gemessen|flach"
+            + " liegend|im bruch|liegend|piana|in piano|steso|plano|a metade|plat|plat gemeten|na"
+            + " plasko|plasko|duz|平置き|半分)$");
+
+    /** Said of a row whose figures look like halves, and are none. */
+    private static final Pattern FULL = Pattern.compile("^(?:full|all round) (.+)$");
+
+    private static final Set<CheckedMeasure> ROUND = Set.of(
+            CheckedMeasure.BICEP,
+            CheckedMeasure.ELBOW,
+            CheckedMeasure.WRIST,
+            CheckedMeasure.ARMHOLE,
+            CheckedMeasure.CAP_LINE);
 
     static {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(
@@ -62,9 +138,19 @@ final class PointNames {
     /** One line: code, language, names parted by semicolons. */
     private static void add(String line) {
         String[] parts = line.split(" ", 3);
+        if (parts[0].equals("short")) {
+            for (String word : parts[2].split(";")) {
+                SHORT.put(normal(word), normal(parts[1]));
+            }
+            return;
+        }
         CheckedMeasure measure = CheckedMeasure.ofCode(parts[0]).orElseThrow();
         for (String name : parts[2].split(";")) {
             NAMES.put(normal(name), measure);
+            LOOSE.merge(
+                    loose(normal(name.replaceAll("(?i)(\\b[dl]|dell|all|sull)['\u2019]", " "))),
+                    measure,
+                    (a, b) -> a == b ? a : NEITHER);
         }
     }
 
@@ -75,21 +161,50 @@ final class PointNames {
         }
         Optional<CheckedMeasure> code = CheckedMeasure.ofCode(cell.strip());
         if (code.isPresent()) {
-            return code.map(measure -> new Match(measure, 1, "its code"));
+            return code.map(measure -> new Match(measure, 1, false, "its code"));
         }
         String name = normal(UnitWords.without(cell));
-        CheckedMeasure measure = NAMES.get(name);
+        CheckedMeasure measure = named(name);
         if (measure != null) {
-            return Optional.of(new Match(measure, 1, "a name of the trade"));
+            return Optional.of(new Match(measure, 1, false, "a name of the trade"));
         }
         var half = HALF.matcher(name);
         if (half.matches()) {
-            CheckedMeasure whole = NAMES.get(half.group(1) == null ? half.group(2) : half.group(1));
-            if (whole == CheckedMeasure.BICEP || whole == CheckedMeasure.ELBOW || whole == CheckedMeasure.WRIST) {
-                return Optional.of(new Match(whole, 2, "a name of the trade for half of it, so doubled"));
+            CheckedMeasure whole = named(half.group(1) == null ? half.group(2) : half.group(1));
+            if (whole != null && ROUND.contains(whole)) {
+                return Optional.of(new Match(whole, 2, true, "a name of the trade for half of it, so doubled"));
             }
         }
+        var full = FULL.matcher(name);
+        CheckedMeasure all = full.matches() ? named(full.group(1)) : null;
+        if (all != null) {
+            return Optional.of(new Match(all, 1, true, "a name of the trade for all of it"));
+        }
         return Optional.empty();
+    }
+
+    private static String loose(String name) {
+        StringBuilder out = new StringBuilder();
+        for (String word : name.split(" ")) {
+            String full = SHORT.getOrDefault(word, word);
+            if (!JOINING.contains(full)) {
+                out.append(out.isEmpty() ? "" : " ").append(full);
+            }
+        }
+        return out.toString();
+    }
+
+    private static @Nullable CheckedMeasure named(String name) {
+        Optional<CheckedMeasure> code = CheckedMeasure.ofCode(name);
+        CheckedMeasure exact = code.orElse(NAMES.get(name));
+        String loose = loose(name);
+        CheckedMeasure near = exact != null || loose.isEmpty() ? exact : LOOSE.get(loose);
+        return near == NEITHER ? null : near;
+    }
+
+    /** All names that are known, each with its point. */
+    static Map<String, CheckedMeasure> names() {
+        return Collections.unmodifiableMap(NAMES);
     }
 
     /** Lower case without accents; all that is neither letter nor digit is one space. */

@@ -26,6 +26,17 @@ final class PointsAcross {
     TableContent content() throws ForeignInputException {
         List<CsvGrid.Row> rows = context.grid().rows();
         CsvGrid.Row headings = rows.get(header);
+        long figures = headings.cells().stream().filter(context::isFigure).count();
+        long names = headings.cells().stream()
+                .filter(cell -> context.match(cell).isPresent())
+                .count();
+        if (figures > names) {
+            throw new ForeignInputException(
+                    context.file(),
+                    headings.line(),
+                    "a point of measure with figures beside it, but no row of sizes above; write the sizes over their"
+                            + " columns");
+        }
         List<CsvGrid.Row> below = rows.subList(header + 1, rows.size());
         List<Column> columns = columns(headings, below);
         int sizes = sizeColumn(headings, columns);
@@ -67,14 +78,16 @@ final class PointsAcross {
         Map<CheckedMeasure, String> seen = new EnumMap<>(CheckedMeasure.class);
         for (int c = 0; c < headings.cells().size(); c++) {
             String heading = headings.cell(c);
-            Optional<PointNames.Match> match = PointNames.match(heading);
+            Optional<PointNames.Match> match = context.match(heading);
             String quoted = "\u201c" + ForeignInputException.shown(heading) + "\u201d";
             if (match.isEmpty()) {
                 if (!heading.isEmpty() && !TableContext.isSizeHeading(heading)) {
                     int at = c;
                     boolean filled = !TableContext.isNoSize(heading)
                             && below.stream().anyMatch(row -> context.isFigure(row.cell(at)));
-                    context.unknown(headings.line(), heading, filled);
+                    List<String> cells = below.stream().map(row -> row.cell(at)).toList();
+                    context.unknown(
+                            headings.line(), heading, filled, context.figures(cells, UnitWords.within(heading)));
                 }
             } else if (seen.putIfAbsent(match.get().measure(), heading) != null) {
                 context.traces()
@@ -83,16 +96,12 @@ final class PointsAcross {
                                 match.get().measure().code(),
                                 quoted + ": read in another column already");
             } else {
-                context.traces()
-                        .found(
-                                headings.line(),
-                                match.get().measure().code(),
-                                quoted + ", " + match.get().how());
+                context.known(headings.line(), heading, match.get());
                 int at = c;
                 Optional<Unit> under = below.isEmpty()
                         ? Optional.empty()
                         : UnitWords.alone(below.get(0).cell(at));
-                columns.add(new Column(c, match.get(), UnitWords.within(heading).or(() -> under)));
+                columns.add(new Column(c, match.get(), context.unitOf(heading).or(() -> under)));
             }
         }
         return columns;

@@ -31,7 +31,7 @@ final class PointsDown {
         this.column = column;
         List<CsvGrid.Row> rows = context.grid().rows();
         int first = 0;
-        while (PointNames.match(rows.get(first).cell(column)).isEmpty()) {
+        while (context.match(rows.get(first).cell(column)).isEmpty()) {
             first++;
         }
         // A heading over the column may be a name of a point by itself; then the sizes stand beside it.
@@ -39,14 +39,44 @@ final class PointsDown {
         this.unitColumn = unitColumn(rows, first);
         for (CsvGrid.Row row : rows.subList(first, rows.size())) {
             Optional<Unit> unit = unitColumn < 0 ? Optional.empty() : UnitWords.alone(row.cell(unitColumn));
-            PointNames.match(row.cell(column))
+            context.match(row.cell(column))
                     .ifPresent(match ->
-                            points.add(new Point(row, match, unit.or(() -> UnitWords.within(row.cell(column))))));
+                            points.add(new Point(row, match, unit.or(() -> context.unitOf(row.cell(column))))));
         }
     }
 
     private int header(List<CsvGrid.Row> rows, int first) {
-        for (int r = first - 1; r >= 0; r--) {
+        List<Integer> figures = new ArrayList<>();
+        for (int c = 0; c < context.grid().columns(); c++) {
+            int at = c;
+            long filled = rows.stream()
+                    .filter(row -> context.match(row.cell(column)).isPresent())
+                    .mapToInt(row -> context.isFigure(row.cell(at)) ? 1 : TableContext.isBlank(row.cell(at)) ? 0 : -1)
+                    .sum();
+            if (c != column && filled > 0) {
+                figures.add(c);
+            }
+        }
+        // Rows of points that are not known may stand between the sizes and the first one that is.
+        int sizes = -1;
+        for (int r = first - 1; r >= 0 && !figures.isEmpty(); r--) {
+            CsvGrid.Row row = rows.get(r);
+            boolean full = figures.stream()
+                    .noneMatch(c -> TableContext.isBlank(row.cell(c))
+                            || UnitWords.alone(row.cell(c)).isPresent());
+            boolean words = figures.size() > 1 && figures.stream().anyMatch(c -> !context.isFigure(row.cell(c)));
+            if (full && words) {
+                return r;
+            }
+            boolean labels = full && figures.stream().allMatch(c -> SizeScale.isLabel(TableContext.label(row.cell(c))));
+            sizes = labels ? r : sizes;
+        }
+        return sizes >= 0 ? sizes : headed(rows, first);
+    }
+
+    /** The nearest row above that has more than a unit beside the names. */
+    private int headed(List<CsvGrid.Row> rows, int below) {
+        for (int r = below - 1; r >= 0; r--) {
             CsvGrid.Row row = rows.get(r);
             for (int c = 0; c < row.cells().size(); c++) {
                 String cell = row.cell(c);
@@ -63,7 +93,7 @@ final class PointsDown {
             boolean all = true;
             boolean any = false;
             for (CsvGrid.Row row : rows.subList(first, rows.size())) {
-                if (c != column && PointNames.match(row.cell(column)).isPresent()) {
+                if (c != column && context.match(row.cell(column)).isPresent()) {
                     boolean unit = UnitWords.alone(row.cell(c)).isPresent();
                     any |= unit;
                     all &= unit || row.cell(c).isEmpty();
@@ -150,6 +180,10 @@ final class PointsDown {
 
     TableContent wide() throws ForeignInputException {
         List<Column> columns = columns();
+        int steps = columns.size() == 1 ? stepColumn() : -1;
+        if (steps >= 0) {
+            return stepped(columns.get(0), steps);
+        }
         Optional<Column> marked = columns.stream()
                 .filter(c -> TableContext.isBaseMarked(headings().cell(c.at)))
                 .findFirst();
@@ -172,6 +206,90 @@ final class PointsDown {
         }
         tellUnknown();
         return content;
+    }
+
+    /** A column of steps from size to size beside the one full size, or -1. */
+    private int stepColumn() {
+        for (int c = 0; c < headings().cells().size(); c++) {
+            int at = c;
+            if (c != column
+                    && TableContext.isStepHeading(headings().cell(c))
+                    && points.stream().anyMatch(point -> context.isFigure(point.row.cell(at)))) {
+                return c;
+            }
+        }
+        return -1;
+    }
+
+    /** One full size and a column of steps: the sizes stand in a row of their own. */
+    private TableContent stepped(Column full, int steps) throws ForeignInputException {
+        List<String> sizes = listedSizes(full.size);
+        TableContent content = TableContent.of(sizes.isEmpty() ? List.of(full.size) : sizes, Optional.of(full.size));
+        if (sizes.isEmpty()) {
+            context.questions()
+                    .add(new OpenQuestion(
+                            headings().line(),
+                            Unread.Part.FILE,
+                            List.of(),
+                            "a column of steps, \u201c"
+                                    + ForeignInputException.shown(headings().cell(steps))
+                                    + "\u201d, stands beside the one size "
+                                    + ForeignInputException.shown(full.size)
+                                    + ", but the other sizes are not named",
+                            "Write the sizes into a row above, such as Sizes, 36, 38, 40; if the column holds"
+                                    + " tolerances, name it so."));
+        } else {
+            context.traces()
+                    .assumed(
+                            headings().line(),
+                            ImportNote.FILE,
+                            "column \u201c"
+                                    + ForeignInputException.shown(headings().cell(steps))
+                                    + "\u201d read as increments from size to size, starting at size "
+                                    + ForeignInputException.shown(full.size));
+        }
+        int base = sizes.indexOf(full.size);
+        Set<CheckedMeasure> seen = new HashSet<>();
+        for (Point point : points) {
+            if (!seen.add(point.match.measure())) {
+                context.traces()
+                        .notRead(point.row.line(), point.match.measure().code(), "read in a line before already");
+                continue;
+            }
+            tell(point);
+            List<Optional<Unit>> units = List.of(point.unit, full.unit, ofHeading());
+            Optional<Double> start = context.value(point.row, full.at, full.size, point.match, units);
+            Optional<Double> step = context.value(point.row, steps, full.size, point.match, units);
+            start.ifPresent(value -> content.put(full.size, point.match, value));
+            for (int i = 0; i < sizes.size() && start.isPresent() && step.isPresent(); i++) {
+                content.put(sizes.get(i), point.match, start.get() + (i - base) * step.get());
+            }
+        }
+        tellUnknown();
+        return content;
+    }
+
+    /** Sizes in a row above the headings that begins with a word for sizes, with the full one among them; smallest first. */
+    private List<String> listedSizes(String full) {
+        for (CsvGrid.Row row : context.grid().rows().subList(0, header)) {
+            List<String> labels = new ArrayList<>();
+            boolean headed = false;
+            for (String cell : row.cells()) {
+                if (!headed) {
+                    headed = TableContext.isSizeHeading(cell.replaceAll("[:\uff1a]\\s*$", ""));
+                } else if (!cell.isEmpty()) {
+                    labels.addAll(
+                            SizeScale.isLabel(TableContext.label(cell))
+                                    ? List.of(cell)
+                                    : List.of(cell.strip().split("\\s*[,;]\\s*|\\s+")));
+                }
+            }
+            List<String> named = labels.stream().map(TableContext::label).toList();
+            if (named.size() > 1 && named.contains(full) && Set.copyOf(named).size() == named.size()) {
+                return SizeScale.order(named).stream().map(named::get).toList();
+            }
+        }
+        return List.of();
     }
 
     private List<Column> columns() throws ForeignInputException {
@@ -226,7 +344,7 @@ final class PointsDown {
     private Optional<Unit> unitUnder(int c) {
         List<CsvGrid.Row> rows = context.grid().rows();
         for (int r = header + 1;
-                r < rows.size() && PointNames.match(rows.get(r).cell(column)).isEmpty();
+                r < rows.size() && context.match(rows.get(r).cell(column)).isEmpty();
                 r++) {
             Optional<Unit> unit = UnitWords.alone(rows.get(r).cell(c));
             if (unit.isPresent()) {
@@ -290,12 +408,9 @@ final class PointsDown {
     }
 
     private void tell(Point point) {
-        context.traces()
-                .found(
-                        point.row.line(),
-                        point.match.measure().code(),
-                        "\u201c" + ForeignInputException.shown(point.row.cell(column)) + "\u201d, "
-                                + point.match.how());
+        // A column of codes is one of this engine's own spec table, whose figures go all round.
+        boolean own = PointNames.normal(headings().cell(column)).equals("code");
+        context.known(point.row.line(), point.row.cell(column), own ? point.match.ofCode() : point.match);
     }
 
     private void tellUnknown() {
@@ -304,12 +419,19 @@ final class PointsDown {
         Set<String> told = new HashSet<>();
         for (CsvGrid.Row row : rows.subList(header + 1, rows.size())) {
             String name = row.cell(column);
-            if (UnitWords.alone(name).isPresent() || PointNames.match(name).isPresent()) {
+            if (UnitWords.alone(name).isPresent() || context.match(name).isPresent()) {
                 continue;
             }
             boolean filled = figures.stream().anyMatch(c -> context.isFigure(row.cell(c)));
             if ((filled || !name.isEmpty()) && told.add(name)) {
-                context.unknown(row.line(), name, filled);
+                Optional<Unit> unit = unitColumn < 0 ? Optional.empty() : UnitWords.alone(row.cell(unitColumn));
+                context.unknown(
+                        row.line(),
+                        name,
+                        filled,
+                        context.figures(
+                                figures.stream().map(row::cell).toList(),
+                                unit.or(() -> UnitWords.within(name)).or(this::ofHeading)));
             }
         }
     }

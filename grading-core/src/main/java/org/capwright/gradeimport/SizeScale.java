@@ -13,6 +13,7 @@ final class SizeScale {
     private static final Pattern NUMBER = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\d{1,3}(?:\\.\\d)?)");
     private static final Pattern LETTER = Pattern.compile("(?:[A-Z]{2} )?(\\d?)(X{0,4})([SML])");
     private static final Pattern DOUBLE = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\w{1,4}) ?[/\u2013-] ?(\\w{1,4})");
+    private static final Pattern SPAN = Pattern.compile("(\\w{1,4}) *(?:/|-|\u2013|>|\u2192|to|bis) *(\\w{1,4})");
     private static final Pattern EXPLAINED = Pattern.compile("([^()]+?) ?\\([^()]{1,12}\\)");
     private static final Pattern NAMED = Pattern.compile(
             "\\s*(?:size|grösse|größe|groesse|gr\\.?|gr(?=\\s*\\d)|taille|talla|tamanho|tam\\.?|rozmiar|beden|サイズ|taglia|maat)(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
@@ -58,6 +59,14 @@ final class SizeScale {
         }
         Matcher pair = DOUBLE.matcher(label);
         return pair.matches() ? (place(pair.group(1)) + place(pair.group(2))) / 2 : Double.NaN;
+    }
+
+    /** The two sizes of a label such as {@code 36-38} or {@code S to M}, or nothing. */
+    static java.util.Optional<List<String>> ends(String label) {
+        Matcher pair = SPAN.matcher(label.strip());
+        return pair.matches() && isLabel(pair.group(1)) && isLabel(pair.group(2))
+                ? java.util.Optional.of(List.of(pair.group(1), pair.group(2)))
+                : java.util.Optional.empty();
     }
 
     /** The label in a text such as {@code SIZE: 40}, or nothing. */

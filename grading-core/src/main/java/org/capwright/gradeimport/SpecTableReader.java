@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
@@ -19,19 +20,22 @@ import org.capwright.exchange.table.CsvGrid;
 /**
  * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
  * stand in a cell, a column, a row, a heading or a sentence; points of measure may go down and sizes across, the other way round, or one value to a line. Points of measure are
- * known by their whole names; what is not known is left out and told.
+ * known by their whole names or as the sender says; what is not known is told, with what it may be, and not read.
  */
 public final class SpecTableReader {
 
     /** The most bytes of a file that is read. */
     public static final int MOST_BYTES = 4_000_000;
 
+    /** Rows beyond are told, but nothing is proposed for them. */
+    private static final int MOST_PROPOSED = 20;
+
     private SpecTableReader() {}
 
     /**
      * Reads a table.
      *
-     * @param file comma-separated, semicolon-separated or tab-separated text in UTF-8, UTF-16 with its mark, or windows-1252
+     * @param file comma-separated, semicolon-separated or tab-separated text in UTF-8, UTF-16, the encoding that is declared, or windows-1252
      * @param options unit for a table that states none; base size
      * @return the sizes, smallest first where their labels are numbers or S, M, L, else in the order of the table; and how it was read
      * @throws ForeignInputException if there is no table, no known point of measure, no size, no unit, or a cell that should be a length is none
@@ -40,7 +44,13 @@ public final class SpecTableReader {
         file.atMost(MOST_BYTES);
         ImportNotes traces = new ImportNotes(file.name());
         CsvGrid grid = CsvGrid.of(file);
-        if (grid.encoding().equals("windows-1252")) {
+        file.declared()
+                .filter(charset -> !charset.name().equals(grid.encoding()))
+                .ifPresent(charset -> traces.assumed(
+                        0,
+                        ImportNote.FILE,
+                        "read as " + grid.encoding() + ", though " + charset.name() + " is declared"));
+        if (grid.encoding().equals("windows-1252") && file.declared().isEmpty()) {
             traces.assumed(0, ImportNote.FILE, "not UTF-8, so read as windows-1252");
         }
         traces.found(
@@ -67,14 +77,20 @@ public final class SpecTableReader {
         int column = 0;
         int row = 0;
         int across = 0;
+        int beside = 0;
+        int below = 0;
         List<CsvGrid.Row> rows = context.grid().rows();
         for (int r = 0; r < rows.size(); r++) {
             Set<CheckedMeasure> known = EnumSet.noneOf(CheckedMeasure.class);
             for (int c = 0; c < rows.get(r).cells().size(); c++) {
-                Optional<PointNames.Match> match = PointNames.match(rows.get(r).cell(c));
+                Optional<PointNames.Match> match = context.match(rows.get(r).cell(c));
                 if (match.isPresent()) {
                     known.add(match.get().measure());
                     down.get(c).add(match.get().measure());
+                    beside += figures(context, rows.get(r).cells());
+                    int at = c;
+                    below += figures(
+                            context, rows.stream().map(each -> each.cell(at)).toList());
                 }
             }
             if (known.size() > across) {
@@ -89,16 +105,34 @@ public final class SpecTableReader {
             throw new ForeignInputException(
                     context.file(),
                     0,
-                    "no point of measure is known by its name; name one bicep, sleeve length, cap height, armhole,"
-                            + " elbow or wrist");
+                    "no point of measure is known by its name" + unknownNames(context)
+                            + "; say what they are by the mapping, or name one bicep, sleeve length, cap height,"
+                            + " armhole, elbow or wrist");
         }
-        if (down.get(column).size() >= across) {
+        // Where one point alone is known, the figures tell whether they stand beside its name or below.
+        int most = down.get(column).size();
+        if (most > across || most == across && (across > 1 || beside >= below)) {
             PointsDown points = new PointsDown(context, column);
             if (points.header() >= 0) {
                 return points.isLong() ? points.oneToALine() : points.wide();
             }
         }
         return new PointsAcross(context, row).content();
+    }
+
+    private static int figures(TableContext context, List<String> cells) {
+        return (int) cells.stream().filter(context::isFigure).count();
+    }
+
+    /** The first names of rows with figures. */
+    private static String unknownNames(TableContext context) {
+        String names = context.grid().rows().stream()
+                .filter(row -> figures(context, row.cells()) > 1 && !context.isFigure(row.cell(0)))
+                .map(row -> "\u201c" + ForeignInputException.shown(row.cell(0)) + "\u201d")
+                .filter(name -> name.length() > 2)
+                .limit(4)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : ": " + names;
     }
 
     private static ForeignGrade grade(TableContext context, TableContent content) throws ForeignInputException {
@@ -111,18 +145,63 @@ public final class SpecTableReader {
             throw new ForeignInputException(context.file(), 0, "the table holds no figure of any size");
         }
         List<String> labels = List.copyOf(bySize.keySet());
-        List<String> ordered = SizeScale.order(labels).stream().map(labels::get).toList();
+        List<String> ordered = Increments.spans(
+                SizeScale.order(labels).stream().map(labels::get).toList(), bySize);
         Optional<String> ofIncrements = Increments.added(context, ordered, bySize);
-        List<CheckedSize> sizes = ordered.stream()
-                .map(label -> new CheckedSize(label, bySize.getOrDefault(label, Map.of())))
-                .toList();
         if (!ordered.equals(labels)) {
             context.traces().found(0, ImportNote.FILE, "sizes put in the order of their labels, smallest first");
         }
+        Set<CheckedMeasure> doubtful = Doubts.of(context, ordered, bySize);
+        List<CheckedSize> read = ordered.stream()
+                .map(label -> new CheckedSize(label, bySize.getOrDefault(label, Map.of())))
+                .toList();
+        bySize.values().forEach(values -> values.keySet().removeAll(doubtful));
+        List<CheckedSize> sizes = ordered.stream()
+                .map(label -> new CheckedSize(label, bySize.getOrDefault(label, Map.of())))
+                .toList();
         int base = BaseSize.of(
                 context.file(), ordered, context.options(), content.base().or(() -> ofIncrements), context.traces());
+        List<UnreadRow> unread = unread(context, read.get(base).values());
+        RowGrids grids = RowGrids.of(sizes, content.factors());
         return new ForeignGrade(
-                new CheckedGrade(sizes, base, Optional.empty(), RowGrids.of(sizes, content.factors())),
-                context.traces().list());
+                new CheckedGrade(sizes, base, Optional.empty(), grids),
+                context.traces().list(),
+                read,
+                context.questions(),
+                unread);
+    }
+
+    /** Tells of rows whose names are not known, and of what they may be. */
+    private static List<UnreadRow> unread(TableContext context, Map<CheckedMeasure, Double> known) {
+        List<UnreadRow> rows = new ArrayList<>();
+        for (TableContext.Unnamed row : context.unnamed()) {
+            List<UnreadRow.Proposal> proposals = rows.size() < MOST_PROPOSED ? Proposals.of(row, known) : List.of();
+            rows.add(new UnreadRow(row.line(), row.name(), proposals));
+            String name = ForeignInputException.shown(row.name());
+            context.traces()
+                    .notRead(
+                            row.line(),
+                            ImportNote.FILE,
+                            "\u201c" + name + "\u201d is not a name that is known for a point of measure of a sleeve"
+                                    + proposals.stream()
+                                            .map(each -> "; it may be "
+                                                    + each.measure().code() + ", as " + each.why() + ": mapping {\""
+                                                    + name
+                                                    + "\": \"" + each.measure().code() + "\"}")
+                                            .collect(Collectors.joining()));
+        }
+        context.mapping().keySet().stream()
+                .filter(name -> context.grid().rows().stream()
+                        .flatMap(row -> row.cells().stream())
+                        .noneMatch(cell -> PointNames.normal(cell).equals(name)
+                                || PointNames.normal(UnitWords.without(cell)).equals(name)))
+                .sorted()
+                .forEach(name -> context.traces()
+                        .leftOut(
+                                0,
+                                ImportNote.FILE,
+                                "the mapping names \u201c" + ForeignInputException.shown(name)
+                                        + "\u201d, which is not in the table"));
+        return rows;
     }
 }

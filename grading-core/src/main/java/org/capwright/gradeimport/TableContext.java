@@ -1,10 +1,15 @@
 package org.capwright.gradeimport;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
@@ -19,6 +24,10 @@ import org.capwright.quantity.Unit;
  * @param comma how its commas are meant
  * @param unit the unit that a sentence of the table states
  * @param options what the sender says
+ * @param mapping what the sender says of names, by the names in lower case without accents
+ * @param unnamed rows or columns whose names are not known; filled while the table is read
+ * @param written how each known point is written; filled while the table is read
+ * @param questions what only the sender knows; filled while the table is read
  * @param traces where the steps are told
  */
 record TableContext(
@@ -27,19 +36,65 @@ record TableContext(
         Figure.Comma comma,
         Optional<Unit> unit,
         ForeignOptions options,
+        Map<String, String> mapping,
+        List<Unnamed> unnamed,
+        List<OpenQuestion> questions,
+        Map<CheckedMeasure, WrittenRow> written,
         ImportNotes traces) {
+
+    /** A row or column whose name is not known, with its figures, mm. */
+    record Unnamed(int line, String name, List<Double> figures) {}
 
     /** No length of a sleeve comes near, mm. */
     private static final double FARTHEST = 20_000;
 
+    private static final Set<String> SIZES = Set.of(
+            "size",
+            "sizes",
+            "size range",
+            "size label",
+            "grosse",
+            "groesse",
+            "grossen",
+            "groessen",
+            "konfektionsgrosse",
+            "taille",
+            "tailles",
+            "talla",
+            "tallas",
+            "taglia",
+            "taglie",
+            "tamanho",
+            "tamanhos",
+            "maat",
+            "maten",
+            "rozmiar",
+            "rozmiary",
+            "beden",
+            "bedenler",
+            PointNames.normal("サイズ"),
+            "gr");
+
+    private static final Set<String> EITHER_WAY = Set.of("+/-", "+-", "\u00b1", "-/+", "+", "\u0394", "\u2206");
+
     private static final Set<String> NO_VALUE =
             Set.of("", "-", "--", "\u2013", "\u2014", "n/a", "na", "n.a.", "tbd", "?", ".");
 
+    /** What stands over a column of steps (common practice, no source). */
+    private static final Pattern STEPS = Pattern.compile("(?:grade|grading|grade rule|grade step|grade"
+        + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
+        + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
+        + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
+        + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
+        + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
+        + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
+
     private static final Pattern NO_SIZE = Pattern.compile(
-            "(?:tol|tolerances?|toleranz|jumps?|grade|grading|grade rule|increments?|diff|differences?|delta|steps?|rev"
-                    + "|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base size|sample size|size"
-                    + "|sizes|how measured|how to measure|tolerance source|description|definition|measurements?|points?"
-                    + "|point of measure|points of measure|pom|name|min|max|plus|minus|total|date)(?: .*)?");
+            "(?:tolerancia|tolerancja|tolerans|tolerantie|tolleranza|tolerances?|許容差|公差|bemerkung|bemerkungen|remarques?|notas?|not|opmerking|opmerkingen|uwagi|備考|nr|lp|sira|num|ref|unidad|unidade|unite|einheit|eenheid|jednostka|birim|単位|tol|tolerances?|toleranz|jumps?|grade|grading|grade"
+                + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
+                + " size|sample size|size|sizes|how measured|how to measure|tolerance"
+                + " source|description|definition|measurements?|points?|point of measure|points of"
+                + " measure|pom|name|min|max|plus|minus|total|date)(?: .*)?");
 
     static TableContext of(ForeignFile file, CsvGrid grid, ForeignOptions options, ImportNotes traces) {
         boolean decimalComma = false;
@@ -68,7 +123,19 @@ record TableContext(
         if (decimalComma) {
             traces.found(0, ImportNote.FILE, "numbers with a decimal comma");
         }
-        return new TableContext(file.name(), grid, comma, unit, options, traces);
+        Map<String, String> mapping = new HashMap<>();
+        options.mapping().forEach((name, meaning) -> mapping.put(PointNames.normal(name), meaning.strip()));
+        return new TableContext(
+                file.name(),
+                grid,
+                comma,
+                unit,
+                options,
+                mapping,
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new EnumMap<>(CheckedMeasure.class),
+                traces);
     }
 
     private static boolean isUnitHeading(String cell) {
@@ -87,12 +154,45 @@ record TableContext(
             return false;
         }
         String name = PointNames.normal(bare);
-        return name.isEmpty() || NO_SIZE.matcher(name).matches() || heading.length() > 40;
+        return name.isEmpty()
+                || NO_SIZE.matcher(name).matches()
+                || STEPS.matcher(name).matches()
+                || heading.length() > 40;
+    }
+
+    /** Whether a heading stands over steps from size to size. */
+    static boolean isStepHeading(String heading) {
+        String bare = UnitWords.without(heading).strip();
+        return STEPS.matcher(PointNames.normal(bare)).matches() || EITHER_WAY.contains(bare.replace(" ", ""));
+    }
+
+    /** What a cell of a row or a column is called, and what that means: as the sender says, else as the trade does. */
+    Optional<PointNames.Match> match(String cell) {
+        String meaning = said(cell);
+        if (meaning.isEmpty()) {
+            return PointNames.match(cell);
+        }
+        return meaning.equals(ForeignOptions.IGNORED)
+                ? Optional.empty()
+                : PointNames.match(meaning).map(match -> match.said(meaning));
+    }
+
+    /** What the sender says of a name, or nothing. */
+    String said(String cell) {
+        if (cell.isEmpty() || mapping.isEmpty()) {
+            return "";
+        }
+        String bare = mapping.getOrDefault(PointNames.normal(UnitWords.without(cell)), "");
+        return mapping.getOrDefault(PointNames.normal(cell), bare);
+    }
+
+    /** The unit that a name carries, or that the sender says. */
+    Optional<Unit> unitOf(String cell) {
+        return UnitWords.within(said(cell)).or(() -> UnitWords.within(cell));
     }
 
     static boolean isSizeHeading(String heading) {
-        return Set.of("size", "sizes", "taille", "grosse", "groesse", "talla", "taglia", "maat", "size label")
-                .contains(PointNames.normal(heading));
+        return SIZES.contains(PointNames.normal(heading));
     }
 
     static boolean isBlank(String cell) {
@@ -144,12 +244,14 @@ record TableContext(
                 .or(() -> units.stream().flatMap(Optional::stream).findFirst())
                 .or(() -> unit)
                 .or(options::unit)
-                .orElseThrow(
-                        () -> new ForeignInputException(
-                                file,
-                                row.line(),
-                                where
-                                        + "no unit is stated; give mm, cm or in, or write it into a heading such as \u201cBicep (cm)\u201d"));
+                .orElseThrow(() -> new ForeignInputException(
+                        file,
+                        row.line(),
+                        where
+                                + "no unit is stated; give mm, cm or in, or write it into a heading such as"
+                                + " \u201cBicep (cm)\u201d"));
+        Optional.ofNullable(written.get(point.measure()))
+                .ifPresent(own -> own.units().add(of));
         double millimetres = of.toMillimetres(figure.number()) * point.factor();
         if (!(Math.abs(millimetres) <= FARTHEST)) {
             throw new ForeignInputException(
@@ -161,14 +263,36 @@ record TableContext(
         return Optional.of(millimetres);
     }
 
+    /** Tells what a name was taken for. */
+    void known(int line, String name, PointNames.Match match) {
+        written.put(match.measure(), WrittenRow.of(line, name, match));
+        traces.found(
+                line, match.measure().code(), "\u201c" + ForeignInputException.shown(name) + "\u201d, " + match.how());
+    }
+
+    /** Figures of cells that may be no figures at all. */
+    List<Double> figures(List<String> cells, Optional<Unit> near) {
+        List<Double> found = new ArrayList<>();
+        for (String cell : cells) {
+            Figure.of(cell, comma)
+                    .ifPresent(figure -> figure.unit()
+                            .or(() -> near)
+                            .or(() -> unit)
+                            .or(options::unit)
+                            .ifPresent(of -> found.add(of.toMillimetres(figure.number()))));
+        }
+        return found;
+    }
+
     /** Tells of a row or column that is no known point of measure. With figures in it, it may be one under another name. */
-    void unknown(int line, String name, boolean filled) {
+    void unknown(int line, String name, boolean filled, List<Double> figures) {
         String quoted = "\u201c" + ForeignInputException.shown(name) + "\u201d";
-        if (PointNames.isBesideTheChecks(name)) {
+        if (said(name).equals(ForeignOptions.IGNORED)) {
+            traces.leftOut(line, ImportNote.FILE, quoted + " is no part of the sleeve, as the sender says");
+        } else if (PointNames.isBesideTheChecks(name)) {
             traces.leftOut(line, ImportNote.FILE, quoted + " is a point of measure that no check judges");
         } else if (filled) {
-            traces.notRead(
-                    line, ImportNote.FILE, quoted + " is not a name that is known for a point of measure of a sleeve");
+            unnamed.add(new Unnamed(line, name, figures));
         } else {
             traces.leftOut(line, ImportNote.FILE, quoted + " has no figures");
         }

@@ -22,6 +22,18 @@ final class UnitWords {
             Map.entry("centimetres", Unit.CENTIMETRE),
             Map.entry("centimeter", Unit.CENTIMETRE),
             Map.entry("centimeters", Unit.CENTIMETRE),
+            Map.entry("zoll", Unit.INCH),
+            Map.entry("pouce", Unit.INCH),
+            Map.entry("pouces", Unit.INCH),
+            Map.entry("pulgada", Unit.INCH),
+            Map.entry("pulgadas", Unit.INCH),
+            Map.entry("pollici", Unit.INCH),
+            Map.entry("polegada", Unit.INCH),
+            Map.entry("polegadas", Unit.INCH),
+            Map.entry("cale", Unit.INCH),
+            Map.entry("センチ", Unit.CENTIMETRE),
+            Map.entry("ミリ", Unit.MILLIMETRE),
+            Map.entry("インチ", Unit.INCH),
             Map.entry("in", Unit.INCH),
             Map.entry("ins", Unit.INCH),
             Map.entry("inch", Unit.INCH),
@@ -34,7 +46,9 @@ final class UnitWords {
     private static final Pattern BRACKETED = Pattern.compile("[(\\[]\\s*([\\p{L}\"'\u201d\u2033]{1,12})\\.?\\s*[)\\]]");
     private static final Pattern LAST = Pattern.compile("(?:[,;/]|\\bin)\\s*([\\p{L}]{2,12})\\s*$");
     private static final Pattern STATED = Pattern.compile(
-            "(?:units?|measurements?|all|einheit|unit\u00e9s?)\\b[^0-9]{0,40}?\\b(mm|cm|in|inch|inches|millimet(?:re|er)s?|centimet(?:re|er)s?)\\b\\.?\\s*\\)?$",
+            "(?:units?|measurements?|measures?|all|einheit(?:en)?|ma\u00dfe?|masse|angaben|unit\u00e9s?|mesures?|unidad(?:es)?|medidas?|unit\u00e0|misure|unidades?|eenheid|maten"
+                + "|jednostki?|wymiary|birim|\u00f6l\u00e7\u00fcler|\u5358\u4f4d)(?![\\p{L}])[^0-9]{0,40}?(?<![\\p{L}])(mm|cm|in|inch|inches|zoll|pouces?|pulgadas?|pollici|polegadas?|cale|millimet(?:re|er)s?"
+                + "|centimet(?:re|er)s?)\\.?\\s*\\)?$",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     private UnitWords() {}

@@ -16,16 +16,20 @@ public final class Unread {
     /** The code of these findings. */
     public static final String CODE = "not-read";
 
+    /** The code of a finding that asks the sender. */
+    public static final String QUESTION = "open-question";
+
     private static final String RENAME =
-            "Name the row as the sewing room's trade does, for example bicep, sleeve length, cap height, armhole,"
-                    + " elbow or wrist, or take it out if it is no part of the sleeve.";
+            "Say what it is by the mapping, such as {\"Armloch\": \"armhole\"}, with ignore for what is no part of the"
+                + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
+                + " elbow or wrist.";
 
     private static final String REDRAW =
             "Draw the sleeve of each size once, as one closed line with a grain line along its centre, and name its"
                     + " size by its layer, its block, its file or a text in it.";
 
     /** What these findings speak of. */
-    private enum Part implements Subject {
+    enum Part implements Subject {
         /** The file that the grade was read from. */
         FILE;
 
@@ -38,13 +42,13 @@ public final class Unread {
     private Unread() {}
 
     /**
-     * Whether a finding says that something was not read.
+     * Whether a finding says that something was not read or not understood.
      *
      * @param finding any finding
      * @return true for those made here
      */
     public static boolean is(Finding finding) {
-        return finding.code().equals(CODE);
+        return finding.code().equals(CODE) || finding.code().equals(QUESTION);
     }
 
     /**
@@ -55,6 +59,19 @@ public final class Unread {
      */
     public static List<Finding> of(ForeignGrade grade) {
         List<Finding> findings = new ArrayList<>();
+        for (OpenQuestion question : grade.questions()) {
+            findings.add(new Finding(
+                    QUESTION,
+                    Severity.CAUTION,
+                    question.sizes(),
+                    question.subject(),
+                    Quantity.OTHER,
+                    OptionalDouble.empty(),
+                    Expected.ANYTHING,
+                    (question.line() > 0 ? "line " + question.line() + ": " : "") + question.words(),
+                    "the file itself",
+                    question.answers()));
+        }
         List<String> sizes =
                 grade.grade().sizes().stream().map(CheckedSize::label).toList();
         boolean drawn =

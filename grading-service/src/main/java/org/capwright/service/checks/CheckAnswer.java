@@ -50,7 +50,60 @@ record CheckAnswer(
 
         @ArraySchema(
                 arraySchema = @Schema(description = "How a file was understood, step by step; empty for a size run."))
-        List<TraceAnswer> traces) {
+        List<TraceAnswer> traces,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description =
+                                        "The figures as they were read from a spec table, in question or not; empty"
+                                                + " for others."))
+        List<FiguresAnswer> figures,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description =
+                                        "Rows of a spec table whose names are not known, with what they may be; say it"
+                                                + " by the mapping."))
+        List<UnreadAnswer> unread) {
+
+    /** A row as it was read. */
+    @Schema(name = "ReadFigures", description = "The figures of a point of measure as they were read from a file.")
+    record FiguresAnswer(
+            @Schema(description = "Code of the point of measure.", example = "bicep")
+            String measure,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description = "One per size, smallest first; null where there is none. Lengths all"
+                                            + " round, halves doubled."),
+                    schema = @Schema(nullable = true, type = "number"))
+            List<Optional<Double>> values) {}
+
+    /** A row that was not read. */
+    @Schema(name = "UnreadRow", description = "A row or column with figures whose name is not known.")
+    record UnreadAnswer(
+            @Schema(description = "Line of the file from 1.", example = "4")
+            int line,
+
+            @Schema(description = "The name as it is written.", example = "Armlochumfg.")
+            String name,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(description = "What it may be, the likeliest first; nothing is used unasked."))
+            List<ProposalAnswer> proposals) {}
+
+    /** What a row may be. */
+    @Schema(name = "RowProposal", description = "What a row may be.")
+    record ProposalAnswer(
+            @Schema(description = "Code of the point of measure, for the mapping.", example = "armhole")
+            String measure,
+
+            @Schema(description = "The likeness of words or figures that speaks for it.")
+            String why) {}
 
     /** How many findings there are. */
     @Schema(name = "CheckSummary", description = "How many findings there are of each severity.")

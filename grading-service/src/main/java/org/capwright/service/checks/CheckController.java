@@ -53,35 +53,44 @@ final class CheckController {
             HttpServletRequest request,
             @Parameter(
                             description =
-                                    "For a spec table or outlines: unit of the answer; fileUnits, or else mm, if left out."
-                                            + " Not for JSON and forms.",
+                                    "For a spec table or outlines: unit of the answer; fileUnits, or else mm, if left"
+                                            + " out. Not for JSON and forms.",
                             example = "cm",
                             schema = @Schema(allowableValues = {"mm", "cm", "in"}))
                     @RequestParam(name = "units", required = false)
                     Optional<String> units,
             @Parameter(
                             description =
-                                    "For a spec table: unit of its lengths, where it states none. For outlines: their unit,"
-                                            + " before what the drawing states. Not for JSON and forms.",
+                                    "For a spec table: unit of its lengths, where it states none. For outlines: their"
+                                            + " unit, before what the drawing states. Not for JSON and forms.",
                             example = "cm",
                             schema = @Schema(allowableValues = {"mm", "cm", "in"}))
                     @RequestParam(name = "fileUnits", required = false)
                     Optional<String> fileUnits,
             @Parameter(
                             description =
-                                    "For a spec table or outlines: the base size, where the file does not name it. Not for JSON and forms.",
+                                    "For a spec table or outlines: the base size, where the file does not name it. Not"
+                                            + " for JSON and forms.",
                             example = "40")
                     @RequestParam(name = "baseSize", required = false)
                     Optional<String> baseSize,
             @Parameter(
                             description =
-                                    "For a spec table or outlines: id of the size table of bodies. Not for JSON and forms.",
+                                    "For a spec table or outlines: id of the size table of bodies. Not for JSON and"
+                                            + " forms.",
                             example = "women-en-13402-3-bust")
                     @RequestParam(name = "sizeTable", required = false)
                     Optional<String> sizeTable,
             @Parameter(
                             description =
-                                    "For SVG: the jumps beside those of the body, or the nest with its crossings marked.",
+                                    "For a spec table: what rows or columns are, by their names, as a JSON object. The"
+                                            + " form says it in the field mapping. Not for JSON and forms.",
+                            example = "{\"Armloch\":\"armhole\"}")
+                    @RequestParam(name = "mapping", required = false)
+                    Optional<String> mapping,
+            @Parameter(
+                            description = "For SVG: the jumps beside those of the body, or the nest with its crossings"
+                                    + " marked.",
                             example = "nest",
                             schema =
                                     @Schema(
@@ -94,17 +103,21 @@ final class CheckController {
         MediaType answer =
                 Accepted.best(request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
         Optional<MediaType> file = ForeignBodies.type(request.getContentType());
-        boolean parameters =
-                units.isPresent() || fileUnits.isPresent() || baseSize.isPresent() || sizeTable.isPresent();
+        boolean parameters = units.isPresent()
+                || fileUnits.isPresent()
+                || baseSize.isPresent()
+                || sizeTable.isPresent()
+                || mapping.isPresent();
         MultipartHttpServletRequest form = WebUtils.getNativeRequest(request, MultipartHttpServletRequest.class);
         GradeUnderCheck order;
         if (file.isPresent()) {
-            order = ForeignBodies.read(request, file.get(), ForeignBodies.said(units, fileUnits, baseSize, sizeTable));
+            order = ForeignBodies.read(
+                    request, file.get(), ForeignBodies.said(units, fileUnits, baseSize, sizeTable, mapping, mapper));
         } else if (parameters) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "The parameters units, fileUnits, baseSize and sizeTable are for text/csv and image/vnd.dxf; JSON and forms say it"
-                            + " in the body."));
+                    "The parameters units, fileUnits, baseSize, sizeTable and mapping are for text/csv and"
+                            + " image/vnd.dxf; JSON and forms say it in the body."));
         } else if (form != null) {
             order = Uploads.read(form, bodies);
         } else {

@@ -52,6 +52,7 @@ final class CheckReader {
                 grade,
                 Findings.of(result.patterns(), grade, thresholds),
                 List.of(),
+                Optional.empty(),
                 thresholds,
                 Optional.of(result));
     }

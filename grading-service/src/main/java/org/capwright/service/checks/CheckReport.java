@@ -13,8 +13,10 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.Severity;
 import org.capwright.exchange.table.CsvText;
+import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Decimals;
+import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 import org.capwright.report.GradeReport;
 import org.capwright.service.sizerun.FindingAnswer;
@@ -45,7 +47,41 @@ final class CheckReport {
                 order.traces().stream()
                         .map(trace -> new CheckAnswer.TraceAnswer(
                                 word(trace.kind()), trace.file(), trace.line(), trace.subject(), trace.words()))
-                        .toList());
+                        .toList(),
+                order.read().map(read -> figures(read, order.unit())).orElse(List.of()),
+                order.read().map(CheckReport::unread).orElse(List.of()));
+    }
+
+    private static List<CheckAnswer.FiguresAnswer> figures(ForeignGrade read, Unit unit) {
+        List<CheckAnswer.FiguresAnswer> rows = new ArrayList<>();
+        for (CheckedMeasure measure : CheckedMeasure.values()) {
+            if (read.read().stream().anyMatch(size -> size.value(measure).isPresent())) {
+                rows.add(new CheckAnswer.FiguresAnswer(
+                        measure.code(),
+                        read.read().stream()
+                                .map(size -> size.value(measure))
+                                .map(value -> value.isEmpty()
+                                        ? Optional.<Double>empty()
+                                        : Optional.of(
+                                                measure.quantity() == Quantity.LENGTH
+                                                        ? shown(value.getAsDouble(), unit)
+                                                        : value.getAsDouble()))
+                                .toList()));
+            }
+        }
+        return rows;
+    }
+
+    private static List<CheckAnswer.UnreadAnswer> unread(ForeignGrade read) {
+        return read.unread().stream()
+                .map(row -> new CheckAnswer.UnreadAnswer(
+                        row.line(),
+                        row.name(),
+                        row.proposals().stream()
+                                .map(each -> new CheckAnswer.ProposalAnswer(
+                                        each.measure().code(), each.why()))
+                                .toList()))
+                .toList();
     }
 
     private static CheckAnswer.SummaryAnswer summary(List<Finding> findings) {

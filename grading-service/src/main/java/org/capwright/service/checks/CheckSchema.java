@@ -51,8 +51,9 @@ public final class CheckSchema {
                     SchemaField.optional(
                             "fileUnits",
                             FieldType.Choice.of("mm", "cm", "in"),
-                            "Unit of the lengths of a spec table that states none; of outlines, before what the drawing"
-                                    + " states."),
+                            "Unit of the lengths of a spec table that states none, or one in which its figures are"
+                                    + " those of no sleeve; of outlines, before what the drawing states."),
+                    RowMapping.FIELD,
                     SchemaField.optional(
                                     "baseSize",
                                     SizeRunSchema.REQUEST.field("baseSize").kind(),

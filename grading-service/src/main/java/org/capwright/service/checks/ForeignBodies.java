@@ -2,11 +2,13 @@ package org.capwright.service.checks;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.Thresholds;
+import org.capwright.exchange.ForeignFile;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
@@ -16,6 +18,7 @@ import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Reads a spec table or outlines of a style drawn elsewhere, with what the parameters say of them. */
 final class ForeignBodies {
@@ -41,8 +44,14 @@ final class ForeignBodies {
 
     /** All parameters that are wrong are named at once. */
     static ForeignReading said(
-            Optional<String> units, Optional<String> fileUnits, Optional<String> baseSize, Optional<String> sizeTable) {
+            Optional<String> units,
+            Optional<String> fileUnits,
+            Optional<String> baseSize,
+            Optional<String> sizeTable,
+            Optional<String> mapping,
+            JsonMapper mapper) {
         List<FieldViolation> wrong = new ArrayList<>();
+        Map<String, String> rows = RowMapping.of(mapping, mapper, wrong);
         Optional<Unit> unit = unit("units", units, wrong);
         Optional<Unit> fileUnit = unit("fileUnits", fileUnits, wrong);
         if (baseSize.filter(label -> label.isBlank() || label.length() > LONGEST_LABEL)
@@ -64,7 +73,8 @@ final class ForeignBodies {
                             + wrong.get(0).reason() + ".",
                     wrong));
         }
-        return new ForeignReading(Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual(), "baseSize");
+        return new ForeignReading(
+                Optional.empty(), unit, fileUnit, baseSize, table, Thresholds.usual(), rows, "baseSize");
     }
 
     private static Optional<Unit> unit(String parameter, Optional<String> symbol, List<FieldViolation> wrong) {
@@ -75,7 +85,7 @@ final class ForeignBodies {
         return unit;
     }
 
-    private static String shown(String text) {
+    static String shown(String text) {
         StringBuilder shown = new StringBuilder();
         text.codePoints()
                 .limit(LONGEST_LABEL)
@@ -89,7 +99,22 @@ final class ForeignBodies {
         if (request.getContentLengthLong() > format.most()) {
             throw format.tooLarge("");
         }
-        return said.checked(List.of(format.file("", request.getInputStream())), format);
+        return said.checked(
+                List.of(declared(format.file("", request.getInputStream()), request.getContentType())), format);
+    }
+
+    /** The file with the encoding that its media type declares, if it is one that is known here. */
+    static ForeignFile declared(ForeignFile file, @Nullable String given) {
+        try {
+            Charset charset =
+                    given == null ? null : MediaType.parseMediaType(given).getCharset();
+            return charset == null ? file : file.declared(charset);
+        } catch (IllegalArgumentException e) {
+            throw new ProblemException(Problem.of(
+                    ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                    "The charset that is declared is not known; UTF-8, UTF-16, windows-1252, ISO-8859-2 and Shift_JIS"
+                            + " are among those that are."));
+        }
     }
 
     /** A body of another type than these. */

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
@@ -34,6 +35,7 @@ import org.capwright.tables.SizeTable;
  * @param baseSize label of the base size
  * @param table bodies to hold the jumps against
  * @param thresholds limits of the label
+ * @param mapping what rows of a spec table are, by their names
  * @param baseSizeField where the base size was said: a parameter, or a place of a form
  */
 record ForeignReading(
@@ -43,6 +45,7 @@ record ForeignReading(
         Optional<String> baseSize,
         Optional<SizeTable> table,
         Thresholds thresholds,
+        Map<String, String> mapping,
         String baseSizeField) {
 
     /** What kind of file. */
@@ -84,7 +87,7 @@ record ForeignReading(
 
     /** Reads and checks; a spec table is one file. */
     GradeUnderCheck checked(List<ForeignFile> files, Format format) {
-        ForeignOptions options = new ForeignOptions(fileUnit, baseSize);
+        ForeignOptions options = new ForeignOptions(fileUnit, baseSize, mapping);
         ForeignGrade read;
         try {
             read = format == Format.TABLE
@@ -105,6 +108,7 @@ record ForeignReading(
                 grade,
                 List.copyOf(findings),
                 read.traces(),
+                Optional.of(read),
                 thresholds,
                 Optional.empty());
     }

@@ -8,6 +8,7 @@ import org.capwright.check.RunCoverage;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
 import org.capwright.check.WhatIf;
+import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.ImportNote;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.SizeRunResult;
@@ -20,6 +21,7 @@ import org.capwright.service.sizerun.SizeRunResult;
  * @param grade what was checked
  * @param findings what was found
  * @param traces how a file was understood; empty for a size run
+ * @param read what was read of a file; none for a size run
  * @param thresholds limits of the label
  * @param run the run, where it was drafted here
  */
@@ -29,6 +31,7 @@ record GradeUnderCheck(
         CheckedGrade grade,
         List<Finding> findings,
         List<ImportNote> traces,
+        Optional<ForeignGrade> read,
         Thresholds thresholds,
         Optional<SizeRunResult> run) {
 

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.capwright.check.Thresholds;
@@ -98,6 +99,7 @@ final class Uploads {
                     Optional.empty(),
                     Optional.empty(),
                     Thresholds.usual(),
+                    Map.of(),
                     BASE_SIZE);
         }
         if (said.size() > 1) {
@@ -144,6 +146,7 @@ final class Uploads {
                 baseSize,
                 table,
                 CheckReader.thresholds(object),
+                RowMapping.of(object),
                 BASE_SIZE);
         found.refuse();
         return reading;
@@ -188,7 +191,7 @@ final class Uploads {
             String label = label(part.getSubmittedFileName());
             String name = label.isEmpty() ? "file " + (i + 1) : label;
             try (InputStream content = part.getInputStream()) {
-                read.add(format.file(name, content));
+                read.add(ForeignBodies.declared(format.file(name, content), part.getContentType()));
             }
         }
         return read;

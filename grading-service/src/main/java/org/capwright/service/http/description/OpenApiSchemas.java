@@ -138,6 +138,11 @@ final class OpenApiSchemas {
             return eitherOf(text, object(either.schema()));
         } else if (kind instanceof FieldType.Objects objects) {
             return new ArraySchema().items(object(objects.schema())).minItems(1).maxItems(objects.most());
+        } else if (kind instanceof FieldType.Dictionary dictionary) {
+            Schema<?> schema = new ObjectSchema();
+            schema.setMaxProperties(dictionary.most());
+            schema.setAdditionalProperties(new StringSchema().minLength(1).maxLength(dictionary.longestText()));
+            return schema;
         } else if (kind instanceof FieldType.Gapped gapped) {
             return new ArraySchema().items(lengthOrNull()).maxItems(gapped.most());
         }

@@ -107,6 +107,15 @@ public sealed interface FieldType {
     record Nested(RequestSchema schema) implements FieldType {}
 
     /**
+     * An object whose fields are named by the sender, each a text.
+     *
+     * @param most greatest number of fields
+     * @param longestName greatest number of characters of a name
+     * @param longestText greatest number of characters of a text
+     */
+    record Dictionary(int most, int longestName, int longestText) implements FieldType {}
+
+    /**
      * A text that names something, or the thing itself.
      *
      * @param longest greatest number of characters of the text

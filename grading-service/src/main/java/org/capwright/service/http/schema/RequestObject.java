@@ -3,6 +3,7 @@ package org.capwright.service.http.schema;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -297,6 +298,40 @@ public final class RequestObject {
     public Map<String, Integer> perSize(String field, List<String> sizes) {
         FieldType.PerSize kind = kind(field, FieldType.PerSize.class);
         return given(field).map(value -> SizeCounts.read(value, kind, sizes)).orElse(Map.of());
+    }
+
+    /**
+     * Texts by names of the sender's own.
+     *
+     * @param field a field declared as a dictionary
+     * @return the texts that are right, by their names; none if the field was left out or is no object
+     */
+    public Map<String, String> dictionary(String field) {
+        FieldType.Dictionary kind = kind(field, FieldType.Dictionary.class);
+        JsonNode value = values.get(field);
+        Map<String, String> texts = new LinkedHashMap<>();
+        if (value == null) {
+            return texts;
+        }
+        boolean right = value.isObject()
+                && value.size() <= kind.most()
+                && value.propertyNames().stream()
+                        .allMatch(name -> !name.isBlank() && name.length() <= kind.longestName());
+        if (!right) {
+            refuse(
+                    field,
+                    "must be an object of at most " + kind.most() + " texts, each under a name of 1 to "
+                            + kind.longestName() + " characters");
+            return texts;
+        }
+        value.properties()
+                .forEach(entry -> Texts.checked(
+                                entry.getValue(),
+                                at(field) + "/" + RequestPlaces.escaped(entry.getKey()),
+                                kind.longestText(),
+                                found)
+                        .ifPresent(text -> texts.put(entry.getKey(), text)));
+        return texts;
     }
 
     /**

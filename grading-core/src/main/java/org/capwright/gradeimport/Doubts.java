@@ -1,0 +1,234 @@
+package org.capwright.gradeimport;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.capwright.check.CheckedMeasure;
+import org.capwright.exchange.ForeignInputException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Unit;
+
+/**
+ * Figures that are those of no sleeve as they stand, but of one in another unit, or when they are halves. What sleeves measure, and how their measures stand to one another, is common practice, no source.
+ */
+final class Doubts {
+
+    /** What finished sleeves of women, men and children measure, mm. */
+    private static final Map<CheckedMeasure, double[]> USUAL = Map.of(
+            CheckedMeasure.BICEP, new double[] {190, 640},
+            CheckedMeasure.LENGTH, new double[] {130, 780},
+            CheckedMeasure.CAP_HEIGHT, new double[] {40, 240},
+            CheckedMeasure.ARMHOLE, new double[] {240, 760},
+            CheckedMeasure.CAP_LINE, new double[] {250, 820},
+            CheckedMeasure.ELBOW, new double[] {150, 600},
+            CheckedMeasure.WRIST, new double[] {115, 760});
+
+    /** A row about a sleeve is a half where it is less than this share of the other row. */
+    private record Half(CheckedMeasure measure, CheckedMeasure beside, double least) {}
+
+    private static final List<Half> HALVES = List.of(
+            new Half(CheckedMeasure.BICEP, CheckedMeasure.CAP_HEIGHT, 1.75),
+            new Half(CheckedMeasure.ARMHOLE, CheckedMeasure.CAP_HEIGHT, 2.2),
+            new Half(CheckedMeasure.BICEP, CheckedMeasure.LENGTH, 0.42),
+            new Half(CheckedMeasure.ARMHOLE, CheckedMeasure.LENGTH, 0.5),
+            new Half(CheckedMeasure.ARMHOLE, CheckedMeasure.CAP_LINE, 0.68),
+            new Half(CheckedMeasure.ARMHOLE, CheckedMeasure.BICEP, 0.85),
+            new Half(CheckedMeasure.BICEP, CheckedMeasure.ARMHOLE, 0.58),
+            new Half(CheckedMeasure.BICEP, CheckedMeasure.CAP_LINE, 0.56),
+            new Half(CheckedMeasure.ELBOW, CheckedMeasure.BICEP, 0.58),
+            new Half(CheckedMeasure.WRIST, CheckedMeasure.BICEP, 0.33),
+            new Half(CheckedMeasure.WRIST, CheckedMeasure.LENGTH, 0.2));
+
+    private final TableContext context;
+    private final List<String> sizes;
+    private final Map<String, Map<CheckedMeasure, Double>> values;
+    private final Set<CheckedMeasure> doubtful = EnumSet.noneOf(CheckedMeasure.class);
+
+    private Doubts(TableContext context, List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values) {
+        this.context = context;
+        this.sizes = sizes;
+        this.values = values;
+    }
+
+    /** The points whose figures are in question; the questions are put to the context. A unit that the sender says is used where the one stated makes no sleeve. */
+    static Set<CheckedMeasure> of(
+            TableContext context, List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values) {
+        Doubts doubts = new Doubts(context, sizes, values);
+        if (!doubts.otherUnit()) {
+            doubts.halves();
+        }
+        return doubts.doubtful;
+    }
+
+    private Map<CheckedMeasure, Double> middles() {
+        Map<CheckedMeasure, Double> middles = new EnumMap<>(CheckedMeasure.class);
+        for (CheckedMeasure measure : USUAL.keySet()) {
+            double[] known = sizes.stream()
+                    .map(size -> Objects.requireNonNull(values.get(size)).get(measure))
+                    .filter(Objects::nonNull)
+                    .mapToDouble(Double::doubleValue)
+                    .sorted()
+                    .toArray();
+            if (known.length > 0) {
+                middles.put(measure, known[known.length / 2]);
+            }
+        }
+        return middles;
+    }
+
+    private WrittenRow written(CheckedMeasure measure) {
+        return Objects.requireNonNull(context.written().get(measure));
+    }
+
+    private static boolean isUsual(CheckedMeasure measure, double value) {
+        double[] range = Objects.requireNonNull(USUAL.get(measure));
+        return value >= range[0] && value <= range[1];
+    }
+
+    /** Whether the whole sheet seems to be written in another unit than it says. */
+    private boolean otherUnit() {
+        Map<CheckedMeasure, Double> middles = middles();
+        Set<Unit> stated = EnumSet.noneOf(Unit.class);
+        middles.keySet().forEach(measure -> stated.addAll(written(measure).units()));
+        long usual = middles.entrySet().stream()
+                .filter(row -> isUsual(row.getKey(), row.getValue()))
+                .count();
+        if (stated.size() != 1 || usual == middles.size() || isForChildren()) {
+            return false;
+        }
+        Unit said = stated.iterator().next();
+        Optional<Unit> meant = Optional.empty();
+        for (Unit unit : Unit.values()) {
+            double factor = unit.toMillimetres(1) / said.toMillimetres(1);
+            boolean all = middles.entrySet().stream().allMatch(row -> isUsual(row.getKey(), row.getValue() * factor));
+            meant = all && unit != said && (middles.size() > 1 || usual == 0) ? Optional.of(unit) : meant;
+        }
+        if (meant.isEmpty() || middles.size() < 2 && usual > 0) {
+            return false;
+        }
+        if (context.options().unit().equals(meant)) {
+            double factor = meant.get().toMillimetres(1) / said.toMillimetres(1);
+            values.values()
+                    .forEach(of -> of.replaceAll(
+                            (measure, value) -> measure.quantity() == Quantity.LENGTH ? value * factor : value));
+            context.traces()
+                    .assumed(
+                            0,
+                            ImportNote.FILE,
+                            "read in " + meant.get().symbol()
+                                    + " as the sender says, since the figures are those of no sleeve in "
+                                    + said.symbol());
+            return false;
+        }
+        doubtful.addAll(EnumSet.allOf(CheckedMeasure.class));
+        StringBuilder figures = new StringBuilder();
+        middles.keySet()
+                .forEach(
+                        measure -> figures.append(figures.isEmpty() ? "" : ", ").append(range(measure, said)));
+        context.questions()
+                .add(new OpenQuestion(
+                        0,
+                        Unread.Part.FILE,
+                        List.of(),
+                        "the sheet says " + word(said)
+                                + ", but its figures are those of no sleeve in that unit, and usual ones in "
+                                + word(meant.get()) + ": " + figures,
+                        "Set fileUnits to " + meant.get().symbol()
+                                + " if they are meant so; else correct the unit or the figures in the sheet."));
+        return true;
+    }
+
+    private static String word(Unit unit) {
+        return unit == Unit.INCH ? "inches" : unit.symbol();
+    }
+
+    /** Sizes by the height of a child, or by its age. */
+    private boolean isForChildren() {
+        return sizes.stream()
+                        .anyMatch(
+                                size -> size.toLowerCase(Locale.ROOT)
+                                        .matches(
+                                                ".*\\d"
+                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                || sizes.size() > 1
+                        && sizes.stream()
+                                .allMatch(size -> size.matches("\\d{2,3}")
+                                        && Integer.parseInt(size) >= 50
+                                        && (Integer.parseInt(size) - 50) % 6 == 0);
+    }
+
+    private void halves() {
+        Map<CheckedMeasure, Double> middles = middles();
+        Map<CheckedMeasure, CheckedMeasure> half = new EnumMap<>(CheckedMeasure.class);
+        for (int round = 0; round < 2; round++) {
+            for (Half bound : HALVES) {
+                Double value = middles.get(bound.measure);
+                Double beside = middles.get(bound.beside);
+                if (value != null
+                        && beside != null
+                        && !half.containsKey(bound.measure)
+                        && !written(bound.measure).certain()
+                        && value * factor(half, bound.measure) < bound.least * beside * factor(half, bound.beside)) {
+                    half.put(bound.measure, bound.beside);
+                }
+            }
+            Double bicep = middles.get(CheckedMeasure.BICEP);
+            if (bicep != null
+                    && middles.size() == 1
+                    && bicep < 205
+                    && !written(CheckedMeasure.BICEP).certain()
+                    && !isForChildren()) {
+                half.put(CheckedMeasure.BICEP, CheckedMeasure.BICEP);
+            }
+        }
+        half.forEach(this::askHalf);
+        doubtful.addAll(half.keySet());
+    }
+
+    private static double factor(Map<CheckedMeasure, CheckedMeasure> half, CheckedMeasure measure) {
+        return half.containsKey(measure) ? 2 : 1;
+    }
+
+    private void askHalf(CheckedMeasure measure, CheckedMeasure beside) {
+        Unit unit = written(measure).units().iterator().next();
+        String shown = ForeignInputException.shown(written(measure).name());
+        String code = measure.code();
+        double middle = Objects.requireNonNull(middles().get(measure));
+        StringBuilder answers = new StringBuilder("Set the mapping {\"" + shown + "\": \"half " + code
+                + "\"} if half of it is measured, laid flat or on the fold");
+        for (Unit other : Unit.values()) {
+            double factor = other.toMillimetres(1) / unit.toMillimetres(1);
+            if (other != unit && factor > 1 && isUsual(measure, middle * factor)) {
+                answers.append("; {\"" + shown + "\": \"" + code + " (" + other.symbol() + ")\"} if it is in "
+                        + other.symbol());
+            }
+        }
+        answers.append("; {\"" + shown + "\": \"full " + code + "\"} if it is meant as it stands.");
+        context.questions()
+                .add(new OpenQuestion(
+                        written(measure).line(),
+                        measure,
+                        List.of(),
+                        range(measure, unit) + " is small for a whole sleeve"
+                                + (beside == measure ? "" : " beside " + range(beside, unit))
+                                + ": it may be a half, or in another unit; it is not judged",
+                        answers.toString()));
+    }
+
+    private String range(CheckedMeasure measure, Unit unit) {
+        double[] known = sizes.stream()
+                .map(size -> Objects.requireNonNull(values.get(size)).get(measure))
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        String least = unit.format(known[0]);
+        String most = unit.format(known[known.length - 1]);
+        return measure.code() + " " + (least.equals(most) ? least : least + " to " + most) + " " + unit.symbol();
+    }
+}
