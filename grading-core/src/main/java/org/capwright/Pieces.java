@@ -97,6 +97,15 @@ public final class Pieces {
     }
 
     /**
+     * The same pieces for sheets of ISO 216 A0, as copy shops plot them.
+     *
+     * @return the pieces
+     */
+    public Pieces onA0() {
+        return onPaper(Paper.A0);
+    }
+
+    /**
      * The same pieces for sheets of ISO 216 A3, glued together.
      *
      * @return the pieces

@@ -72,7 +72,7 @@ public record GradeReport(
             file.add(new PdfFile.Page(paper.width(), paper.height(), Paper.MARGIN, pages.get(i)));
         }
         String subject = "Report of a checked grade, sizes " + String.join(", ", labels());
-        file.save(name, subject, Optional.empty(), PdfFile.Scale.AS_USUAL, out);
+        file.save(name, subject, labels(), Optional.empty(), PdfFile.Scale.AS_USUAL, out);
     }
 
     private List<String> labels() {

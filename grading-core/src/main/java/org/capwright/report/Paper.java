@@ -25,6 +25,9 @@ public sealed interface Paper {
     /** ISO 216 A4, 210 mm by 297 mm. */
     Sheets A4 = new Sheets("A4", 210, 297);
 
+    /** ISO 216 A0, 841 mm by 1189 mm; as copy shops plot it. */
+    Sheets A0 = new Sheets("A0", 841, 1189);
+
     /** ISO 216 A3, 297 mm by 420 mm. */
     Sheets A3 = new Sheets("A3", 297, 420);
 

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.capwright.drawing.pdf.PdfCanvas;
 import org.capwright.drawing.pdf.PdfFile;
 import org.capwright.geometry.Box;
@@ -126,7 +128,8 @@ public final class PdfExport {
         for (PdfCanvas content : flow.pages(cover.bands(Optional.of(new PageMap(tiling, false))), file)) {
             pages.add(new PdfFile.Page(paper.width(), paper.height(), Paper.MARGIN, content));
         }
-        pages.addAll(tilePages(tiling, List.of(), flow));
+        file.bookmark("Cover", 0);
+        pages.addAll(tilePages(tiling, List.of(), flow, pages.size()));
         save(pages, List.of(), out);
     }
 
@@ -136,7 +139,8 @@ public final class PdfExport {
         Tiling tiling = rollTiling(roll, flow, cover);
         Optional<PageMap> map = tiling.single() ? Optional.empty() : Optional.of(new PageMap(tiling, true));
         List<PdfCanvas> drawn = flow.pages(cover.bands(map), file);
-        save(tilePages(tiling, drawn, flow), drawn, out);
+        file.bookmark("Cover", 0);
+        save(tilePages(tiling, drawn, flow, 0), drawn, out);
     }
 
     /** The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several pages. */
@@ -157,19 +161,37 @@ public final class PdfExport {
         return Math.max(1, (int) Math.floor((width + Sheet.GAP) / (flow.width() + Sheet.GAP)));
     }
 
-    private List<PdfFile.Page> tilePages(Tiling tiling, List<PdfCanvas> panels, CoverFlow flow) {
+    private List<PdfFile.Page> tilePages(Tiling tiling, List<PdfCanvas> panels, CoverFlow flow, int before) {
         String words = set.title().style() + ", revision " + set.title().revision() + ", "
                 + (blocks.get(0).nested() ? "sizes " : "size ") + SizeNames.sizes(blocks.get(0));
         List<PdfFile.Page> pages = new ArrayList<>();
+        Map<Integer, Integer> begins = new TreeMap<>();
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {
                 boolean head = !panels.isEmpty() && row == 0;
                 if (tiling.needs(row, column) || head) {
+                    int page = before + pages.size();
+                    Box printed = tiling.printed(row, column);
+                    tiling.sheet().placed().stream()
+                            .filter(placed -> placed.bounds().meets(printed))
+                            .forEach(placed -> begins.putIfAbsent(placed.block().position(), page));
                     pages.add(tilePage(tiling, row, column, panels, flow, words));
                 }
             }
         }
+        begins.forEach((position, page) -> file.bookmark(name(position), page));
         return pages;
+    }
+
+    private String name(int position) {
+        return blocks.stream()
+                .filter(block -> block.position() == position)
+                .findFirst()
+                .orElseThrow()
+                .leading()
+                .piece()
+                .kind()
+                .words();
     }
 
     private PdfFile.Page tilePage(
@@ -219,6 +241,7 @@ public final class PdfExport {
                 .toList();
         String subject = "Sewing pattern at true scale, revision " + set.title().revision() + ", "
                 + (blocks.get(0).nested() ? "sizes " : "size ") + String.join(", ", sizes);
-        file.save(set.title().style(), subject, options.created(), PdfFile.Scale.TRUE, out);
+        List<String> run = set.run().sizes().stream().map(size -> size.label()).toList();
+        file.save(set.title().style(), subject, run, options.created(), PdfFile.Scale.TRUE, out);
     }
 }

@@ -43,6 +43,8 @@ export class Drawing {
     const first = this.#svg === null;
     const before = this.#zero();
     this.#svg = document.importNode(parsed, true);
+    // Names in a file are not names on a page, where several drawings may stand.
+    for (const part of this.#svg.querySelectorAll("[id]")) part.removeAttribute("id");
     this.#svg.removeAttribute("width");
     this.#svg.removeAttribute("height");
     this.#svg.setAttribute("role", "none");

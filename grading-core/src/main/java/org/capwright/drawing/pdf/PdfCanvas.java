@@ -1,6 +1,8 @@
 package org.capwright.drawing.pdf;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -20,10 +22,16 @@ public final class PdfCanvas extends Canvas {
 
     private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
 
-    private final Lettering lettering;
+    /** Groups of this kind are layers of the document, named by their size. */
+    private static final String LAYERED = "size";
 
-    PdfCanvas(Lettering lettering) {
+    private final Lettering lettering;
+    private final Layers layers;
+    private final Deque<Boolean> layered = new ArrayDeque<>();
+
+    PdfCanvas(Lettering lettering, Layers layers) {
         this.lettering = lettering;
+        this.layers = layers;
     }
 
     private PdfCanvas op(String operator) {
@@ -75,11 +83,20 @@ public final class PdfCanvas extends Canvas {
     @Override
     public Canvas group(String kind, String name, Point move) {
         save();
+        boolean layer = kind.equals(LAYERED);
+        layered.push(layer);
+        if (layer) {
+            put("/OC /");
+            op(layers.of(name) + " BDC");
+        }
         return move.equals(Point.ORIGIN) ? this : move(move.x(), move.y());
     }
 
     @Override
     public Canvas end() {
+        if (layered.pop()) {
+            op("EMC");
+        }
         return restore();
     }
 

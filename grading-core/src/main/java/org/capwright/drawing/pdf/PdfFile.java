@@ -22,6 +22,8 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.capwright.geometry.Box;
 
@@ -40,6 +42,8 @@ public final class PdfFile {
      */
     public record Page(double width, double height, double margin, PdfCanvas content) {}
 
+    private record Bookmark(String words, int page) {}
+
     private record Form(PdfCanvas content, Box bounds) {}
 
     /** What a print dialog is asked to do. */
@@ -53,6 +57,8 @@ public final class PdfFile {
     private final Lettering lettering = new Lettering();
     private final Map<String, Form> forms = new LinkedHashMap<>();
     private final List<Page> pages = new ArrayList<>();
+    private final List<Bookmark> bookmarks = new ArrayList<>();
+    private final Layers layers = new Layers();
 
     /** An empty file. */
     public PdfFile() {}
@@ -63,7 +69,7 @@ public final class PdfFile {
      * @return an empty one
      */
     public PdfCanvas canvas() {
-        return new PdfCanvas(lettering);
+        return new PdfCanvas(lettering, layers);
     }
 
     /**
@@ -87,16 +93,28 @@ public final class PdfFile {
     }
 
     /**
+     * Adds a line of the outline that a viewer shows beside the pages, to go to a page.
+     *
+     * @param words what is found there
+     * @param page number of the page, 0 for the first
+     */
+    public void bookmark(String words, int page) {
+        bookmarks.add(new Bookmark(words, page));
+    }
+
+    /**
      * Writes the file.
      *
      * @param title what it is called
      * @param subject what it is
+     * @param sizes the sizes in their order, for the list of layers
      * @param created the date that it states; empty for none
      * @param scale what the print dialog is asked to do
      * @param out where it goes; it is not closed
      * @throws IOException if it cannot be written
      */
-    public void save(String title, String subject, Optional<Instant> created, Scale scale, OutputStream out)
+    public void save(
+            String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
         try (PDDocument document = new PDDocument()) {
             document.setVersion(1.6f);
@@ -127,10 +145,27 @@ public final class PdfFile {
             for (COSName name : fonts.getFontNames()) {
                 resources.put(name, fonts.getFont(name));
             }
+            layers.declare(document, sizes, fonts, resources);
+            outline(document);
             describe(document, title, subject, created, scale);
             document.setDocumentId(sum.getValue());
             document.save(out, CompressParameters.NO_COMPRESSION);
         }
+    }
+
+    private void outline(PDDocument document) {
+        if (bookmarks.isEmpty()) {
+            return;
+        }
+        PDDocumentOutline outline = new PDDocumentOutline();
+        for (Bookmark bookmark : bookmarks) {
+            PDOutlineItem item = new PDOutlineItem();
+            item.setTitle(bookmark.words());
+            item.setDestination(document.getPage(bookmark.page()));
+            outline.addLast(item);
+        }
+        outline.openNode();
+        document.getDocumentCatalog().setDocumentOutline(outline);
     }
 
     private static PDStream stream(PDDocument document, byte[] content, CRC32 sum) throws IOException {

@@ -3,6 +3,8 @@ package org.capwright.drawing.svg;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -29,6 +31,9 @@ public final class SvgCanvas extends Canvas {
     private String element = "";
     private boolean path;
 
+    private final Map<String, Integer> identities = new HashMap<>();
+    private String piece = "";
+
     private SvgCanvas() {}
 
     /**
@@ -42,8 +47,8 @@ public final class SvgCanvas extends Canvas {
      */
     public static SvgCanvas begin(String title, String description, double width, double height) {
         SvgCanvas canvas = new SvgCanvas();
-        canvas.put(
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
+        canvas.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
         canvas.number(width);
         canvas.put("mm\" height=\"");
         canvas.number(height);
@@ -51,9 +56,9 @@ public final class SvgCanvas extends Canvas {
         canvas.number(width);
         canvas.put(' ');
         canvas.number(height);
-        canvas.put(
-                "\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans Condensed, DejaVu Sans, Verdana,"
-                        + " Helvetica, sans-serif\" font-stretch=\"condensed\">\n<title>");
+        canvas.put("\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans"
+                + " Condensed, DejaVu Sans, Verdana, Helvetica, sans-serif\" font-stretch=\"condensed\">\n"
+                + "<title>");
         canvas.words(title);
         canvas.put("</title>\n<desc>");
         canvas.words(description);
@@ -126,7 +131,9 @@ public final class SvgCanvas extends Canvas {
     @Override
     public Canvas group(String sort, String name, Point move) {
         save();
-        put("<g class=\"");
+        put("<g id=\"");
+        put(identity(sort, name));
+        put("\" class=\"");
         words(sort);
         if (!name.isEmpty()) {
             put("\" data-");
@@ -142,6 +149,29 @@ public final class SvgCanvas extends Canvas {
         put("\">\n");
         open++;
         return this;
+    }
+
+    /** A name of its own for a group, so that drawing programs list them: a size after its piece. */
+    private String identity(String sort, String name) {
+        if (sort.equals("piece")) {
+            piece = safe(name) + "-";
+        }
+        String plain = sort.equals("piece") ? safe(name) : piece + sort + (name.isEmpty() ? "" : "-" + safe(name));
+        int times = identities.merge(plain, 1, Integer::sum);
+        return times == 1 ? plain : plain + "." + times;
+    }
+
+    /** Letters, digits, hyphens and underscores as they are; everything else by its number. */
+    private static String safe(String name) {
+        StringBuilder safe = new StringBuilder();
+        name.codePoints().forEach(c -> {
+            if (c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '-' || c == '_') {
+                safe.appendCodePoint(c);
+            } else {
+                safe.append(".x").append(Integer.toHexString(c));
+            }
+        });
+        return safe.toString();
     }
 
     @Override

@@ -77,7 +77,7 @@ public record SizeRunAnswer(
     record PaperAnswer(
             @Schema(
                     description = "The format.",
-                    allowableValues = {"a4", "a3", "letter", "roll"},
+                    allowableValues = {"a4", "a3", "a0", "letter", "roll"},
                     example = "a4")
             String format,
 
@@ -170,8 +170,8 @@ public record SizeRunAnswer(
 
             @Schema(
                     description =
-                            "How far the pieces of this size are moved in the nest, x and y, so that the alignment points"
-                                    + " fall on one another.",
+                            "How far the pieces of this size are moved in the nest, x and y, so that the alignment"
+                                    + " points fall on one another.",
                     example = "[-0.6,0]")
             double[] nestShift,
 
@@ -321,7 +321,8 @@ public record SizeRunAnswer(
 
             @Schema(
                     description =
-                            "The exact line: cubic Bézier segments of four points [x, y] each, start, two controls, end.",
+                            "The exact line: cubic Bézier segments of four points [x, y] each, start, two controls,"
+                                    + " end.",
                     example = "[[[0,0],[1,0],[2,1],[3,1]]]")
             double[][][] segments) {}
 

@@ -157,6 +157,7 @@ public final class SizeRunReader {
                             roll ? "is missing; a roll needs its width" : "has no use with sheets; leave it out");
         }
         return switch (format) {
+            case "a0" -> Paper.A0;
             case "a3" -> Paper.A3;
             case "letter" -> Paper.LETTER;
             case "roll" -> new Paper.Roll(width.orElse(Paper.GREATEST));

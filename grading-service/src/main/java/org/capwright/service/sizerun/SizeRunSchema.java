@@ -214,7 +214,7 @@ public final class SizeRunSchema {
             List.of(
                     SchemaField.optional(
                                     "format",
-                                    FieldType.Choice.of("a4", "a3", "letter", "roll"),
+                                    FieldType.Choice.of("a4", "a3", "a0", "letter", "roll"),
                                     "Sheets that are glued together, or paper from a roll. A4 if left out.")
                             .example("a4"),
                     SchemaField.optional(
