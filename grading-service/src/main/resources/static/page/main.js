@@ -84,7 +84,7 @@ class Page {
     this.findings = new Findings({ store, drafted, light });
     this.sewing = new Sewing({ store, drafted });
     this.cloth = new Cloth({ store, drafted, complain });
-    this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh(), work: this.work, resume: (work) => this.#resume(work) });
+    this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh(), begin: () => this.#begin(), work: this.work, resume: (work) => this.#resume(work) });
     this.notice = h("div", { class: "notice", role: "status", hidden: true });
     this.tasks = new Tasks(store);
     this.drawing.element.append(this.problems.element);
@@ -127,6 +127,7 @@ class Page {
       word === "linked" && own
         ? h("button", { type: "button", class: "link", id: "back-to-own", onclick: () => this.#resume(own) }, say("notices.back", { name: own.style.name ?? say("pieces.base-sleeve") }))
         : "",
+      word === "demo" ? h("button", { type: "button", class: "link", id: "begin", onclick: () => this.#begin() }, say("start.open")) : "",
       h("button", { type: "button", class: "quiet square", "aria-label": say("notices.close"), onclick: () => this.#tell("") }, "×"),
     );
   }
@@ -227,10 +228,11 @@ class Page {
     this.drafted.answer = answer;
     this.#age("");
     this.form.refresh();
-    this.spec.refresh();
+    this.spec.answered();
     this.findings.refresh();
     this.sewing.refresh();
     this.asWorn.refresh();
+    this.grade.judge();
     this.tasks.refresh();
     this.drawing.handles.place();
     this.#shine();
@@ -305,6 +307,7 @@ class Page {
     this.tabShown = tab;
     if (turned && tab === "cloth") this.cloth.refresh();
     if (tab === "files") this.files.shown();
+    if (turned) this.grade.judge();
   }
 
   #key(event) {
@@ -344,6 +347,20 @@ class Page {
       view.aside = {};
     });
     this.drawing.window.fitted = true;
+  }
+
+  /** A style of one's own, from a few questions. */
+  async #begin() {
+    const { Start } = await import("./start/start.js");
+    new Start({
+      units: this.store.style.units,
+      take: (style) => {
+        this.#replace(opened(style));
+        this.store.look((view) => Object.assign(view, { task: "style", piece: WIDE.matches ? "all" : view.piece, hidden: [] }));
+        this.#tell("");
+      },
+      demo: () => this.#fresh(),
+    }).open();
   }
 
   async #fresh() {
@@ -393,7 +410,7 @@ async function begun(work) {
   const state = linked ?? { style: await once("examples/choir-gown.json") };
   const style = opened(state.style);
   work.begin(style);
-  return [{ ...state, style }, linked && latest ? "linked" : damaged];
+  return [{ ...state, style }, linked ? (latest ? "linked" : "") : damaged || "demo"];
 }
 
 async function start() {

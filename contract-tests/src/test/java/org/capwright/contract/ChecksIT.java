@@ -70,6 +70,36 @@ class ChecksIT {
                 .post(RunningService.address() + "/v1/checks" + parameters);
     }
 
+    /** The bounds told beside a jump are those that the check of the jumps holds to: at the bound it passes, a tenth of a millimetre below it does not. */
+    @Test
+    void theBoundsOfAJumpAreThoseThatItIsJudgedBy() {
+        String cell = "jumps.find { it.measure == 'bicep' && it.from == '38' }.";
+        JsonPath answer = post(checked(Requests.choirGown(), ""), "application/json")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+        double least = answer.getDouble(cell + "least");
+        double greatest = answer.getDouble(cell + "greatest");
+        assertTrue(least < answer.getDouble(cell + "garment") && answer.getDouble(cell + "garment") < greatest);
+        assertEquals(0, judged(least + 0.0001), "at the least");
+        assertEquals(1, judged(least - 0.01), "below it");
+        assertEquals(0, judged(greatest - 0.0001), "at the greatest");
+        assertEquals(1, judged(greatest + 0.01), "above it");
+    }
+
+    /** How many cautions and stops the jump of the bicep from 38 to 40 gets by the check of the jumps. */
+    private static int judged(double jump) {
+        String rule = "\"bicep\": [1.3, " + jump + ", 1.3, 1.3, 1.4]";
+        return post(checked(Requests.choirGown().replace("\"bicep\": 1.3", rule), ""), "application/json")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath()
+                .getInt("findings.count { it.check == 'body-jump' && it.severity != 'info' && it.sizes == ['38', '40']"
+                        + " && it.dimension == 'bicep' }");
+    }
+
     @Test
     void jumpsAreTheRulesBesideTheTable() {
         JsonPath answer = post(checked(Requests.choirGown(), ""), "application/json")
@@ -281,8 +311,11 @@ class ChecksIT {
 
     @Test
     void tellsTheLineOfABadCell() {
-        String bad =
-                "code,unit,36,38,40\r\nlength,cm,59,59.5,60\r\nwrist,cm,20,21,22\r\nelbow,cm,29,30,31\r\nbicep,cm,33.4,wide,36\r\n";
+        String bad = "code,unit,36,38,40\r\n"
+                + "length,cm,59,59.5,60\r\n"
+                + "wrist,cm,20,21,22\r\n"
+                + "elbow,cm,29,30,31\r\n"
+                + "bicep,cm,33.4,wide,36\r\n";
         file(bad.getBytes(java.nio.charset.StandardCharsets.UTF_8), "text/csv", "")
                 .then()
                 .statusCode(400)

@@ -2,7 +2,9 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.capwright.tables.Interval;
 
 /**
  * All checks of a grade. First come those that find figures which cannot be meant so: gaps, units, order, mirrored pieces. What they doubt is left out of the others, which would only
@@ -78,5 +80,29 @@ public final class GradeChecks {
             found.addAll(check.check(rest, thresholds));
         }
         return List.copyOf(found);
+    }
+
+    /**
+     * Between what a jump must lie so that the body's jump is neither eaten from the ease nor overdone.
+     *
+     * @param grade the grade, with the bodies it is held against
+     * @param measure what jumps
+     * @param interval which jump, 0 for the one between the two smallest sizes
+     * @param thresholds limits of the label
+     * @return the jumps that pass, mm; empty where no body stands behind the measure or the table does not have both sizes
+     */
+    public static Optional<Interval> passing(
+            CheckedGrade grade, CheckedMeasure measure, int interval, Thresholds thresholds) {
+        return JumpBounds.LIMITS.stream()
+                .filter(limits -> limits.measure() == measure && grade.body().isPresent())
+                .findFirst()
+                .flatMap(limits -> JumpBounds.of(
+                        grade.body().orElseThrow(),
+                        limits,
+                        grade.label(interval),
+                        grade.label(interval + 1),
+                        thresholds))
+                .map(bounds -> bounds.widened(grade.leeway(interval, measure) + grade.leeway(interval + 1, measure)))
+                .map(bounds -> new Interval(bounds.least(), bounds.greatest()));
     }
 }

@@ -1,7 +1,8 @@
 // One kind of file to take away: a button, how far it is, and a way to call it off.
 
 import { h } from "./dom.js";
-import { fileName, received } from "./service.js";
+import { requestShown } from "./request.js";
+import { ask as call, fileName, received } from "./service.js";
 import { why } from "./violations.js";
 import { count, say } from "./words.js";
 
@@ -36,10 +37,11 @@ async function pages(blob) {
 const apart = (file, variant) => (variant === "" ? file : file.replace(/(\.\w+)$/, `-${variant}$1`));
 
 /**
- * A row of a list of files. Ask is called with the kind and a signal, and answers with the response of the service. What was chosen beside the button, such as the
+ * A row of a list of files: what is asked for at a path of the service with a body, by its kind, and the call to look at. What was chosen beside the button, such as the
  * paper, is told by variant and stands in the file's name.
  */
-export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "" }, ask) {
+export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "", path, body }) {
+  const ask = (signal) => call(path, body(kind), kind, signal);
   let flight = null;
   const bar = h("progress", { "aria-label": name, hidden: true });
   const state = h("span", { class: "file-state", role: "status" });
@@ -66,7 +68,7 @@ export function takeRow({ kind, name, meaning, main, options, fallback, variant 
     state.textContent = say("file.making");
     const chosen = variant();
     try {
-      const response = await ask(kind, signal);
+      const response = await ask(signal);
       const whole = Number(response.headers.get("Content-Length")) || 0;
       if (whole > 0) bar.max = whole;
       const blob = await received(response, (bytes) => {
@@ -90,5 +92,6 @@ export function takeRow({ kind, name, meaning, main, options, fallback, variant 
     { class: "file" },
     h("div", { class: "file-name" }, h("strong", null, name), meaning ? h("span", null, meaning) : null, options),
     h("div", { class: "file-take" }, button, cancel, bar, state),
+    requestShown(name, () => ({ path, accept: kind, body: body(kind) })),
   );
 }

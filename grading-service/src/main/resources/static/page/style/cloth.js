@@ -4,6 +4,7 @@ import { clothFields, orderFields, trimmingFields } from "./clothfields.js";
 import { h, quietly } from "../common/dom.js";
 import { Lays } from "./lays.js";
 import { fromMm } from "../common/units.js";
+import { requestShown } from "../common/request.js";
 import { ask } from "../common/service.js";
 import { why } from "../common/violations.js";
 import { find, say } from "../common/words.js";
@@ -38,6 +39,7 @@ export class Cloth {
       "section",
       { class: "panel", id: "panel-cloth", "aria-label": say("cloth.name") },
       h("div", { class: "cloth-bench" }, this.form, h("div", null, this.wait, this.says, this.lays.element)),
+      requestShown(say("request.cloth"), () => ({ path: "v1/materials", accept: "application/json", body: this.store.style })),
     );
   }
 

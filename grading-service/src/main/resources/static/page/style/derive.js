@@ -5,6 +5,7 @@ import { jumpChart } from "./chart.js";
 import { h } from "../common/dom.js";
 import { growing } from "./fields.js";
 import { figuresTable } from "../common/figurestable.js";
+import { requestShown } from "../common/request.js";
 import { gradeName } from "../common/names.js";
 import { ask, once } from "../common/service.js";
 import { jumps } from "./style.js";
@@ -39,6 +40,7 @@ export class Derive {
       h("h2", null, say("grade.derive")),
       h("p", { class: "quiet-words" }, say("grade.deriveLead")),
       this.form,
+      requestShown(say("request.rules"), () => ({ path: "v1/grade-rules", accept: "application/json", body: this.#request() })),
       this.says,
       this.account,
       this.chart,

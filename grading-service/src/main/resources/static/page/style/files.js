@@ -19,7 +19,7 @@ export class Files {
   /** Width of the roll, mm. */
   #roll = 900;
 
-  constructor({ store, linked, replace, fresh, work, resume }) {
+  constructor({ store, linked, replace, fresh, begin, work, resume }) {
     this.work = work;
     this.resume = resume;
     this.store = store;
@@ -71,6 +71,7 @@ export class Files {
         button("file.keep", () => this.#keep()),
         button("file.link", () => this.#link()),
         button("file.print", () => window.print()),
+        button("file.begin", begin),
         button("file.fresh", fresh),
       ),
       this.says,
@@ -176,10 +177,17 @@ export class Files {
         : kind === "image/vnd.dxf"
           ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "layout" }, say("file.layout")), this.layout))
           : null;
-    return takeRow(
-      { kind, name, meaning, options, main: kind === "application/pdf", variant: () => this.#variant(kind), fallback: "sleeve." + kind.split("/").pop() },
-      (each, signal) => sizeRun(this.#request(each), each, signal),
-    );
+    return takeRow({
+      kind,
+      name,
+      meaning,
+      options,
+      main: kind === "application/pdf",
+      variant: () => this.#variant(kind),
+      fallback: "sleeve." + kind.split("/").pop(),
+      path: "v1/size-runs",
+      body: (each) => this.#request(each),
+    });
   }
 
   /** What was chosen beside the button, for the name of the file. */

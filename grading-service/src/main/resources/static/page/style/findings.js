@@ -4,7 +4,9 @@ import { h } from "../common/dom.js";
 import { findingItem, ORDER, together } from "../common/findingitem.js";
 import { spokenItem } from "../common/spoken.js";
 import { measureName } from "../common/names.js";
+import { requestShown } from "../common/request.js";
 import { count, find, pointName, say } from "../common/words.js";
+import { graded } from "./judged.js";
 import { WhatIf } from "./whatif.js";
 
 export class Findings {
@@ -14,7 +16,7 @@ export class Findings {
     this.whatIf = new WhatIf({ store, drafted });
     this.list = h("div", { class: "finding-list" });
     this.cautions = h("div", { class: "cautions" });
-    this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.whatIf.element, this.list, this.cautions);
+    this.element = h("section", { class: "panel", id: "panel-findings", "aria-label": say("findings") }, this.whatIf.element, this.list, this.cautions, requestShown(say("request.checks"), () => ({ path: "v1/checks", accept: "application/json", body: { sizeRun: graded(store.style) } })));
   }
 
   /** How many want a look before cutting. */

@@ -1,6 +1,7 @@
 // The measures: built anew only when the style has other fields than before, else just brought up to date.
 
 import { h } from "../common/dom.js";
+import { fieldPicture } from "./fieldpictures.js";
 import { GROUPS } from "./fields.js";
 import { alternatives, choice, ease, idOf, note, numeric, onOff, step, text } from "../common/inputs.js";
 import { base, sizes, table } from "./sizefields.js";
@@ -87,7 +88,7 @@ export class Form {
         : field.type === "ratio"
           ? say("keys", { step: number(step(field, style)) })
           : "";
-    this.note.replaceChildren(h("strong", null, label), " ", words, keys ? " " + keys : "");
+    this.note.replaceChildren(fieldPicture(field.path), h("strong", null, label), " ", words, keys ? " " + keys : "");
   }
 
   /** Opens the group of a field and goes to it. */

@@ -2,20 +2,46 @@
 
 import { bodyGrowth, tableOf } from "../common/bodies.js";
 import { Derive } from "./derive.js";
-import { h } from "../common/dom.js";
+import { h, quietly, s } from "../common/dom.js";
 import { staying } from "../common/inputs.js";
 import { growing } from "./fields.js";
 import { put } from "../common/pointer.js";
 import { gradeName } from "../common/names.js";
+import { checked, judged, mend, nearest, place } from "./judged.js";
+import { spoken } from "../common/spoken.js";
 import { jumps, putJumps } from "./style.js";
-import { about, parse, parseLength, signed } from "../common/units.js";
+import { about, parse, parseLength, show, signed } from "../common/units.js";
 import { say } from "../common/words.js";
 
 const STEP = { mm: 1, cm: 0.1, in: 1 / 16 };
 
+/** A jump within what passes, drawn small. */
+function bar(jump, { least, greatest }) {
+  const margin = 0.35 * (greatest - least) || 1;
+  const [from, to] = [Math.min(jump, least) - margin, Math.max(jump, greatest) + margin];
+  const x = (length) => (70 * (length - from)) / (to - from);
+  return s(
+    "svg",
+    { viewBox: "0 0 70 8", class: "jump-bar", "aria-hidden": "true" },
+    s("path", { class: "reach", d: "M0 4H70" }),
+    s("rect", { class: "passing", x: x(least), y: 1.5, width: Math.max(1.5, x(greatest) - x(least)), height: 5, rx: 1.5 }),
+    s("path", { class: "at", d: `M${x(jump)} 0V8` }),
+  );
+}
+
+/** What a sleeve grows more or less than the body by, in steps of heat: each 2 mm. */
+const HEAT = { mm: 2, cm: 0.2, in: 2 / 25.4 };
+
+function warmth(more, unit) {
+  const steps = Math.max(-3, Math.min(3, Math.round(more / HEAT[unit])));
+  return steps === 0 ? "heat-0" : steps > 0 ? "heat-more-" + steps : "heat-less-" + -steps;
+}
+
 export class Grade {
   #built = "";
   #cells = new Map();
+  #marks = new Map();
+  #heat = [];
   #table = null;
 
   constructor({ store, complain }) {
@@ -24,7 +50,9 @@ export class Grade {
     this.body = h("div", { class: "scroll", tabindex: "0", role: "group", "aria-label": say("jumps") });
     this.adding = h("div", { class: "adding" });
     this.derive = new Derive(store);
-    this.element = h("section", { class: "panel", id: "panel-jumps", "aria-label": say("jumps") }, this.body, this.adding, this.derive.element);
+    this.says = h("p", { class: "says", role: "status" });
+    this.judgeSoon = quietly(250, () => this.#judge());
+    this.element = h("section", { class: "panel", id: "panel-jumps", "aria-label": say("jumps") }, this.body, this.says, this.adding, this.derive.element);
   }
 
   async refresh() {
@@ -35,6 +63,81 @@ export class Grade {
     this.#table = table;
     this.#show();
     this.derive.refresh(table);
+  }
+
+  /** Holds the jumps against the checks, once the table is looked at. */
+  judge() {
+    if (this.store.view.tab === "jumps") this.judgeSoon();
+  }
+
+  async #judge() {
+    const { style } = this.store;
+    try {
+      const answer = await checked(style);
+      if (this.store.style === style) this.#mark(style, judged(style, answer));
+    } catch {
+      // The run says itself what is wrong with it.
+    }
+  }
+
+  /** Every jump between its bounds; the culprit ringed, with its reason and a way to mend it. */
+  #mark(style, cells) {
+    for (const reasons of this.body.querySelectorAll(".jump-reasons")) reasons.replaceChildren();
+    for (const [key, mark] of this.#marks) {
+      const known = cells.get(key) ?? {};
+      const [dimension, at] = key.split("/");
+      const interval = Number(at);
+      const jump = jumps(style, dimension)[interval];
+      const { finding } = known;
+      mark.closest("td").classList.toggle("culprit", finding !== undefined || known.cure !== undefined);
+      mark.closest("td").classList.toggle("stop", finding?.severity === "stop");
+      const [from, to] = [style.sizes[interval], style.sizes[interval + 1]];
+      const write = (length) => show(length, style.units);
+      mark.replaceChildren(...(known.least === undefined ? [] : [bar(jump, known), h("span", { class: "unseen" }, say("grade.passes", { least: write(known.least), greatest: write(known.greatest), unit: style.units }))]));
+      const value = finding || known.cure !== undefined ? nearest(jump, known, style.units) : undefined;
+      if (value !== undefined) {
+        mark.append(
+          h(
+            "button",
+            {
+              type: "button",
+              class: "mend",
+              id: "mend-" + dimension + "-" + interval,
+              "aria-label": say("grade.mendName", { name: gradeName(dimension), from, to, value: write(value), unit: style.units }),
+              onclick: () => this.#mend(dimension, interval, value),
+            },
+            "→ " + write(value),
+          ),
+        );
+      }
+      if (finding) {
+        const { text, lang } = spoken(finding.message);
+        mark.closest("tr").querySelector(".jump-reasons").append(h("li", { lang }, `${from}–${to}: ${text}`));
+      }
+    }
+  }
+
+  /** Mends a jump, and with it whatever the service then still finds that must not be cut. */
+  async #mend(dimension, interval, value) {
+    const { style } = this.store;
+    const mended = structuredClone(style);
+    mend(mended, dimension, interval, value);
+    let more = [];
+    try {
+      const { whatIf, summary } = await checked(mended);
+      if (summary.stop > 0 && whatIf && whatIf.changes.length > 0) {
+        mended.grade = whatIf.grade;
+        more = [...new Set(whatIf.changes.map((each) => gradeName(each.dimension)))];
+      }
+    } catch {
+      // Then this jump alone is mended.
+    }
+    if (this.store.style !== style) return;
+    const [from, to] = [style.sizes[interval], style.sizes[interval + 1]];
+    this.store.change("", (each) => (each.grade = mended.grade));
+    const words = { name: gradeName(dimension), from, to, old: show(jumps(style, dimension)[interval], style.units), next: show(jumps(mended, dimension)[interval], style.units), unit: style.units, more: more.join(", ") };
+    this.says.textContent = say(more.length > 0 ? "grade.mendedMore" : "grade.mended", words);
+    document.getElementById(`f-grade-${dimension}-${interval}`)?.focus();
   }
 
   #graded(style) {
@@ -57,10 +160,13 @@ export class Grade {
       const input = document.getElementById(id);
       if (input && input.dataset.own !== "yes") input.value = read(style);
     }
+    for (const { cell, growth, name, interval } of this.#heat) cell.className = warmth(jumps(style, name)[interval] - growth, style.units);
   }
 
   #build(style, names) {
     this.#cells.clear();
+    this.#marks.clear();
+    this.#heat = [];
     const intervals = style.sizes.slice(1).map((size, i) => [style.sizes[i], size]);
     const free = growing(style).filter((name) => !names.includes(name));
     this.body.replaceChildren(
@@ -108,7 +214,7 @@ export class Grade {
     const row = h(
       "tr",
       { class: "jump-row", "data-grade": name },
-      h("th", { scope: "row" }, label, h("span", { class: "jump-error error", id: errorId })),
+      h("th", { scope: "row" }, label, h("span", { class: "jump-error error", id: errorId }), h("ul", { class: "jump-reasons" })),
       h(
         "td",
         null,
@@ -141,6 +247,7 @@ export class Grade {
             name,
             errorId,
           ),
+          this.#markOf(name, i),
         ),
       ),
       h(
@@ -167,10 +274,22 @@ export class Grade {
         { class: "body-row" },
         h("th", { scope: "row" }, say("grade.body")),
         h("td", null),
-        growth.map((each) => h("td", null, each === null ? "–" : signed(each, style.units))),
+        growth.map((each, i) => this.#heated(each, name, i, style.units)),
         h("td", null),
       ),
     ];
+  }
+
+  #heated(growth, name, interval, unit) {
+    const cell = h("td", null, growth === null ? "–" : signed(growth, unit));
+    if (growth !== null) this.#heat.push({ cell, growth, name, interval });
+    return cell;
+  }
+
+  #markOf(name, interval) {
+    const mark = h("div", { class: "jump-mark" });
+    this.#marks.set(place(name, interval), mark);
+    return mark;
   }
 
   #cell(id, label, read, write, name, errorId, placeholder) {

@@ -4,8 +4,14 @@ import { h } from "../common/dom.js";
 import { exact, number, show, signed } from "../common/units.js";
 import { pointName, say } from "../common/words.js";
 
+/** Changes that follow one another within this time (ms) are told as one. */
+const TOGETHER = 2000;
+
 export class Spec {
   #growth = false;
+  #was = null;
+  #now = null;
+  #at = -Infinity;
 
   constructor({ drafted, light }) {
     this.drafted = drafted;
@@ -31,6 +37,27 @@ export class Spec {
       ),
       this.body,
     );
+  }
+
+  /** A new answer: what it moved is lit, with the figure of the base size before and after, and scrolled to. */
+  answered() {
+    const { answer } = this.drafted;
+    const now = performance.now();
+    if (now - this.#at > TOGETHER || !this.#was) this.#was = this.#now;
+    this.#at = now;
+    this.#now = answer.specTable;
+    this.refresh();
+    const moved = this.body.querySelector("tr.moved");
+    if (moved && this.body.offsetParent && !this.body.contains(document.activeElement)) moved.scrollIntoView({ block: "nearest" });
+  }
+
+  /** What a row measured in the base size before the last change, if it was another figure. */
+  #before(row, table) {
+    const was = this.#was;
+    if (!was || was.unit !== table.unit || was.baseSize !== table.baseSize) return undefined;
+    const figure = (each, of) => each.rounded[of.sizes.indexOf(of.baseSize)];
+    const before = was.rows.find((each) => each.code === row.code);
+    return before && figure(before, was) !== figure(row, table) ? [figure(before, was), figure(row, table)] : undefined;
   }
 
   #turn(growth) {
@@ -72,10 +99,11 @@ export class Spec {
 
   #row(row, table, unit) {
     const lit = this.light.code === row.code;
+    const moved = this.#before(row, table);
     const cells = this.#growth ? row.jumps.map((jump) => signed(jump, unit)) : row.values.map((value, i) => show(exact(value, unit) ? value : row.rounded[i], unit));
     return h(
       "tr",
-      { class: lit ? "lit" : "" },
+      { class: [lit ? "lit" : "", moved ? "moved" : ""].join(" ").trim() },
       h(
         "th",
         { scope: "row" },
@@ -92,6 +120,7 @@ export class Spec {
           },
           pointName(row).name,
         ),
+        moved ? h("span", { class: "moved-from" }, `${show(moved[0], unit)} → ${show(moved[1], unit)}`) : "",
       ),
       cells.map((text, i) => h("td", { class: !this.#growth && table.sizes[i] === table.baseSize ? "base" : "" }, text)),
       h("td", { class: "soft", title: row.toleranceSource }, show(row.tolerance, unit)),

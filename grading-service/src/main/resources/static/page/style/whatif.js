@@ -2,9 +2,9 @@
 
 import { h } from "../common/dom.js";
 import { gradeName } from "../common/names.js";
-import { ask } from "../common/service.js";
 import { show } from "../common/units.js";
 import { count, say } from "../common/words.js";
+import { checked } from "./judged.js";
 
 export class WhatIf {
   #flight = new AbortController();
@@ -30,7 +30,7 @@ export class WhatIf {
     const flight = new AbortController();
     this.#flight = flight;
     try {
-      const { whatIf, unit } = await (await ask("v1/checks", { sizeRun: style }, "application/json", flight.signal)).json();
+      const { whatIf, unit } = await checked(style);
       if (!flight.signal.aborted && whatIf) this.#show(whatIf, unit);
     } catch {
       if (!flight.signal.aborted) this.#asked = "";

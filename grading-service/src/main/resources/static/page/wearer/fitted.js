@@ -4,7 +4,7 @@ import { h } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
 import { KINDS } from "../common/take.js";
 import { Plan } from "../drawing/plan.js";
-import { ask, once } from "../common/service.js";
+import { once } from "../common/service.js";
 import { hand, takeRow } from "../common/take.js";
 import { findingItem, together } from "../common/findingitem.js";
 import { bodyName, measureName, placeName } from "../common/names.js";
@@ -46,9 +46,18 @@ export class Fitted {
         const [name, meaning] = find("file.kinds")[kind];
         const pdf = kind === "application/pdf";
         const options = pdf ? h("div", { class: "file-options" }, h("div", { class: "tool" }, h("label", { for: "wearer-paper" }, say("file.paper")), this.paper)) : null;
-        return takeRow({ kind, name, meaning, options, main: pdf, variant: () => (pdf || kind === "application/zip" ? this.paper.value : ""), fallback: "sleeve." + kind.split("/").pop() }, (each, signal) =>
-          ask("v1/made-to-measure", { ...this.body(), ...(pdf || kind === "application/zip" ? { paper: { format: this.paper.value } } : {}) }, each, signal),
-        );
+        const paper = pdf || kind === "application/zip";
+        return takeRow({
+          kind,
+          name,
+          meaning,
+          options,
+          main: pdf,
+          variant: () => (paper ? this.paper.value : ""),
+          fallback: "sleeve." + kind.split("/").pop(),
+          path: "v1/made-to-measure",
+          body: () => ({ ...this.body(), ...(paper ? { paper: { format: this.paper.value } } : {}) }),
+        });
       }),
       h(
         "li",

@@ -95,45 +95,55 @@ export function body({ upperArmGirth, elbowGirth, wristGirth, armLength }) {
   return { arm, trunk, joint, elbow, wrist };
 }
 
-/** How far outside a limb a point lies, and which way out is: written into out as [x, y, z, distance]. */
-function outside({ from, to, thick, thin }, x, y, z, out) {
-  const [dx, dy, dz] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
-  const along = ((x - from[0]) * dx + (y - from[1]) * dy + (z - from[2]) * dz) / (dx * dx + dy * dy + dz * dz);
-  const t = along < 0 ? 0 : along > 1 ? 1 : along;
-  const [nx, ny, nz] = [x - from[0] - t * dx, y - from[1] - t * dy, z - from[2] - t * dz];
-  const far = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1e-9;
-  out[0] = nx / far;
-  out[1] = ny / far;
-  out[2] = nz / far;
-  out[3] = far - (thick + t * (thin - thick));
-}
-
 /** Friction of cloth on a body or on cloth: force along it to force against it. From memory, no source. */
 const FRICTION = 0.2;
 
-/** What keeps cloth out of a body: each particle stays a clearance away from it, by its number, and slides with friction (Coulomb). */
+/** Numbers of a limb in a row: where it begins, where it goes, the square of its length, its radius there, what that grows by; then the box about it, low and high of each axis. */
+const NUMBERS = 15;
+
+function inARow({ from, to, thick, thin }) {
+  const way = to.map((each, k) => each - from[k]);
+  const wide = Math.max(thick, thin) + 0.02;
+  return [...from, ...way, way.reduce((sum, each) => sum + each * each, 0), thick, thin - thick, ...[0, 1, 2].flatMap((k) => [Math.min(from[k], to[k]) - wide, Math.max(from[k], to[k]) + wide])];
+}
+
+/** What keeps cloth out of a body: each particle stays a clearance away from it, by its number, and slides with friction (Coulomb). Written in plain numbers, as it is done a million times. */
 export function contact(limbs, clearance) {
-  const out = [0, 0, 0, 0];
-  const boxes = limbs.map(({ from, to, thick, thin }) => {
-    const wide = Math.max(thick, thin) + 0.02;
-    return [0, 1, 2].flatMap((k) => [Math.min(from[k], to[k]) - wide, Math.max(from[k], to[k]) + wide]);
-  });
+  const of = Float64Array.from(limbs.flatMap(inARow));
+  const end = of.length;
   return (p, before, i) => {
     const at = 3 * i;
-    for (let b = 0; b < limbs.length; b++) {
-      const box = boxes[b];
-      if (p[at] < box[0] || p[at] > box[1] || p[at + 1] < box[2] || p[at + 1] > box[3] || p[at + 2] < box[4] || p[at + 2] > box[5]) continue;
-      outside(limbs[b], p[at], p[at + 1], p[at + 2], out);
-      const deep = clearance[i] - out[3];
+    for (let l = 0; l < end; l += NUMBERS) {
+      const x = p[at];
+      const y = p[at + 1];
+      const z = p[at + 2];
+      if (x < of[l + 9] || x > of[l + 10] || y < of[l + 11] || y > of[l + 12] || z < of[l + 13] || z > of[l + 14]) continue;
+      const fx = x - of[l];
+      const fy = y - of[l + 1];
+      const fz = z - of[l + 2];
+      const along = (fx * of[l + 3] + fy * of[l + 4] + fz * of[l + 5]) / of[l + 6];
+      const t = along < 0 ? 0 : along > 1 ? 1 : along;
+      let nx = fx - t * of[l + 3];
+      let ny = fy - t * of[l + 4];
+      let nz = fz - t * of[l + 5];
+      const far = Math.sqrt(nx * nx + ny * ny + nz * nz) || 1e-9;
+      const deep = clearance[i] - far + of[l + 7] + t * of[l + 8];
       if (deep <= 0) continue;
-      for (let k = 0; k < 3; k++) p[at + k] += deep * out[k];
-      let through = 0;
-      for (let k = 0; k < 3; k++) through += (p[at + k] - before[at + k]) * out[k];
-      const [x, y, z] = [0, 1, 2].map((k) => p[at + k] - before[at + k] - through * out[k]);
-      const hold = Math.min(1, (FRICTION * deep) / (Math.hypot(x, y, z) || 1));
-      p[at] -= hold * x;
-      p[at + 1] -= hold * y;
-      p[at + 2] -= hold * z;
+      nx /= far;
+      ny /= far;
+      nz /= far;
+      const sx = x + deep * nx - before[at];
+      const sy = y + deep * ny - before[at + 1];
+      const sz = z + deep * nz - before[at + 2];
+      const through = sx * nx + sy * ny + sz * nz;
+      const lx = sx - through * nx;
+      const ly = sy - through * ny;
+      const lz = sz - through * nz;
+      const slid = Math.sqrt(lx * lx + ly * ly + lz * lz);
+      const hold = slid === 0 ? 0 : Math.min(1, (FRICTION * deep) / slid);
+      p[at] = x + deep * nx - hold * lx;
+      p[at + 1] = y + deep * ny - hold * ly;
+      p[at + 2] = z + deep * nz - hold * lz;
     }
   };
 }

@@ -11,7 +11,7 @@ export const GRAVITY = 9.81;
 const SWEEPS = 8;
 
 /** After so many steps it is looked anew which layers may meet. */
-const MEETING = 12;
+const MEETING = 20;
 
 const cross2 = (a, b, c) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 const dot2 = (a, b, c) => (b[0] - a[0]) * (c[0] - a[0]) + (b[1] - a[1]) * (c[1] - a[1]);

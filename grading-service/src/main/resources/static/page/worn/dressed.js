@@ -88,7 +88,7 @@ export class Dressed {
     this.cloth.position.set(this.#places.flat());
     for (const { particle, from } of this.#targets) this.cloth.hold(particle, from);
     this.cloth.keepApart(APART, (i, j) => this.#owner[i] === this.#owner[j] && (this.#owner[i] === 0 || Math.hypot(this.#flat[i][0] - this.#flat[j][0], this.#flat[i][1] - this.#flat[j][1]) < 2.2 * FINE));
-    this.contact = contact([...this.body.arm, ...this.body.trunk], this.#clearance);
+    this.contact = contact([...this.body.arm, ...this.body.trunk], Float64Array.from(this.#clearance));
     this.time = 0;
     this.done = false;
   }

@@ -134,6 +134,9 @@ class AccessIT {
             assertEquals(List.of(), browser.runAsync(AXE), "derived jumps");
             browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.1");
             browser.settle();
+            browser.await("the culprit", "return !!document.getElementById('mend-bicep-1');");
+            browser.run("window.scrollTo(0, 0);");
+            assertEquals(List.of(), browser.runAsync(AXE), "a culprit");
             browser.show("findings");
             browser.await("the proposal", "return !!document.getElementById('what-if-apply');");
             browser.run("window.scrollTo(0, 0);");

@@ -94,7 +94,8 @@ class KeptWorkIT {
             browser.click("#file-keep");
             assertTrue(browser.text("#panel-files .says").contains("is not kept"), browser.text("#panel-files .says"));
             browser.type("f-overlay-rise", "17");
-            browser.await("the notice", "return !document.querySelector('.notice').hidden;");
+            browser.await(
+                    "the notice", "return document.querySelector('.notice').textContent.includes('keeps nothing');");
             assertTrue(browser.text(".notice").contains("keeps nothing"));
         }
     }

@@ -150,7 +150,13 @@ record CheckAnswer(
             Optional<String> dimension,
 
             @Schema(description = "Growth of the body in the table, where it has both sizes.", example = "1.24")
-            Optional<Double> body) {}
+            Optional<Double> body,
+
+            @Schema(description = "Least growth of the garment that passes against the body.", example = "1.11")
+            Optional<Double> least,
+
+            @Schema(description = "Greatest growth of the garment that passes against the body.", example = "1.8")
+            Optional<Double> greatest) {}
 
     /** One step of reading a file. */
     @Schema(name = "Trace", description = "One step of how a file was understood.")

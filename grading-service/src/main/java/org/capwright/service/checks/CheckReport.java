@@ -11,7 +11,9 @@ import org.capwright.check.BodyReference;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
+import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
+import org.capwright.check.Thresholds;
 import org.capwright.exchange.table.CsvText;
 import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.Unread;
@@ -21,6 +23,7 @@ import org.capwright.quantity.Unit;
 import org.capwright.report.GradeReport;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
+import org.capwright.tables.Interval;
 
 /** Writes what was found. */
 final class CheckReport {
@@ -41,7 +44,7 @@ final class CheckReport {
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
                 FindingAnswer.of(order.findings(), order.unit()),
-                jumps(grade, order.unit()),
+                jumps(grade, order.thresholds(), order.unit()),
                 order.whatIf().map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
                 order.traces().stream()
@@ -104,13 +107,14 @@ final class CheckReport {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static List<CheckAnswer.JumpAnswer> jumps(CheckedGrade grade, Unit unit) {
+    private static List<CheckAnswer.JumpAnswer> jumps(CheckedGrade grade, Thresholds thresholds, Unit unit) {
         List<CheckAnswer.JumpAnswer> jumps = new ArrayList<>();
         for (CheckedMeasure measure : CheckedMeasure.values()) {
             for (int i = 0; measure.body().isPresent() && i < grade.intervals(); i++) {
                 OptionalDouble garment = grade.jump(i, measure);
                 if (garment.isPresent()) {
-                    jumps.add(jump(grade, measure, i, garment.getAsDouble(), unit));
+                    Optional<Interval> passing = GradeChecks.passing(grade, measure, i, thresholds);
+                    jumps.add(jump(grade, measure, i, garment.getAsDouble(), passing, unit));
                 }
             }
         }
@@ -118,7 +122,12 @@ final class CheckReport {
     }
 
     private static CheckAnswer.JumpAnswer jump(
-            CheckedGrade grade, CheckedMeasure measure, int interval, double garment, Unit unit) {
+            CheckedGrade grade,
+            CheckedMeasure measure,
+            int interval,
+            double garment,
+            Optional<Interval> passing,
+            Unit unit) {
         String from = grade.label(interval);
         String to = grade.label(interval + 1);
         Optional<BodyDimension> dimension = grade.body().flatMap(body -> body.counterpart(measure));
@@ -129,7 +138,14 @@ final class CheckReport {
             body = growth.isPresent() ? Optional.of(shown(growth.getAsDouble(), unit)) : Optional.empty();
         }
         return new CheckAnswer.JumpAnswer(
-                measure.code(), from, to, shown(garment, unit), dimension.map(BodyDimension::id), body);
+                measure.code(),
+                from,
+                to,
+                shown(garment, unit),
+                dimension.map(BodyDimension::id),
+                body,
+                passing.map(range -> shown(range.lower(), unit)),
+                passing.map(range -> shown(range.upper(), unit)));
     }
 
     private static double shown(double millimetres, Unit unit) {
