@@ -62,7 +62,7 @@ export const written = (language, address, accept, body) => WRITTEN[language](ad
 
 /** Something to open that shows a call; call answers with {path, accept, body} as they are when it is opened. Name tells several of them apart. */
 export function requestShown(name, call) {
-  const code = h("pre", { class: "request-code", tabindex: "0" });
+  const code = h("pre", { class: "request-code", tabindex: "0", role: "group" });
   const says = h("span", { class: "quiet-words", role: "status" });
   const language = h("select", { "aria-label": say("request.language"), onchange: () => show() }, Object.keys(WRITTEN).map((each) => h("option", { value: each }, each)));
   const show = () => {
