@@ -82,7 +82,10 @@ export class Grade {
 
   /** Every jump between its bounds; the culprit ringed, with its reason and a way to mend it. */
   #mark(style, cells) {
-    for (const reasons of this.body.querySelectorAll(".jump-reasons")) reasons.replaceChildren();
+    for (const row of this.body.querySelectorAll(".reason-row")) {
+      row.hidden = true;
+      row.querySelector("ul").replaceChildren();
+    }
     for (const [key, mark] of this.#marks) {
       const known = cells.get(key) ?? {};
       const [dimension, at] = key.split("/");
@@ -112,7 +115,9 @@ export class Grade {
       }
       if (finding) {
         const { text, lang } = spoken(finding.message);
-        mark.closest("tr").querySelector(".jump-reasons").append(h("li", { lang }, `${from}–${to}: ${text}`));
+        const row = this.body.querySelector(`[data-reasons="${dimension}"]`);
+        row.hidden = false;
+        row.querySelector("ul").append(h("li", { lang }, `${from}–${to}: ${text}`));
       }
     }
   }
@@ -214,7 +219,7 @@ export class Grade {
     const row = h(
       "tr",
       { class: "jump-row", "data-grade": name },
-      h("th", { scope: "row" }, label, h("span", { class: "jump-error error", id: errorId }), h("ul", { class: "jump-reasons" })),
+      h("th", { scope: "row" }, label, h("span", { class: "jump-error error", id: errorId })),
       h(
         "td",
         null,
@@ -266,9 +271,11 @@ export class Grade {
         ),
       ),
     );
-    if (!growth.some((each) => each !== null)) return row;
+    const reasons = h("tr", { class: "reason-row", "data-reasons": name, hidden: true }, h("td", { colspan: intervals.length + 3 }, h("ul", { class: "jump-reasons" })));
+    if (!growth.some((each) => each !== null)) return [row, reasons];
     return [
       row,
+      reasons,
       h(
         "tr",
         { class: "body-row" },

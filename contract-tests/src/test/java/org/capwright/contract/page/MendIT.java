@@ -37,7 +37,7 @@ class MendIT {
             assertTrue(browser.find("td:has(#f-grade-bicep-1)")
                     .getDomAttribute("class")
                     .contains("culprit stop"));
-            assertTrue(browser.text("[data-grade=bicep] .jump-reasons")
+            assertTrue(browser.text("[data-reasons=bicep] .jump-reasons")
                     .contains("38–40: The garment grows less than the body"));
             assertEquals(
                     5,
@@ -85,7 +85,7 @@ class MendIT {
             browser.settle();
             browser.await("the culprit", "return !!document.getElementById('mend-bicep-1');");
             assertEquals(
-                    "fr", browser.find("[data-grade=bicep] .jump-reasons li").getDomAttribute("lang"));
+                    "fr", browser.find("[data-reasons=bicep] .jump-reasons li").getDomAttribute("lang"));
             assertEquals(List.of(), browser.complaints());
         }
     }
