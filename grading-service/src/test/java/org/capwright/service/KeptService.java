@@ -48,6 +48,11 @@ public final class KeptService {
         context.close();
     }
 
+    /** Where it listens. */
+    public int port() {
+        return port;
+    }
+
     /** A part of it. */
     public <T> T bean(Class<T> type) {
         return context.getBean(type);

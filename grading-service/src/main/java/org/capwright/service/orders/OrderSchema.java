@@ -59,6 +59,21 @@ final class OrderSchema {
                             "Id of an order on this style that is made again. What is left out here, also a single"
                                     + " measurement, is taken from it.")));
 
+    static final RequestSchema BATCH_LINE = RequestSchema.of(
+            "BatchOrder",
+            "One line of a batch: an order, with the style that it is on.",
+            Stream.concat(
+                            ORDER.fields().values().stream(),
+                            Stream.of(
+                                    SchemaField.required("style", new FieldType.Text(64), "Id of the kept style.")
+                                            .example("choir-gown"),
+                                    SchemaField.optional(
+                                                    "idempotencyKey",
+                                                    new FieldType.Text(200),
+                                                    "What Idempotency-Key is to an order by itself. None if left out.")
+                                            .example("shop-1207")))
+                    .toList());
+
     static final RequestSchema CHANGE = RequestSchema.of(
             "OrderChange",
             "The next state of an order.",

@@ -1,0 +1,165 @@
+package org.capwright.service.orders;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.capwright.service.http.access.Caller;
+import org.capwright.service.store.Databases;
+import org.capwright.service.store.Store;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The process is killed (SIGKILL) at a random moment while it takes orders: once on each database, often with {@code -Pthorough}. */
+class KilledServiceTest {
+
+    private static final int ROUNDS =
+            Integer.getInteger("capwright.kills", Boolean.getBoolean("capwright.thorough") ? 25 : 1);
+    private static final int LONGEST_PAUSE = 700;
+    private static final List<String> FORMATS = List.of("csv", "dxf", "json", "pdf", "plt", "svg");
+
+    private static final String GOWN = """
+        {"units":"cm","baseSize":"40","sizes":["38","40"],
+         "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2},
+         "underSleeve":{"wrist":19}}
+        """;
+
+    /** What a round was told: orders by their keys, and those that it was told are cut. */
+    private record Told(Map<String, String> taken, Set<String> cut) {}
+
+    @ParameterizedTest
+    @EnumSource
+    void whatWasAcknowledgedIsThereOnceAndWhole(Databases kind) throws Exception {
+        long seed = System.nanoTime();
+        Random random = new Random(seed);
+        String setting = kind.empty();
+        try (AnnotationConfigApplicationContext service = KilledWriter.service(setting)) {
+            put(service);
+        }
+        Told all = new Told(new HashMap<>(), new HashSet<>());
+        for (int round = 1; round <= ROUNDS; round++) {
+            Told told = killed(setting, round, random.nextInt(LONGEST_PAUSE));
+            assertFalse(told.taken().isEmpty());
+            all.taken().putAll(told.taken());
+            all.cut().addAll(told.cut());
+            try (AnnotationConfigApplicationContext service = KilledWriter.service(setting)) {
+                check(service, all, "seed " + seed + ", round " + round);
+            }
+        }
+    }
+
+    private static void put(AnnotationConfigApplicationContext service) {
+        service.getBean(Store.class).transaction(database -> {
+            database.sql("INSERT INTO style (tenant, id, revision, archived) VALUES ('local', ?, 1, FALSE)")
+                    .param(KilledWriter.STYLE)
+                    .update();
+            return database.sql(
+                            "INSERT INTO style_revision (tenant, id, revision, name, body, sha256, made_at, made_by)"
+                                    + " VALUES ('local', ?, 1, 'gown', ?, 'x', CURRENT_TIMESTAMP, 'test')")
+                    .params(KilledWriter.STYLE, GOWN)
+                    .update();
+        });
+    }
+
+    private static Told killed(String setting, int round, int pause) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        KilledWriter.class.getName(),
+                        setting,
+                        Integer.toString(round))
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        Told told = new Told(new HashMap<>(), new HashSet<>());
+        try (BufferedReader said =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            String line = said.readLine();
+            while (line != null && !note(line, told)) {
+                line = said.readLine();
+            }
+            Thread.sleep(pause);
+            // By its handle: the process itself would close what it has said.
+            process.toHandle().destroyForcibly();
+            process.waitFor();
+            for (String rest = said.readLine(); rest != null; rest = said.readLine()) {
+                note(rest, told);
+            }
+        }
+        return told;
+    }
+
+    /** A line that was cut off by the end says nothing. */
+    private static boolean note(String line, Told told) {
+        String[] words = line.split(" ");
+        if (words.length != 3 || words[2].length() != 36) {
+            return false;
+        }
+        if (words[0].equals("taken")) {
+            told.taken().put(words[1], words[2]);
+        } else if (words[0].equals("cut")) {
+            told.cut().add(words[2]);
+        }
+        return told.taken().size() > 0;
+    }
+
+    private static void check(AnnotationConfigApplicationContext service, Told told, String message) {
+        Store store = service.getBean(Store.class);
+        OrderDesk desk = service.getBean(OrderDesk.class);
+        List<SleeveOrder> orders = store.transaction(database -> new OrderBook(database, "local")
+                .list(OrderSearch.of("", KilledWriter.STYLE, "", "", ""), Optional.empty(), 100_000));
+        Set<String> ids = new HashSet<>();
+        for (SleeveOrder order : orders) {
+            ids.add(order.id());
+            OrderAnswer details = desk.look(Caller.LOCAL, order.id());
+            assertEquals(
+                    FORMATS,
+                    details.files().stream().map(OrderAnswer.File::format).toList(),
+                    message);
+            assertEquals(
+                    order.state() == OrderState.CUT ? 2 : 1, details.history().size(), message);
+            assertEquals(
+                    6, desk.files(Caller.LOCAL, order.id(), Optional.empty()).size(), message);
+        }
+        assertTrue(ids.containsAll(told.taken().values()), message + ": nothing acknowledged is lost");
+        long keys = count(store, "SELECT COUNT(*) FROM idempotency");
+        assertEquals(orders.size(), keys, message + ": every order has its key, so none is doubled or half done");
+        assertEquals(
+                orders.size(), count(store, "SELECT COUNT(*) FROM audit_entry WHERE what = 'order.taken'"), message);
+        for (SleeveOrder order : orders) {
+            assertTrue(!told.cut().contains(order.id()) || order.state() == OrderState.CUT, message);
+        }
+        JsonMapper mapper = service.getBean(JsonMapper.class);
+        told.taken().entrySet().stream()
+                .limit(3)
+                .forEach(one -> assertEquals(
+                        one.getValue(),
+                        desk.take(
+                                        Caller.LOCAL,
+                                        KilledWriter.STYLE,
+                                        mapper.readTree("{\"size\":\"40\"}"),
+                                        KilledWriter.key(one.getKey()))
+                                .id(),
+                        message + ": sent again it is the same order"));
+    }
+
+    private static long count(Store store, String sql) {
+        return store.transaction(database -> database.sql(sql).query(Long.class).single());
+    }
+}

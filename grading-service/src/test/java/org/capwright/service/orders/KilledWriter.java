@@ -1,0 +1,60 @@
+package org.capwright.service.orders;
+
+import java.io.PrintStream;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.capwright.service.http.JsonMapping;
+import org.capwright.service.http.RequestBodies;
+import org.capwright.service.http.access.Caller;
+import org.capwright.service.store.Store;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A program that takes orders until it is killed, and says of each what it has acknowledged. It is the service without its web server. */
+final class KilledWriter {
+
+    static final String STYLE = "killed-gown";
+
+    private static final int DESKS = 3;
+
+    private KilledWriter() {}
+
+    static AnnotationConfigApplicationContext service(String store) {
+        AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
+        context.getEnvironment()
+                .getPropertySources()
+                .addFirst(new MapPropertySource("test", Map.of("capwright.store", store)));
+        context.register(JsonMapping.class, RequestBodies.class, Store.class, OrderDesk.class);
+        context.scan("org.capwright.service.sizerun");
+        context.refresh();
+        return context;
+    }
+
+    /** Takes the setting of the store and the number of the round. */
+    public static void main(String[] arguments) {
+        AnnotationConfigApplicationContext context = service(arguments[0]);
+        OrderDesk desk = context.getBean(OrderDesk.class);
+        JsonMapper mapper = context.getBean(JsonMapper.class);
+        PrintStream out = System.out;
+        AtomicInteger next = new AtomicInteger();
+        for (int i = 0; i < DESKS; i++) {
+            new Thread(() -> {
+                        while (true) {
+                            String key = "round-" + arguments[1] + "-order-" + next.incrementAndGet();
+                            OrderDesk.Taken taken =
+                                    desk.take(Caller.LOCAL, STYLE, mapper.readTree("{\"size\":\"40\"}"), key(key));
+                            out.println("taken " + key + " " + taken.id());
+                            desk.change(Caller.LOCAL, taken.id(), OrderState.CUT);
+                            out.println("cut " + key + " " + taken.id());
+                        }
+                    })
+                    .start();
+        }
+    }
+
+    static Optional<IdempotencyKey> key(String text) {
+        return IdempotencyKey.of(Optional.of(text), STYLE, new byte[0]);
+    }
+}
