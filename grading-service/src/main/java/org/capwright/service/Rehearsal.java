@@ -8,6 +8,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
+import java.util.Objects;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -28,7 +29,8 @@ final class Rehearsal implements ApplicationListener<ApplicationReadyEvent> {
     @Override
     public void onApplicationEvent(ApplicationReadyEvent event) {
         WebServerApplicationContext context = (WebServerApplicationContext) event.getApplicationContext();
-        URI address = URI.create("http://127.0.0.1:" + context.getWebServer().getPort());
+        URI address = URI.create("http://127.0.0.1:"
+                + Objects.requireNonNull(context.getWebServer()).getPort());
         HttpClient client = HttpClient.newHttpClient();
         try (InputStream example = Rehearsal.class.getResourceAsStream("http/description/example-cm.json")) {
             byte[] body = example == null ? new byte[0] : example.readAllBytes();
