@@ -11,7 +11,7 @@ import org.capwright.geometry.Point;
 final class Notches {
 
     /** The widest opening, mm. Common practice, no source. */
-    private static final double WIDEST = 9;
+    private static final double WIDEST = 11;
 
     /** The least and the greatest depth, mm. Common practice, no source. */
     private static final double SHALLOWEST = 1.5;

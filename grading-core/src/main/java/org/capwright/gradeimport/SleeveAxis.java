@@ -79,13 +79,16 @@ record SleeveAxis(double degrees, String how) {
         double width = ring.get(cap.from).distanceTo(ring.get(cap.to));
         List<Double> grains = new ArrayList<>();
         boolean inside = false;
+        boolean besideHem = false;
         for (DrawnLine mark : marks) {
             double along = heading(mark.end().minus(mark.start()));
             boolean grain = LineRole.of(mark.layer()) == LineRole.GRAIN;
             if (grain && apart(along, bicep, 180) <= ALONG) {
                 grains.add(bicep + Math.IEEEremainder(along - bicep, 180));
             }
-            inside |= !grain && mark.start().distanceTo(mark.end()) > width / 4 && apart(along, bicep, 90) <= AGREE;
+            boolean shows = !grain && mark.start().distanceTo(mark.end()) > width / 4 && !isEdge(ring, mark);
+            inside |= shows && apart(along, bicep, 90) <= AGREE;
+            besideHem |= shows && hem.isPresent() && apart(along, hem.getAsDouble(), 90) <= AGREE;
         }
         double grain = grains.isEmpty() ? bicep : grains.get(0);
         if (grains.stream().anyMatch(other -> apart(other, grain, 180) > AGREE)) {
@@ -114,6 +117,10 @@ record SleeveAxis(double degrees, String how) {
         }
         if (inside) {
             return upright(bicep, "upright by its underarm points and a line inside");
+        }
+        if (besideHem && apart(hem.getAsDouble(), bicep, 360) <= ALONG) {
+            return upright(
+                    hem.getAsDouble(), "upright by its hem and a line inside; its underarm points do not lie level");
         }
         if (square(bicep)) {
             return upright(bicep, "upright as drawn, its underarm points level");
@@ -228,6 +235,17 @@ record SleeveAxis(double degrees, String how) {
             }
         }
         return found;
+    }
+
+    /** Whether a line is part of the outline. */
+    private static boolean isEdge(List<Point> ring, DrawnLine mark) {
+        Point middle = mark.start().towards(mark.end(), 0.5);
+        for (int i = 0; i < ring.size(); i++) {
+            if (middle.distanceTo(ring.get(i), ring.get((i + 1) % ring.size())) < 0.5) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the outline lies on its own mirror image about the middle of the line between its underarm points. */

@@ -26,7 +26,7 @@ import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Unit;
 
-/** Reads and judges the nests that {@code other_hands.py} writes, and counts what came of it. */
+/** Reads and judges the nests that {@code other_hands.py} and {@code workrooms.py} write, and counts what came of it. */
 final class OtherHands {
 
     /** A figure that is off by more than a tape shows counts as wrong, mm. */
@@ -103,24 +103,30 @@ final class OtherHands {
         }
     }
 
-    private final Path folder;
+    private Path folder = Path.of("");
     private final Map<String, Double> figures = new HashMap<>();
     private final Map<String, Count> kinds = new TreeMap<>();
     private final List<String> amiss = new ArrayList<>();
 
-    private OtherHands(Path folder) {
-        this.folder = folder;
+    private OtherHands() {}
+
+    static Table count(List<Path> folders) throws IOException {
+        OtherHands hands = new OtherHands();
+        for (Path folder : folders) {
+            hands.folder = folder;
+            hands.count();
+        }
+        return new Table(hands.kinds, hands.amiss);
     }
 
-    static Table count(Path folder) throws IOException {
-        OtherHands hands = new OtherHands(folder);
+    private void count() throws IOException {
         for (String line : Files.readAllLines(folder.resolve("figures.tsv"))) {
             String[] cells = line.split("\t");
-            hands.figures.put(key(cells[0], cells[1], cells[2]), Double.parseDouble(cells[3]));
+            figures.put(key(cells[0], cells[1], cells[2]), Double.parseDouble(cells[3]));
         }
         for (String line : Files.readAllLines(folder.resolve("cases.tsv"))) {
             String[] cells = line.split("\t");
-            hands.judge(new Case(
+            judge(new Case(
                     Integer.parseInt(cells[0]),
                     cells[1],
                     cells[2],
@@ -130,7 +136,6 @@ final class OtherHands {
                     cells[4],
                     List.of(cells[5].split(","))));
         }
-        return new Table(hands.kinds, hands.amiss);
     }
 
     private static String key(String number, String size, String measure) {
@@ -198,14 +203,21 @@ final class OtherHands {
                 .toList();
     }
 
-    /** Sizes that were read with another figure than was drawn. */
+    /** Sizes that were read with another figure than was drawn, and jumps from the size before. */
     private List<String> wrong(Case drawn, ForeignGrade read) {
         List<String> wrong = new ArrayList<>();
-        for (CheckedSize size : read.grade().sizes()) {
-            for (CheckedMeasure measure : CheckedMeasure.values()) {
+        for (CheckedMeasure measure : CheckedMeasure.values()) {
+            OptionalDouble offBefore = OptionalDouble.empty();
+            for (CheckedSize size : read.grade().sizes()) {
                 Double meant = figures.get(key(Integer.toString(drawn.number), size.label(), measure.code()));
                 OptionalDouble value = size.value(measure);
-                if (meant != null && value.isPresent() && Math.abs(value.getAsDouble() - meant) > TAPE) {
+                OptionalDouble off = meant == null || value.isEmpty()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(value.getAsDouble() - meant);
+                double jump = off.isPresent() && offBefore.isPresent()
+                        ? Math.abs(off.getAsDouble() - offBefore.getAsDouble())
+                        : 0;
+                if (jump > TAPE || Math.abs(off.orElse(0)) > TAPE) {
                     wrong.add(String.format(
                             Locale.ROOT,
                             "%s %s %.2f for %.2f",
@@ -214,6 +226,7 @@ final class OtherHands {
                             value.getAsDouble(),
                             meant));
                 }
+                offBefore = off;
             }
         }
         return wrong;
@@ -291,6 +304,6 @@ final class OtherHands {
 
     /** Counts a folder that the script has written. */
     public static void main(String[] arguments) throws IOException {
-        System.out.print(count(Path.of(arguments[0])).text());
+        System.out.print(count(Arrays.stream(arguments).map(Path::of).toList()).text());
     }
 }

@@ -8,32 +8,28 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.capwright.Sample;
 import org.capwright.exchange.OutsideTool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Nests drawn by a script that shares nothing with this project (ezdxf, Debian package python3-ezdxf): turned, mirrored, in blocks, of lines, arcs, bulges and splines, in three units,
- * clean ones and ones with a fault. A sample by default; {@code -Pthorough} draws all and leaves the table in {@code target/check-bars}, as docs/checks/README.md has it.
+ * Nests drawn by two scripts that share nothing with this project (ezdxf, Debian package python3-ezdxf): turned, mirrored, in blocks, of lines, arcs, bulges and splines, in three units, with notches,
+ * seam allowances, frames and legends, clean ones and ones with a fault. A sample by default; {@code -Pthorough} draws all and leaves the table in {@code target/check-bars}, as docs/checks/README.md
+ * has it.
  */
 class OtherHandsTest {
 
-    private static final int CASES = Boolean.getBoolean("capwright.thorough") ? 400 : 40;
+    private static final int CASES = Sample.of(25, 400);
+    private static final int FIRST_OF_WORKROOMS = 10_000;
 
     @TempDir
     private Path folder;
 
     @Test
     void everyFigureIsReadRightOrRefusedAndEveryFaultNamed() throws IOException {
-        Path script = folder.resolve("other_hands.py");
-        try (InputStream in = OtherHandsTest.class.getResourceAsStream("other_hands.py")) {
-            Files.write(script, in.readAllBytes());
-        }
-        OutsideTool.Answer answer = OutsideTool.run(
-                "python3-ezdxf",
-                List.of("/usr/bin/python3", script.toString(), folder.toString(), "0", Integer.toString(CASES)));
-        assertEquals(0, answer.exit(), answer.output());
-        OtherHands.Table table = OtherHands.count(folder);
+        OtherHands.Table table =
+                OtherHands.count(List.of(drawn("other_hands.py", 0), drawn("workrooms.py", FIRST_OF_WORKROOMS)));
         Path tables = Path.of("target", "check-bars");
         Files.createDirectories(tables);
         Files.writeString(tables.resolve("outlines.txt"), table.text());
@@ -41,5 +37,24 @@ class OtherHandsTest {
         assertTrue(table.faults(c -> c.named) >= 0.98 * table.faults(c -> c.drawn), table.text());
         assertTrue(table.clean().alarms <= 0.01 * table.clean().drawn, table.text());
         assertTrue(table.clean().refused <= 0.01 * table.clean().drawn, table.text());
+    }
+
+    /** What a script draws, in a folder of its own. */
+    private Path drawn(String name, int first) throws IOException {
+        Path into = Files.createDirectory(folder.resolve("of-" + name));
+        Path script = folder.resolve(name);
+        try (InputStream in = OtherHandsTest.class.getResourceAsStream(name)) {
+            Files.write(script, in.readAllBytes());
+        }
+        OutsideTool.Answer answer = OutsideTool.run(
+                "python3-ezdxf",
+                List.of(
+                        "/usr/bin/python3",
+                        script.toString(),
+                        into.toString(),
+                        Integer.toString(first),
+                        Integer.toString(CASES)));
+        assertEquals(0, answer.exit(), answer.output());
+        return into;
     }
 }
