@@ -4,6 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.capwright.GradeRules;
+import org.capwright.StructuredSleeve;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.HemShape;
@@ -16,8 +19,11 @@ import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
+import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Unit;
 
 /** The run that is measured: a choir gown's sleeve with overlay and pleats, ten sizes. */
 final class Gown {
@@ -60,13 +66,31 @@ final class Gown {
 
     /** The same with its long under-sleeve: every piece there is. */
     static SizeRun whole() {
-        SleeveStyle style =
-                new SleeveStyle(STYLE.fit(), STYLE.overlay(), Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
-        Dimensions dimensions = DIMENSIONS
-                .with(Dimension.LENGTH, 600)
-                .with(Dimension.ELBOW, 300)
-                .with(Dimension.WRIST, 220);
-        return SizeRun.grade(style, dimensions, SIZES, BASE, RULES);
+        return SizeRun.grade(wholeStyle(), wholeDimensions(), SIZES, BASE, RULES);
+    }
+
+    private static SleeveStyle wholeStyle() {
+        return new SleeveStyle(STYLE.fit(), STYLE.overlay(), Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+    }
+
+    private static Dimensions wholeDimensions() {
+        return DIMENSIONS.with(Dimension.LENGTH, 600).with(Dimension.ELBOW, 300).with(Dimension.WRIST, 220);
+    }
+
+    /** The whole gown in any number of sizes, each a little larger than the one before, drafted by the front door. */
+    static org.capwright.SizeRun drafted(int sizes) {
+        List<String> labels =
+                IntStream.range(0, sizes).mapToObj(i -> "S" + (i + 1)).toList();
+        double step = 10.0 / Math.max(10, sizes);
+        List<GradeRule> rules = List.of(
+                GradeRule.uniform(Dimension.BICEP, step * BICEP_STEP, sizes),
+                GradeRule.uniform(Dimension.CAP_HEIGHT, step * CAP_STEP, sizes),
+                GradeRule.uniform(Dimension.ARMHOLE, step * ARMHOLE_STEP, sizes));
+        return StructuredSleeve.of(
+                        new PatternSet.Title("Choir gown sleeve", "1", Unit.CENTIMETRE),
+                        wholeStyle(),
+                        wholeDimensions())
+                .grade(GradeRules.of(rules), new Sizes(labels, sizes * BASE / SIZES.size()));
     }
 
     static SizeRun run() {

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import org.capwright.draft.OverlayStyle;
-import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
@@ -28,7 +27,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** A run of ten sizes with overlay: drafted and graded by the engine and by the reference; written as SVG and DXF, beside copying as many bytes. */
+/** A run of ten sizes with overlay: drafted and graded by the engine and by the reference, with its pieces, and printed. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -36,10 +35,6 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class SizeRunBenchmark {
-
-    private PatternSet set = pattern(Gown.run());
-    private byte[] svg = new byte[0];
-    private byte[] dxf = new byte[0];
 
     private static PatternSet pattern(SizeRun run) {
         return PatternDrafter.draft(
@@ -56,8 +51,6 @@ public class SizeRunBenchmark {
         if (Math.abs(engine - reference) > 1e-5) {
             throw new IllegalStateException("engine " + engine + ", reference " + reference);
         }
-        svg = writeSvg().clone();
-        dxf = writeDxf().clone();
     }
 
     /** The engine: ten sizes drafted with cap line, raised edge and pleats. Gives the sum of all lengths. */
@@ -107,29 +100,5 @@ public class SizeRunBenchmark {
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 18);
         PdfExport.write(whole, PdfOptions.on(Paper.A4).withSewing(sewing.steps(), sewing.cautions()), out);
         return out.size();
-    }
-
-    /** The nest as SVG text. */
-    @Benchmark
-    public byte[] writeSvg() {
-        return org.capwright.report.SvgExport.nest(set, Alignment.FOLD_AND_BICEP_LINE);
-    }
-
-    /** As many bytes as the SVG has, copied. */
-    @Benchmark
-    public byte[] copySvg() {
-        return svg.clone();
-    }
-
-    /** One DXF block per piece and size. */
-    @Benchmark
-    public byte[] writeDxf() {
-        return org.capwright.exchange.dxf.DxfExport.blocks(set);
-    }
-
-    /** As many bytes as the DXF has, copied. */
-    @Benchmark
-    public byte[] copyDxf() {
-        return dxf.clone();
     }
 }
