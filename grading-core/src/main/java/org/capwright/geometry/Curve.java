@@ -413,7 +413,7 @@ public final class Curve {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Curve curve && segments.equals(curve.segments);
+        return other == this || other instanceof Curve curve && segments.equals(curve.segments);
     }
 
     @Override

@@ -29,12 +29,16 @@ final class LabelPlacement {
     /** A way to write the label. */
     private record Choice(List<String> lines, Box place, double lineHeight) {}
 
-    static PieceLabel place(List<String> lines, List<Point> net, List<MarkLine> marks) {
+    /** Looks where words have room on a piece. */
+    static FreeCells free(List<Point> net, List<MarkLine> marks) {
         List<List<Point>> drawn = new ArrayList<>(marks.size());
         for (MarkLine mark : marks) {
             drawn.add(mark.line().flattened(0.2));
         }
-        FreeCells free = FreeCells.of(net, drawn, CELLS, CLEARANCE);
+        return FreeCells.of(net, drawn, CELLS, CLEARANCE);
+    }
+
+    static PieceLabel place(List<String> lines, FreeCells free) {
         Choice best = new Choice(List.of(), new Box(0, 0, 0, 0), 0);
         double widest = TextWidth.widest(lines);
         for (int parts = 1; parts <= MOST_BREAKS && best.lineHeight() < COMFORTABLE; parts++) {

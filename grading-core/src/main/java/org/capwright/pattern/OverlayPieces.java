@@ -22,23 +22,25 @@ final class OverlayPieces {
     static List<PieceDraft> of(String size, Overlay overlay, PatternOptions options, CutInstruction cut) {
         Allowances allowances = options.allowances();
         Allowances overlap = Allowances.all(options.interfacingOverlap());
+        PleatedEdge top = PleatedEdge.of(overlay, cut.laying() == CutInstruction.Laying.ON_FOLD);
+        PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, overlay, top, allowances, 0, cut);
         return List.of(
-                piece(PieceKind.OVERLAY_MAIN, size, overlay, allowances, 0, cut),
-                piece(PieceKind.OVERLAY_LINING, size, overlay, allowances, options.turnOfCloth(), cut),
-                piece(PieceKind.OVERLAY_INTERFACING, size, overlay, overlap, 0, cut));
+                main,
+                piece(PieceKind.OVERLAY_LINING, size, overlay, top, allowances, options.turnOfCloth(), cut),
+                main.as(PieceKind.OVERLAY_INTERFACING, overlap));
     }
 
     private static PieceDraft piece(
             PieceKind kind,
             String size,
             Overlay overlay,
+            PleatedEdge top,
             Allowances allowances,
             double turnOfCloth,
             CutInstruction cut) {
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
         OverlayHalf front = raised(overlay.front(), turnOfCloth);
         OverlayHalf back = fold ? front : raised(overlay.back(), turnOfCloth);
-        PleatedEdge top = PleatedEdge.of(overlay, fold);
         Edges edges = new Edges(allowances);
         if (fold) {
             edges.add("hem", EdgeKind.HEM, back.hem().reversed());

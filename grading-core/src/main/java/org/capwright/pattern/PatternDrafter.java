@@ -40,8 +40,9 @@ public final class PatternDrafter {
         for (GradedSize size : run.sizes()) {
             List<Piece> pieces = new ArrayList<>(4);
             try {
+                List<PieceInside> insides = new ArrayList<>(4);
                 for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
-                    pieces.add(PieceFinish.of(title, draft, options));
+                    pieces.add(PieceFinish.of(title, draft, PieceInside.of(draft, insides), options));
                 }
             } catch (InvalidMeasuresException e) {
                 e.violations().forEach(v -> found.add(v.inSize(size.label())));

@@ -1,5 +1,6 @@
 package org.capwright.pattern;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -49,6 +50,15 @@ record PieceDraft(
                 .map(e -> new PieceEdge(e.name(), e.kind(), e.curve(), e.allowance() * factor))
                 .toList();
         return withEdges(scaled);
+    }
+
+    /** A piece with the same seam lines and marks, of another kind and with other allowances. */
+    PieceDraft as(PieceKind other, Allowances allowances) {
+        List<PieceEdge> others = new ArrayList<>(edges.size());
+        for (PieceEdge edge : edges) {
+            others.add(new PieceEdge(edge.name(), edge.kind(), edge.curve(), allowances.along(edge.kind())));
+        }
+        return new PieceDraft(other, size, List.copyOf(others), notches, marks, cut, neck);
     }
 
     /** The same piece with other seam lines. */

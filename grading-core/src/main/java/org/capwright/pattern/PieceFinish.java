@@ -24,20 +24,13 @@ final class PieceFinish {
 
     private PieceFinish() {}
 
-    static Piece of(PatternSet.Title title, PieceDraft draft, PatternOptions options) {
-        List<Point> net = netLine(draft);
-        if (!isSimple(net)) {
-            throw new InvalidMeasuresException(netTangled(draft));
-        }
+    static Piece of(PatternSet.Title title, PieceDraft draft, PieceInside inside, PatternOptions options) {
         CutLine cutLine = cutLine(draft, options);
         List<Notch> notches = new ArrayList<>(draft.notches().size());
         for (NotchPlace place : draft.notches()) {
             notches.add(notch(draft, place, cutLine));
         }
-        List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
-        marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? inside(mark, net) : mark);
-        marks.add(GrainLine.in(net, draft, marks));
-        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), net, marks);
+        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), inside.free());
         return new Piece(
                 draft.kind(),
                 draft.size(),
@@ -45,13 +38,13 @@ final class PieceFinish {
                 cutLine.points(),
                 cutLine.corners(),
                 List.copyOf(notches),
-                List.copyOf(marks),
+                inside.marks(),
                 draft.cut(),
                 label);
     }
 
     /** The longest part of a line across that lies on the piece: the cut of a pleat near the underarm point may reach below it. */
-    private static MarkLine inside(MarkLine mark, List<Point> net) {
+    static MarkLine inside(MarkLine mark, List<Point> net) {
         if (liesInside(mark.line().start(), mark.line().end(), net)) {
             return mark;
         }
@@ -114,7 +107,13 @@ final class PieceFinish {
         return inside;
     }
 
-    private static List<Point> netLine(PieceDraft draft) {
+    static void checkSimple(PieceDraft draft, List<Point> net) {
+        if (!isSimple(net)) {
+            throw new InvalidMeasuresException(netTangled(draft));
+        }
+    }
+
+    static List<Point> netLine(PieceDraft draft) {
         List<Point> points = new ArrayList<>();
         for (PieceEdge edge : draft.edges()) {
             List<Point> flat = edge.curve().flattened(Piece.FLATTENING);

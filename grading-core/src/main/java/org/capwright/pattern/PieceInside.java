@@ -1,0 +1,47 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.geometry.Point;
+
+/**
+ * What lies within the seam lines of a piece, whatever its allowances: pieces with the same seam lines and marks, as an overlay and its interfacing, share it.
+ *
+ * @param draft the piece that it was made of
+ * @param net the net line as points
+ * @param marks the finished marks, with the grain line
+ * @param free where words have room
+ */
+record PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks, FreeCells free) {
+
+    /** Takes the one among some that serves a piece, or makes it and adds it. */
+    static PieceInside of(PieceDraft draft, List<PieceInside> known) {
+        for (PieceInside inside : known) {
+            if (inside.serves(draft)) {
+                return inside;
+            }
+        }
+        List<Point> net = PieceFinish.netLine(draft);
+        PieceFinish.checkSimple(draft, net);
+        List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
+        marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? PieceFinish.inside(mark, net) : mark);
+        marks.add(GrainLine.in(net, draft, marks));
+        PieceInside made = new PieceInside(draft, net, List.copyOf(marks), LabelPlacement.free(net, marks));
+        known.add(made);
+        return made;
+    }
+
+    private boolean serves(PieceDraft other) {
+        if (other.onFold() != draft.onFold()
+                || other.edges().size() != draft.edges().size()
+                || !other.marks().equals(draft.marks())) {
+            return false;
+        }
+        for (int i = 0; i < draft.edges().size(); i++) {
+            if (!other.edges().get(i).curve().equals(draft.edges().get(i).curve())) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
