@@ -77,46 +77,45 @@ record BodyEaseCheck(
         List<Finding> found = new ArrayList<>();
         for (int i = 0; i < grade.sizes().size(); i++) {
             OptionalDouble garment = grade.value(i, measure);
-            OptionalDouble girth = body.value(grade.label(i), dimension);
-            if (garment.isPresent() && girth.isPresent()) {
-                double ease = garment.getAsDouble() - girth.getAsDouble();
-                double most = ease < 0 ? ease : ease + grade.leeway(i, measure);
-                if (most < thresholds.get(advised.orElse(least)) - 1e-6) {
-                    found.add(finding(grade, i, ease, body, dimension, thresholds));
-                }
+            Optional<BodyFigure> figure = body.figure(grade.label(i), dimension);
+            if (garment.isPresent() && figure.isPresent()) {
+                finding(grade, i, garment.getAsDouble(), figure.get(), thresholds)
+                        .ifPresent(found::add);
             }
         }
         return List.copyOf(found);
     }
 
-    private Finding finding(
-            CheckedGrade grade,
-            int size,
-            double ease,
-            BodyReference body,
-            BodyDimension dimension,
-            Thresholds thresholds) {
-        double most = ease + grade.leeway(size, measure);
+    private Optional<Finding> finding(
+            CheckedGrade grade, int size, double garment, BodyFigure figure, Thresholds thresholds) {
+        double ease = garment - figure.millimetres();
         // Rounding excuses ease that is a little short, but not cloth that is narrower than the body.
-        boolean stops = (ease < 0 ? ease : most) < thresholds.get(stop) - 1e-6;
+        double own = ease + figure.spread();
+        double most = own < 0 ? own : own + grade.leeway(size, measure);
+        boolean stops = most < thresholds.get(stop) - 1e-6;
         boolean low = stops || most < thresholds.get(least) - 1e-6;
+        // What is only advised is not said of bodies that are only estimated.
+        boolean hint = figure.spread() == 0 && advised.isPresent() && most < thresholds.get(advised.get()) - 1e-6;
+        if (!low && !hint) {
+            return Optional.empty();
+        }
         Threshold limit = low ? least : advised.orElse(least);
-        return new Finding(
+        return Optional.of(new Finding(
                 code,
                 stops ? Severity.STOP : low ? Severity.CAUTION : Severity.INFO,
                 List.of(grade.label(size)),
                 measure,
                 Quantity.LENGTH,
                 OptionalDouble.of(ease),
-                Expected.atLeast(thresholds.get(limit)),
-                ease < 0
+                Expected.atLeast(thresholds.get(limit) - figure.spread()),
+                own < 0
                         ? "the garment is narrower than the body here: " + tight
                         : stops
                                 ? tight
                                 : low
                                         ? "less ease over the body than is usual"
                                         : "less ease over the arm than is advised",
-                thresholds.source(limit) + "; body: " + body.table().info().title() + ", " + dimension.id(),
-                remedy);
+                thresholds.source(limit) + "; body: " + figure.source(),
+                remedy));
     }
 }

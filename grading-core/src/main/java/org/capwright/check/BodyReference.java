@@ -14,6 +14,7 @@ import org.capwright.tables.Interval;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.TableKind;
 import org.capwright.tables.TableValue;
+import org.capwright.tables.survey.PredictionInterval;
 import org.capwright.tables.survey.Regression;
 import org.capwright.tables.survey.Survey;
 
@@ -171,6 +172,43 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
         }
         Regression fit = survey.get().regression(dimension, step.keySet().toArray(BodyDimension[]::new));
         return Optional.of(new SurveyedGrowth(fit, step, fit.growthOfMean(step, confidence), beyond));
+    }
+
+    /**
+     * A body figure of a size: the table's own, or where the table has no such row at all, that of the surveyed people with the bust girth and stature that it gives. People of one bust
+     * differ, and a standard's bodies are not the survey's, so that one standard deviation of people is left to either side. A length needs the stature.
+     *
+     * @param label label in the grade
+     * @param dimension which
+     * @return the figure; empty where table and survey do not tell
+     */
+    Optional<BodyFigure> figure(String label, BodyDimension dimension) {
+        OptionalDouble own = value(label, dimension);
+        if (own.isPresent()) {
+            return Optional.of(new BodyFigure(own.getAsDouble(), 0, table.info().title() + ", " + dimension.id()));
+        }
+        if (hasRow(dimension) || survey.isEmpty() || !survey.get().dimensions().contains(dimension)) {
+            return Optional.empty();
+        }
+        Map<BodyDimension, Double> person = new LinkedHashMap<>();
+        for (BodyDimension by : CARRIERS) {
+            value(label, by).ifPresent(known -> person.put(by, known));
+        }
+        BodyDimension needed =
+                dimension.family() == BodyDimension.Family.LENGTH ? BodyDimension.STATURE : BodyDimension.BUST_GIRTH;
+        if (person.containsKey(dimension) || !person.containsKey(needed)) {
+            return Optional.empty();
+        }
+        PredictionInterval prediction = survey.get()
+                .regression(dimension, person.keySet().toArray(BodyDimension[]::new))
+                .newPersonBeyond(person, confidence);
+        return Optional.of(new BodyFigure(
+                prediction.estimate(),
+                prediction.standardError(),
+                dimension.id() + " of people with the bust and stature of "
+                        + table.info().title()
+                        + ", which prints none, one standard deviation left free: "
+                        + survey.get().source()));
     }
 
     /** Whether the table gives a dimension itself. */

@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.capwright.tables.BodyDimension;
+import org.capwright.tables.DimensionCurve;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
 import org.capwright.tables.TableKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every size beside the body it is made for: not how it grows, but whether the arm passes and the sleeve reaches. */
 class AbsoluteFitTest {
@@ -159,6 +161,53 @@ class AbsoluteFitTest {
             assertEquals(
                     List.of(), fit(run), () -> run.body().orElseThrow().table().id());
         }
+    }
+
+    /**
+     * Standards that print no arm: the arm of the size is that of the people with its bust, here the class means of 1988 (NATICK/TR-89/044), read off apart from the regression. A sleeve with the
+     * usual ease passes, one narrower than the arm by a hand's breadth of cloth stops the grade.
+     */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "astm-d5585-11e1-misses",
+                "gost-25295-2003-women-outerwear",
+                "jis-l-4005-women-bust",
+                "en-13402-3-women-bust-classes"
+            })
+    void standardsWithoutArmsAreHeldAgainstThePeopleOfTheirBust(String id) {
+        SizeTable standard = SizeTables.find(id).orElseThrow();
+        DimensionCurve arms =
+                SizeTables.find("ansur-1988-women-by-bust").orElseThrow().curve(BodyDimension.UPPER_ARM_GIRTH);
+        int compared = 0;
+        for (String label : standard.sizes()) {
+            double bust = standard.value(label, BodyDimension.BUST_GIRTH)
+                    .orElseThrow()
+                    .millimetres();
+            if (!arms.ranges().get(0).contains(bust)) {
+                continue;
+            }
+            double arm = arms.at(bust).millimetres();
+            for (double ease : new double[] {55, 90, -25, -60}) {
+                CheckedGrade grade = new CheckedGrade(
+                                List.of(new CheckedSize(label, Map.of(CheckedMeasure.BICEP, arm + ease))),
+                                0,
+                                java.util.Optional.empty())
+                        .against(BodyReference.of(standard));
+                List<Finding> found = fit(grade);
+                if (ease > 0) {
+                    assertEquals(List.of(), found, id + " " + label);
+                } else {
+                    assertEquals(1, found.size(), id + " " + label + " " + ease);
+                    assertEquals(Severity.STOP, found.get(0).severity());
+                    assertTrue(
+                            found.get(0).source().contains("NATICK/TR-89/044"),
+                            found.get(0).source());
+                }
+            }
+            compared++;
+        }
+        assertTrue(compared > 4, "only " + compared);
     }
 
     /** One figure of one size is made as small as the body, or the sleeve ends on the hand: found in that size, of that measure, each time. */

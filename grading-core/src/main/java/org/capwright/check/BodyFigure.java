@@ -1,0 +1,10 @@
+package org.capwright.check;
+
+/**
+ * What a sleeve of one size is held against.
+ *
+ * @param millimetres girth or length of the body
+ * @param spread how far the body may well lie off it, mm: 0 for a figure of the table
+ * @param source the table, or the survey where the table has no such row
+ */
+record BodyFigure(double millimetres, double spread, String source) {}
