@@ -31,7 +31,7 @@ if [ "$(cat "$app/made-of" 2>/dev/null)" != "$made" ]; then
   rm -rf "$app"
   java -Djarmode=tools -jar "$jar" extract --destination "$app" >/dev/null
   mv "$app/$(basename "$jar")" "$app/service.jar"
-  java -XX:ArchiveClassesAtExit="$app/classes.jsa" -jar "$app/service.jar" --capwright.rehearsal --capwright.store=off \
+  timeout 300 java -XX:ArchiveClassesAtExit="$app/classes.jsa" -jar "$app/service.jar" --capwright.rehearsal --capwright.store=off \
     --server.address=127.0.0.1 --server.port=0 >/dev/null 2>&1 || echo "No archive of classes could be made; starts take longer." >&2
   echo "$made" >"$app/made-of"
 fi
