@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test from "node:test";
-import { Armhole, body } from "../../main/resources/static/page/worn/body.js";
+import { Armhole, body, off } from "../../main/resources/static/page/worn/body.js";
 import { Dressed } from "../../main/resources/static/page/worn/dressed.js";
 import { figuresOf } from "../../main/resources/static/page/worn/figures.js";
 import { meshed } from "../../main/resources/static/page/worn/mesh.js";
@@ -12,9 +12,9 @@ import { PRESETS } from "../../main/resources/static/page/worn/stuffs.js";
 const answer = (name) => JSON.parse(readFileSync(new URL(name, import.meta.url), "utf8"));
 
 /** Worn and settled. */
-function worn(name) {
+function worn(name, preset = "firm") {
   const { size, unit } = answer(name);
-  const dressed = new Dressed(size, unit, figuresOf(size, unit, null).figures, PRESETS.firm);
+  const dressed = new Dressed(size, unit, figuresOf(size, unit, null).figures, PRESETS[preset]);
   while (!dressed.go(50));
   return dressed;
 }
@@ -40,6 +40,18 @@ for (const name of ["gown-sleeve.json", "darted-sleeve.json"]) {
     assert.ok(surfaces.every(({ triangles }) => triangles.length > 300));
   });
 }
+
+test("a stiffer interfacing stands farther off the arm, and no cloth lies inside it", () => {
+  const standing = (preset) => {
+    const { cloth, surfaces, body: wearer, armhole } = worn("gown-sleeve.json", preset);
+    const at = (i) => Array.from(cloth.position.subarray(3 * i, 3 * i + 3));
+    const of = (id) => [...new Set(surfaces.find((each) => each.id === id).triangles.flat())].map(at);
+    for (const point of [...of("overlay-main"), ...of("under-sleeve")]) assert.ok(off(wearer.arm, point) > -0.006 || point[0] < 0.01, "inside the arm: " + point);
+    return Math.max(...of("overlay-main").filter(([x, y]) => x > 0 && y > armhole.underarm[1]).map((point) => off(wearer.arm, point)));
+  };
+  const [soft, stiff] = [standing("soft"), standing("stiff")];
+  assert.ok(stiff > soft + 0.005, `soft ${soft} m, stiff ${stiff} m`);
+});
 
 /** Euler's formula for a sheet without holes: corners − edges + faces = 1; and the triangles fill the piece. */
 test("a mesh fills its outline once", () => {

@@ -253,7 +253,7 @@ export default {
     armSleeve: "The arm is taken from the sleeve, less what sleeves usually have of ease.",
     settling: "The cloth is settling.",
     settled: "The cloth lies still.",
-    measured: "The overlay stands {top} above the shoulder point, {out} out from it, and hangs {low} below it.",
+    measured: "The overlay stands {top} above the shoulder point and up to {out} off the arm, and hangs {low} below the shoulder point.",
     failed: "This sleeve could not be put together for the view.",
     loading: "Being loaded.",
     notLoaded: "This view could not be loaded. Close and open it to try again.",

@@ -253,7 +253,7 @@ export default {
     armSleeve: "Le bras est tiré de la manche, moins l’aisance ordinaire.",
     settling: "Le tissu se pose.",
     settled: "Le tissu est posé.",
-    measured: "La surmanche monte à {top} au-dessus du point d’épaule, s’en écarte de {out} et descend à {low} au-dessous.",
+    measured: "La surmanche monte à {top} au-dessus du point d’épaule, s’écarte du bras jusqu’à {out} et descend à {low} au-dessous du point d’épaule.",
     failed: "Cette manche n’a pas pu être assemblée pour la vue.",
     loading: "Chargement.",
     notLoaded: "Cette vue n’a pas pu être chargée. Fermez-la et rouvrez-la.",

@@ -95,6 +95,18 @@ export function body({ upperArmGirth, elbowGirth, wristGirth, armLength }) {
   return { arm, trunk, joint, elbow, wrist };
 }
 
+/** How far a point lies off limbs, metres; less than nothing inside. */
+export function off(limbs, point) {
+  return Math.min(
+    ...limbs.map(({ from, to, thick, thin }) => {
+      const way = to.map((each, k) => each - from[k]);
+      const here = point.map((each, k) => each - from[k]);
+      const t = Math.max(0, Math.min(1, here.reduce((sum, each, k) => sum + each * way[k], 0) / way.reduce((sum, each) => sum + each * each, 0)));
+      return Math.hypot(...here.map((each, k) => each - t * way[k])) - (thick + t * (thin - thick));
+    }),
+  );
+}
+
 /** Friction of cloth on a body or on cloth: force along it to force against it. From memory, no source. */
 const FRICTION = 0.2;
 

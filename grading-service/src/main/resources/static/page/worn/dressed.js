@@ -28,6 +28,9 @@ const STILL = 0.03;
 const OVER_SKIN = 0.002;
 const OVER_SLEEVE = 0.006;
 
+/** While it is arranged the cloth is as stiff as this, N·m, so that it lies in large folds, as a hand lays it. */
+const ARRANGED = 0.006;
+
 /** Layers of the overlay keep so far apart, metres: less than the mesh is fine, so that none slips through another. */
 const APART = 0.007;
 
@@ -84,6 +87,7 @@ export class Dressed {
     const main = piece("overlay-main");
     if (sleeve) this.#addSleeve(outlined(sleeve, unit), sleeve, stuffs.sleeve(lengths));
     if (main) this.#addOverlay(outlined(main, unit), size, stuffs.overlay(lengths), sleeve ? OVER_SLEEVE : OVER_SKIN);
+    this.arranged = ARRANGED / Math.max(...this.#meshes.map((mesh) => mesh.rigidity));
     this.cloth = new Cloth(this.#meshes, this.#particles);
     this.cloth.position.set(this.#places.flat());
     for (const { particle, from } of this.#targets) this.cloth.hold(particle, from);
@@ -287,7 +291,7 @@ export class Dressed {
       const share = smooth(Math.min(1, this.time / SEWING));
       for (const { particle, from, to } of this.#targets) this.cloth.hold(particle, from.map((each, k) => each + share * (to[k] - each)));
     }
-    this.cloth.stiffened = sewing ? 30 : 1;
+    this.cloth.stiffened = sewing ? this.arranged : 1;
     this.cloth.step(STEP, sewing ? 0 : GRAVITY, sewing ? HASTE : CALM, this.contact);
     this.time += STEP;
   }

@@ -1,5 +1,6 @@
 // Sews and settles a sleeve away from the page, and tells how it lies as it goes.
 
+import { off } from "./body.js";
 import { Dressed } from "./dressed.js";
 
 /** Milliseconds between two pictures. */
@@ -13,10 +14,13 @@ function measured(dressed) {
   const overlay = dressed.surfaces.find(({ id }) => id === "overlay-main");
   if (!overlay) return null;
   let [top, out, low] = [-Infinity, -Infinity, Infinity];
+  const underarm = dressed.armhole.underarm[1];
   for (const i of new Set(overlay.triangles.flat())) {
-    out = Math.max(out, p[3 * i]);
-    top = Math.max(top, p[3 * i + 1]);
-    low = Math.min(low, p[3 * i + 1]);
+    const point = [p[3 * i], p[3 * i + 1], p[3 * i + 2]];
+    top = Math.max(top, point[1]);
+    low = Math.min(low, point[1]);
+    // Along the armhole the cloth lies on the body; it is the crown that stands off.
+    if (point[1] > underarm && point[0] > 0) out = Math.max(out, off(dressed.body.arm, point));
   }
   return { top, out, low };
 }
