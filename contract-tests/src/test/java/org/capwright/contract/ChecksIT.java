@@ -66,6 +66,7 @@ class ChecksIT {
                                 .encodeContentTypeAs(type, io.restassured.http.ContentType.BINARY)
                                 .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
                 .contentType(type)
+                .urlEncodingEnabled(false)
                 .body(body)
                 .post(RunningService.address() + "/v1/checks" + parameters);
     }
@@ -98,6 +99,36 @@ class ChecksIT {
                 .jsonPath()
                 .getInt("findings.count { it.check == 'body-jump' && it.severity != 'info' && it.sizes == ['38', '40']"
                         + " && it.dimension == 'bicep' }");
+    }
+
+    /** What the sender says of rows counts; what was not read stands first in every report. */
+    @Test
+    void rowsOfOtherNamesAreProposedAndMapped() {
+        byte[] sheet = "Ma\u00df (cm);36;38;40;42;44\nZwickel;33,4;34,7;36;37,3;38,6\nArmloch;43;44,5;46;47,5;49\n"
+                .getBytes(java.nio.charset.StandardCharsets.UTF_16LE);
+        JsonPath unsaid = file(sheet, "text/csv", "?units=cm").jsonPath();
+        assertEquals("not judged", unsaid.getString("summary.verdict"));
+        assertEquals("not-read", unsaid.getString("findings[0].check"));
+        assertEquals("Zwickel", unsaid.getString("unread[0].name"));
+        assertEquals("bicep", unsaid.getString("unread[0].proposals[0].measure"));
+        assertEquals(List.of("armhole"), unsaid.getList("figures.measure"));
+        String mapping = "&mapping=%7B%22Zwickel%22%3A%22bicep%22%7D";
+        JsonPath said = file(sheet, "text/csv", "?units=cm" + mapping).jsonPath();
+        assertEquals(List.of(), said.getList("unread"));
+        assertEquals(List.of(33.4f, 34.7f, 36f, 37.3f, 38.6f), said.getList("figures[0].values"));
+        file(sheet, "text/csv", "?mapping=%7B%22Zwickel%22%3A%22collar%22%7D")
+                .then()
+                .statusCode(400)
+                .body("violations[0].field", equalTo("mapping"))
+                .body("violations[0].reason", org.hamcrest.Matchers.containsString("bicep"));
+        given().filter(described)
+                .multiPart("file", "sheet.csv", sheet, "text/csv")
+                .multiPart("request", "{\"mapping\":{\"Zwickel\":\"bicep\"}}", "application/json")
+                .post(RunningService.address() + "/v1/checks")
+                .then()
+                .statusCode(200)
+                .body("unread.size()", equalTo(0))
+                .body("figures[0].measure", equalTo("bicep"));
     }
 
     @Test

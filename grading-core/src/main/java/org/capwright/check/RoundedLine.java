@@ -18,6 +18,9 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
  */
 final class RoundedLine {
 
+    /** No run has more sizes; a longer row is looked at by least squares alone. */
+    private static final int MOST_SIZES = 60;
+
     private static final double NOTHING = 1e-6;
 
     private RoundedLine() {}
@@ -35,7 +38,7 @@ final class RoundedLine {
             rounded |= leeways[i] > 0;
         }
         double least = Double.POSITIVE_INFINITY;
-        if (!rounded) {
+        if (!rounded || values.length > MOST_SIZES) {
             return least;
         }
         least = beyond(values, places, leeways, from, to, doubtful, Double.POSITIVE_INFINITY);

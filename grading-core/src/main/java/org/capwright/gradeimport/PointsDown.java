@@ -47,10 +47,12 @@ final class PointsDown {
 
     private int header(List<CsvGrid.Row> rows, int first) {
         List<Integer> figures = new ArrayList<>();
+        List<CsvGrid.Row> known = rows.stream()
+                .filter(row -> context.match(row.cell(column)).isPresent())
+                .toList();
         for (int c = 0; c < context.grid().columns(); c++) {
             int at = c;
-            long filled = rows.stream()
-                    .filter(row -> context.match(row.cell(column)).isPresent())
+            long filled = known.stream()
                     .mapToInt(row -> context.isFigure(row.cell(at)) ? 1 : TableContext.isBlank(row.cell(at)) ? 0 : -1)
                     .sum();
             if (c != column && filled > 0) {

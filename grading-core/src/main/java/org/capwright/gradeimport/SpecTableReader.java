@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
@@ -78,7 +80,7 @@ public final class SpecTableReader {
         int row = 0;
         int across = 0;
         int beside = 0;
-        int below = 0;
+        Set<Integer> named = new TreeSet<>();
         List<CsvGrid.Row> rows = context.grid().rows();
         for (int r = 0; r < rows.size(); r++) {
             Set<CheckedMeasure> known = EnumSet.noneOf(CheckedMeasure.class);
@@ -88,9 +90,7 @@ public final class SpecTableReader {
                     known.add(match.get().measure());
                     down.get(c).add(match.get().measure());
                     beside += figures(context, rows.get(r).cells());
-                    int at = c;
-                    below += figures(
-                            context, rows.stream().map(each -> each.cell(at)).toList());
+                    named.add(c);
                 }
             }
             if (known.size() > across) {
@@ -111,6 +111,12 @@ public final class SpecTableReader {
         }
         // Where one point alone is known, the figures tell whether they stand beside its name or below.
         int most = down.get(column).size();
+        int below = across > 1
+                ? 0
+                : (int) rows.stream()
+                        .flatMap(each -> named.stream().map(each::cell))
+                        .filter(context::isFigure)
+                        .count();
         if (most > across || most == across && (across > 1 || beside >= below)) {
             PointsDown points = new PointsDown(context, column);
             if (points.header() >= 0) {
@@ -190,11 +196,15 @@ public final class SpecTableReader {
                                                     + "\": \"" + each.measure().code() + "\"}")
                                             .collect(Collectors.joining()));
         }
-        context.mapping().keySet().stream()
-                .filter(name -> context.grid().rows().stream()
+        Set<String> cells = context.mapping().isEmpty()
+                ? Set.of()
+                : context.grid().rows().stream()
                         .flatMap(row -> row.cells().stream())
-                        .noneMatch(cell -> PointNames.normal(cell).equals(name)
-                                || PointNames.normal(UnitWords.without(cell)).equals(name)))
+                        .flatMap(cell -> Stream.of(cell, UnitWords.without(cell)))
+                        .map(PointNames::normal)
+                        .collect(Collectors.toSet());
+        context.mapping().keySet().stream()
+                .filter(name -> !cells.contains(name))
                 .sorted()
                 .forEach(name -> context.traces()
                         .leftOut(

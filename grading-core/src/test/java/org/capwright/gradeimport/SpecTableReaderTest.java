@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
@@ -27,72 +28,72 @@ class SpecTableReaderTest {
     private static List<Arguments> ways() {
         return List.of(
                 way("commas, unit in a heading", """
-                        Choir gown
-                        Point of measure (cm),Tol +/-,36,38,40
-                        Bicep,1,34.8,36,37.2
-                        Sleeve length,1,59.5,60,60.5
-                        Cap height,0.5,13.1,13.5,13.9
-                        """),
+                    Choir gown
+                    Point of measure (cm),Tol +/-,36,38,40
+                    Bicep,1,34.8,36,37.2
+                    Sleeve length,1,59.5,60,60.5
+                    Cap height,0.5,13.1,13.5,13.9
+                    """),
                 way("semicolons, decimal commas, unit column", """
-                        Maß;Einheit;36;38;40
-                        Oberarmweite;cm;34,8;36;37,2
-                        Ärmellänge;cm;59,5;60;60,5
-                        Kugelhöhe;mm;131;135;139
-                        """),
+                    Maß;Einheit;36;38;40
+                    Oberarmweite;cm;34,8;36;37,2
+                    Ärmellänge;cm;59,5;60;60,5
+                    Kugelhöhe;mm;131;135;139
+                    """),
                 way("tabs and a unit row", """
-                        POM	36	38	40
-                        	cm	cm	cm
-                        UPPER ARM WIDTH	34.8	36	37.2
-                        SLEEVE LENGTH	59.5	60	60.5
-                        CAP HEIGHT	13.1	13.5	13.9
-                        """),
+                    POM	36	38	40
+                    	cm	cm	cm
+                    UPPER ARM WIDTH	34.8	36	37.2
+                    SLEEVE LENGTH	59.5	60	60.5
+                    CAP HEIGHT	13.1	13.5	13.9
+                    """),
                 way("units in the names", """
-                        Name,Size 36,Size 38,Size 40
-                        Bicep (mm),348,360,372
-                        Sleeve length [cm],59.5,60,60.5
-                        "Cap height, mm",131,135,139
-                        """),
+                    Name,Size 36,Size 38,Size 40
+                    Bicep (mm),348,360,372
+                    Sleeve length [cm],59.5,60,60.5
+                    "Cap height, mm",131,135,139
+                    """),
                 way("units in the cells, half of the bicep", """
-                        Name,36,38*,40
-                        1/2 Bicep,17.4 cm,18 cm,18.6 cm
-                        Sleeve length,595mm,600mm,605mm
-                        Crown height,13.1 cm,13.5 cm,13.9 cm
-                        """),
+                    Name,36,38*,40
+                    1/2 Bicep,17.4 cm,18 cm,18.6 cm
+                    Sleeve length,595mm,600mm,605mm
+                    Crown height,13.1 cm,13.5 cm,13.9 cm
+                    """),
                 way("one value to a line", """
-                        style;size;point of measure;value;unit
-                        gown;40;bicep;37,2;cm
-                        gown;40;length;60,5;cm
-                        gown;40;cap height;13,9;cm
-                        gown;36;bicep;34,8;cm
-                        gown;36;length;59,5;cm
-                        gown;36;cap height;13,1;cm
-                        gown;38;bicep;36;cm
-                        gown;38;length;60;cm
-                        gown;38;cap height;13,5;cm
-                        """),
+                    style;size;point of measure;value;unit
+                    gown;40;bicep;37,2;cm
+                    gown;40;length;60,5;cm
+                    gown;40;cap height;13,9;cm
+                    gown;36;bicep;34,8;cm
+                    gown;36;length;59,5;cm
+                    gown;36;cap height;13,1;cm
+                    gown;38;bicep;36;cm
+                    gown;38;length;60;cm
+                    gown;38;cap height;13,5;cm
+                    """),
                 way("sizes downward", """
-                        All measurements in cm
-                        Size,Bicep,Sleeve length,Cap height,Remarks
-                        36,34.8,59.5,13.1,
-                        38 (base),36,60,13.5,tried on
-                        40,37.2,60.5,13.9,
-                        """),
+                    All measurements in cm
+                    Size,Bicep,Sleeve length,Cap height,Remarks
+                    36,34.8,59.5,13.1,
+                    38 (base),36,60,13.5,tried on
+                    40,37.2,60.5,13.9,
+                    """),
                 way("sizes downward with a unit row", """
-                        Size,Bicep,Sleeve length,Cap height
-                        ,cm,cm,mm
-                        36,34.8,59.5,131
-                        38,36,60,135
-                        40,37.2,60.5,139
-                        """),
+                    Size,Bicep,Sleeve length,Cap height
+                    ,cm,cm,mm
+                    36,34.8,59.5,131
+                    38,36,60,135
+                    40,37.2,60.5,139
+                    """),
                 way("largest first, jumps between, a stated unit", """
-                        Unit:,cm
-                        Base size: 38
-                        Code,Point,40,38,36,Grade
-                        A,Biceps,37.2,36,34.8,1.2
-                        B,Overarm length,60.5,60,59.5,0.5
-                        C,Sleeve cap height,13.9,13.5,13.1,0.4
-                        D,Button stand,2,2,2,0
-                        """));
+                    Unit:,cm
+                    Base size: 38
+                    Code,Point,40,38,36,Grade
+                    A,Biceps,37.2,36,34.8,1.2
+                    B,Overarm length,60.5,60,59.5,0.5
+                    C,Sleeve cap height,13.9,13.5,13.1,0.4
+                    D,Button stand,2,2,2,0
+                    """));
     }
 
     private static Arguments way(String name, String text) {
@@ -153,11 +154,11 @@ class SpecTableReaderTest {
     @Test
     void fractionsOfAnInch() throws ForeignInputException {
         ForeignGrade read = read("""
-                Point (in),S,M,L,XL
-                Bicep,13 3/4,14 1/4,14-3/4,15¼"
-                Wrist,7⅞,8,8 1/8,8.25
-                Cap ease,1/2,1/2,5/8,+3/4
-                """, ForeignOptions.none());
+            Point (in),S,M,L,XL
+            Bicep,13 3/4,14 1/4,14-3/4,15¼"
+            Wrist,7⅞,8,8 1/8,8.25
+            Cap ease,1/2,1/2,5/8,+3/4
+            """, ForeignOptions.none());
         assertEquals(
                 List.of("S", "M", "L", "XL"),
                 read.grade().sizes().stream().map(s -> s.label()).toList());
@@ -171,11 +172,11 @@ class SpecTableReaderTest {
     @Test
     void gapsStayGapsAndUnknownPointsAreTold() throws ForeignInputException {
         ForeignGrade read = read("""
-                Name,36,38,40
-                Bicep,34.8,-,37.2
-                Collar stand,3,3,3
-                Upper arm,1,2,3
-                """, ForeignOptions.in(Unit.CENTIMETRE));
+            Name,36,38,40
+            Bicep,34.8,-,37.2
+            Collar stand,3,3,3
+            Upper arm,1,2,3
+            """, ForeignOptions.in(Unit.CENTIMETRE));
         assertTrue(read.grade().value(1, CheckedMeasure.BICEP).isEmpty());
         assertEquals(372, value(read.grade(), 2, CheckedMeasure.BICEP), 1e-9);
         assertTrue(read.traces().stream()
@@ -233,11 +234,11 @@ class SpecTableReaderTest {
     @Test
     void aRowThatIsNotKnownIsAFinding() throws ForeignInputException {
         ForeignGrade read = read("""
-                Point (cm);EU 36;EU 38;EU 40
-                Armloch;43,4;45;46,6
-                Weite am Bauch der Maus;34,8;36;37,2
-                Noch eine;59,5;60;60,5
-                """, ForeignOptions.none());
+            Point (cm);EU 36;EU 38;EU 40
+            Armloch;43,4;45;46,6
+            Weite am Bauch der Maus;34,8;36;37,2
+            Noch eine;59,5;60;60,5
+            """, ForeignOptions.none());
         assertEquals(450, value(read.grade(), 1, CheckedMeasure.ARMHOLE), 1e-9);
         assertEquals(2, Unread.of(read).size());
         assertTrue(Unread.of(read).get(0).message().contains("line 3"));
@@ -314,9 +315,9 @@ class SpecTableReaderTest {
     @Test
     void aUnitMistakeIsFoundByTheChecks() throws ForeignInputException {
         ForeignGrade read = read("""
-                Name (cm),36,38,40,42
-                Bicep,34.8,36,14.6,38.4
-                """, ForeignOptions.none());
+            Name (cm),36,38,40,42
+            Bicep,34.8,36,14.6,38.4
+            """, ForeignOptions.none());
         List<Finding> found = GradeChecks.run(read.grade(), Thresholds.usual());
         assertTrue(
                 found.stream()
@@ -355,6 +356,119 @@ class SpecTableReaderTest {
         ForeignOptions wrong = new ForeignOptions(Optional.empty(), Optional.of("44"));
         ForeignInputException e = assertThrows(ForeignInputException.class, () -> read(text, wrong));
         assertTrue(e.reason().contains("44") && e.reason().contains("36, 38, 40"), e.reason());
+    }
+
+    @Test
+    void theSenderSaysWhatARowIs() throws ForeignInputException {
+        String sheet = """
+            Maß (cm);36;38;40
+            Zwickel;34,8;36;37,2
+            Kragen;20;21;22
+            Ärmellänge;59,5;60;60,5
+            """;
+        ForeignGrade unsaid = read(sheet, ForeignOptions.none());
+        assertEquals(2, unsaid.unread().size());
+        assertEquals(
+                CheckedMeasure.BICEP,
+                unsaid.unread().get(0).proposals().get(0).measure(),
+                unsaid.unread().toString());
+        assertTrue(unsaid.grade().value(0, CheckedMeasure.BICEP).isEmpty());
+        ForeignGrade said = read(
+                sheet,
+                new ForeignOptions(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Map.of("zwickel", "bicep", "Kragen", ForeignOptions.IGNORED)));
+        assertEquals(List.of(), Unread.of(said));
+        assertEquals(348, value(said.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+    }
+
+    /** The first rows are not known: the sizes stand above them all the same. */
+    @Test
+    void oneKnownRowIsNotReadTransposed() throws ForeignInputException {
+        for (String sheet : List.of(
+                "Maß (cm);36;38;40\nZwickel;20;21;22\nKragen;30;31;32\nArmloch;43,4;45;46,6\n",
+                "Gown\n\nGröße;Zwickel;Armloch (cm)\n36;20;43,4\n38;21;45\n40;22;46,6\n",
+                "Maß (cm);36;38;40\nArmloch;43,4;45;46,6\nZwickel;20;21;22\n")) {
+            ForeignGrade read = read(sheet, ForeignOptions.none());
+            assertEquals(
+                    List.of("36", "38", "40"),
+                    read.grade().sizes().stream().map(s -> s.label()).toList(),
+                    sheet);
+            assertEquals(450, value(read.grade(), 1, CheckedMeasure.ARMHOLE), 1e-9, sheet);
+        }
+        ForeignInputException e = assertThrows(
+                ForeignInputException.class,
+                () -> read("Armloch (cm);43,4;45;46,6\nZwickel;20;21;22\n", ForeignOptions.none()));
+        assertTrue(e.reason().contains("no row of sizes"), e.reason());
+    }
+
+    /** Half widths of 17.4 to 18.6 cm beside a sleeve of 60 cm: common practice, no source. */
+    @Test
+    void halvesAreAskedAboutAndNotJudged() throws ForeignInputException {
+        String sheet =
+                "Name (cm);36;38;40\nBicep;17.4;18;18.6\nSleeve length;59.5;60;60.5\nCap height;13.1;13.5;13.9\n";
+        ForeignGrade asked = read(sheet, ForeignOptions.none());
+        assertEquals(1, asked.questions().size(), asked.questions().toString());
+        assertEquals(CheckedMeasure.BICEP, asked.questions().get(0).subject());
+        assertTrue(
+                asked.questions().get(0).words().contains("17.4 to 18.6 cm"),
+                asked.questions().toString());
+        assertTrue(asked.grade().value(0, CheckedMeasure.BICEP).isEmpty());
+        assertTrue(Unread.is(Unread.of(asked).get(0)));
+        for (String meaning : List.of("half bicep", "full bicep")) {
+            ForeignGrade said =
+                    read(sheet, new ForeignOptions(Optional.empty(), Optional.empty(), Map.of("Bicep", meaning)));
+            assertEquals(List.of(), said.questions(), meaning);
+            assertEquals(meaning.startsWith("half") ? 348 : 174, value(said.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+        }
+    }
+
+    @Test
+    void aWrongUnitIsAskedAboutAndTheSenderIsBelieved() throws ForeignInputException {
+        String sheet = "Name (cm);36;38;40\n"
+                + "Bicep;13.75;14.25;14.625\n"
+                + "Sleeve length;23.5;23.625;23.75\n"
+                + "Armhole;17;17.75;18.25\n";
+        ForeignGrade asked = read(sheet, ForeignOptions.none());
+        assertEquals(1, asked.questions().size(), asked.questions().toString());
+        assertTrue(
+                asked.questions().get(0).answers().contains("fileUnits to in"),
+                asked.questions().toString());
+        assertTrue(asked.grade().value(0, CheckedMeasure.BICEP).isEmpty());
+        ForeignGrade said = read(sheet, ForeignOptions.in(Unit.INCH));
+        assertEquals(List.of(), said.questions());
+        assertEquals(13.75 * 25.4, value(said.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+    }
+
+    @Test
+    void stepsStandInAColumnOrInSpans() throws ForeignInputException {
+        for (String sheet : List.of(
+                "Sizes;34;36;38;40;42\nPoint (cm);38;Grade\nBicep;36;+/- 1.2\nCap height;13.5;0.4 per size\n",
+                "Point (cm);38;34-36;36-38;38-40;40-42\nBicep;36;1.2;1.2;1.2;1.2\nCap height;13.5;0.4;0.4;0.4;0.4\n")) {
+            ForeignGrade read = read(sheet, ForeignOptions.none());
+            assertEquals(5, read.grade().sizes().size(), sheet);
+            assertEquals(2, read.grade().base(), sheet);
+            for (int i = 0; i < 5; i++) {
+                assertEquals(336 + 12 * i, value(read.grade(), i, CheckedMeasure.BICEP), 1e-9, sheet);
+                assertEquals(127 + 4 * i, value(read.grade(), i, CheckedMeasure.CAP_HEIGHT), 1e-9, sheet);
+            }
+        }
+        ForeignGrade unnamed = read("Point (cm);38;Grade\nBicep;36;1.2\nCap height;13.5;0.4\n", ForeignOptions.none());
+        assertEquals(1, unnamed.questions().size());
+    }
+
+    @Test
+    void theDeclaredCharsetIsHonoured() throws ForeignInputException {
+        String sheet = "Wymiar (cm);36;38;40\nDługość rękawa;59,5;60;60,5\nObwód ramienia;34,8;36;37,2\n";
+        ForeignFile file = ForeignFile.of("spec.csv", sheet.getBytes(Charset.forName("ISO-8859-2")));
+        ForeignGrade read = SpecTableReader.read(file.declared(Charset.forName("ISO-8859-2")), ForeignOptions.none());
+        assertEquals(595, value(read.grade(), 0, CheckedMeasure.LENGTH), 1e-9);
+        for (Charset wide : List.of(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
+            ForeignGrade unmarked =
+                    SpecTableReader.read(ForeignFile.of("spec.csv", sheet.getBytes(wide)), ForeignOptions.none());
+            assertEquals(348, value(unmarked.grade(), 0, CheckedMeasure.BICEP), 1e-9, wide.name());
+        }
     }
 
     private static ForeignGrade read(String text, ForeignOptions options) throws ForeignInputException {
