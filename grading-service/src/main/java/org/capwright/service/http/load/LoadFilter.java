@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -21,7 +22,8 @@ import org.springframework.web.servlet.HandlerExceptionResolver;
 
 /**
  * Bounds what is computed at once. As many requests with a body compute as there are processors, fewer where the heap is small; others wait before their bodies are read, so that
- * they take up no memory. Large bodies have turns of their own as well. Who would wait too long is answered 503 with {@code Retry-After}.
+ * they take up no memory. Large bodies have turns of their own as well. A stream of lines may be sent for as long as its sender likes, and what its lines ask for is done by hands of its own: it takes none of these
+ * turns. Who would wait too long is answered 503 with {@code Retry-After}.
  */
 @Component
 @Order(Ordered.LOWEST_PRECEDENCE - 10)
@@ -38,6 +40,11 @@ final class LoadFilter extends OncePerRequestFilter {
 
     /** Half of the threads that the container has, so that there are others to say that the service is busy, or in good health. */
     private static final int MOST_WAITING = 100;
+
+    private static final String LINES = "application/x-ndjson";
+
+    /** Each holds a thread of the container. */
+    private static final int MOST_STREAMS = 16;
 
     private static final int MOST_UPLOADS_WAITING = 20;
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -58,6 +65,8 @@ final class LoadFilter extends OncePerRequestFilter {
     private final Turns uploads = new Turns(
             (int) Math.max(1, Runtime.getRuntime().maxMemory() / OF_AN_UPLOAD), MOST_UPLOADS_WAITING, UPLOAD_PATIENCE);
 
+    private final Turns streams = new Turns(MOST_STREAMS, MOST_UPLOADS_WAITING, PATIENCE);
+
     private final HandlerExceptionResolver problems;
 
     LoadFilter(@Qualifier("handlerExceptionResolver") HandlerExceptionResolver problems) {
@@ -72,21 +81,24 @@ final class LoadFilter extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        boolean large =
-                request.getContentLengthLong() > LARGE || request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null;
+        boolean stream =
+                Optional.ofNullable(request.getContentType()).orElse("").startsWith(LINES);
+        boolean large = !stream
+                && (request.getContentLengthLong() > LARGE || request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null);
+        Turns taken = stream ? streams : turns;
         if (large && !uploads.take()) {
             busy(request, response);
             return;
         }
         try {
-            if (!turns.take()) {
+            if (!taken.take()) {
                 busy(request, response);
                 return;
             }
             try {
                 chain.doFilter(request, response);
             } finally {
-                turns.end();
+                taken.end();
             }
         } finally {
             if (large) {
