@@ -180,7 +180,7 @@ export class Grade {
         : h(
             "table",
             { class: "figures jumps" },
-            h("caption", null, h("span", null, say("grade.caption", { unit: say("unit." + style.units) }))),
+            h("caption", null, h("span", null, say("grade.caption", { unit: say("unit." + style.units) }), this.#table ? " " + say("grade.heat") : "")),
             h(
               "thead",
               null,

@@ -317,6 +317,7 @@ export default {
     addButton: "Add",
     none: "Nothing grows yet: every size is the same. Add a dimension.",
     body: "body",
+    heat: "Amber: the sleeve grows more than the body; blue: less.",
     passes: "From {least} to {greatest} {unit} passes.",
     mendName: "Put {name}, {from} to {to}, to {value} {unit}",
     mended: "{name}, {from} to {to}: {next} {unit} instead of {old}. Undo takes it back.",

@@ -317,6 +317,7 @@ export default {
     addButton: "Ajouter",
     none: "Rien ne croît encore : toutes les tailles sont pareilles. Ajoutez une dimension.",
     body: "corps",
+    heat: "Ambre : la manche grandit plus que le corps ; bleu : moins.",
     passes: "De {least} à {greatest} {unit} passe.",
     mendName: "Mettre {name}, {from} à {to}, à {value} {unit}",
     mended: "{name}, {from} à {to} : {next} {unit} au lieu de {old}. Annuler le reprend.",
