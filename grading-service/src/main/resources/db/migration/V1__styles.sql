@@ -1,3 +1,4 @@
+-- Widths count UTF-16 units on one database and characters on the other, so texts have twice the room that requests allow.
 CREATE TABLE style (
   tenant VARCHAR(64) NOT NULL,
   id VARCHAR(64) NOT NULL,
@@ -14,7 +15,7 @@ CREATE TABLE style_revision (
   body VARCHAR(600000) NOT NULL,
   sha256 VARCHAR(64) NOT NULL,
   made_at TIMESTAMP WITH TIME ZONE NOT NULL,
-  made_by VARCHAR(100) NOT NULL,
+  made_by VARCHAR(200) NOT NULL,
   PRIMARY KEY (tenant, id, revision),
   FOREIGN KEY (tenant, id) REFERENCES style (tenant, id) ON DELETE CASCADE
 );
@@ -23,7 +24,7 @@ CREATE TABLE audit_entry (
   number BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
   tenant VARCHAR(64) NOT NULL,
   at TIMESTAMP WITH TIME ZONE NOT NULL,
-  who VARCHAR(100) NOT NULL,
+  who VARCHAR(200) NOT NULL,
   what VARCHAR(40) NOT NULL,
   subject VARCHAR(200) NOT NULL
 );

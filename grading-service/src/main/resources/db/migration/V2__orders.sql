@@ -5,8 +5,8 @@ CREATE TABLE sleeve_order (
   style VARCHAR(64) NOT NULL,
   revision INTEGER NOT NULL,
   engine VARCHAR(40) NOT NULL,
-  reference VARCHAR(40),
-  size VARCHAR(40),
+  reference VARCHAR(80),
+  size VARCHAR(80),
   remake_of VARCHAR(36),
   state VARCHAR(12) NOT NULL,
   taken_at TIMESTAMP WITH TIME ZONE NOT NULL,
@@ -29,7 +29,7 @@ CREATE TABLE order_state (
   step INTEGER NOT NULL,
   state VARCHAR(12) NOT NULL,
   changed_at TIMESTAMP WITH TIME ZONE NOT NULL,
-  changed_by VARCHAR(100) NOT NULL,
+  changed_by VARCHAR(200) NOT NULL,
   PRIMARY KEY (tenant, order_id, step),
   FOREIGN KEY (tenant, order_id) REFERENCES sleeve_order (tenant, id)
 );

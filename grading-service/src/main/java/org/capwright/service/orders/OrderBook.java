@@ -12,8 +12,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.GZIPOutputStream;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import java.util.zip.InflaterInputStream;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -239,19 +240,23 @@ final class OrderBook {
                 .update();
     }
 
+    /** Quickly rather than small: most of a PDF is compressed as it is. */
     private static byte[] packed(byte[] bytes) {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream(bytes.length / 2);
-        try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
-            gzip.write(bytes);
+        ByteArrayOutputStream packed = new ByteArrayOutputStream(bytes.length / 2 + 64);
+        Deflater quick = new Deflater(Deflater.BEST_SPEED);
+        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, quick)) {
+            out.write(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            quick.end();
         }
         return packed.toByteArray();
     }
 
     private static byte[] unpacked(byte[] packed) {
-        try (GZIPInputStream gzip = new GZIPInputStream(new ByteArrayInputStream(packed))) {
-            return gzip.readAllBytes();
+        try (InflaterInputStream in = new InflaterInputStream(new ByteArrayInputStream(packed))) {
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -65,11 +65,15 @@ record OrderSearch(
                     state);
         }
         return new OrderSearch(
-                found,
-                Optional.of(style).filter(text -> !text.isEmpty()),
-                Optional.of(reference).filter(text -> !text.isEmpty()),
-                time("from", from),
-                time("to", to));
+                found, text("style", style), text("reference", reference), time("from", from), time("to", to));
+    }
+
+    private static Optional<String> text(String parameter, String text) {
+        if (text.chars().anyMatch(Character::isISOControl)) {
+            throw WrongParameter.of(
+                    parameter, "must be a text without control characters", text.replaceAll("\\p{Cc}", "?"));
+        }
+        return Optional.of(text).filter(given -> !given.isEmpty());
     }
 
     /** A day begins at midnight in UTC. */

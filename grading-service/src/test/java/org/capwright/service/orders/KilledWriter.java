@@ -1,5 +1,7 @@
 package org.capwright.service.orders;
 
+import ch.qos.logback.classic.Level;
+import ch.qos.logback.classic.Logger;
 import java.io.PrintStream;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import org.capwright.service.http.JsonMapping;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.store.Store;
+import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 import tools.jackson.databind.json.JsonMapper;
@@ -22,6 +25,8 @@ final class KilledWriter {
     private KilledWriter() {}
 
     static AnnotationConfigApplicationContext service(String store) {
+        // Without Spring Boot everything would be said.
+        ((Logger) LoggerFactory.getLogger(org.slf4j.Logger.ROOT_LOGGER_NAME)).setLevel(Level.ERROR);
         AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
         context.getEnvironment()
                 .getPropertySources()

@@ -489,13 +489,36 @@ class OrdersTest {
                 0,
                 ids(service.get("/v1/orders?to=2026-01-01&style=" + style).json())
                         .size());
-        for (String wrong : List.of("state=done", "from=yesterday", "to=2026-13-01", "limit=0", "cursor=eA")) {
+        for (String wrong : List.of(
+                "state=done",
+                "from=yesterday",
+                "to=2026-13-01",
+                "limit=0",
+                "cursor=eA",
+                "style=%00",
+                "reference=a%00")) {
             KeptService.Answer refused = service.get("/v1/orders?" + wrong);
             assertEquals(400, refused.status(), wrong);
             assertEquals(
                     wrong.split("=")[0],
                     refused.json().get("violations").get(0).get("field").stringValue());
         }
+    }
+
+    /** Forty characters outside the basic plane are forty characters. */
+    @ParameterizedTest
+    @EnumSource
+    void longNamesAreKeptWhole(Databases kind) {
+        KeptService service = KeptService.on(kind);
+        String reference = "\uD83D\uDC57".repeat(40);
+        String id = taken(service, style(service), "{\"size\":\"38\",\"reference\":\"" + reference + "\"}");
+        assertEquals(
+                reference,
+                service.get("/v1/orders/" + id)
+                        .json()
+                        .get("order")
+                        .get("reference")
+                        .stringValue());
     }
 
     private static List<String> ids(JsonNode page) {
