@@ -36,10 +36,10 @@ class GradeRulesIT {
     @SuppressWarnings("unchecked")
     private static Map<String, Object> gown(String units) {
         String inches = """
-                {"units":"in","baseSize":"40","sizes":["36","38","40","42","44","46"],
-                 "sleeve":{"bicep":"14 1/4","length":"23 1/2","capHeight":"5 1/4","armhole":"17 1/2"},
-                 "underSleeve":{"elbow":12,"wrist":"8 1/2"}}
-                """;
+            {"units":"in","baseSize":"40","sizes":["36","38","40","42","44","46"],
+             "sleeve":{"bicep":"14 1/4","length":"23 1/2","capHeight":"5 1/4","armhole":"17 1/2"},
+             "underSleeve":{"elbow":12,"wrist":"8 1/2"}}
+            """;
         Map<String, Object> run =
                 JSON.readValue(units.equals("in") ? inches : Requests.choirGown(), LinkedHashMap.class);
         run.remove("sizeTable");
@@ -76,8 +76,17 @@ class GradeRulesIT {
     @CsvSource({"cm, 1 mm, 0.1", "cm, 1/8 in, 0.3175", "in, 1/8 in, 0.125", "in, 1/4 in, 0.25", "cm, 0.5 cm, 0.5"})
     void everySizeIsTheBodyWithinHalfAGridStep(String units, String grid, double step) {
         Map<String, Object> run = gown(units);
-        JsonPath rules = derived(
-                        Map.of("sizeRun", run, "sizeTable", TABLE, "ease", Map.of("policy", "constant"), "grid", grid))
+        JsonPath rules = derived(Map.of(
+                        "sizeRun",
+                        run,
+                        "sizeTable",
+                        TABLE,
+                        "ease",
+                        Map.of("policy", "constant"),
+                        "grid",
+                        grid,
+                        "increments",
+                        "bySize"))
                 .statusCode(200)
                 .extract()
                 .jsonPath();
@@ -92,7 +101,8 @@ class GradeRulesIT {
                     drafted.getList("specTable.rows.find { it.code == '" + measure + "' }.values", Double.class);
             List<Double> arm = table.getList(
                     "rows.find { it.dimension == '" + body
-                            + "' }.values.findAll { it.size in ['82-86','86-90','90-94','94-98','98-102','102-107'] }.value",
+                            + "' }.values.findAll { it.size in ['82-86','86-90','90-94','94-98','98-102','102-107']"
+                            + " }.value",
                     Double.class);
             assertEquals(6, garment.size());
             assertEquals(6, arm.size());
@@ -130,7 +140,8 @@ class GradeRulesIT {
                 .post(RunningService.address() + "/v1/checks")
                 .then()
                 .statusCode(200)
-                .body("summary.stop", equalTo(0));
+                .body("summary.stop", equalTo(0))
+                .body("summary.caution", equalTo(rules.getList("findings").size()));
     }
 
     /** The class means of the survey, arm 29.45 cm in size 40 and 28.33 cm in 38, in proportion; and 2 mm more ease per size. */

@@ -33,7 +33,7 @@ final class ChangeableRules implements Changeable {
             Dimension.ELBOW,
             Dimension.WRIST);
 
-    private static final Set<Dimension> OF_THE_OVERLAY = EnumSet.of(
+    static final Set<Dimension> OF_THE_OVERLAY = EnumSet.of(
             Dimension.RISE,
             Dimension.OVERLAY_LENGTH,
             Dimension.SIDE_DEPTH,

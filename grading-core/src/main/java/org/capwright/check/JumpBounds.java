@@ -31,6 +31,9 @@ record JumpBounds(
         boolean extrapolated,
         String source) {
 
+    /** A smaller step of stature is what comes by chance with a larger bust; sizes for taller wearers lie farther apart, mm. Common practice, no source. */
+    private static final double TALLER = 20;
+
     /** The measures that have a counterpart on the body, with their limits. */
     record Limits(
             CheckedMeasure measure, Threshold easeGrowth, Threshold shrinkStop, Optional<Threshold> easeLossStop) {}
@@ -86,7 +89,7 @@ record JumpBounds(
         if (limits.measure == CheckedMeasure.LENGTH) {
             // A sleeve need not follow the little height that comes with a larger bust, nor all of an arm's growth with
             // height.
-            double taller = byStature ? steps : Math.abs(stature) / 80;
+            double taller = byStature ? steps : Math.abs(stature) < TALLER ? 0 : Math.abs(stature) / 80;
             low = taller > 0
                     ? Math.max(0, low - taller * thresholds.get(Threshold.LENGTH_SHORTFALL))
                     : Math.min(0, low);

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.capwright.service.sizerun.FindingAnswer;
 
 /** Derived grade rules; lengths in the unit named by {@code unit}. */
 @Schema(name = "GradeRules", description = "Grade rules that follow the growth of bodies, with how each came about.")
@@ -33,7 +34,16 @@ record RulesAnswer(
         Map<String, Object> grade,
 
         @ArraySchema(arraySchema = @Schema(description = "How each derived rule came about."))
-        List<DerivationAnswer> derivations) {
+        List<DerivationAnswer> derivations,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description =
+                                        "Cautions and stops that even rules on this grid bring about all the same,"
+                                                + " each with its reason; empty where all checks pass, or growth is"
+                                                + " rounded by size."))
+        List<FindingAnswer> findings) {
 
     /** How one rule came about. */
     @Schema(name = "Derivation", description = "How a rule came about. Growth is counted from the base size.")
@@ -57,7 +67,7 @@ record RulesAnswer(
                     example = "[-1.12,0,1.29]")
             List<Double> exact,
 
-            @Schema(description = "The same on the grid, as the grade has it.", example = "[-1.1,0,1.3]")
+            @Schema(description = "Growth on the grid, as the grade has it.", example = "[-1.1,0,1.3]")
             List<Double> rounded,
 
             @Schema(

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.capwright.check.BodyReference;
+import org.capwright.check.JudgedRules;
+import org.capwright.check.Thresholds;
 import org.capwright.draft.CapFit;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.derive.BodySource;
@@ -24,6 +27,7 @@ import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.RequestObject;
+import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.service.sizerun.NestedRun;
 import org.capwright.service.sizerun.SizeRunRequest;
@@ -78,17 +82,18 @@ final class RulesReader {
         SizeRunRequest order = run.orElseThrow();
         SizeTable bodies = table.orElseThrow();
         Rounding grid = step.isPresent() ? new Rounding(step.getAsDouble()) : order.shownRounding();
-        DerivedRules rules = derived(
-                new DerivationRequest(
-                        source(bodies, filled),
-                        order.sizes(),
-                        order.base(),
-                        order.dimensions(),
-                        ease,
-                        length.orElse(usual(bodies)),
-                        share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
-                        grid),
-                RequestPlaces.of(order.style()).within("/sizeRun"));
+        boolean bySize = body.choice("increments").filter("bySize"::equals).isPresent();
+        DerivationRequest request = new DerivationRequest(
+                source(bodies, filled),
+                order.sizes(),
+                order.base(),
+                order.dimensions(),
+                ease,
+                length.orElse(usual(bodies)),
+                share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
+                grid);
+        DerivedRules rules = derived(request, RequestPlaces.of(order.style()).within("/sizeRun"));
+        JudgedRules judged = bySize ? new JudgedRules(rules.rules(), List.of()) : judged(rules, request, order, bodies);
         return new RulesAnswer(
                 unit.symbol(),
                 order.sizes(),
@@ -96,10 +101,26 @@ final class RulesReader {
                 bodies.id(),
                 bodies.info().source(),
                 shown(grid.step()),
-                GradeWriter.written(complete(order, rules), unit),
+                GradeWriter.written(complete(order, judged.rules()), unit),
                 rules.derivations().stream()
-                        .map(derivation -> answer(derivation, bodies, ease))
-                        .toList());
+                        .map(derivation -> answer(derivation, judged.rules(), order, bodies, ease))
+                        .toList(),
+                FindingAnswer.of(judged.left(), unit));
+    }
+
+    /** Even rules; as they were derived where the style cannot be drafted with them, which is said when it is drafted. */
+    private static JudgedRules judged(
+            DerivedRules rules, DerivationRequest request, SizeRunRequest order, SizeTable bodies) {
+        List<Dimension> derived =
+                rules.rules().stream().map(GradeRule::dimension).toList();
+        List<GradeRule> others = order.rules().stream()
+                .filter(rule -> !derived.contains(rule.dimension()))
+                .toList();
+        try {
+            return JudgedRules.of(rules, request, order.style(), others, BodyReference.of(bodies), Thresholds.usual());
+        } catch (InvalidMeasuresException e) {
+            return new JudgedRules(rules.rules(), List.of());
+        }
     }
 
     private Optional<SizeTable> table() {
@@ -180,14 +201,19 @@ final class RulesReader {
     }
 
     /** Rules that were given and that nothing is derived for stay as they are. */
-    private static List<GradeRule> complete(SizeRunRequest order, DerivedRules rules) {
+    private static List<GradeRule> complete(SizeRunRequest order, List<GradeRule> rules) {
         Map<Dimension, GradeRule> all = new EnumMap<>(Dimension.class);
         order.rules().forEach(rule -> all.put(rule.dimension(), rule));
-        rules.rules().forEach(rule -> all.put(rule.dimension(), rule));
+        rules.forEach(rule -> all.put(rule.dimension(), rule));
         return List.copyOf(all.values());
     }
 
-    private RulesAnswer.DerivationAnswer answer(Derivation derivation, SizeTable table, EasePolicy ease) {
+    private RulesAnswer.DerivationAnswer answer(
+            Derivation derivation, List<GradeRule> rules, SizeRunRequest order, SizeTable table, EasePolicy ease) {
+        GradeRule rule = rules.stream()
+                .filter(one -> one.dimension() == derivation.dimension())
+                .findFirst()
+                .orElseThrow();
         boolean stated =
                 derivation.dimension() == Dimension.LENGTH && derivation.body().isEmpty();
         String words = derivation
@@ -201,7 +227,9 @@ final class RulesReader {
                 words,
                 stated ? "stated in the request" : table.info().source(),
                 derivation.exact().stream().map(this::shown).toList(),
-                derivation.rounded().stream().map(this::shown).toList(),
+                IntStream.range(0, order.sizes().size())
+                        .mapToObj(i -> shown(rule.apply(0, order.base(), i)))
+                        .toList(),
                 derivation.estimated());
     }
 

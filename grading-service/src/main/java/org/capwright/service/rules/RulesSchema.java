@@ -90,10 +90,17 @@ public final class RulesSchema {
                             "Where the table has no figure: taken from the public survey of women and marked as"
                                     + " estimated, if the table is of women; or refused. Survey if left out."),
                     SchemaField.optional(
+                            "increments",
+                            FieldType.Choice.of("even", "bySize"),
+                            "Even: one increment on the grid that breaks only where the bodies or the checks demand"
+                                + " it, all rules together under the checks that judge them. By size: the growth of"
+                                + " every size rounded by itself, never off by more than half a step, with the table's"
+                                + " chance ups and downs. Even if left out."),
+                    SchemaField.optional(
                                     "grid",
                                     new FieldType.Step(0.01, 100),
                                     "Grid of the growth from the base size, with its unit: \"1 mm\", \"0.5 cm\", \"1/8"
-                                            + " in\". No size is ever off by more than half a step. 1 mm, 0.1 cm or 1/8"
+                                            + " in\". 1 mm, 0.1 cm or 1/8"
                                             + " in, as the units are, if left out.")
                             .example("1 mm")));
 
