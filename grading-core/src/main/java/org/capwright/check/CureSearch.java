@@ -25,6 +25,9 @@ final class CureSearch {
     /** Nobody asks how far beyond this a figure may go, mm. */
     private static final double FARTHEST = 60;
 
+    /** So many sizes are drafted in one search; a long run with faults all over must not be tried for minutes. */
+    private static final int MOST_DRAFTED = 40_000;
+
     private static final int MOST_CURES = 8;
     private static final int REFINED = 5;
 
@@ -41,6 +44,7 @@ final class CureSearch {
     private final Rounding grid;
     private final Severity aim;
     private final Map<String, Severity> before = new HashMap<>();
+    private int drafted;
 
     /**
      * One figure changed.
@@ -247,6 +251,10 @@ final class CureSearch {
 
     /** Drafted and checked; empty where it cannot be drafted or creates a finding. */
     private Optional<Trial> trial(Changeable now, Changeable.Cell cell, double value) {
+        drafted += now.grade().sizes().size();
+        if (drafted > MOST_DRAFTED) {
+            return Optional.empty();
+        }
         return now.with(cell, value).flatMap(changed -> {
             List<Finding> findings = GradeChecks.judged(changed.grade(), thresholds);
             boolean creates = findings.stream().anyMatch(this::isNew);

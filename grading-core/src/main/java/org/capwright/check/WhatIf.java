@@ -52,9 +52,16 @@ public final class WhatIf {
      * @param after what is proposed, mm
      * @param passing the values that pass as well, mm, both ends tried
      * @param cured the findings that go with it
+     * @param isWholeRule whether one figure stands for all jumps of the rule
      */
     public record Cure(
-            Subject place, List<String> sizes, double before, double after, Interval passing, List<Finding> cured) {
+            Subject place,
+            List<String> sizes,
+            double before,
+            double after,
+            Interval passing,
+            List<Finding> cured,
+            boolean isWholeRule) {
 
         /**
          * Copies the lists.
@@ -65,6 +72,7 @@ public final class WhatIf {
          * @param after what is proposed, mm
          * @param passing the values that pass as well, mm, both ends tried
          * @param cured the findings that go with it
+         * @param isWholeRule whether one figure stands for all jumps of the rule
          */
         public Cure {
             sizes = List.copyOf(sizes);
@@ -80,7 +88,8 @@ public final class WhatIf {
                     step.old(),
                     step.proposed(),
                     step.passing(),
-                    step.cured());
+                    step.cured(),
+                    last - first > 1);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.capwright.check.Cause;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.RunCoverage;
@@ -90,6 +91,8 @@ public record GradeReport(
         List<Band> bands = new ArrayList<>();
         bands.add(title(width));
         verdict(bands, width);
+        List<Cause> causes = Cause.of(whatIf, findings);
+        causes(bands, causes, width);
         List<Band> chart = JumpChart.bands(grade, unit, findings, width);
         if (!chart.isEmpty()) {
             bands.add(TextBands.heading("Jumps from size to size"));
@@ -97,7 +100,16 @@ public record GradeReport(
         }
         if (!findings.isEmpty()) {
             bands.add(TextBands.heading("Findings"));
-            bands.addAll(FindingBands.bands(findings, unit, width));
+            for (int i = 0; i < causes.size(); i++) {
+                if (causes.size() > 1) {
+                    bands.addAll(TextBands.paragraph(
+                            causes.get(i).cure().isPresent()
+                                    ? (i + 1) + ". " + causes.get(i).words()
+                                    : "Findings of their own:",
+                            width));
+                }
+                bands.addAll(FindingBands.bands(causes.get(i).findings(), unit, width));
+            }
             bands.add(TextBands.space());
         }
         whatIf.ifPresent(proposal -> whatIf(bands, proposal, width));
@@ -113,6 +125,28 @@ public record GradeReport(
         });
         sources(bands, width);
         return bands;
+    }
+
+    /** The report opens with what is behind its findings: the figure, where it stands, and what mends it. */
+    private void causes(List<Band> bands, List<Cause> causes, double width) {
+        if (causes.stream().allMatch(cause -> cause.cure().isEmpty())) {
+            return;
+        }
+        bands.add(TextBands.heading("What is behind it"));
+        for (int i = 0; i < causes.size(); i++) {
+            Cause cause = causes.get(i);
+            String number = (i + 1) + ". ";
+            cause.cure()
+                    .ifPresent(cure -> bands.addAll(TextBands.paragraph(
+                            number + cause.words() + " It is " + unit.format(cure.before()) + " "
+                                    + unit.symbol() + "; " + unit.format(cure.after()) + " " + unit.symbol()
+                                    + " mends it. From "
+                                    + unit.format(cure.passing().lower()) + " to "
+                                    + unit.format(cure.passing().upper()) + " " + unit.symbol()
+                                    + " passes as well.",
+                            width)));
+        }
+        bands.add(TextBands.space());
     }
 
     private Band title(double width) {

@@ -167,6 +167,39 @@ class WhatIfTest {
         assertEquals(4, proposal.cures().size());
     }
 
+    /** A report opens with what is behind its findings: four slips are four causes, and nearly all that they bring about hangs under them, every finding once. */
+    @Test
+    void findingsHangUnderTheFiguresBehindThem() {
+        SizeRun slipped = demo(
+                GradeRule.uniform(Dimension.BICEP, 30, 6),
+                GradeRule.uniform(Dimension.WRIST, 30, 6),
+                GradeRule.uniform(Dimension.ELBOW, 40, 6),
+                GradeRule.uniform(Dimension.LENGTH, 60, 6));
+        List<Finding> findings =
+                GradeChecks.run(CheckedGrade.of(slipped).against(WOMEN.orElseThrow()), Thresholds.usual());
+        List<Cause> causes =
+                Cause.of(Optional.of(WhatIf.smallest(slipped, WOMEN, Thresholds.usual(), MILLIMETRE)), findings);
+        assertEquals(
+                findings.size(),
+                causes.stream().mapToInt(cause -> cause.findings().size()).sum());
+        List<Cause> figures =
+                causes.stream().filter(cause -> cause.cure().isPresent()).toList();
+        assertEquals(4, figures.size());
+        long alarms = findings.stream()
+                .filter(finding -> finding.severity() != Severity.INFO)
+                .count();
+        long explained = figures.stream()
+                .flatMap(cause -> cause.findings().stream())
+                .filter(finding -> finding.severity() != Severity.INFO)
+                .count();
+        assertTrue(alarms > 30, "only " + alarms);
+        // What is left lies in the base size: pleats that overlap, and the jump to the wider class.
+        assertTrue(alarms - explained <= 2, alarms + " findings, " + explained + " explained");
+        assertTrue(
+                figures.get(0).words().startsWith("One figure explains "),
+                figures.get(0).words());
+    }
+
     /**
      * Single slips in clean grades, seeded: an increment forgotten, of the wrong sign, off by 3 to 22 mm or half as much again and more, or a whole rule so. Every second is held against the bodies of
      * the women's table.

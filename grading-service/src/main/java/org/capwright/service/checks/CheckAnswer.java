@@ -34,6 +34,15 @@ record CheckAnswer(
         @ArraySchema(arraySchema = @Schema(description = "What was found, check by check; may be empty."))
         List<FindingAnswer> findings,
 
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description =
+                                        "What is behind the findings, the most telling first: single figures whose"
+                                                + " change takes findings away. Empty where no single figure explains"
+                                                + " any."))
+        List<CauseAnswer> causes,
+
         @ArraySchema(arraySchema = @Schema(description = "The jumps of the garment beside those of the body."))
         List<JumpAnswer> jumps,
 
@@ -130,6 +139,23 @@ record CheckAnswer(
 
             @Schema(description = "Worth knowing.", example = "5")
             int info) {}
+
+    /** One cause. */
+    @Schema(name = "Cause", description = "One figure that explains findings, with its cure.")
+    record CauseAnswer(
+            @Schema(
+                    description = "What is the matter.",
+                    example = "One figure explains 3 findings: the jump of bicep from 40 to 42.")
+            String message,
+
+            WhatIfAnswer.CureAnswer cure,
+
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description = "Places in findings, from 0, of what it explains.",
+                                    example = "[0,3]"))
+            List<Integer> findings) {}
 
     /** One jump. */
     @Schema(name = "Jump", description = "The growth of a measure from one size to the next, beside that of the body.")

@@ -8,12 +8,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.check.BodyReference;
+import org.capwright.check.Cause;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
+import org.capwright.check.WhatIf;
 import org.capwright.exchange.table.CsvText;
 import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.Unread;
@@ -35,6 +37,7 @@ final class CheckReport {
 
     static CheckAnswer answer(GradeUnderCheck order) {
         CheckedGrade grade = order.grade();
+        Optional<WhatIf.Proposal> whatIf = order.whatIf();
         return new CheckAnswer(
                 order.name(),
                 order.unit().symbol(),
@@ -44,8 +47,9 @@ final class CheckReport {
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
                 FindingAnswer.of(order.findings(), order.unit()),
+causes(order, whatIf),
                 jumps(grade, order.thresholds(), order.unit()),
-                order.whatIf().map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
+                whatIf.map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
                 order.traces().stream()
                         .map(trace -> new CheckAnswer.TraceAnswer(
@@ -84,6 +88,16 @@ final class CheckReport {
                                 .map(each -> new CheckAnswer.ProposalAnswer(
                                         each.measure().code(), each.why()))
                                 .toList()))
+                .toList();
+    }
+
+    private static List<CheckAnswer.CauseAnswer> causes(GradeUnderCheck order, Optional<WhatIf.Proposal> whatIf) {
+        return Cause.of(whatIf, order.findings()).stream()
+                .filter(cause -> cause.cure().isPresent())
+                .map(cause -> new CheckAnswer.CauseAnswer(
+                        cause.words(),
+                        WhatIfAnswer.CureAnswer.of(cause.cure().orElseThrow(), order.unit()),
+                        cause.findings().stream().map(order.findings()::indexOf).toList()))
                 .toList();
     }
 
@@ -162,9 +176,17 @@ final class CheckReport {
     /** RFC 4180: a header line, then one line per finding. */
     static String csv(GradeUnderCheck order) {
         StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
-        out.append(
-                "style,check,severity,from size,to size,measure,value,least,greatest,unit,message,remedy,source\r\n");
-        for (FindingAnswer finding : FindingAnswer.of(order.findings(), order.unit())) {
+        out.append("style,check,severity,from size,to"
+                + " size,measure,value,least,greatest,unit,message,remedy,source,cause\r\n");
+        for (Cause cause : Cause.of(order.whatIf(), order.findings())) {
+            lines(out, order, cause);
+        }
+        return out.toString();
+    }
+
+    /** The findings of one cause, each with what is behind it. */
+    private static void lines(StringBuilder out, GradeUnderCheck order, Cause cause) {
+        for (FindingAnswer finding : FindingAnswer.of(cause.findings(), order.unit())) {
             List<String> sizes = finding.sizes();
             CsvText.field(out, order.name());
             CsvText.field(out.append(','), finding.check());
@@ -179,9 +201,16 @@ final class CheckReport {
             CsvText.field(out.append(','), finding.message());
             CsvText.field(out.append(','), finding.remedy());
             CsvText.field(out.append(','), finding.source());
+            CsvText.field(out.append(','), cured(cause, order.unit()));
             out.append("\r\n");
         }
-        return out.toString();
+    }
+
+    private static String cured(Cause cause, Unit unit) {
+        return cause.cure()
+                .map(cure -> cause.words() + " It is " + unit.format(cure.before()) + " " + unit.symbol() + "; "
+                        + unit.format(cure.after()) + " " + unit.symbol() + " mends it.")
+                .orElse("");
     }
 
     private static String figure(Optional<Double> figure) {

@@ -1,0 +1,86 @@
+package org.capwright.check;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is behind some of the findings: one figure, whose change takes them all away. A report opens with it; its consequences hang under it.
+ *
+ * @param cure the figure, what it should be and what passes as well; none for the findings that no single figure explains
+ * @param findings what goes with it, in the order of the report, and what the survey and the table note on the same jumps
+ */
+public record Cause(Optional<WhatIf.Cure> cure, List<Finding> findings) {
+
+    /**
+     * Copies the list.
+     *
+     * @param cure the figure, what it should be and what passes as well; none for the findings that no single figure explains
+     * @param findings what goes with it
+     */
+    public Cause {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Findings by what is behind them.
+     *
+     * @param proposal the fewest figures whose change takes the gravest findings away, if they were looked for
+     * @param findings all findings of a report
+     * @return the causes, the most telling first, and last the findings that none of them explains, if there are any; every finding once
+     */
+    public static List<Cause> of(Optional<WhatIf.Proposal> proposal, List<Finding> findings) {
+        List<Finding> left = new ArrayList<>(findings);
+        List<Cause> causes = new ArrayList<>();
+        for (WhatIf.Cure cure : proposal.map(WhatIf.Proposal::cures).orElse(List.of())) {
+            Set<String> cured = cure.cured().stream().map(CureSearch::key).collect(Collectors.toSet());
+            List<Finding> under = left.stream()
+                    .filter(finding -> cured.contains(CureSearch.key(finding)) || notes(finding, cure))
+                    .toList();
+            if (!under.isEmpty()) {
+                left.removeAll(under);
+                causes.add(new Cause(Optional.of(cure), under));
+            }
+        }
+        if (!left.isEmpty()) {
+            causes.add(new Cause(Optional.empty(), left));
+        }
+        return List.copyOf(causes);
+    }
+
+    /** Information on the same row, about sizes that the figure touches. */
+    private static boolean notes(Finding finding, WhatIf.Cure cure) {
+        return finding.severity() == Severity.INFO
+                && finding.subject().code().equals(cure.place().code())
+                && (cure.isWholeRule() || !Collections.disjoint(finding.sizes(), cure.sizes()));
+    }
+
+    /**
+     * What is the matter, in plain words.
+     *
+     * @return for example {@code The figure of bicep from 40 to 42 is behind 3 findings.}; empty where no single figure is
+     */
+    public String words() {
+        return cure.map(figure -> {
+                    String place = figure.isWholeRule()
+                            ? "the rule of " + figure.place().code() + ", "
+                                    + figure.sizes().get(0) + " to "
+                                    + figure.sizes().get(1)
+                            : figure.sizes().size() == 1
+                                    ? figure.place().code() + " of size "
+                                            + figure.sizes().get(0)
+                                    : "the jump of " + figure.place().code() + " from "
+                                            + figure.sizes().get(0) + " to "
+                                            + figure.sizes().get(1);
+                    long alarms = findings.stream()
+                            .filter(finding -> finding.severity() != Severity.INFO)
+                            .count();
+                    return "One figure explains " + (alarms == 1 ? "a finding" : alarms + " findings") + ": " + place
+                            + ".";
+                })
+                .orElse("");
+    }
+}
