@@ -47,7 +47,7 @@ final class CheckReport {
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
                 FindingAnswer.of(order.findings(), order.unit()),
-causes(order, whatIf),
+                causes(order, whatIf),
                 jumps(grade, order.thresholds(), order.unit()),
                 whatIf.map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
