@@ -31,7 +31,8 @@ public final class MeasureSchema {
     static final RequestSchema WEARER = RequestSchema.of(
             "Wearer",
             "Body measurements of one wearer, by the names of ISO 8559-1. What the sleeve needs and is not here is"
-                    + " estimated from what is. Nothing of it is stored or logged.",
+                    + " estimated from what is. None of it is logged, and it is stored with an order on a kept style"
+                    + " alone.",
             wearer());
 
     /** What the finished sleeve measures more than the body. */
