@@ -9,7 +9,7 @@ import { find, say } from "../common/words.js";
 const CSV = "text/csv";
 const DXF = "image/vnd.dxf";
 
-const fresh = (style) => ({ files: [], fileUnits: "", baseSize: "", table: style.sizeTable ?? "women-en-13402-3-bust" });
+const fresh = (style) => ({ files: [], fileUnits: "", baseSize: "", mapping: {}, table: style.sizeTable ?? "women-en-13402-3-bust" });
 
 /** A file by its name, or else by its first lines. */
 async function typeOf(file) {
@@ -24,7 +24,10 @@ export class Check {
   constructor(store, state) {
     this.store = store;
     this.state = state ?? fresh(store.style);
-    this.report = new Report((accept, signal) => this.request(accept, signal));
+    this.report = new Report(
+      (accept, signal) => this.request(accept, signal),
+      (name, meaning) => this.#take("mapping", { ...this.state.mapping, [name]: meaning }),
+    );
     this.element = h("div", { class: "check" }, this.#form(), this.report.element);
     this.units = store.style.units;
     if (this.state.files.length > 0) this.#ask();
@@ -113,6 +116,7 @@ export class Check {
 
   #put(files) {
     this.state.files = files;
+    this.state.mapping = {};
     this.#showFiles();
     this.#ask();
   }
@@ -142,15 +146,17 @@ export class Check {
 
   /** The files as a request for an answer in a media type; of pictures there are two. */
   async request(accept, signal, picture = "jumps") {
-    const { files, fileUnits, baseSize, table } = this.state;
+    const { files, fileUnits, baseSize, table, mapping = {} } = this.state;
     const { units } = this;
     const said = Object.fromEntries(Object.entries({ units, fileUnits, baseSize, sizeTable: table }).filter(([, value]) => value !== ""));
     const which = picture === "jumps" ? {} : { picture };
+    const mapped = Object.keys(mapping).length > 0;
     if (files.length === 1) {
-      return send("v1/checks?" + new URLSearchParams({ ...said, ...which }), files[0], await typeOf(files[0]), accept, signal);
+      const rows = mapped ? { mapping: JSON.stringify(mapping) } : {};
+      return send("v1/checks?" + new URLSearchParams({ ...said, ...which, ...rows }), files[0], await typeOf(files[0]), accept, signal);
     }
     const form = new FormData();
-    form.append("request", new Blob([JSON.stringify(said)], { type: "application/json" }));
+    form.append("request", new Blob([JSON.stringify(mapped ? { ...said, mapping } : said)], { type: "application/json" }));
     for (const file of files) form.append("file", new File([file], file.name, { type: await typeOf(file) }));
     return send("v1/checks?" + new URLSearchParams(which), form, "", accept, signal);
   }

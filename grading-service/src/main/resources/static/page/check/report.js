@@ -15,7 +15,8 @@ import { count, find, say } from "../common/words.js";
 const KINDS = ["application/pdf", "text/csv", "application/json", "image/svg+xml"];
 
 export class Report {
-  constructor(request) {
+  constructor(request, map) {
+    this.map = map;
     this.head = h("p", { class: "report-head", role: "status" });
     this.body = h("div", { class: "report-body" });
     this.files = h("ul", { class: "file-list" });
@@ -91,7 +92,8 @@ export class Report {
     this.head.textContent = say("check.read", { name: answer.name, sizes: answer.sizes.join(", "), base: answer.baseSize });
     this.filesBox.hidden = false;
     this.body.replaceChildren(
-      h("p", { class: "verdict " + summary.gravest }, find("check.verdicts")[summary.gravest], parts.length > 0 ? " " + parts.join(", ") + "." : ""),
+      h("p", { class: "verdict " + summary.gravest }, find("check.verdicts")[summary.verdict === "not judged" ? "partly" : summary.gravest], parts.length > 0 ? " " + parts.join(", ") + "." : ""),
+      this.#unread(answer),
       ...this.#findings(answer),
       ...(nest ? this.#picture(say("check.nest"), nest, say("check.nestText")) : []),
       ...this.#picture(say("check.chart"), chart, say("check.chartText", { unit: say("unit." + unit) })),
@@ -99,6 +101,30 @@ export class Report {
       this.#coverage(answer),
       this.#traces(answer),
     );
+  }
+
+  /** Rows whose names are not known: what each is, is asked for; what it may be is proposed and never taken unasked. */
+  #unread({ unread = [] }) {
+    if (unread.length === 0) return h("span");
+    const ROWS = ["bicep", "length", "capHeight", "capLine", "armhole", "elbow", "wrist"];
+    const row = ({ line, name, proposals }, i) => {
+      const likely = proposals.map((each) => each.measure);
+      const options = [...likely, ...ROWS.filter((code) => !likely.includes(code))];
+      const id = "unread-" + i;
+      return h(
+        "li",
+        null,
+        h("label", { for: id }, say("check.unreadRow", { line, name })),
+        h(
+          "select",
+          { id, onchange: (event) => this.map(name, event.target.value) },
+          h("option", { value: "" }, say("check.unreadChoose")),
+          options.map((code) => h("option", { value: code }, likely.includes(code) ? say("check.unreadLikely", { name: measureName(code) }) : measureName(code))),
+          h("option", { value: "ignore" }, say("check.unreadIgnore")),
+        ),
+      );
+    };
+    return h("section", { class: "unread", "aria-label": say("check.unread") }, h("h2", null, say("check.unread")), h("p", null, say("check.unreadLead")), h("ul", null, unread.slice(0, 20).map(row)));
   }
 
   #findings({ findings }) {

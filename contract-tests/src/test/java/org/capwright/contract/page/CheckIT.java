@@ -21,11 +21,11 @@ class CheckIT {
 
     /** The cap height of size 40 lies below both neighbours. */
     private static final String SLIP = """
-            measure,unit,36,38,40,42
-            bicep,cm,33,34.2,35.4,36.6
-            armhole,cm,43,44.4,46,47.6
-            cap height,cm,13,13.2,13.1,13.6
-            """;
+        measure,unit,36,38,40,42
+        bicep,cm,33,34.2,35.4,36.6
+        armhole,cm,43,44.4,46,47.6
+        cap height,cm,13,13.2,13.1,13.6
+        """;
 
     private static Path write(Path folder, String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
@@ -65,9 +65,27 @@ class CheckIT {
                     browser.all(".traces tbody tr").size());
             browser.await(
                     "the chart",
-                    "const img = document.querySelector('.chart-sheet img'); return img.complete && img.naturalWidth > 100;");
+                    "const img = document.querySelector('.chart-sheet img'); return img.complete && img.naturalWidth >"
+                            + " 100;");
             browser.run("window.scrollTo(0, 0);");
             browser.keep("check-report");
+        }
+    }
+
+    /** A row of another name is asked about above all findings; once said what it is, the grade is judged. */
+    @Test
+    void asksWhatARowIs(@TempDir Path folder) throws IOException {
+        Path file = write(folder, "zwickel.csv", SLIP.replace("bicep", "Zwickel"));
+        try (Browser browser = open(Screen.values()[0], file)) {
+            reportIsThere(browser);
+            assertTrue(browser.text(".verdict").startsWith("Not judged"), browser.text(".verdict"));
+            assertTrue(browser.text(".unread li").contains("Zwickel"));
+            assertTrue(browser.text(".unread select").contains("likely"));
+            browser.find(".unread select").sendKeys("Bicep", Keys.TAB);
+            browser.await(
+                    "the row read",
+                    "return !document.querySelector('.unread') && !!document.querySelector('.verdict');");
+            assertTrue(!browser.text(".verdict").startsWith("Not judged"));
         }
     }
 
@@ -128,7 +146,8 @@ class CheckIT {
             assertEquals(3, browser.all(".check-files li").size());
             browser.await(
                     "both pictures",
-                    "return [...document.querySelectorAll('.chart-sheet img')].filter(img => img.naturalWidth > 100).length === 2;");
+                    "return [...document.querySelectorAll('.chart-sheet img')].filter(img => img.naturalWidth >"
+                            + " 100).length === 2;");
             browser.click("#desk [data-kind='application/pdf']");
             assertTrue(new String(browser.downloaded(".pdf"), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
         }
@@ -144,7 +163,8 @@ class CheckIT {
             browser.choose("check-table", "");
             browser.await(
                     "the report anew",
-                    "return ![...document.querySelectorAll('.report-body td')].some(td => td.textContent === 'Upper-arm girth');");
+                    "return ![...document.querySelectorAll('.report-body td')].some(td => td.textContent ==="
+                            + " 'Upper-arm girth');");
         }
     }
 
@@ -170,8 +190,8 @@ class CheckIT {
             browser.tabTo("document.activeElement.id === 'check-own'");
             browser.actions().sendKeys(Keys.ENTER).perform();
             reportIsThere(browser);
-            browser.tabTo(
-                    "document.activeElement.closest('.finding summary') !== null || document.activeElement.matches('.findings-more > summary')");
+            browser.tabTo("document.activeElement.closest('.finding summary') !== null ||"
+                    + " document.activeElement.matches('.findings-more > summary')");
         }
     }
 }
