@@ -38,6 +38,9 @@ public final class OutlineReader {
 
     private static final int MOST_SIZES = 200;
 
+    /** The names of pieces begin in no more ways than these when sizes without a piece are looked for. */
+    private static final int MOST_BEGINNINGS = 20;
+
     private static final String ONLY_OVERLAYS =
             ": there are only overlays, and their top edges, cut for pleats, show neither bicep nor cap;"
                     + " add the sleeve under them, or send a spec table";
@@ -227,6 +230,7 @@ public final class OutlineReader {
                                 .substring(0, name.apply(piece.outline()).length() - label.length()))
                         .stream())
                 .distinct()
+                .limit(MOST_BEGINNINGS)
                 .forEach(beginning -> declared.stream()
                         .filter(other -> other.startsWith(beginning))
                         .forEach(other -> names.add(other.substring(beginning.length()))));

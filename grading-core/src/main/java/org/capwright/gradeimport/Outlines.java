@@ -96,10 +96,13 @@ final class Outlines {
 
     /** A line that looks like an outline and is open. One that lies in a closed outline is a line drawn in a piece. */
     private static void tell(List<Left> left, List<Outline> found, ImportNotes traces) {
+        List<Outline> pieces = found.stream()
+                .filter(outline -> !Rectangle.is(outline.points()))
+                .toList();
         for (Left open : left) {
             boolean sized = SizeScale.isLabel(LineRole.rest(open.layer));
-            boolean inside = found.stream()
-                    .filter(outline -> !Rectangle.is(outline.points()) && open.area < outline.area() / 2)
+            boolean inside = pieces.stream()
+                    .filter(outline -> open.area < outline.area() / 2)
                     .filter(outline -> !sized || outline.layer().equals(open.layer))
                     .anyMatch(outline ->
                             outline.box().grown(WITHIN).shared(open.box).equals(open.box));

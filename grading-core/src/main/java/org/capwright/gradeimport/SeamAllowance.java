@@ -21,6 +21,9 @@ final class SeamAllowance {
 
     private static final int SAMPLES = 60;
 
+    /** More lines than these in one place are not compared. */
+    private static final int MOST_LINES = 120;
+
     private SeamAllowance() {}
 
     /**
@@ -30,6 +33,9 @@ final class SeamAllowance {
      * @return those of them that do not run round another one at one distance; never empty
      */
     static List<Outline> without(List<Outline> lines) {
+        if (lines.size() > MOST_LINES) {
+            return lines;
+        }
         List<Outline> sewn = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Outline outer = lines.get(i);
@@ -41,6 +47,9 @@ final class SeamAllowance {
     }
 
     private static boolean runsRound(Outline outer, Outline inner) {
+        if (!outer.box().grown(SAME).shared(inner.box()).equals(inner.box())) {
+            return false;
+        }
         int n = inner.points().size();
         int step = Math.max(1, n / SAMPLES);
         double[] distances = new double[(n + step - 1) / step];
@@ -58,8 +67,7 @@ final class SeamAllowance {
                 && middle * scale <= GREATEST
                 && sorted[0] > middle / 4
                 && near >= MOST * distances.length
-                && (outer.colour() == inner.colour() || !outer.layer().equals(inner.layer()))
-                && outer.box().grown(SAME).shared(inner.box()).equals(inner.box());
+                && (outer.colour() == inner.colour() || !outer.layer().equals(inner.layer()));
     }
 
     private static double distance(Point point, List<Point> ring) {
