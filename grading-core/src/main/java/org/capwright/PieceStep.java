@@ -5,7 +5,11 @@ import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
+import org.capwright.pattern.DrillHoles;
+import org.capwright.pattern.Halves;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.pattern.PieceMarking;
+import org.capwright.pattern.PleatNotches;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 
@@ -21,15 +25,11 @@ public final class PieceStep {
     }
 
     private PieceStep with(Allowances allowances) {
-        return new PieceStep(
-                unit,
-                new PatternOptions(allowances, options.corners(), options.turnOfCloth(), options.interfacingOverlap()));
+        return new PieceStep(unit, options.with(allowances));
     }
 
     private PieceStep with(CornerKind corners) {
-        return new PieceStep(
-                unit,
-                new PatternOptions(options.allowances(), corners, options.turnOfCloth(), options.interfacingOverlap()));
+        return new PieceStep(unit, options.with(corners));
     }
 
     private double length(Subject subject, double value) {
@@ -140,13 +140,7 @@ public final class PieceStep {
      * @return the next step
      */
     public PieceStep turnOfCloth(double height) {
-        return new PieceStep(
-                unit,
-                new PatternOptions(
-                        options.allowances(),
-                        options.corners(),
-                        length(Option.TURN_OF_CLOTH, height),
-                        options.interfacingOverlap()));
+        return new PieceStep(unit, options.withTurnOfCloth(length(Option.TURN_OF_CLOTH, height)));
     }
 
     /**
@@ -156,13 +150,38 @@ public final class PieceStep {
      * @return the next step
      */
     public PieceStep interfacingOverlap(double width) {
+        return new PieceStep(unit, options.withInterfacingOverlap(length(Option.INTERFACING_OVERLAP, width)));
+    }
+
+    /**
+     * Pieces drawn whole, cut open, also where their halves are the same: for a cutter, which knows no fold.
+     *
+     * @return the next step
+     */
+    public PieceStep wholePieces() {
+        PieceMarking old = options.marking();
+        return new PieceStep(unit, options.with(new PieceMarking(Halves.WHOLE, old.pleatNotches(), old.drillHoles())));
+    }
+
+    /**
+     * No snips where pleat lines meet the cut edge.
+     *
+     * @return the next step
+     */
+    public PieceStep withoutPleatNotches() {
+        PieceMarking old = options.marking();
+        return new PieceStep(unit, options.with(new PieceMarking(old.halves(), PleatNotches.NONE, old.drillHoles())));
+    }
+
+    /**
+     * Holes short of the inner ends of pleats and darts.
+     *
+     * @return the next step
+     */
+    public PieceStep drillHoles() {
+        PieceMarking old = options.marking();
         return new PieceStep(
-                unit,
-                new PatternOptions(
-                        options.allowances(),
-                        options.corners(),
-                        options.turnOfCloth(),
-                        length(Option.INTERFACING_OVERLAP, width)));
+                unit, options.with(new PieceMarking(old.halves(), old.pleatNotches(), DrillHoles.PLEATS_AND_DARTS)));
     }
 
     PatternOptions options() {

@@ -134,7 +134,7 @@ public final class Pieces {
     }
 
     /**
-     * The same pieces printed in some sizes.
+     * The same pieces printed, and drawn as SVG, in some sizes.
      *
      * @param labels labels of sizes; empty for all
      * @return the pieces
@@ -342,7 +342,7 @@ public final class Pieces {
      */
     public void write(FileFormat format, OutputStream out) throws IOException {
         switch (format) {
-            case SVG -> out.write(SvgExport.nest(patterns, alignment));
+            case SVG -> out.write(SvgExport.nest(patterns, alignment, printed));
             case CSV ->
                 out.write(SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8));
             case PDF -> PdfExport.write(patterns, pdfOptions(), out);

@@ -96,13 +96,23 @@ record CutLine(List<Point> points, List<Integer> corners) {
         }
         Optional<CutLine> line = Untangling.untangled(withoutPassed(points, corners), corners);
         List<Point> parallels = new ArrayList<>();
-        runs.forEach(run -> parallels.addAll(run.parallel));
+        for (int i = 0; i < runs.size(); i++) {
+            Run before = runs.get((i + runs.size() - 1) % runs.size());
+            Run after = runs.get((i + 1) % runs.size());
+            for (Point point : runs.get(i).parallel) {
+                if (!beyond(before, point) && !beyond(after, point)) {
+                    parallels.add(point);
+                }
+            }
+        }
         boolean onFold = runs.stream().anyMatch(run -> run.fold);
         boolean untouched = line.isPresent()
                 && turns.stream()
                         .filter(turn -> turn.size() == TO_THE_SEAM)
                         .noneMatch(turn -> line.get().points().contains(turn.get(1)));
-        if (untouched && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
+        boolean overFold =
+                onFold && line.isPresent() && line.get().points().stream().anyMatch(point -> point.x() < -ONE_POINT);
+        if (untouched && !overFold && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
             return line.map(CutLine::withoutRepeats);
         }
         return united(runs, turns, corners, onFold).map(CutLine::withoutRepeats);
@@ -250,9 +260,23 @@ record CutLine(List<Point> points, List<Integer> corners) {
             case POINTS ->
                 // Within an edge only pleats make corners: the layers are mirrored there, and so the lines run on until
                 // they meet.
-                corner.points(before.edge == after.edge ? CornerKind.MITRED : kind);
+                corner.points(before.edge == after.edge || cutNet(before) || cutNet(after) ? CornerKind.MITRED : kind);
             case CROSSING -> crossing(before, after, corner);
         };
+    }
+
+    /** A seam with an allowance runs on to the line of a hem that is cut net. */
+    private static boolean cutNet(Run run) {
+        return run.edge.kind() == EdgeKind.HEM && run.allowance == 0;
+    }
+
+    /** Whether a place of a parallel lies beyond the end of its seam, past a neighbour that is cut net: the cut line ends at the neighbour there. */
+    private static boolean beyond(Run neighbour, Point point) {
+        return cutNet(neighbour)
+                && neighbour
+                                .startTangent()
+                                .cross(point.minus(neighbour.seam.get(0).start()))
+                        < 0;
     }
 
     /** A line that must be cut back is not prolonged: its prolongation may meet the other line at a place that the corner does not reach. */

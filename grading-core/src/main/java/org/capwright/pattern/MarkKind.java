@@ -17,5 +17,9 @@ public enum MarkKind {
     /** Placement line of a pleat. */
     PLEAT_PLACEMENT,
     /** Leg of a dart. */
-    DART_LEG
+    DART_LEG,
+    /** Points to the front or the back of a whole piece; its name says which. */
+    HALF,
+    /** A hole drilled or pricked through all layers, in the middle of the line. */
+    DRILL_HOLE
 }

@@ -13,5 +13,9 @@ public enum NotchKind {
     /** Any other place that must meet another. */
     BALANCE,
     /** A snip into the allowance, so that a point can turn. */
-    CLIP
+    CLIP,
+    /** Where the fold or placement line of a pleat meets the cut edge. */
+    PLEAT,
+    /** On a piece cut on the fold: a second snip beside the first, in the layer of the back alone. */
+    BACK_ONLY
 }

@@ -26,9 +26,9 @@ final class OptionChecks {
         check(
                 found,
                 Option.INTERFACING_OVERLAP,
-                "outside what an allowance can be",
+                "the interfacing would reach beyond the allowances that it lies in",
                 options.interfacingOverlap(),
-                Allowances.WIDEST);
+                Math.min(allowances.attachedEdge(), allowances.hem()));
         return found;
     }
 

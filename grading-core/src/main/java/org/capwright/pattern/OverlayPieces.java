@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayHalf;
+import org.capwright.draft.SleeveDraft;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -19,29 +20,29 @@ final class OverlayPieces {
     private OverlayPieces() {}
 
     /** The three pieces of one size, on the fold or whole. */
-    static List<PieceDraft> of(String size, Overlay overlay, PatternOptions options, CutInstruction cut) {
-        Allowances allowances = options.allowances();
+    static List<PieceDraft> of(String size, SleeveDraft draft, PatternOptions options, CutInstruction cut) {
         Allowances overlap = Allowances.all(options.interfacingOverlap());
-        PleatedEdge top = PleatedEdge.of(overlay, cut.laying() == CutInstruction.Laying.ON_FOLD);
-        PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, overlay, top, allowances, 0, cut);
+        PleatedEdge top = PleatedEdge.of(draft.overlay().orElseThrow(), cut.laying() == CutInstruction.Laying.ON_FOLD);
+        PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, draft, top, options, 0, cut);
         return List.of(
                 main,
-                piece(PieceKind.OVERLAY_LINING, size, overlay, top, allowances, options.turnOfCloth(), cut),
+                piece(PieceKind.OVERLAY_LINING, size, draft, top, options, options.turnOfCloth(), cut),
                 main.as(PieceKind.OVERLAY_INTERFACING, overlap));
     }
 
     private static PieceDraft piece(
             PieceKind kind,
             String size,
-            Overlay overlay,
+            SleeveDraft draft,
             PleatedEdge top,
-            Allowances allowances,
+            PatternOptions options,
             double turnOfCloth,
             CutInstruction cut) {
+        Overlay overlay = draft.overlay().orElseThrow();
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
         OverlayHalf front = raised(overlay.front(), turnOfCloth);
         OverlayHalf back = fold ? front : raised(overlay.back(), turnOfCloth);
-        Edges edges = new Edges(allowances);
+        Edges edges = new Edges(options.allowances());
         if (fold) {
             edges.add("hem", EdgeKind.HEM, back.hem().reversed());
             back.side().ifPresent(side -> edges.add("side", EdgeKind.HEM, side.reversed()));
@@ -58,6 +59,21 @@ final class OverlayPieces {
         notches.add(new NotchPlace(NotchKind.APEX, TOP_EDGE, top.apex()));
         if (pointed(back) || pointed(front)) {
             notches.add(new NotchPlace(NotchKind.CLIP, fold ? "hem" : "back hem", 0));
+        }
+        if (!fold) {
+            notches.addAll(OverlayNotches.of(draft).along(TOP_EDGE, top, overlay));
+        }
+        if (kind != PieceKind.OVERLAY_INTERFACING) {
+            // Half way along each hem, so that the ease of the turn of cloth is spread evenly.
+            for (PieceEdge edge : edges.list()) {
+                if (edge.name().endsWith("hem")) {
+                    notches.add(new NotchPlace(
+                            NotchKind.BALANCE, edge.name(), edge.curve().length() / 2));
+                }
+            }
+        }
+        if (options.marking().pleatNotches() == PleatNotches.CUT_EDGE) {
+            notches.addAll(top.notches(TOP_EDGE));
         }
         Point left = fold ? Point.ORIGIN : front.underarm().mirrored();
         List<MarkLine> marks = new ArrayList<>();

@@ -19,7 +19,8 @@ public final class PatternDrafter {
 
     /**
      * Drafts all pieces in all sizes: overlay main, lining and interfacing where the style has an overlay, the under-sleeve where it has one, and the plain sleeve down to the
-     * bicep line where it has neither. A piece whose halves are equal in every size, pleats included, is drawn as its half at x ≥ 0, closed by a fold edge; others are drawn whole.
+     * bicep line where it has neither. A piece whose halves are equal in every size, pleats included, is drawn as its half at x ≥ 0, closed by a fold edge, unless pieces are to be
+     * drawn whole; others are drawn whole.
      *
      * @param title what stands on every file
      * @param run the graded run
@@ -30,19 +31,22 @@ public final class PatternDrafter {
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
         check(options);
         List<Violation> found = new ArrayList<>();
-        CutInstruction overlayCut = cut(run.sizes().stream()
-                .allMatch(s -> s.draft()
-                        .overlay()
-                        .map(PatternDrafter::overlaySymmetrical)
-                        .orElse(true)));
-        CutInstruction sleeveCut = cut(run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
+        boolean folded = options.marking().halves() == Halves.ON_FOLD;
+        CutInstruction overlayCut = cut(folded
+                && run.sizes().stream()
+                        .allMatch(s -> s.draft()
+                                .overlay()
+                                .map(PatternDrafter::overlaySymmetrical)
+                                .orElse(true)));
+        CutInstruction sleeveCut = cut(folded && run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
         List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
         for (GradedSize size : run.sizes()) {
             List<Piece> pieces = new ArrayList<>(4);
             try {
                 List<PieceInside> insides = new ArrayList<>(4);
                 for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
-                    pieces.add(PieceFinish.of(title, draft, PieceInside.of(draft, insides), options));
+                    pieces.add(
+                            PieceFinish.of(title, draft, PieceInside.of(draft, options.marking(), insides), options));
                 }
             } catch (InvalidMeasuresException e) {
                 e.violations().forEach(v -> found.add(v.inSize(size.label())));
@@ -93,7 +97,7 @@ public final class PatternDrafter {
         SleeveDraft draft = size.draft();
         List<PieceDraft> drafts = new ArrayList<>(4);
         Optional<Overlay> overlay = draft.overlay();
-        overlay.ifPresent(o -> drafts.addAll(OverlayPieces.of(size.label(), o, options, overlayCut)));
+        overlay.ifPresent(o -> drafts.addAll(OverlayPieces.of(size.label(), draft, options, overlayCut)));
         draft.underSleeve()
                 .ifPresent(under -> drafts.add(
                         SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeveCut)));

@@ -169,19 +169,18 @@ final class PieceFinish {
 
     private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
         double widest = draft.widestAllowance();
-        Optional<CutLine> line =
-                widest > draft.neck() ? Optional.empty() : CutLine.around(draft.edges(), options.corners());
+        Optional<CutLine> line = widest > draft.neck() ? Optional.empty() : outline(draft, options.corners());
         if (line.isPresent()) {
             return line.get();
         }
         double works = 0;
         double fails = Math.min(1, draft.neck() / widest);
-        if (CutLine.around(draft.scaled(fails).edges(), options.corners()).isPresent()) {
+        if (outline(draft.scaled(fails), options.corners()).isPresent()) {
             works = fails;
         }
         for (int i = 0; i < 20 && works < fails; i++) {
             double middle = (works + fails) / 2;
-            if (CutLine.around(draft.scaled(middle).edges(), options.corners()).isPresent()) {
+            if (outline(draft.scaled(middle), options.corners()).isPresent()) {
                 works = middle;
             } else {
                 fails = middle;
@@ -193,6 +192,14 @@ final class PieceFinish {
                 "wider than the narrowest part of the piece " + draft.kind().words() + " can take",
                 widest,
                 Math.floor(works * widest * 10) / 10));
+    }
+
+    private static Optional<CutLine> outline(PieceDraft draft, CornerKind corners) {
+        Optional<PieceEdge> hem = TurnedHem.of(draft);
+        return hem.isEmpty()
+                ? CutLine.around(draft.edges(), corners)
+                : CutLine.around(TurnedHem.cutNet(draft.edges()), corners)
+                        .flatMap(line -> TurnedHem.added(line, hem.get()));
     }
 
     private static boolean isSimple(List<Point> net) {

@@ -14,8 +14,8 @@ import org.capwright.geometry.Point;
  */
 record PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks, FreeCells free) {
 
-    /** Takes the one among some that serves a piece, or makes it and adds it. */
-    static PieceInside of(PieceDraft draft, List<PieceInside> known) {
+    /** Takes the one among some with the same marking that serves a piece, or makes it and adds it. */
+    static PieceInside of(PieceDraft draft, PieceMarking marking, List<PieceInside> known) {
         for (PieceInside inside : known) {
             if (inside.serves(draft)) {
                 return inside;
@@ -25,6 +25,10 @@ record PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks, Free
         PieceFinish.checkSimple(draft, net);
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
         marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? PieceFinish.inside(mark, net) : mark);
+        marks.addAll(HalfWords.on(net, draft));
+        if (marking.drillHoles() == DrillHoles.PLEATS_AND_DARTS) {
+            marks.addAll(DrilledMarks.of(marks));
+        }
         marks.add(GrainLine.in(net, draft, marks));
         PieceInside made = new PieceInside(draft, net, List.copyOf(marks), LabelPlacement.free(net, marks));
         known.add(made);

@@ -28,6 +28,9 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
     /** A crossing this near is the start of the line itself, which lies on a chord of the flattened edge or within its tolerance beside it, mm. */
     private static final double AT_START = 5 * Piece.FLATTENING;
 
+    /** Snips nearer to another than this along the edge would be one, mm. */
+    private static final double APART = 1;
+
     static final String FOLD_LINE = " fold line";
     static final String PLACEMENT_LINE = " placement line";
 
@@ -55,6 +58,42 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         }
         double apex = cut.closestLength(overlay.topEdge().pointAtLength(atShoulder(layout)));
         return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);
+    }
+
+    /** What is seen between folds is wide enough for a notch from here on, mm. */
+    private static final double WIDE = 4;
+
+    /** The place along the edge of a whole piece of a notch that lies at a finished distance from its end, on cloth that is seen when the pleats are closed. */
+    static double visible(Overlay overlay, PleatedEdge edge, double fromEnd, NotchKind kind) {
+        boolean front = kind == NotchKind.SINGLE;
+        Curve seam = overlay.topEdge();
+        double span = overlay.attachSpan();
+        if (overlay.trued().isEmpty()) {
+            double half = front
+                    ? overlay.front().topEdge().length() / overlay.attached().front()
+                    : overlay.back().topEdge().length() / overlay.attached().back();
+            return front ? edge.edge.length() - fromEnd * half : fromEnd * half;
+        }
+        double wanted = front ? fromEnd : span - fromEnd;
+        double best = Double.NaN;
+        double nearest = Double.POSITIVE_INFINITY;
+        double from = 0;
+        double closed = 0;
+        List<PleatFold> folds = overlay.pleats().orElseThrow().folds();
+        for (int i = 0; i <= folds.size(); i++) {
+            double to = i < folds.size() ? folds.get(i).firstMark() : seam.length();
+            double seen = to - from;
+            double inside = Math.min(Math.max(wanted - closed, WIDE / 2), seen - WIDE / 2);
+            double away = Math.abs(closed + inside - wanted);
+            if (seen >= WIDE && away < nearest) {
+                nearest = away;
+                best = from + inside;
+            }
+            closed += seen;
+            from = i < folds.size() ? folds.get(i).lastMark() : to;
+        }
+        double flat = Double.isNaN(best) ? (front ? WIDE / 2 : seam.length() - WIDE / 2) : best;
+        return edge.edge.length() - overlay.trued().get().curve().closestLength(seam.pointAtLength(flat));
     }
 
     /** A line that starts on the fold of a half runs down the fold: it serves both halves. */
@@ -110,6 +149,20 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             }
         }
         return true;
+    }
+
+    /** A snip at every pleat line that does not lie on a fold of the cloth or meet the apex notch, which says as much. */
+    List<NotchPlace> notches(String name) {
+        List<NotchPlace> places = new ArrayList<>(lines.size());
+        for (MarkLine mark : lines) {
+            Point start = mark.line().start();
+            double at = edge.closestLength(start);
+            if (Math.abs(at - apex) > APART && at > APART && at < edge.length() - APART) {
+                Point outward = start.minus(mark.line().end()).unit();
+                places.add(new NotchPlace(NotchKind.PLEAT, name, at, Optional.of(outward)));
+            }
+        }
+        return places;
     }
 
     /** Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge, and both lines of a fold equally far. */

@@ -18,6 +18,9 @@ final class SleevePieces {
 
     static final String CAP = "cap";
 
+    /** The second snip of the back lies this far from the first, mm; common practice, no source. */
+    private static final double BESIDE = 6;
+
     private SleevePieces() {}
 
     /** The under-sleeve of one size. */
@@ -131,6 +134,9 @@ final class SleevePieces {
         double whole = base.capLength();
         List<NotchPlace> notches = new ArrayList<>();
         notches.addAll(back.along(CAP, fold ? NotchKind.SINGLE : NotchKind.DOUBLE, d -> d));
+        if (fold) {
+            notches.add(new NotchPlace(NotchKind.BACK_ONLY, CAP, back.balance() + BESIDE));
+        }
         notches.add(new NotchPlace(NotchKind.APEX, CAP, base.back().length()));
         if (!fold) {
             notches.addAll(front.along(CAP, NotchKind.SINGLE, d -> whole - d));

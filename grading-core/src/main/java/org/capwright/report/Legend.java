@@ -99,6 +99,11 @@ final class Legend {
             case PLEAT_FOLD -> new Entry("pleat fold: bring to the placement line", line(PieceDrawing.PLEAT_FOLD));
             case PLEAT_PLACEMENT -> new Entry("pleat placement line", line(PieceDrawing.PLEAT_PLACEMENT));
             case DART_LEG -> new Entry("dart leg", line(PieceDrawing.DART));
+            case HALF -> new Entry("points to the front or the back of the garment", line(PieceDrawing.GRAIN));
+            case DRILL_HOLE ->
+                new Entry(
+                        "drill hole, through all layers",
+                        (canvas, left, top) -> PieceDrawing.hole(canvas, new Point(left + SAMPLE / 2, top)));
         };
     }
 
@@ -111,6 +116,8 @@ final class Legend {
                     case OVERLAY_END -> "end of the overlay";
                     case BALANCE -> "balance notch";
                     case CLIP -> "clip up to the seam line";
+                    case PLEAT -> "pleat: fold or placement line";
+                    case BACK_ONLY -> "second snip, in the layer of the back only";
                 },
                 (canvas, left, top) -> {
                     double x = left + SAMPLE / 2;

@@ -171,6 +171,15 @@ final class PieceDrawing {
             }
             case DART_LEG ->
                 mark(mark, lead ? DART : DART.lighter(ink)).path(line).draw();
+            case HALF -> {
+                if (piece == block.layers().get(0).piece()) {
+                    half(mark);
+                }
+            }
+            case DRILL_HOLE -> {
+                mark(mark, new Stroke(ink, GRAIN.width(), List.of()));
+                hole(canvas, line.pointAtLength(line.length() / 2));
+            }
         }
     }
 
@@ -187,6 +196,30 @@ final class PieceDrawing {
                 .arrow(line.start(), along.times(-1), 5)
                 .draw();
         along(line, mark.name(), 0.5);
+    }
+
+    /** An arrow that points to the front or the back, with the word. */
+    private void half(MarkLine mark) {
+        Curve line = mark.line();
+        mark(mark, GRAIN)
+                .path(line)
+                .arrow(line.end(), line.end().minus(line.start()).unit(), 4)
+                .draw();
+        Point at = line.pointAtLength(line.length() / 2);
+        canvas.about("half", "")
+                .text(
+                        Letters.bold(5, Ink.BLACK),
+                        Place.CENTRE,
+                        at.x(),
+                        at.y() + 1.5,
+                        mark.name().toUpperCase(Locale.ROOT));
+    }
+
+    /** The sign of a hole, in the stroke of the canvas. */
+    static void hole(Canvas canvas, Point at) {
+        canvas.from(at.x() - 1.5, at.y()).to(at.x() + 1.5, at.y());
+        canvas.from(at.x(), at.y() - 1.5).to(at.x(), at.y() + 1.5);
+        canvas.circle(at, 1).draw();
     }
 
     /** Small words just above a line, at a share of its length. */
@@ -275,6 +308,12 @@ final class PieceDrawing {
             case APEX -> canvas.from(cut).to(end).circle(end.plus(inward.times(1.2)), 1.2);
             case OVERLAY_END -> canvas.from(cut).to(end).from(end.plus(side)).to(end.minus(side));
             case CLIP -> canvas.from(cut).to(end).arrow(end, inward, 2);
+            case PLEAT -> canvas.from(cut).to(cut.plus(in.times(0.5)));
+            case BACK_ONLY ->
+                canvas.from(cut)
+                        .to(cut.plus(in.times(0.4)))
+                        .from(cut.plus(in.times(0.6)))
+                        .to(end);
         }
         canvas.draw();
     }

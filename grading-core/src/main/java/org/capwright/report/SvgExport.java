@@ -38,16 +38,30 @@ public final class SvgExport {
      * @return the file, UTF-8
      */
     public static byte[] nest(PatternSet set, Alignment alignment) {
-        List<Block> blocks = Block.of(set, PdfExport.chosen(set, List.of()), alignment);
+        return nest(set, alignment, List.of());
+    }
+
+    /**
+     * The nest of all pieces in some sizes.
+     *
+     * @param set pieces per size
+     * @param alignment the point on which the sizes lie over one another
+     * @param labels labels of sizes; empty for all
+     * @return the file, UTF-8
+     * @throws org.capwright.quantity.InvalidMeasuresException if a size is not in the run
+     */
+    public static byte[] nest(PatternSet set, Alignment alignment, List<String> labels) {
+        List<Integer> chosen = PdfExport.chosen(set, labels);
+        List<Block> blocks = Block.of(set, chosen, alignment);
         double width = 2 * MARGIN - GAP;
         double tallest = 0;
         for (Block block : blocks) {
             width += block.bounds().width() + GAP;
             tallest = Math.max(tallest, block.bounds().height());
         }
-        SvgCanvas canvas =
-                SvgCanvas.begin(title(set), description(set), Math.max(width, LEAST), HEADER + tallest + MARGIN);
-        header(canvas, set);
+        SvgCanvas canvas = SvgCanvas.begin(
+                title(set), description(set, chosen), Math.max(width, LEAST), HEADER + tallest + MARGIN);
+        header(canvas, set, chosen);
         double x = MARGIN;
         for (Block block : blocks) {
             Point at = new Point(
@@ -64,10 +78,10 @@ public final class SvgExport {
         return set.title().style() + ", revision " + set.title().revision();
     }
 
-    private static String description(PatternSet set) {
+    private static String description(PatternSet set, List<Integer> chosen) {
         StringBuilder words = new StringBuilder("Nest at true scale, one user unit is one millimetre. Sizes ");
         words.append(String.join(
-                ", ", set.run().sizes().stream().map(size -> size.label()).toList()));
+                ", ", chosen.stream().map(i -> set.run().sizes().get(i).label()).toList()));
         words.append("; base size ").append(set.run().baseSize().label());
         words.append(". Measures in ").append(set.title().unit().symbol()).append('.');
         for (Piece piece : set.sizes().get(set.run().base())) {
@@ -83,16 +97,17 @@ public final class SvgExport {
                 .toString();
     }
 
-    private static void header(Canvas canvas, PatternSet set) {
+    private static void header(Canvas canvas, PatternSet set, List<Integer> chosen) {
         canvas.group("header", "", Point.ORIGIN);
         canvas.text(Letters.bold(8, Ink.TEXT), Place.LEFT, MARGIN, -20, title(set));
         String words = "Nest at true scale · base size " + set.run().baseSize().label()
                 + " · cut lines with allowance, net line dashed";
         Letters small = Letters.regular(4.5, Ink.TEXT);
         canvas.text(small, Place.LEFT, MARGIN, -29, words);
-        for (int i = 0; i < set.sizes().size(); i++) {
-            double x = MARGIN + SQUARE + 12 + KEY * (i % KEYS_IN_ROW);
-            double y = -46 - 12.0 * (i / KEYS_IN_ROW);
+        for (int place = 0; place < chosen.size(); place++) {
+            int i = chosen.get(place);
+            double x = MARGIN + SQUARE + 12 + KEY * (place % KEYS_IN_ROW);
+            double y = -46 - 12.0 * (place / KEYS_IN_ROW);
             canvas.stroke(Stroke.ofSize(i, set.run().base())).line(x, y, x + 18, y);
             canvas.text(
                     small, Place.CENTRE, x + 9, y + 3, set.run().sizes().get(i).label());

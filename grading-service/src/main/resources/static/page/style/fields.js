@@ -317,6 +317,9 @@ export const GROUPS = [
       choice("/corners", ["mitred", "bevelled", "squared"], { otherwise: "mitred" }),
       fine("/turnOfCloth", { optional: true, shownMm: 2, when: overlay }),
       fine("/interfacingOverlap", { optional: true, shownMm: 0, when: overlay }),
+      choice("/halves", ["onFold", "whole"], { otherwise: "onFold" }),
+      choice("/pleatNotches", ["cutEdge", "none"], { otherwise: "cutEdge", when: overlay }),
+      choice("/drillHoles", ["none", "pleatsAndDarts"], { otherwise: "none" }),
     ],
   },
 ];

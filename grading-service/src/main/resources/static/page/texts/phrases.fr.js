@@ -122,6 +122,8 @@ export default [
   ["Baste the overlay on the right side of the cap, apex to apex, its ends at the overlay notches.", "Bâtissez la surmanche sur l’endroit de la tête, sommet sur sommet, ses bouts aux crans de la surmanche."],
   ["Set the sleeve into the armhole: underarm to underarm, notch to notch, apex to shoulder seam. Sew with the sleeve uppermost.", "Montez la manche dans l’emmanchure : dessous de bras sur dessous de bras, cran sur cran, sommet sur couture d’épaule. Piquez la manche dessus."],
   ["Sew the overlay to the armhole, apex to shoulder seam, from {} above the underarm seam in front to {} above it behind.", "Cousez la surmanche à l’emmanchure, sommet sur couture d’épaule, de {1} au-dessus de la couture de dessous de bras devant à {2} au-dessus derrière."],
+  ["Stay the closed edge: cut a tape on the straight grain, {} long, and stitch it over the pleats inside the allowance.", "Maintenez le bord fermé : coupez un ruban droit fil de {1} et piquez-le sur les plis, dans la valeur de couture."],
+  ["To bind the armhole seam, cut a bias strip {} wide and {} long.", "Pour border la couture d’emmanchure, coupez un biais de {1} de large et de {2} de long."],
   ["Neaten the armhole seam and press it toward the sleeve without flattening the pleats or the cap.", "Surfilez la couture d’emmanchure et couchez-la vers la manche sans aplatir les plis ni la tête."],
 
   // What to beware of.

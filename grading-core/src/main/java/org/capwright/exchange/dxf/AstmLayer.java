@@ -20,6 +20,8 @@ enum AstmLayer {
     GRAIN(7, 3),
     /** Internal lines: drawn, not cut. */
     INTERNAL(8, 2),
+    /** Drill holes. */
+    DRILL_HOLES(13, 6),
     /** Sew line: the net line. */
     SEW(14, 4),
     /** Annotation. */
@@ -42,7 +44,8 @@ enum AstmLayer {
             case GRAIN -> GRAIN;
             case FOLD_LINE -> MIRROR;
             // A whole piece has a centre line, but a reader must not unfold it there.
-            case CENTRE_LINE, BICEP_LINE, ELBOW_LINE, PLEAT_FOLD, PLEAT_PLACEMENT, DART_LEG -> INTERNAL;
+            case CENTRE_LINE, BICEP_LINE, ELBOW_LINE, PLEAT_FOLD, PLEAT_PLACEMENT, DART_LEG, HALF -> INTERNAL;
+            case DRILL_HOLE -> DRILL_HOLES;
         };
     }
 

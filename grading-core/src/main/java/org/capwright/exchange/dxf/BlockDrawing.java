@@ -10,6 +10,7 @@ import java.util.Set;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.PatternSet;
@@ -21,6 +22,9 @@ final class BlockDrawing {
 
     private static final double SPACE = 50;
     private static final double CAPITALS = 0.6;
+
+    /** Height of the words front and back, mm. */
+    static final double HALF_WORD = 5;
 
     private BlockDrawing() {}
 
@@ -93,10 +97,26 @@ final class BlockDrawing {
         for (MarkLine mark : piece.marks()) {
             AstmLayer layer = AstmLayer.of(mark.kind());
             // A half piece has its fold line from its fold edge already.
-            if (layer != AstmLayer.MIRROR) {
+            if (layer == AstmLayer.DRILL_HOLES) {
+                writer.point(layer.id(), mark.line().pointAtLength(mark.line().length() / 2));
+            } else if (layer != AstmLayer.MIRROR) {
                 writer.openLine(layer.id(), flattened(mark.line()));
             }
+            if (mark.kind() == MarkKind.HALF) {
+                writer.text(
+                        AstmLayer.ANNOTATION.id(),
+                        word(mark),
+                        HALF_WORD,
+                        mark.name().toUpperCase(Locale.ROOT));
+            }
         }
+    }
+
+    /** Where the word of a mark begins: above its line. */
+    static Point word(MarkLine mark) {
+        Point start = mark.line().start();
+        Point end = mark.line().end();
+        return (start.x() < end.x() ? start : end).plus(new Point(0, 1.5));
     }
 
     static List<Point> flattened(Curve line) {

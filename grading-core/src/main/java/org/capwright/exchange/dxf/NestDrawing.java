@@ -10,6 +10,7 @@ import java.util.Set;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
+import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.PatternSet;
@@ -100,6 +101,13 @@ final class NestDrawing {
         }
         for (MarkLine mark : piece.marks()) {
             writer.openLine(layers.marks, moved(BlockDrawing.flattened(mark.line()), move));
+            if (mark.kind() == MarkKind.HALF) {
+                writer.text(
+                        layers.marks,
+                        BlockDrawing.word(mark).plus(move),
+                        BlockDrawing.HALF_WORD,
+                        mark.name().toUpperCase(Locale.ROOT));
+            }
         }
         Path cut = Path.around(piece.cutLine(), 0);
         for (Notch notch : piece.notches()) {

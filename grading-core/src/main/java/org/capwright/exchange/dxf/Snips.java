@@ -18,9 +18,12 @@ final class Snips {
      *
      * @param notch the notch
      * @param cut the cut line of the piece
-     * @return arc lengths along the cut line: two for a double notch, else one
+     * @return arc lengths along the cut line: two for a double notch, none for a snip in one layer alone, which a reader would unfold to both sides, else one
      */
     static List<Double> of(Notch notch, Path cut) {
+        if (notch.kind() == NotchKind.BACK_ONLY) {
+            return List.of();
+        }
         double middle = cut.locate(notch.onCut());
         if (notch.kind() != NotchKind.DOUBLE) {
             return List.of(middle);

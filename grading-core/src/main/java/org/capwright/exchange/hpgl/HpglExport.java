@@ -2,9 +2,11 @@ package org.capwright.exchange.hpgl;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.NotchKind;
@@ -16,12 +18,18 @@ import org.capwright.quantity.Violation;
 
 /**
  * Writes a pattern as HP-GL for pen plotters: 40 plotter units per millimetre, whole numbers from (0, 0) up, x along the roll, y across it. Only the instructions IN, SP, PU and PD
- * are used, text is drawn as strokes. Pen 1 draws the cut lines, pen 2 all else. The same pattern gives the same bytes.
+ * are used, text is drawn as strokes. Pen 1 draws the cut lines but for what lies on the fold of the cloth, pen 2 all else. The same pattern gives the same bytes.
  */
 public final class HpglExport {
 
     /** Distance between pieces, mm. */
     static final double GAP = 10;
+
+    /** Points this near to x = 0 lie on the fold, mm. */
+    private static final double ON_FOLD = 1e-3;
+
+    /** Lettering of the words front and back, mm. */
+    private static final double HALF_WORD = 5;
 
     /** Lettering of the heading, mm. */
     private static final double HEADING = 6;
@@ -60,7 +68,7 @@ public final class HpglExport {
             placed.add(new Placed(pieces.get(i), boxes.get(i), places.get(i)));
         }
         writer.pen(1);
-        placed.forEach(p -> writer.closedLine(p.moved(p.piece.cutLine())));
+        placed.forEach(p -> cutLine(writer, p));
         writer.pen(2);
         heading(writer, set, rollWidth);
         placed.forEach(p -> marks(writer, p));
@@ -126,11 +134,67 @@ public final class HpglExport {
         }
     }
 
+    /** What lies on the fold of the cloth is not cut. */
+    private static void cutLine(HpglWriter writer, Placed placed) {
+        List<Point> points = placed.piece.cutLine();
+        if (!placed.piece.onFold()) {
+            writer.closedLine(placed.moved(points));
+            return;
+        }
+        int count = points.size();
+        int start = 0;
+        while (start < count && !(onFold(points, start + count - 1) && !onFold(points, start))) {
+            start++;
+        }
+        List<Point> run = new ArrayList<>();
+        for (int i = start; i < start + count; i++) {
+            if (onFold(points, i)) {
+                cut(writer, placed, run);
+                run = new ArrayList<>();
+            } else {
+                if (run.isEmpty()) {
+                    run.add(points.get(i % count));
+                }
+                run.add(points.get((i + 1) % count));
+            }
+        }
+        cut(writer, placed, run);
+    }
+
+    private static void cut(HpglWriter writer, Placed placed, List<Point> run) {
+        if (!run.isEmpty()) {
+            writer.openLine(placed.moved(run));
+        }
+    }
+
+    /** Whether the line from a point to the next lies on the fold, which is x = 0. */
+    private static boolean onFold(List<Point> points, int position) {
+        return Math.abs(points.get(position % points.size()).x()) < ON_FOLD
+                && Math.abs(points.get((position + 1) % points.size()).x()) < ON_FOLD;
+    }
+
     private static void marks(HpglWriter writer, Placed placed) {
         Piece piece = placed.piece;
         writer.closedLine(placed.moved(piece.netLine()));
         for (MarkLine mark : piece.marks()) {
             writer.openLine(placed.moved(mark.line().flattened(Piece.FLATTENING)));
+            Point middle = mark.line().pointAtLength(mark.line().length() / 2);
+            if (mark.kind() == MarkKind.DRILL_HOLE) {
+                Point up = new Point(0, mark.line().length() / 2);
+                writer.openLine(placed.moved(List.of(middle.minus(up), middle.plus(up))));
+            }
+            if (mark.kind() == MarkKind.HALF) {
+                Point at = mark.line().start().x() < mark.line().end().x()
+                        ? mark.line().start()
+                        : mark.line().end();
+                for (List<Point> stroke : StrokeFont.strokes(
+                        mark.name().toUpperCase(Locale.ROOT),
+                        at.plus(new Point(0, 1.5)),
+                        HALF_WORD,
+                        mark.line().length())) {
+                    writer.openLine(placed.moved(stroke));
+                }
+            }
         }
         for (Notch notch : piece.notches()) {
             for (Point snip : snips(notch)) {

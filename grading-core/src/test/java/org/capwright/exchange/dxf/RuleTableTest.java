@@ -192,10 +192,11 @@ class RuleTableTest {
                         assertTrue(first.distanceTo(second) > Snips.APART - 1, what);
                         next += 2;
                     }
-                    case SINGLE, APEX, OVERLAY_END, BALANCE, CLIP -> {
+                    case SINGLE, APEX, OVERLAY_END, BALANCE, CLIP, PLEAT -> {
                         assertEquals(0, first.distanceTo(notch.onCut()), 0.02, what + " " + notch);
                         next++;
                     }
+                    case BACK_ONLY -> {} // a reader would unfold it to both sides
                 }
             }
             assertEquals(dots.size(), next);

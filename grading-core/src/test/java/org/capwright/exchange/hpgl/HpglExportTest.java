@@ -59,7 +59,10 @@ class HpglExportTest {
                 polygons(Files.readString(out)));
     }
 
-    /** hp2xx draws pen 1 in black and breaks long lines into paths; a closed line ends where it comes back to its start. */
+    /**
+     * hp2xx draws pen 1 in black and breaks long lines into paths; a closed line ends where it comes back to its start. What lies on the fold of the cloth is not cut: the line of a half
+     * ends there, where another begins elsewhere, and is closed here by the fold.
+     */
     private static List<Polygon> polygons(String svg) {
         List<Polygon> polygons = new ArrayList<>();
         boolean black = false;
@@ -81,6 +84,11 @@ class HpglExportTest {
                     if (pairs.group(1).equals("M") && ring.size() == 1) {
                         ring.clear(); // a break just where a line had closed
                     }
+                    if (pairs.group(1).equals("M")
+                            && ring.size() > 3
+                            && !ring.get(ring.size() - 1).equals2D(at)) {
+                        close(ring, polygons);
+                    }
                     if (ring.isEmpty() || !ring.get(ring.size() - 1).equals2D(at)) {
                         ring.add(at);
                     }
@@ -91,8 +99,23 @@ class HpglExportTest {
                 }
             }
         }
+        if (ring.size() > 3) {
+            close(ring, polygons);
+        }
         assertTrue(ring.size() < 2, "a line that does not close");
         return polygons;
+    }
+
+    /** The two ends of a half lie on a straight fold, upright or across. */
+    private static void close(List<Coordinate> ring, List<Polygon> polygons) {
+        Coordinate first = ring.get(0);
+        Coordinate last = ring.get(ring.size() - 1);
+        assertTrue(
+                Math.min(Math.abs(first.x - last.x), Math.abs(first.y - last.y)) < UNIT,
+                "an open line that does not end on a fold");
+        ring.add(first.copy());
+        polygons.add(PLANE.createPolygon(ring.toArray(new Coordinate[0])));
+        ring.clear();
     }
 
     private static Polygon polygon(Piece piece) {

@@ -331,7 +331,16 @@ public record SizeRunAnswer(
     record NotchAnswer(
             @Schema(
                     description = "What it tells: single is the front, double the back.",
-                    allowableValues = {"single", "double", "apex", "overlay-end", "balance", "clip"},
+                    allowableValues = {
+                        "single",
+                        "double",
+                        "apex",
+                        "overlay-end",
+                        "balance",
+                        "clip",
+                        "pleat",
+                        "back-only"
+                    },
                     example = "single")
             String kind,
 
@@ -363,7 +372,9 @@ public record SizeRunAnswer(
                         "elbow-line",
                         "pleat-fold",
                         "pleat-placement",
-                        "dart-leg"
+                        "dart-leg",
+                        "half",
+                        "drill-hole"
                     },
                     example = "grain")
             String kind,

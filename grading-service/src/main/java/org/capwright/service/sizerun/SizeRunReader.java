@@ -12,7 +12,11 @@ import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
+import org.capwright.pattern.DrillHoles;
+import org.capwright.pattern.Halves;
 import org.capwright.pattern.PatternOptions;
+import org.capwright.pattern.PieceMarking;
+import org.capwright.pattern.PleatNotches;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
@@ -89,7 +93,8 @@ public final class SizeRunReader {
                         body.choice("corners").map(CORNERS::get).orElse(CornerKind.MITRED),
                         body.length("turnOfCloth").orElse(PatternOptions.usual().turnOfCloth()),
                         body.length("interfacingOverlap")
-                                .orElse(PatternOptions.usual().interfacingOverlap())),
+                                .orElse(PatternOptions.usual().interfacingOverlap()),
+                        marking()),
                 body.choice("align").map(ALIGNMENTS::get).orElse(Alignment.FOLD_AND_BICEP_LINE),
                 body.choice("layout").filter("blocks"::equals).isPresent()
                         ? SizeRunRequest.Layout.BLOCKS
@@ -181,6 +186,17 @@ public final class SizeRunReader {
             }
         }
         return printed;
+    }
+
+    private PieceMarking marking() {
+        return new PieceMarking(
+                body.choice("halves").filter("whole"::equals).isPresent() ? Halves.WHOLE : Halves.ON_FOLD,
+                body.choice("pleatNotches").filter("none"::equals).isPresent()
+                        ? PleatNotches.NONE
+                        : PleatNotches.CUT_EDGE,
+                body.choice("drillHoles").filter("pleatsAndDarts"::equals).isPresent()
+                        ? DrillHoles.PLEATS_AND_DARTS
+                        : DrillHoles.NONE);
     }
 
     private Allowances allowances() {

@@ -224,7 +224,7 @@ public final class SizeRunSchema {
                     SchemaField.optional(
                             "sizes",
                             new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
-                            "The sizes to print, in the order of the run. All if left out.")));
+                            "The sizes to print, or to draw as SVG, in the order of the run. All if left out.")));
 
     static final RequestSchema PLOTTER = RequestSchema.of(
             "Plotter",
@@ -293,6 +293,21 @@ public final class SizeRunSchema {
                             "interfacingOverlap",
                             new FieldType.Length(0, Allowances.WIDEST),
                             "How far the interfacing reaches into the allowances. 0, cut net, if left out."),
+                    SchemaField.optional(
+                            "halves",
+                            FieldType.Choice.of("onFold", "whole"),
+                            "How a piece is drawn whose left is the mirror image of its right: as a half on the fold"
+                                    + " of the cloth, or whole, cut open, for a cutter. On the fold if left out."),
+                    SchemaField.optional(
+                            "pleatNotches",
+                            FieldType.Choice.of("cutEdge", "none"),
+                            "Snips where the fold and placement lines of pleats meet the cut edge, or none. On the cut"
+                                    + " edge if left out."),
+                    SchemaField.optional(
+                            "drillHoles",
+                            FieldType.Choice.of("none", "pleatsAndDarts"),
+                            "Holes that mark the inner ends of pleat lines, 3 mm short of them, and the point of a"
+                                    + " dart, 12.7 mm short of it. None if left out."),
                     SchemaField.optional(
                                     "align",
                                     FieldType.Choice.of("underarm", "apex", "fold"),

@@ -1,0 +1,71 @@
+package org.capwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.capwright.geometry.Curve;
+import org.capwright.geometry.Point;
+
+/** The words front and back on a whole piece, each along a short line that points to its side, so that a left piece is not taken for a right one. */
+final class HalfWords {
+
+    static final String FRONT = "front";
+    static final String BACK = "back";
+
+    /** Where the lines begin and end, as shares of the width of the half. */
+    private static final double FROM = 0.42;
+
+    private static final double TO = 0.62;
+
+    /** Share of the height of the piece below the lines. */
+    private static final double HEIGHT = 0.22;
+
+    /** Distance kept from lines across the piece, mm. */
+    private static final double CLEAR = 7;
+
+    private HalfWords() {}
+
+    /** Two lines inside a net line; none on a half, which has both sides in one. */
+    static List<MarkLine> on(List<Point> net, PieceDraft draft) {
+        if (draft.onFold()) {
+            return List.of();
+        }
+        double left = net.stream().mapToDouble(Point::x).min().orElse(0);
+        double right = net.stream().mapToDouble(Point::x).max().orElse(0);
+        return List.of(word(FRONT, left, net, draft), word(BACK, right, net, draft));
+    }
+
+    private static MarkLine word(String name, double side, List<Point> net, PieceDraft draft) {
+        double[] inner = chord(FROM * side, net);
+        double[] outer = chord(TO * side, net);
+        double bottom = Math.max(inner[0], outer[0]);
+        double y = bottom + HEIGHT * (Math.min(inner[1], outer[1]) - bottom);
+        for (MarkLine mark : draft.marks()) {
+            boolean across = mark.kind() == MarkKind.BICEP_LINE || mark.kind() == MarkKind.ELBOW_LINE;
+            double line = mark.line().start().y();
+            if (across && Math.abs(line - y) < CLEAR) {
+                y = line + (y > line ? CLEAR : -CLEAR);
+            }
+        }
+        return new MarkLine(MarkKind.HALF, name, Curve.line(new Point(FROM * side, y), new Point(TO * side, y)));
+    }
+
+    /** Lowest and highest place of the longest part of a vertical line inside. */
+    private static double[] chord(double x, List<Point> net) {
+        List<Double> heights = new ArrayList<>();
+        for (int i = 0; i < net.size(); i++) {
+            Point from = net.get(i);
+            Point to = net.get((i + 1) % net.size());
+            if (from.x() <= x != to.x() <= x) {
+                heights.add(from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x()));
+            }
+        }
+        heights.sort(null);
+        double[] longest = {heights.get(0), heights.get(1)};
+        for (int i = 2; i + 1 < heights.size(); i += 2) {
+            if (heights.get(i + 1) - heights.get(i) > longest[1] - longest[0]) {
+                longest = new double[] {heights.get(i), heights.get(i + 1)};
+            }
+        }
+        return longest;
+    }
+}
