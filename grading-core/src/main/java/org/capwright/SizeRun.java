@@ -10,7 +10,10 @@ import org.capwright.exchange.table.SpecCsv;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradePoint;
 import org.capwright.grade.GradePoints;
+import org.capwright.grade.GradedSize;
+import org.capwright.grade.Sizes;
 import org.capwright.grade.SpecTable;
+import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
@@ -21,10 +24,12 @@ import org.capwright.quantity.Rounding;
 public final class SizeRun {
 
     private final PatternSet.Title title;
+    private final Dimensions given;
     private final org.capwright.grade.SizeRun run;
 
-    SizeRun(PatternSet.Title title, org.capwright.grade.SizeRun run) {
+    SizeRun(PatternSet.Title title, Dimensions given, org.capwright.grade.SizeRun run) {
         this.title = title;
+        this.given = given;
         this.run = run;
     }
 
@@ -102,6 +107,11 @@ public final class SizeRun {
      * @throws InvalidMeasuresException if an option is out of range or leaves a piece without a valid outline; with the greatest value that works
      */
     public Pieces pieces(PatternOptions options) {
-        return Pieces.of(PatternDrafter.draft(title, run, options));
+        try {
+            return Pieces.of(PatternDrafter.draft(title, run, options));
+        } catch (InvalidMeasuresException e) {
+            Sizes sizes = new Sizes(run.sizes().stream().map(GradedSize::label).toList(), run.base());
+            throw WorkingValues.instead(e, new Attempt(title, run.style(), given, run.rules(), sizes, options));
+        }
     }
 }

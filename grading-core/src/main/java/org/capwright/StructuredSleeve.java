@@ -1,12 +1,15 @@
 package org.capwright;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
+import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
@@ -127,8 +130,27 @@ public final class StructuredSleeve {
      *     work
      */
     public SizeRun grade(GradeRules rules, Sizes sizes) {
-        return new SizeRun(
-                title,
-                org.capwright.grade.SizeRun.grade(style, dimensions, sizes.labels(), sizes.base(), rules.over(sizes)));
+        return grade(rules, sizes, PatternOptions.usual());
+    }
+
+    /**
+     * Drafts every size anew, for pieces that are known already: the bounds that a refusal names have been tried for them too.
+     *
+     * @param rules grade increments; each has one for all jumps, or one per jump
+     * @param sizes names of the sizes and which is the base size
+     * @param options of the pieces that will be drafted
+     * @return the run
+     * @throws InvalidMeasuresException as for {@link #grade(GradeRules, Sizes)}
+     */
+    public SizeRun grade(GradeRules rules, Sizes sizes, PatternOptions options) {
+        List<GradeRule> ruled = rules.over(sizes);
+        try {
+            return new SizeRun(
+                    title,
+                    dimensions,
+                    org.capwright.grade.SizeRun.grade(style, dimensions, sizes.labels(), sizes.base(), ruled));
+        } catch (InvalidMeasuresException e) {
+            throw WorkingValues.instead(e, new Attempt(title, style, dimensions, ruled, sizes, options));
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.SleeveSubject.Option;
@@ -35,12 +36,13 @@ public final class CapFitting {
             double armhole = dimensions.get(Dimension.ARMHOLE);
             return dimensions.with(
                     Dimension.CAP_HEIGHT,
-                    capHeight(dimensions, armhole + wanted.ease().over(armhole)));
+                    capHeight(dimensions, armhole, armhole + wanted.ease().over(armhole)));
         }
         if (fit instanceof CapFit.BicepFor wanted) {
             double armhole = dimensions.get(Dimension.ARMHOLE);
             return dimensions.with(
-                    Dimension.BICEP, bicep(dimensions, armhole + wanted.ease().over(armhole)));
+                    Dimension.BICEP,
+                    bicep(dimensions, armhole, armhole + wanted.ease().over(armhole)));
         }
         if (fit instanceof CapFit.HalvesFor wanted) {
             return halves(dimensions, wanted);
@@ -48,7 +50,7 @@ public final class CapFitting {
         return dimensions;
     }
 
-    private static double capHeight(Dimensions dimensions, double target) {
+    private static double capHeight(Dimensions dimensions, double armhole, double target) {
         double half = target / 2 / 1.03;
         double width = dimensions.get(Dimension.BICEP) / 2;
         double guess = Math.sqrt(Math.max(half * half - width * width, 0.04 * width * width));
@@ -56,14 +58,20 @@ public final class CapFitting {
                 height -> capLength(dimensions.with(Dimension.CAP_HEIGHT, height)),
                 guess,
                 Dimension.CAP_HEIGHT,
-                target);
+                target,
+                new Seam(Option.CAP_EASE, armhole));
     }
 
-    private static double bicep(Dimensions dimensions, double target) {
+    private static double bicep(Dimensions dimensions, double armhole, double target) {
         double half = target / 2 / 1.03;
         double height = dimensions.get(Dimension.CAP_HEIGHT);
         double guess = 2 * Math.sqrt(Math.max(half * half - height * height, 0.04 * half * half));
-        return root(bicep -> capLength(dimensions.with(Dimension.BICEP, bicep)), guess, Dimension.BICEP, target);
+        return root(
+                bicep -> capLength(dimensions.with(Dimension.BICEP, bicep)),
+                guess,
+                Dimension.BICEP,
+                target,
+                new Seam(Option.CAP_EASE, armhole));
     }
 
     private static Dimensions halves(Dimensions dimensions, CapFit.HalvesFor wanted) {
@@ -85,7 +93,8 @@ public final class CapFitting {
             return length(BaseSleeve.Half.back(dimensions, bicep - front.getAsDouble(), height)
                     .find());
         };
-        double height = root(backLength, guess, Dimension.CAP_HEIGHT, backTarget);
+        double height =
+                root(backLength, guess, Dimension.CAP_HEIGHT, backTarget, new Seam(Option.BACK_CAP_EASE, backArmhole));
         double front = frontWidth(dimensions, height, frontTarget).orElseThrow();
         return dimensions.with(Dimension.CAP_HEIGHT, height).with(Dimension.FRONT_WIDTH, front);
     }
@@ -122,9 +131,13 @@ public final class CapFitting {
                 : OptionalDouble.of(frontLength.getAsDouble() + backLength.getAsDouble());
     }
 
-    private static double root(DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target) {
+    /** The seam that a cap line is sewn to, and the ease over it. */
+    private record Seam(Option ease, double armhole) {}
+
+    private static double root(
+            DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target, Seam seam) {
         return find(length, guess, unknown, target)
-                .orElseThrow(() -> new InvalidMeasuresException(explained(length, unknown, target)));
+                .orElseThrow(() -> new InvalidMeasuresException(explained(length, unknown, target, seam)));
     }
 
     /** Walks from the guess in steps of 4 % until the length passes the target, then solves. Where no line can be drawn the walk goes on: the set that works is an interval. */
@@ -161,21 +174,26 @@ public final class CapFitting {
                 }
             }
             if ((reached.getAsDouble() < target) != (factor > 1)) {
-                return OptionalDouble.of(solve(length, Math.min(inside, next), Math.max(inside, next), target));
+                return solve(length, Math.min(inside, next), Math.max(inside, next), target);
             }
             inside = next;
         }
         return OptionalDouble.empty();
     }
 
-    private static double solve(DoubleFunction<OptionalDouble> length, double low, double high, double target) {
+    /** Nothing where lines cannot be drawn for all that lies between, so that no root is found. */
+    private static OptionalDouble solve(DoubleFunction<OptionalDouble> length, double low, double high, double target) {
         UnivariateFunction excess = x -> length.apply(x).orElse(Double.NaN) - target;
         double atLow = excess.value(low);
         double atHigh = excess.value(high);
         if (atLow == 0 || atHigh == 0) {
-            return atLow == 0 ? low : high;
+            return OptionalDouble.of(atLow == 0 ? low : high);
         }
-        return new BrentSolver(1e-14, ACCURACY, 1e-12).solve(100, excess, low, high);
+        try {
+            return OptionalDouble.of(new BrentSolver(1e-14, ACCURACY, 1e-12).solve(100, excess, low, high));
+        } catch (TooManyEvaluationsException e) {
+            return OptionalDouble.empty();
+        }
     }
 
     private static double edge(DoubleFunction<OptionalDouble> length, double inside, double outside) {
@@ -192,8 +210,9 @@ public final class CapFitting {
         return good;
     }
 
-    /** Says between which armhole-plus-ease lengths the other measures allow a sleeve, at the ends of the range of the unknown. */
-    private static Violation explained(DoubleFunction<OptionalDouble> length, Dimension unknown, double target) {
+    /** Says between which eases the other measures allow a sleeve, at the ends of the range of the unknown. */
+    private static Violation explained(
+            DoubleFunction<OptionalDouble> length, Dimension unknown, double target, Seam seam) {
         double shortest = Double.POSITIVE_INFINITY;
         double longest = 0;
         double ratio = Math.pow(unknown.greatest() / unknown.least(), 1.0 / STEPS);
@@ -217,13 +236,12 @@ public final class CapFitting {
         }
         String which = unknown == Dimension.BICEP ? "bicep" : "cap height";
         return longest == 0
-                ? Violation.of(Option.CAP_EASE, "no " + which + " gives a cap line with these displacements")
+                ? Violation.of(seam.ease, "no " + which + " gives a cap line with these displacements")
                 : Violation.lengthOutside(
-                        Option.CAP_EASE,
-                        "no " + which
-                                + " gives a cap line as long as the armhole with this ease; the length of the cap line",
-                        target,
-                        shortest,
-                        longest);
+                        seam.ease,
+                        "no " + which + " gives a cap line as long as the armhole with this ease",
+                        target - seam.armhole,
+                        shortest - seam.armhole,
+                        longest - seam.armhole);
     }
 }

@@ -82,19 +82,9 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
      * @param rules at most one per dimension, each with one increment per interval
      * @return the run, every size drafted anew
      * @throws InvalidMeasuresException if sizes or rules contradict each other, a size cannot be drafted, or its cap line is far too long or too short for its armhole; all such sizes are
-     *     named. Pleats that cannot be laid come with a number or a depth that can, in every size
+     *     named
      */
     public static SizeRun grade(
-            SleeveStyle style, Dimensions baseDimensions, List<String> labels, int base, List<GradeRule> rules) {
-        try {
-            return drafted(style, baseDimensions, labels, base, rules);
-        } catch (InvalidMeasuresException e) {
-            throw WorkingPleats.named(
-                    e, style, baseDimensions, (other, dimensions) -> drafted(other, dimensions, labels, base, rules));
-        }
-    }
-
-    private static SizeRun drafted(
             SleeveStyle style, Dimensions baseDimensions, List<String> labels, int base, List<GradeRule> rules) {
         List<Violation> wrong = wrong(rules, new Sizes(labels, base));
         for (GradeRule rule : rules) {
@@ -130,7 +120,7 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
                 ? run
                 : new SizeRun(
                         style,
-                        drafted(counted(style, number.getAsInt()), baseDimensions, labels, base, rules).sizes,
+                        grade(counted(style, number.getAsInt()), baseDimensions, labels, base, rules).sizes,
                         base,
                         rules);
     }

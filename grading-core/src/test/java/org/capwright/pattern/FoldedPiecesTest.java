@@ -8,6 +8,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.capwright.GradeRules;
+import org.capwright.StructuredSleeve;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.HemShape;
 import org.capwright.draft.Overlay;
@@ -19,10 +21,12 @@ import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.grade.SizeRun;
+import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,12 +57,7 @@ class FoldedPiecesTest {
         d.put(Dimension.BACK_GAP, 60.0);
         OverlayStyle overlay = new OverlayStyle(HemShape.VEE, OverlayStyle.THIRD_DIVISION)
                 .pleated(new PleatPlan(kind, direction, new PleatSizing.ByCount(count), 0, 0));
-        return SizeRun.grade(
-                new SleeveStyle(new CapFit.Given(), Optional.of(overlay), Optional.empty()),
-                Dimensions.of(d),
-                List.of("40"),
-                0,
-                List.of());
+        return graded(new SleeveStyle(new CapFit.Given(), Optional.of(overlay), Optional.empty()), Dimensions.of(d));
     }
 
     private static Piece main(SizeRun run) {
@@ -192,6 +191,10 @@ class FoldedPiecesTest {
     }
 
     private static SizeRun graded(SleeveStyle style, Dimensions dimensions) {
-        return SizeRun.grade(style, dimensions, List.of("40"), 0, List.of());
+        return StructuredSleeve.of(RandomStyles.TITLE, style, dimensions)
+                .grade(GradeRules.in(Unit.MILLIMETRE), new Sizes(List.of("40"), 0))
+                .pieces()
+                .patterns()
+                .run();
     }
 }

@@ -112,7 +112,8 @@ public record SizeRunRequest(
     /** Drafts every size, by the front door of the engine as any program does. */
     SizeRun graded() {
         PatternDrafter.check(options);
-        return StructuredSleeve.of(title(), style, dimensions).grade(GradeRules.of(rules), new Sizes(sizes, base));
+        return StructuredSleeve.of(title(), style, dimensions)
+                .grade(GradeRules.of(rules), new Sizes(sizes, base), options);
     }
 
     /** Drafts the pieces of the graded run. */

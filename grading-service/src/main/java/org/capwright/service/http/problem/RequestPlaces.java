@@ -16,20 +16,25 @@ import org.capwright.tables.TableSubject;
 public final class RequestPlaces {
 
     /** Where everything stands that one request alone does not decide. */
-    public static final RequestPlaces USUAL = new RequestPlaces("", "/sleeve/capEase", "/overlay/pleats/depth");
+    public static final RequestPlaces USUAL = new RequestPlaces("", "/sleeve/capEase", "/overlay/pleats/depth", "", "");
 
     private final String root;
     private final String capEase;
     private final String pleatDepth;
 
-    private RequestPlaces(String root, String capEase, String pleatDepth) {
+    private final String frontZone;
+    private final String backZone;
+
+    private RequestPlaces(String root, String capEase, String pleatDepth, String frontZone, String backZone) {
         this.root = root;
         this.capEase = capEase;
         this.pleatDepth = pleatDepth;
+        this.frontZone = frontZone;
+        this.backZone = backZone;
     }
 
     /**
-     * The places of a style: an ease may be given for the halves apart, a depth as the greatest.
+     * The places of a style: an ease or a flat zone may be given for the halves apart, a depth as the greatest.
      *
      * @param style what was asked for
      * @return the places in its request
@@ -39,10 +44,16 @@ public final class RequestPlaces {
                 .flatMap(OverlayStyle::pleats)
                 .filter(plan -> plan.sizing() instanceof PleatSizing.ByGreatestDepth)
                 .isPresent();
+        boolean zones = style.overlay()
+                .flatMap(OverlayStyle::pleats)
+                .filter(plan -> plan.flatZoneFront() != plan.flatZoneBack())
+                .isPresent();
         return new RequestPlaces(
                 "",
                 style.fit() instanceof CapFit.HalvesFor ? "/sleeve/front/capEase" : USUAL.capEase,
-                greatest ? "/overlay/pleats/greatestDepth" : USUAL.pleatDepth);
+                greatest ? "/overlay/pleats/greatestDepth" : USUAL.pleatDepth,
+                zones ? "/front" : "",
+                zones ? "/back" : "");
     }
 
     /**
@@ -52,7 +63,7 @@ public final class RequestPlaces {
      * @return the places in the whole
      */
     public RequestPlaces within(String pointer) {
-        return new RequestPlaces(pointer + root, capEase, pleatDepth);
+        return new RequestPlaces(pointer + root, capEase, pleatDepth, frontZone, backZone);
     }
 
     /**
@@ -144,7 +155,8 @@ public final class RequestPlaces {
             case JOIN, FULLNESS, PLEATS -> "/overlay/" + option.code();
             case TAKE_UP -> "/overlay";
             case PLEAT_COUNT -> "/overlay/pleats/count";
-            case FLAT_ZONE_FRONT, FLAT_ZONE_BACK -> "/overlay/pleats/flatZone";
+            case FLAT_ZONE_FRONT -> "/overlay/pleats/flatZone" + frontZone;
+            case FLAT_ZONE_BACK -> "/overlay/pleats/flatZone" + backZone;
             case UNDER_SLEEVE, SEAM_ALLOWANCE, TURN_OF_CLOTH, INTERFACING_OVERLAP, SIZES, BASE_SIZE, SIZE_TABLE ->
                 "/" + option.code();
             case WHOLE_SIZE -> "/sizes";

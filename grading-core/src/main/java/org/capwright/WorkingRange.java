@@ -1,0 +1,153 @@
+package org.capwright;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
+
+/** Finds the part of a range in which a value really works, by trying. Whoever sends an end of it back finds it taken. */
+final class WorkingRange {
+
+    /** Steps into the range, each twice as long as the last, until something works. */
+    private static final int STEPS = 11;
+
+    /** The same where only a few places are tried, each four times as far. */
+    private static final int FEW = 4;
+
+    /** Halvings between what works and what does not. */
+    private static final int HALVINGS = 8;
+
+    /** Callers see lengths to this, mm; ratios to a hundredth of it. */
+    private static final double SHOWN = 0.01;
+
+    private final DoublePredicate works;
+    private final double grid;
+    private final int steps;
+
+    private WorkingRange(DoublePredicate works, Quantity quantity, int steps) {
+        this.works = works;
+        this.steps = steps;
+        this.grid = quantity == Quantity.COUNT ? 1 : quantity == Quantity.LENGTH ? SHOWN : SHOWN / 100;
+    }
+
+    /** The same violation with bounds that work, at least one of them; nothing where nothing works. */
+    static Optional<Violation> of(Violation violation, double[] ends, DoublePredicate works) {
+        return of(violation, ends, new WorkingRange(works, violation.quantity(), STEPS));
+    }
+
+    /** The same with few trials. */
+    static Optional<Violation> coarse(Violation violation, double[] ends, DoublePredicate works) {
+        return of(violation, ends, new WorkingRange(works, violation.quantity(), FEW));
+    }
+
+    /** The same violation from a value that works to as far as it works on the way to its other bound. */
+    static Violation from(Violation violation, double near, double[] ends, DoublePredicate works) {
+        WorkingRange range = new WorkingRange(works, violation.quantity(), STEPS);
+        boolean up = near > violation.value().orElse(near);
+        OptionalDouble asked = up ? violation.greatest() : violation.least();
+        OptionalDouble far = asked.isEmpty()
+                ? asked
+                : OptionalDouble.of(range.last(near, Math.min(ends[1], Math.max(ends[0], asked.getAsDouble()))));
+        OptionalDouble one = OptionalDouble.of(near);
+        return with(violation, up ? one : far, up ? far : one);
+    }
+
+    private static Violation with(Violation violation, OptionalDouble least, OptionalDouble greatest) {
+        return new Violation(
+                violation.subject(),
+                violation.size(),
+                violation.reason(),
+                violation.quantity(),
+                violation.value(),
+                least,
+                greatest,
+                violation.given());
+    }
+
+    /** A value as a caller would send it, without the noise of binary fractions. */
+    static double clean(double value) {
+        return Math.rint(value * 1e7) / 1e7;
+    }
+
+    private static Optional<Violation> of(Violation violation, double[] ends, WorkingRange range) {
+        double value = violation.value().orElse(Double.NaN);
+        double low = Math.max(ends[0], violation.least().orElse(ends[0]));
+        double high = Math.min(ends[1], violation.greatest().orElse(ends[1]));
+        if (value < low) {
+            return range.from(violation, low, high, violation.greatest().isPresent());
+        }
+        if (value > high) {
+            return range.from(violation, high, low, violation.least().isPresent());
+        }
+        return range.from(violation, value, high, violation.greatest().isPresent())
+                .or(() -> range.from(violation, value, low, violation.least().isPresent()));
+    }
+
+    private Optional<Violation> from(Violation violation, double near, double far, boolean farAsked) {
+        if (!(Math.abs(far - near) >= 0)) {
+            return Optional.empty();
+        }
+        OptionalDouble first = first(near, far);
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        double one = first.getAsDouble();
+        double other = farAsked ? last(one, far) : Double.NaN;
+        boolean up = far >= near;
+        double least = up ? one : other;
+        double greatest = up ? other : one;
+        return Optional.of(with(
+                violation,
+                Double.isNaN(least) ? OptionalDouble.empty() : OptionalDouble.of(least),
+                Double.isNaN(greatest) ? OptionalDouble.empty() : OptionalDouble.of(greatest)));
+    }
+
+    /** The value nearest to an end, on the way to the other, that works. */
+    private OptionalDouble first(double near, double far) {
+        if (works(near)) {
+            return OptionalDouble.of(near);
+        }
+        double before = near;
+        for (int i = steps; i >= 0; i--) {
+            double tried = snapped(near + (far - near) * Math.pow(steps == FEW ? 0.25 : 0.5, i), far);
+            if (tried != before && works(tried)) {
+                return OptionalDouble.of(between(tried, before));
+            }
+            before = tried;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The furthest value on the way to an end that works, if all between do. */
+    private double last(double good, double end) {
+        return works(end) ? end : between(good, end);
+    }
+
+    private double between(double good, double bad) {
+        double works = good;
+        double fails = bad;
+        for (int i = 0; i < HALVINGS && Math.abs(works - fails) > grid * 1.5; i++) {
+            double middle = snapped((works + fails) / 2, works);
+            if (middle == works || middle == fails) {
+                break;
+            }
+            if (works(middle)) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return works;
+    }
+
+    /** A value on the grid that callers see, on the side of another. */
+    private double snapped(double value, double towards) {
+        double steps = value / grid;
+        return (towards >= value ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9)) * grid;
+    }
+
+    private boolean works(double value) {
+        return works.test(clean(value));
+    }
+}

@@ -1,0 +1,265 @@
+package org.capwright;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import org.capwright.draft.CapFit;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Subject;
+import org.capwright.quantity.Violation;
+
+/**
+ * Says what would work instead of what was refused: every bound has been tried in every size of the run and with all its pieces. A draft finds out in stages what is wrong with it, so each value that is
+ * complained of is set to the nearest bound until nothing is wrong; then every range is tried with the others mended. Where one value alone mends all, it alone is named.
+ */
+final class WorkingValues {
+
+    /** How often a draft may find something wrong before the search is given up. */
+    private static final int ROUNDS = 24;
+
+    /** How many sizes are drafted in all before ranges are no longer widened. */
+    private static final int MOST_DRAFTS = 800;
+
+    /** A cap whose halves are fitted apart takes longer by about this. */
+    private static final int SLOWER = 10;
+
+    /** A bound that does not hold is moved inward by this, then by twice as much and so on, mm or as a share. */
+    private static final double NUDGE = 0.01;
+
+    private final Attempt asked;
+    private final List<Violation> found = new ArrayList<>();
+    private final Map<Subject, Violation> first = new LinkedHashMap<>();
+    private final Map<Subject, Double> mended = new LinkedHashMap<>();
+    private Attempt now;
+    private int left;
+
+    private WorkingValues(Attempt asked) {
+        this.asked = asked;
+        this.now = asked;
+        boolean slow = asked.style().fit() instanceof CapFit.HalvesFor;
+        this.left = MOST_DRAFTS / asked.sizes().labels().size() / (slow ? SLOWER : 1);
+    }
+
+    /** The refusal with bounds that work. */
+    static InvalidMeasuresException instead(InvalidMeasuresException refused, Attempt asked) {
+        return new InvalidMeasuresException(new WorkingValues(asked).of(refused.violations()));
+    }
+
+    private List<Violation> of(List<Violation> refused) {
+        boolean all = mend(refused);
+        List<Violation> named = new ArrayList<>();
+        Map<Subject, Optional<Violation>> ranges = new LinkedHashMap<>();
+        List<Subject> atFirst = refused.stream().map(this::subject).distinct().toList();
+        if (atFirst.size() == 1 && (first.size() > 1 || !all)) {
+            Optional<Violation> alone = alone(first.get(atFirst.get(0)));
+            if (alone.isPresent()) {
+                first.keySet().retainAll(atFirst);
+                ranges.put(atFirst.get(0), alone);
+            }
+        }
+        first.forEach((subject, violation) -> ranges.computeIfAbsent(subject, s -> range(violation, all)));
+        for (Violation violation : found) {
+            Optional<Violation> range = ranges.getOrDefault(subject(violation), Optional.empty());
+            if (first.containsKey(subject(violation))) {
+                named.add(range.map(r -> bounded(violation, r)).orElseGet(() -> unbounded(violation)));
+            }
+        }
+        return List.copyOf(named);
+    }
+
+    /** Sets what is complained of to the nearest bound until nothing is wrong; true where that is so. */
+    private boolean mend(List<Violation> refused) {
+        List<Violation> wrong = refused;
+        Map<Subject, Integer> rounds = new LinkedHashMap<>();
+        for (int round = 0; round < ROUNDS && !wrong.isEmpty(); round++) {
+            List<Violation> inBase = now.inBaseSize(wrong);
+            boolean moved = false;
+            for (Violation violation : merged(inBase)) {
+                Subject subject = violation.subject();
+                int times = rounds.merge(subject, 1, Integer::sum);
+                OptionalDouble value = next(violation, times);
+                if (!first.containsKey(subject)) {
+                    first.put(subject, violation);
+                    inBase.stream().filter(v -> subject(v).equals(subject)).forEach(found::add);
+                }
+                if (value.isPresent()) {
+                    mended.put(subject, value.getAsDouble());
+                    now = now.with(subject, value.getAsDouble()).orElse(now);
+                    moved = true;
+                }
+            }
+            if (!moved) {
+                return false;
+            }
+            left--;
+            wrong = now.wrong();
+        }
+        return wrong.isEmpty();
+    }
+
+    /** The next value to try for what is complained of once more. */
+    private OptionalDouble next(Violation violation, int times) {
+        Subject subject = violation.subject();
+        if (violation.value().isEmpty()
+                || now.with(subject, violation.value().getAsDouble()).isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (violation.least().isEmpty() && violation.greatest().isEmpty()) {
+            return WorkingRange.of(
+                            violation,
+                            Attempt.ends(subject),
+                            value -> works(
+                                    now,
+                                    subject,
+                                    value,
+                                    left -> left.stream()
+                                            .noneMatch(v -> subject(v).equals(subject))))
+                    .map(range -> OptionalDouble.of(nearest(range)))
+                    .orElse(OptionalDouble.empty());
+        }
+        double[] ends = Attempt.ends(subject);
+        double bound = WorkingRange.clean(nearest(violation));
+        double asked = first.getOrDefault(subject, violation).value().orElse(bound);
+        double inward = asked < bound ? 1 : -1;
+        double grid = violation.quantity() == Quantity.COUNT
+                ? 1
+                : violation.quantity() == Quantity.LENGTH ? NUDGE : NUDGE / 100;
+        double step = times == 1 ? 0 : grid * Math.pow(2, times - 2);
+        Double before = mended.get(subject);
+        double value = before == null || Math.abs(bound - before) > step ? bound : before + inward * step;
+        return value < ends[0] || value > ends[1] ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** The range of a value that mends all by itself, looked for further in than its own bound. */
+    private Optional<Violation> alone(Violation violation) {
+        if (violation.value().isEmpty()) {
+            return Optional.empty();
+        }
+        return WorkingRange.coarse(
+                violation,
+                Attempt.ends(violation.subject()),
+                value -> works(asked, violation.subject(), value, List::isEmpty));
+    }
+
+    /** From the value that was found to as far as it works. */
+    private Optional<Violation> range(Violation violation, boolean all) {
+        Subject subject = violation.subject();
+        Double near = mended.get(subject);
+        if (near == null || !all) {
+            return near == null
+                            || violation.least().isEmpty()
+                                    && violation.greatest().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(violation);
+        }
+        return Optional.of(WorkingRange.from(
+                violation, near, Attempt.ends(subject), value -> works(now, subject, value, List::isEmpty)));
+    }
+
+    private boolean works(Attempt attempt, Subject subject, double value, Predicate<List<Violation>> mends) {
+        return left-- > 0
+                && attempt.with(subject, value)
+                        .map(Attempt::wrong)
+                        .filter(mends)
+                        .isPresent();
+    }
+
+    private static double nearest(Violation violation) {
+        double value = violation.value().orElseThrow();
+        if (violation.least().isPresent() && value < violation.least().getAsDouble()) {
+            return violation.least().getAsDouble();
+        }
+        return violation.greatest().orElse(violation.least().orElse(value));
+    }
+
+    /** Nothing is promised where nothing was found. */
+    private static Violation unbounded(Violation violation) {
+        return new Violation(
+                violation.subject(),
+                violation.size(),
+                violation.reason(),
+                violation.quantity(),
+                violation.value(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                violation.given());
+    }
+
+    private static Violation bounded(Violation violation, Violation range) {
+        return new Violation(
+                range.subject(),
+                violation.size(),
+                violation.reason(),
+                range.quantity(),
+                range.value(),
+                range.least(),
+                range.greatest(),
+                violation.given());
+    }
+
+    /** One violation per subject, with the bounds that hold for all sizes. */
+    private List<Violation> merged(List<Violation> wrong) {
+        Map<Subject, Violation> merged = new LinkedHashMap<>();
+        for (Violation violation : wrong) {
+            merged.merge(
+                    subject(violation),
+                    ofNumber(violation),
+                    (a, b) -> new Violation(
+                            a.subject(),
+                            a.size(),
+                            a.reason(),
+                            a.quantity(),
+                            a.value(),
+                            both(a.least(), b.least(), true),
+                            both(a.greatest(), b.greatest(), false),
+                            a.given()));
+        }
+        return List.copyOf(merged.values());
+    }
+
+    private static OptionalDouble both(OptionalDouble a, OptionalDouble b, boolean greater) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.isEmpty() ? b : a;
+        }
+        return OptionalDouble.of(
+                greater ? Math.max(a.getAsDouble(), b.getAsDouble()) : Math.min(a.getAsDouble(), b.getAsDouble()));
+    }
+
+    private Subject subject(Violation violation) {
+        return ofNumber(violation).subject();
+    }
+
+    /** Pleats that cannot be laid are mended by their depth where that was given, else by their number. */
+    private Violation ofNumber(Violation violation) {
+        Subject subject = asked.canonical(violation.subject());
+        if (subject != Option.PLEATS || asked.plan().isEmpty()) {
+            return new Violation(
+                    subject,
+                    violation.size(),
+                    violation.reason(),
+                    violation.quantity(),
+                    violation.value(),
+                    violation.least(),
+                    violation.greatest(),
+                    violation.given());
+        }
+        OptionalDouble depth = now.depth();
+        return depth.isPresent()
+                ? Violation.lengthAbove(
+                        Dimension.PLEAT_DEPTH, violation.reason(), depth.getAsDouble(), depth.getAsDouble() - 0.01)
+                : new Violation(
+                        Option.PLEAT_COUNT,
+                        violation.reason(),
+                        Quantity.COUNT,
+                        OptionalDouble.of(now.count()),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+    }
+}

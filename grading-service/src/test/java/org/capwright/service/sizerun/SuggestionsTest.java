@@ -1,0 +1,106 @@
+package org.capwright.service.sizerun;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.service.http.problem.ProblemException;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What a refusal says would work is sent back as a caller would send it, each end of each range, the other fields that were complained of set to what is nearest: it must be taken, in every size of the run. {@code -Drequests=20000} tries as many. */
+class SuggestionsTest {
+
+    private static final int FEW = 30;
+    private static final int MANY = 600;
+
+    private final List<String> failed = new ArrayList<>();
+    private int refused;
+    private int tried;
+    private int taken;
+
+    private static List<FieldViolation> refused(JsonNode body) {
+        try {
+            SizeRunService.draft(SizeRunReader.read(body));
+            return List.of();
+        } catch (ProblemException e) {
+            return e.problem().violations();
+        }
+    }
+
+    @Test
+    void valuesThatAreSaidToWorkWork() {
+        int requests = Integer.getInteger("requests", Boolean.getBoolean("capwright.thorough") ? MANY : FEW);
+        for (long seed = 0; seed < requests; seed++) {
+            JsonNode body = RandomRequests.of(seed);
+            List<FieldViolation> violations = refused(body);
+            refused += violations.isEmpty() ? 0 : 1;
+            JsonNode mended = mended(body, violations);
+            for (FieldViolation violation : violations) {
+                for (double bound : bounds(violation)) {
+                    send(seed, set(mended, violation.field(), bound), violation, bound);
+                }
+            }
+        }
+        String figures = requests + " requests, " + refused + " refused, " + tried + " values, " + taken + " taken";
+        System.out.println(figures);
+        assertTrue(tried > requests / 4 && taken >= 0.99 * tried, () -> figures + failed);
+    }
+
+    private void send(long seed, JsonNode body, FieldViolation violation, double bound) {
+        tried++;
+        List<FieldViolation> again = refused(body);
+        if (again.isEmpty()) {
+            taken++;
+        } else {
+            failed.add("\nseed " + seed + ": " + violation.field() + " " + violation.reason() + " -> " + bound + " -> "
+                    + again.stream().map(v -> v.field() + " " + v.reason()).toList());
+        }
+    }
+
+    /** The request with every field that is complained of set to the nearest value that is said to work. */
+    private static JsonNode mended(JsonNode body, List<FieldViolation> violations) {
+        JsonNode mended = body;
+        for (FieldViolation violation : violations) {
+            double value = violation
+                    .value()
+                    .map(v -> v instanceof Number n ? n.doubleValue() : 0.0)
+                    .orElse(0.0);
+            Optional<Double> nearest = violation
+                    .minimum()
+                    .filter(least -> value < least)
+                    .or(violation::maximum)
+                    .or(violation::minimum);
+            if (nearest.isPresent()) {
+                mended = set(mended, violation.field(), nearest.get());
+            }
+        }
+        return mended;
+    }
+
+    private static List<Double> bounds(FieldViolation violation) {
+        return Stream.of(violation.minimum(), violation.maximum())
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
+    }
+
+    private static JsonNode set(JsonNode body, String field, double value) {
+        String[] path = field.substring(1).split("/");
+        ObjectNode patch = Requests.MAPPER.createObjectNode();
+        ObjectNode at = patch;
+        for (int i = 0; i < path.length - 1; i++) {
+            at = at.putObject(path[i]);
+        }
+        if (value == Math.rint(value)) {
+            at.put(path[path.length - 1], (long) value);
+        } else {
+            at.put(path[path.length - 1], value);
+        }
+        return Requests.merged(body, patch);
+    }
+}
