@@ -58,7 +58,7 @@ final class WorkingValues {
         Map<Subject, Optional<Violation>> ranges = new LinkedHashMap<>();
         List<Subject> atFirst = refused.stream().map(this::subject).distinct().toList();
         if (atFirst.size() == 1 && (first.size() > 1 || !all)) {
-            Optional<Violation> alone = alone(first.get(atFirst.get(0)));
+            Optional<Violation> alone = alone(first.values().iterator().next());
             if (alone.isPresent()) {
                 first.keySet().retainAll(atFirst);
                 ranges.put(atFirst.get(0), alone);

@@ -1,6 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -59,7 +60,7 @@ final class HalfWords {
                 heights.add(from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x()));
             }
         }
-        heights.sort(null);
+        Collections.sort(heights);
         double[] longest = {heights.get(0), heights.get(1)};
         for (int i = 2; i + 1 < heights.size(); i += 2) {
             if (heights.get(i + 1) - heights.get(i) > longest[1] - longest[0]) {
