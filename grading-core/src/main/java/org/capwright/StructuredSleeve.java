@@ -9,6 +9,7 @@ import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
+import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
@@ -140,11 +141,12 @@ public final class StructuredSleeve {
      * @param sizes names of the sizes and which is the base size
      * @param options of the pieces that will be drafted
      * @return the run
-     * @throws InvalidMeasuresException as for {@link #grade(GradeRules, Sizes)}
+     * @throws InvalidMeasuresException as for {@link #grade(GradeRules, Sizes)}, and if an option is out of its range
      */
     public SizeRun grade(GradeRules rules, Sizes sizes, PatternOptions options) {
         List<GradeRule> ruled = rules.over(sizes);
         try {
+            PatternDrafter.check(options);
             return new SizeRun(
                     title,
                     dimensions,

@@ -12,7 +12,6 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimensions;
-import org.capwright.pattern.PatternDrafter;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Rounding;
@@ -111,7 +110,6 @@ public record SizeRunRequest(
 
     /** Drafts every size, by the front door of the engine as any program does. */
     SizeRun graded() {
-        PatternDrafter.check(options);
         return StructuredSleeve.of(title(), style, dimensions)
                 .grade(GradeRules.of(rules), new Sizes(sizes, base), options);
     }

@@ -117,6 +117,9 @@ class EveryFieldCountsTest {
         values("/corners", "{}", "\"mitred\"", "\"bevelled\"");
         values("/turnOfCloth", "{}", "0.2", "0.3");
         values("/interfacingOverlap", "{}", "0", "0.2");
+        values("/halves", "{}", "\"onFold\"", "\"whole\"");
+        values("/pleatNotches", "{}", "\"cutEdge\"", "\"none\"");
+        values("/drillHoles", "{}", "\"none\"", "\"pleatsAndDarts\"");
         values("/align", "{}", "\"apex\"", "\"underarm\"");
         values("/layout", "{}", "\"nest\"", "\"blocks\"");
         values("/rounding", "{}", "\"1 mm\"", "\"1 cm\"");

@@ -15,7 +15,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** What a refusal says would work is sent back as a caller would send it, each end of each range, the other fields that were complained of set to what is nearest: it must be taken, in every size of the run. {@code -Drequests=20000} tries as many. */
 class SuggestionsTest {
 
-    private static final int FEW = 30;
+    private static final int FEW = 12;
     private static final int MANY = 600;
 
     private final List<String> failed = new ArrayList<>();
