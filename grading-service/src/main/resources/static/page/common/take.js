@@ -38,10 +38,10 @@ const apart = (file, variant) => (variant === "" ? file : file.replace(/(\.\w+)$
 
 /**
  * A row of a list of files: what is asked for at a path of the service with a body, by its kind, and the call to look at. What was chosen beside the button, such as the
- * paper, is told by variant and stands in the file's name.
+ * paper, is told by variant and stands in the file's name. Where files are sent rather than a body, send makes the call instead, by kind and signal.
  */
-export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "", path, body }) {
-  const ask = (signal) => call(path, body(kind), kind, signal);
+export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "", path, body }, send) {
+  const ask = send ?? ((each, signal) => call(path, body(each), each, signal));
   let flight = null;
   const bar = h("progress", { "aria-label": name, hidden: true });
   const state = h("span", { class: "file-state", role: "status" });
@@ -68,7 +68,7 @@ export function takeRow({ kind, name, meaning, main, options, fallback, variant 
     state.textContent = say("file.making");
     const chosen = variant();
     try {
-      const response = await ask(signal);
+      const response = await ask(kind, signal);
       const whole = Number(response.headers.get("Content-Length")) || 0;
       if (whole > 0) bar.max = whole;
       const blob = await received(response, (bytes) => {
@@ -92,6 +92,6 @@ export function takeRow({ kind, name, meaning, main, options, fallback, variant 
     { class: "file" },
     h("div", { class: "file-name" }, h("strong", null, name), meaning ? h("span", null, meaning) : null, options),
     h("div", { class: "file-take" }, button, cancel, bar, state),
-    requestShown(name, () => ({ path, accept: kind, body: body(kind) })),
+    send ? null : requestShown(name, () => ({ path, accept: kind, body: body(kind) })),
   );
 }
