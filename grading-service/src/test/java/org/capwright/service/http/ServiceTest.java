@@ -33,6 +33,7 @@ import org.capwright.service.CapwrightService;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,17 +44,18 @@ import org.springframework.boot.web.server.servlet.context.ServletWebServerAppli
 import org.springframework.context.ConfigurableApplicationContext;
 import tools.jackson.databind.JsonNode;
 
-/** The whole service over HTTP. */
+/** The whole service over HTTP. Alone: a service that starts beside it sets up the log of both anew. */
+@Isolated
 class ServiceTest {
 
     private static final String DEMO = """
-            {"units":"cm","baseSize":"40","sizes":["36","38","40","42","44"],
-             "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2,"armhole":45},
-             "overlay":{"rise":14,"length":34,"hem":"vee","frontGap":6,"backGap":6,"pleats":{"count":8,"kind":"knife"}},
-             "underSleeve":{"elbow":28,"wrist":19},
-             "grade":{"bicep":1.2,"length":0.5,"capHeight":0.4,"armhole":[1.6,1.6,1.8,1.8]},
-             "sizeTable":null,"seamAllowance":1.0,"align":"underarm"}
-            """;
+        {"units":"cm","baseSize":"40","sizes":["36","38","40","42","44"],
+         "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2,"armhole":45},
+         "overlay":{"rise":14,"length":34,"hem":"vee","frontGap":6,"backGap":6,"pleats":{"count":8,"kind":"knife"}},
+         "underSleeve":{"elbow":28,"wrist":19},
+         "grade":{"bicep":1.2,"length":0.5,"capHeight":0.4,"armhole":[1.6,1.6,1.8,1.8]},
+         "sizeTable":null,"seamAllowance":1.0,"align":"underarm"}
+        """;
 
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final ListAppender<ILoggingEvent> LOG = new ListAppender<>();
