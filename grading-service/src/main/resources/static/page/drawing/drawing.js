@@ -9,6 +9,9 @@ import { Window } from "./window.js";
 
 const parser = new DOMParser();
 
+/** Below so many pixels to the millimetre the lines of neighbouring sizes run together: only the base size then shows its seam lines and marks. */
+const FAR = 1.2;
+
 export class Drawing {
   #svg = null;
   #mark = -1;
@@ -112,6 +115,7 @@ export class Drawing {
 
   #aim() {
     const { window } = this;
+    this.holder.classList.toggle("far", window.pixels < FAR);
     if (this.#svg) {
       this.#svg.setAttribute(
         "viewBox",

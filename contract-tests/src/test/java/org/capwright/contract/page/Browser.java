@@ -321,6 +321,11 @@ final class Browser implements AutoCloseable {
         return driver.getScreenshotAs(OutputType.BYTES);
     }
 
+    /** One part of the page alone, as a PNG. */
+    byte[] picture(String css) {
+        return driver.findElement(By.cssSelector(css)).getScreenshotAs(OutputType.BYTES);
+    }
+
     /** Keeps a picture of what is seen. */
     void keep(String name) {
         try {
