@@ -64,6 +64,10 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         swaps(falling).forEach((swap, rows) -> {
             boolean whole = rows.size() > 1
                     && rows.size() >= (grade.isMeasured() ? AGREE_MEASURED : AGREE) * differing(grade, swap);
+            if (!whole) {
+                // One wrong figure is the smaller fault, and is told by the checks of the jumps.
+                rows.removeIf(measure -> oneFigureExplains(row(grade, measure).values));
+            }
             if (!whole && grade.isMeasured()) {
                 return;
             }
@@ -124,6 +128,41 @@ final class SizesSwappedCheck implements PlausibilityCheck {
             }
         }
         return mended;
+    }
+
+    /** Whether a row is as even with one figure put right as with two exchanged. */
+    private static boolean oneFigureExplains(double[] v) {
+        double exchanged = Double.POSITIVE_INFINITY;
+        double mended = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < v.length; i++) {
+            for (int j = i + 1; j < v.length; j++) {
+                double[] changed = v.clone();
+                changed[i] = v[j];
+                changed[j] = v[i];
+                exchanged = rises(changed) ? Math.min(exchanged, roughness(changed)) : exchanged;
+            }
+            for (double meant : meant(v, i)) {
+                double[] changed = v.clone();
+                changed[i] = meant;
+                mended = rises(changed) ? Math.min(mended, roughness(changed)) : mended;
+            }
+        }
+        return mended <= exchanged;
+    }
+
+    /** What a figure would be by its neighbours on both sides, on the left, or on the right. */
+    private static double[] meant(double[] v, int i) {
+        List<Double> meant = new ArrayList<>();
+        if (i > 0 && i < v.length - 1) {
+            meant.add((v[i - 1] + v[i + 1]) / 2);
+        }
+        if (i > 1) {
+            meant.add(2 * v[i - 1] - v[i - 2]);
+        }
+        if (i < v.length - 2) {
+            meant.add(2 * v[i + 1] - v[i + 2]);
+        }
+        return meant.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static Row row(CheckedGrade grade, CheckedMeasure measure) {

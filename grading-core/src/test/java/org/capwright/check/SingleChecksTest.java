@@ -343,4 +343,37 @@ class SingleChecksTest {
             assertEquals(List.of("unit-mistake"), stops);
         }
     }
+
+    /** One figure that fell behind is one wrong figure, not two exchanged ones, wherever it stands and however far it is off. */
+    @Test
+    void oneWrongFigureIsNoExchange() {
+        for (int size = 1; size < 6; size++) {
+            for (double off = 1; off <= 9; off++) {
+                for (int sign = -1; sign <= 1; sign += 2) {
+                    double[] wrists = {180, 182, 184, 186, 188, 190};
+                    wrists[size] += sign * off;
+                    // Off by one jump a figure equals its neighbour, and off by one and a half both lie as far off the
+                    // line.
+                    if (off != 3 && off != 4) {
+                        assertEquals(
+                                List.of(),
+                                CheckCases.of(new SizesSwappedCheck(), CheckCases.row(CheckedMeasure.WRIST, wrists)),
+                                size + " off by " + sign * off);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void twoFiguresOfARowExchangedAreStillTold() {
+        assertEquals(
+                List.of("sizes-swapped"),
+                CheckCases.of(
+                                new SizesSwappedCheck(),
+                                CheckCases.row(CheckedMeasure.WRIST, 180, 182, 186, 184, 188, 190))
+                        .stream()
+                        .map(Finding::code)
+                        .toList());
+    }
 }
