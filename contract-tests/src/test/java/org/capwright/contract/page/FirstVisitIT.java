@@ -65,7 +65,7 @@ class FirstVisitIT {
             browser.await(
                     "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
             keep(browser, "10-as-worn");
-            Files.write(FOLDER.resolve("as-worn.png"), SmallPicture.of(browser.picture(".worn3d-inner")));
+            Files.write(FOLDER.resolve("as-worn.png"), SmallPicture.of(browser.picture("#worn3d-canvas")));
             browser.click("#as-worn");
             browser.show("cloth");
             browser.click("#cloth-start");

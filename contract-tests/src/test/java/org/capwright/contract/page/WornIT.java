@@ -107,10 +107,10 @@ class WornIT {
             String turned = seen(browser);
             assertNotEquals(first, turned);
             browser.run("const canvas = document.getElementById('worn3d-canvas');const touch = (type, id, x, y) =>"
-                + " canvas.dispatchEvent(new PointerEvent(type, {pointerId: id, pointerType: 'touch', clientX: x,"
-                + " clientY: y, bubbles: true}));touch('pointerdown', 11, 100, 100); touch('pointerdown', 12, 150,"
-                + " 100); touch('pointermove', 12, 220, 100);touch('pointerup', 11, 100, 100); touch('pointerup', 12,"
-                + " 220, 100);");
+                    + " canvas.dispatchEvent(new PointerEvent(type, {pointerId: id, pointerType: 'touch', clientX: x,"
+                    + " clientY: y, bubbles: true}));touch('pointerdown', 11, 100, 100); touch('pointerdown', 12, 150,"
+                    + " 100); touch('pointermove', 12, 220, 100);touch('pointerup', 11, 100, 100); touch('pointerup', 12,"
+                    + " 220, 100);");
             assertNotEquals(turned, seen(browser));
         }
     }

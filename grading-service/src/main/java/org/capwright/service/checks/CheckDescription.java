@@ -27,10 +27,10 @@ final class CheckDescription implements DescribedCall {
         Operation operation = api.at("/v1/checks").getPost();
         operation.setDescription(
                 "Checks a size run, a spec table or outlines of a style drawn elsewhere, jump by jump. The Accept"
-                    + " header picks the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec"
-                    + " tables up to 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a"
-                    + " form; the name of a file then names the size where the drawing does not. Files are read in"
-                    + " memory and kept nowhere.");
+                        + " header picks the form of the answer; JSON without one. JSON bodies are read up to 256 kB, spec"
+                        + " tables up to 4 MB, outlines up to 24 MB in all. Outlines of one size per file are sent as a"
+                        + " form; the name of a file then names the size where the drawing does not. Files are read in"
+                        + " memory and kept nowhere.");
         operation.setRequestBody(api.json(
                 CheckSchema.REQUEST,
                 "A size run with a limit of the label",

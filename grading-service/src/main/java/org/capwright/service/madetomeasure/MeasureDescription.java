@@ -25,12 +25,12 @@ final class MeasureDescription implements DescribedCall {
         Operation operation = api.at("/v1/made-to-measure").getPost();
         operation.setDescription(
                 "The call that a made-to-order shop makes for every order. The sleeve is the wearer's measurements"
-                    + " plus ease, and the cap is fitted to the armhole. Measurements that do not go together are"
-                    + " questioned until they are named in confirmed: those to take again are named, each with the"
-                    + " range that the others let expect. Missing ones are estimated and marked, see estimates. A"
-                    + " sleeve that the arm hardly passes, or not at all, is drafted and said to be so, see the"
-                    + " findings of the run. Nothing about the wearer is stored or logged. The Accept header picks the"
-                    + " form of the answer; JSON without one. Bodies are read up to 256 kB.");
+                        + " plus ease, and the cap is fitted to the armhole. Measurements that do not go together are"
+                        + " questioned until they are named in confirmed: those to take again are named, each with the"
+                        + " range that the others let expect. Missing ones are estimated and marked, see estimates. A"
+                        + " sleeve that the arm hardly passes, or not at all, is drafted and said to be so, see the"
+                        + " findings of the run. Nothing about the wearer is stored or logged. The Accept header picks the"
+                        + " form of the answer; JSON without one. Bodies are read up to 256 kB.");
         operation.setRequestBody(api.json(
                 MeasureSchema.REQUEST,
                 "A choir gown for one singer; wrist and armscye are estimated",

@@ -24,10 +24,10 @@ final class BatchDescription implements DescribedCall {
         Operation take = api.at("/v1/order-batches").getPost();
         take.setDescription(
                 "Lines are read as they come and answered in their order, as soon as nothing more is to be read or"
-                    + " work is under way for as many as the service takes at once; whoever sends faster waits. A line"
-                    + " that cannot be taken is answered with a problem in its place, and the others are taken all the"
-                    + " same. Send the whole batch again after a broken connection, with an idempotencyKey on every"
-                    + " line: what was taken is answered as it was. A line has up to 64 kB.");
+                        + " work is under way for as many as the service takes at once; whoever sends faster waits. A line"
+                        + " that cannot be taken is answered with a problem in its place, and the others are taken all the"
+                        + " same. Send the whole batch again after a broken connection, with an idempotencyKey on every"
+                        + " line: what was taken is answered as it was. A line has up to 64 kB.");
         take.setRequestBody(new RequestBody().required(true).content(lines("BatchOrder", """
             {"style":"choir-gown","size":"40","idempotencyKey":"shop-1207"}
             {"style":"choir-gown","size":"42","idempotencyKey":"shop-1208"}

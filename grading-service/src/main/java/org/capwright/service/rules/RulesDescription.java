@@ -17,10 +17,10 @@ final class RulesDescription implements DescribedCall {
         Operation operation = api.at("/v1/grade-rules").getPost();
         operation.setDescription(
                 "For a style without grade rules: bicep, armhole, elbow, wrist and length follow the growth of bodies"
-                    + " in a size table and an ease policy, the cap height is fitted so that the cap ease of the base"
-                    + " size is kept, rise, gaps and the front half grow in proportion. The growth from the base size"
-                    + " is rounded as a whole, so that rounding errors do not add up from size to size. Bodies are"
-                    + " read up to 256 kB.");
+                        + " in a size table and an ease policy, the cap height is fitted so that the cap ease of the base"
+                        + " size is kept, rise, gaps and the front half grow in proportion. The growth from the base size"
+                        + " is rounded as a whole, so that rounding errors do not add up from size to size. Bodies are"
+                        + " read up to 256 kB.");
         operation.setRequestBody(api.json(
                 RulesSchema.REQUEST,
                 "Constant ease, half a centimetre of length per size, whole millimetres",

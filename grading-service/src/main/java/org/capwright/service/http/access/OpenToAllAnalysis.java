@@ -11,8 +11,8 @@ final class OpenToAllAnalysis extends AbstractFailureAnalyzer<OpenToAllException
         return new FailureAnalysis(
                 cause.getMessage(),
                 "Turn keys on: set capwright.operator-key (or CAPWRIGHT_OPERATOR_KEY) to a secret of 32 characters or"
-                    + " more. Or leave server.address at 127.0.0.1, and let a proxy on this machine that has a log-in"
-                    + " pass requests on.",
+                        + " more. Or leave server.address at 127.0.0.1, and let a proxy on this machine that has a log-in"
+                        + " pass requests on.",
                 cause);
     }
 }
