@@ -72,16 +72,18 @@ final class Increments {
             return sizes;
         }
         String base = single.get(0);
+        // EU 38 beside 36-38: the spans go by the number alone.
+        String prefix = base.replaceAll("\\d.*", "");
         Set<String> labels = new LinkedHashSet<>(Set.of(base));
         for (String span : sizes) {
-            SizeScale.ends(span).ifPresent(labels::addAll);
+            ends(span, prefix).ifPresent(labels::addAll);
         }
         List<String> all = List.copyOf(labels);
         List<String> ordered = SizeScale.order(all).stream().map(all::get).toList();
         boolean chain = ordered.size() == sizes.size();
         for (int i = 0; i + 1 < ordered.size() && chain; i++) {
             List<String> pair = List.of(ordered.get(i), ordered.get(i + 1));
-            chain = sizes.stream().anyMatch(size -> SizeScale.ends(size).equals(Optional.of(pair)));
+            chain = sizes.stream().anyMatch(size -> ends(size, prefix).equals(Optional.of(pair)));
         }
         double most = 0;
         for (Map.Entry<String, Map<CheckedMeasure, Double>> size : values.entrySet()) {
@@ -104,7 +106,7 @@ final class Increments {
             String from = pair.isEmpty()
                     ? base
                     : sizes.stream()
-                            .filter(size -> SizeScale.ends(size).equals(pair))
+                            .filter(size -> ends(size, prefix).equals(pair))
                             .findFirst()
                             .orElseThrow();
             Map<CheckedMeasure, Double> own = new EnumMap<>(CheckedMeasure.class);
@@ -117,6 +119,13 @@ final class Increments {
         values.clear();
         values.putAll(steps);
         return ordered;
+    }
+
+    private static Optional<List<String>> ends(String span, String prefix) {
+        return SizeScale.ends(span)
+                .map(pair -> pair.stream()
+                        .map(end -> Character.isDigit(end.charAt(0)) ? prefix + end : end)
+                        .toList());
     }
 
     private static Map<CheckedMeasure, Double> required(Map<String, Map<CheckedMeasure, Double>> values, String size) {
