@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -246,7 +247,7 @@ public record JudgedRules(List<GradeRule> rules, List<Finding> left) {
 
         /** All rules with so many breaks and increments about those of the bodies, the nearest to the bodies first. */
         private List<GradeRule> candidates(Dimension dimension, int breaks) {
-            double[] exact = growth.get(dimension);
+            double[] exact = Objects.requireNonNull(growth.get(dimension));
             List<GradeRule> found = new ArrayList<>();
             for (int[] starts : starts(breaks)) {
                 List<List<Double>> choices = new ArrayList<>();
@@ -399,7 +400,8 @@ public record JudgedRules(List<GradeRule> rules, List<Finding> left) {
                                 rule,
                                 1000 * row(measure, rule)
                                         + broken
-                                        + Math.sqrt(distance(rule, growth.get(dimension)) / (intervals + 1))))
+                                        + Math.sqrt(distance(rule, Objects.requireNonNull(growth.get(dimension)))
+                                                / (intervals + 1))))
                         .sorted(Comparator.comparingDouble(Ranked::cost))
                         .limit(many)
                         .forEach(taken::add);
