@@ -162,7 +162,7 @@ class OwnTableIT {
 
         run.remove("grade");
         run.remove("sizeTable");
-        post("/v1/grade-rules", Map.of("sizeRun", run, "sizeTable", table(), "grid", "0.1 mm"))
+        post("/v1/grade-rules", Map.of("sizeRun", run, "sizeTable", table(), "grid", "0.1 mm", "increments", "bySize"))
                 .statusCode(200)
                 .body("sizeTable", equalTo("workshop-women"))
                 .body("grade.bicep", equalTo(List.of(1.2, 1.2, 1.2, 1.3, 1.4)));
