@@ -65,7 +65,13 @@ class FirstVisitIT {
             browser.await(
                     "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
             keep(browser, "10-as-worn");
+            browser.run("Object.assign(document.querySelector('#worn3d-canvas').style, {position: 'fixed',"
+                    + " inset: '0 auto auto 0', width: '600px', height: '800px', zIndex: 99, background: 'white'});");
+            browser.await(
+                    "the large picture",
+                    "const canvas = document.querySelector('#worn3d-canvas'); return canvas.height >= 800;");
             Files.write(FOLDER.resolve("as-worn.png"), SmallPicture.of(browser.picture("#worn3d-canvas")));
+            browser.run("document.querySelector('#worn3d-canvas').removeAttribute('style');");
             browser.click("#as-worn");
             browser.show("cloth");
             browser.click("#cloth-start");
