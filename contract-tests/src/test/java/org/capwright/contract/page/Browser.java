@@ -12,9 +12,11 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.contract.RunningService;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementClickInterceptedException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -280,9 +282,20 @@ final class Browser implements AutoCloseable {
     }
 
     void click(String selector) {
-        WebElement element = find(selector);
-        run("arguments[0].scrollIntoView({block: 'center'});", element);
-        element.click();
+        for (int tries = 1; ; tries++) {
+            WebElement element = find(selector);
+            run("arguments[0].scrollIntoView({block: 'center'});", element);
+            try {
+                element.click();
+                return;
+            } catch (ElementClickInterceptedException | StaleElementReferenceException e) {
+                // An answer that came between moved or redrew what is clicked, as it would under a finger.
+                if (tries == 4) {
+                    throw e;
+                }
+                settle();
+            }
+        }
     }
 
     void choose(String selectId, String value) {
