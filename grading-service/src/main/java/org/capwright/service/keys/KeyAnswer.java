@@ -15,6 +15,7 @@ import org.capwright.service.http.access.Scope;
  * @param scopes what it is good for
  * @param madeAt when it was made
  * @param expiresAt when it expires
+ * @param origins where it may stand in the open
  */
 @Schema(name = "Key", description = "A key as it is listed, without its secret.")
 record KeyAnswer(
@@ -32,7 +33,14 @@ record KeyAnswer(
 
         @Schema(description = "When it was made.") Instant madeAt,
 
-        @Schema(description = "When it expires.") Instant expiresAt) {
+        @Schema(description = "When it expires.") Instant expiresAt,
+
+        @ArraySchema(
+                arraySchema =
+                        @Schema(
+                                description = "The origins that a publishable key is bound to; empty for a secret.",
+                                example = "[\"https://shop.example\"]"))
+        List<String> origins) {
 
     static KeyAnswer of(StoredKey key) {
         return new KeyAnswer(
@@ -41,7 +49,8 @@ record KeyAnswer(
                 key.name(),
                 key.scopes().stream().sorted().map(Scope::word).toList(),
                 key.madeAt(),
-                key.expiresAt());
+                key.expiresAt(),
+                key.origins().stream().sorted().toList());
     }
 
     /** Keys. */
@@ -53,7 +62,9 @@ record KeyAnswer(
     /** A new key. */
     @Schema(name = "MadeKey", description = "A new key. Its secret is shown this once and not kept.")
     record Made(
-            @Schema(description = "The whole key, for Authorization: Bearer. It is shown this once.")
+            @Schema(
+                    description = "The whole key, for Authorization: Bearer; cwp_ at its beginning says that it is"
+                            + " publishable. It is shown this once.")
             String secret,
 
             KeyAnswer key) {}

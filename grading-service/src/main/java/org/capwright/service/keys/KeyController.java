@@ -9,12 +9,14 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.access.Needs;
+import org.capwright.service.http.access.Origins;
 import org.capwright.service.http.access.Scope;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
@@ -64,7 +66,10 @@ final class KeyController {
         Set<Scope> scopes = body.words("scopes").stream()
                 .flatMap(word -> Scope.find(word).stream())
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Scope.class)));
-        if (scopes.isEmpty() && found.isEmpty()) {
+        Set<String> origins = origins(body);
+        if (body.has("origins") && body.has("scopes")) {
+            body.refuse("scopes", "has no use beside origins: a publishable key takes orders alone");
+        } else if (!body.has("origins") && scopes.isEmpty() && found.isEmpty()) {
             body.refuse("scopes", "must name one scope or more");
         }
         int days = body.whole("days").orElse(KeySchema.USUAL_DAYS);
@@ -78,9 +83,31 @@ final class KeyController {
             body.refuse("tenant", "must be left out; the key is one of your own tenant");
         }
         found.refuse();
-        KeyRing.Made made =
-                ring.make(caller, asked.orElse(caller.tenant()), name.orElseThrow(), scopes, Duration.ofDays(days));
-        return made(made);
+        return made(ring.make(
+                caller,
+                asked.orElse(caller.tenant()),
+                new KeyRing.Wanted(
+                        name.orElseThrow(),
+                        origins.isEmpty() ? scopes : EnumSet.of(Scope.ORDER),
+                        origins,
+                        Duration.ofDays(days))));
+    }
+
+    private static Set<String> origins(RequestObject body) {
+        Set<String> origins = new TreeSet<>();
+        for (String text : body.texts("origins")) {
+            Origins.normal(text)
+                    .ifPresentOrElse(
+                            origins::add,
+                            () -> body.refuse(
+                                    "origins",
+                                    "must be origins of web pages such as https://shop.example, without a path; " + text
+                                            + " is none"));
+        }
+        if (body.has("origins") && origins.isEmpty()) {
+            body.refuse("origins", "must name one origin or more");
+        }
+        return origins;
     }
 
     private static ResponseEntity<KeyAnswer.Made> made(KeyRing.Made made) {

@@ -34,7 +34,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
- * The keys of all tenants. A key is {@code cw_}, an id, and a secret of 256 random bits; of the secret only the SHA-256 is kept, which cannot be turned back for want of anything to guess.
+ * The keys of all tenants. A key is {@code cw_}, or {@code cwp_} if it is publishable, an id, and a secret of 256 random bits; of the secret only the SHA-256 is kept, which cannot be turned back for want of anything to guess.
  */
 @Component
 final class KeyRing implements Doorkeeper {
@@ -42,7 +42,7 @@ final class KeyRing implements Doorkeeper {
     private static final int SHORTEST_OPERATOR_KEY = 32;
     private static final int ID_BYTES = 8;
     private static final int SECRET_BYTES = 32;
-    private static final Pattern KEY = Pattern.compile("cw_([0-9a-f]{16})_([A-Za-z0-9_-]{43})");
+    private static final Pattern KEY = Pattern.compile("cwp?_([0-9a-f]{16})_([A-Za-z0-9_-]{43})");
     private static final String SELECT = "SELECT id, tenant, name, scopes, made_at, expires_at FROM api_key";
 
     private final SecureRandom random = new SecureRandom();
@@ -71,7 +71,7 @@ final class KeyRing implements Doorkeeper {
         Matcher parts = KEY.matcher(key);
         return parts.matches()
                 ? store.transaction(database -> find(database, parts.group(1), parts.group(2)))
-                        .map(found -> new Caller(found.tenant(), found.name(), found.scopes()))
+                        .map(found -> new Caller(found.tenant(), found.name(), found.scopes(), found.origins()))
                 : Optional.empty();
     }
 
@@ -90,7 +90,26 @@ final class KeyRing implements Doorkeeper {
                         .params(id)
                         .query(KeyRing::key)
                         .optional()
+                        .map(key -> key.boundTo(origins(database, id)))
                 : Optional.empty();
+    }
+
+    private static Set<String> origins(JdbcClient database, String id) {
+        return database.sql("SELECT origin FROM key_origin WHERE key_id = ?")
+                .params(id)
+                .query(String.class)
+                .set();
+    }
+
+    @Override
+    public boolean knows(String origin) {
+        return closed()
+                && store.transaction(database -> database.sql("SELECT COUNT(*) FROM key_origin o JOIN api_key k ON"
+                                        + " k.id = o.key_id WHERE o.origin = ? AND k.expires_at > ?")
+                                .params(origin, Times.now())
+                                .query(Long.class)
+                                .single())
+                        > 0;
     }
 
     private static StoredKey key(ResultSet row, int number) throws SQLException {
@@ -102,7 +121,8 @@ final class KeyRing implements Doorkeeper {
                         .flatMap(word -> Scope.find(word).stream())
                         .collect(Collectors.toCollection(() -> EnumSet.noneOf(Scope.class))),
                 row.getObject(5, OffsetDateTime.class).toInstant(),
-                row.getObject(6, OffsetDateTime.class).toInstant());
+                row.getObject(6, OffsetDateTime.class).toInstant(),
+                Set.of());
     }
 
     /**
@@ -113,41 +133,64 @@ final class KeyRing implements Doorkeeper {
      */
     record Made(StoredKey key, String text) {}
 
-    Made make(Caller caller, String tenant, String name, Set<Scope> scopes, Duration life) {
-        return store.transaction(database -> make(database, caller, tenant, name, scopes, life));
+    /**
+     * What a key is to be good for.
+     *
+     * @param name who has it
+     * @param scopes what it is good for
+     * @param origins where it may stand in the open; empty for a secret
+     * @param life for how long
+     */
+    record Wanted(String name, Set<Scope> scopes, Set<String> origins, Duration life) {}
+
+    Made make(Caller caller, String tenant, Wanted wanted) {
+        return store.transaction(database -> make(database, caller, tenant, wanted));
     }
 
-    private Made make(
-            JdbcClient database, Caller caller, String tenant, String name, Set<Scope> scopes, Duration life) {
+    private Made make(JdbcClient database, Caller caller, String tenant, Wanted wanted) {
         byte[] id = new byte[ID_BYTES];
         byte[] secret = new byte[SECRET_BYTES];
         random.nextBytes(id);
         random.nextBytes(secret);
         String secretText = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
         Instant now = Times.now().toInstant();
-        StoredKey made = new StoredKey(HexFormat.of().formatHex(id), tenant, name, scopes, now, now.plus(life));
+        StoredKey made = new StoredKey(
+                HexFormat.of().formatHex(id),
+                tenant,
+                wanted.name(),
+                wanted.scopes(),
+                now,
+                now.plus(wanted.life()),
+                wanted.origins());
         database.sql("INSERT INTO api_key (id, tenant, name, scopes, secret_sha256, made_at, expires_at)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?)")
                 .params(
                         made.id(),
                         tenant,
-                        name,
-                        scopes.stream().sorted().map(Scope::word).collect(Collectors.joining(" ")),
+                        made.name(),
+                        made.scopes().stream().sorted().map(Scope::word).collect(Collectors.joining(" ")),
                         Fingerprint.of(secretText),
                         made.madeAt().atOffset(ZoneOffset.UTC),
                         made.expiresAt().atOffset(ZoneOffset.UTC))
                 .update();
+        made.origins()
+                .forEach(origin -> database.sql("INSERT INTO key_origin (key_id, origin) VALUES (?, ?)")
+                        .params(made.id(), origin)
+                        .update());
         note(database, caller, tenant, "key.made", made.id());
-        return new Made(made, "cw_" + made.id() + "_" + secretText);
+        return new Made(made, (made.origins().isEmpty() ? "cw_" : "cwp_") + made.id() + "_" + secretText);
     }
 
     /** Keys that are good for something still, the oldest first. */
     List<StoredKey> list(String tenant) {
-        return store.transaction(
-                database -> database.sql(SELECT + " WHERE tenant = ? AND expires_at > ? ORDER BY made_at, id")
-                        .params(tenant, Times.now())
-                        .query(KeyRing::key)
-                        .list());
+        return store.transaction(database -> database
+                .sql(SELECT + " WHERE tenant = ? AND expires_at > ? ORDER BY made_at, id")
+                .params(tenant, Times.now())
+                .query(KeyRing::key)
+                .list()
+                .stream()
+                .map(key -> key.boundTo(origins(database, key.id())))
+                .toList());
     }
 
     private static StoredKey get(JdbcClient database, String tenant, String id) {
@@ -167,9 +210,11 @@ final class KeyRing implements Doorkeeper {
                     database,
                     caller,
                     tenant,
-                    old.name(),
-                    old.scopes(),
-                    Duration.between(old.madeAt(), old.expiresAt()));
+                    new Wanted(
+                            old.name(),
+                            old.scopes(),
+                            origins(database, id),
+                            Duration.between(old.madeAt(), old.expiresAt())));
             Instant end = Times.now().toInstant().plus(overlap);
             if (end.isBefore(old.expiresAt())) {
                 expire(database, id, end);

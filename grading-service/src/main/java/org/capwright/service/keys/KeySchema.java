@@ -11,6 +11,7 @@ import org.capwright.service.http.schema.SchemaField;
 final class KeySchema {
 
     static final int USUAL_DAYS = 365;
+    static final int MOST_ORIGINS = 20;
     static final int USUAL_HOURS = 24;
 
     static final RequestSchema KEY = RequestSchema.of(
@@ -22,15 +23,22 @@ final class KeySchema {
                                     new FieldType.Text(100),
                                     "Who has it: a desk, a shop, a program. It is named in histories.")
                             .example("front desk"),
-                    SchemaField.required(
+                    SchemaField.optional(
                                     "scopes",
                                     new FieldType.Words(Stream.of(Scope.values())
                                             .map(Scope::word)
                                             .toList()),
                                     "What it is good for. read drafts, checks and looks; style changes styles; order"
-                                            + " takes orders, carries them on and sees measurements; admin makes keys,"
-                                            + " erases measurements and reads the audit trail. None includes another.")
+                                        + " takes orders, carries them on and sees measurements; admin makes keys,"
+                                        + " erases measurements and reads the audit trail. None includes another. Left"
+                                        + " out beside origins.")
                             .example(List.of("read", "order")),
+                    SchemaField.optional(
+                                    "origins",
+                                    new FieldType.TextList(MOST_ORIGINS, 200),
+                                    "Makes the key publishable: it may stand in the open in the pages of these origins,"
+                                            + " is good for taking orders alone, and is refused from anywhere else.")
+                            .example(List.of("https://shop.example")),
                     SchemaField.optional(
                                     "days",
                                     new FieldType.Whole(1, 3650),

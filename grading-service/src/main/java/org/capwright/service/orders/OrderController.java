@@ -58,7 +58,7 @@ final class OrderController {
 
     /** Takes an order. */
     @Operation(operationId = "createOrder", summary = "Take an order on a kept style and draw its files")
-    @Needs(Scope.ORDER)
+    @Needs(value = Scope.ORDER, publishable = true)
     @PostMapping(path = "/v1/styles/{id}/orders", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<byte[]> take(
             HttpServletRequest request,

@@ -101,6 +101,9 @@ final class OrderDesk {
         StyleShelf shelf = new StyleShelf(database, caller);
         StyleRevision latest = shelf.get(style, Optional.empty());
         OrderRequest request = OrderRequest.read(tree);
+        if (caller.isPublishable() && request.remakeOf().isPresent()) {
+            throw wrong("/remakeOf", "cannot be asked for by a publishable key: the measurements are another order's");
+        }
         Optional<SleeveOrder> first = request.remakeOf().map(id -> first(book, id, style));
         StyleRevision pinned = shelf.get(
                 style,

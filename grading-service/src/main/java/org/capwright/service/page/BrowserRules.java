@@ -3,13 +3,9 @@ package org.capwright.service.page;
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
-import jakarta.servlet.http.HttpServletRequestWrapper;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
-import org.springframework.web.cors.CorsUtils;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
@@ -33,16 +29,6 @@ final class BrowserRules extends OncePerRequestFilter {
         response.setHeader("X-Content-Type-Options", "nosniff");
         response.setHeader("Referrer-Policy", "no-referrer");
         response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
-        chain.doFilter(CorsUtils.isPreFlightRequest(request) ? plain(request) : request, response);
-    }
-
-    /** No other origin is let in, so that a preflight is answered as any OPTIONS is: with the methods that there are. */
-    private static HttpServletRequest plain(HttpServletRequest request) {
-        return new HttpServletRequestWrapper(request) {
-            @Override
-            public @Nullable String getHeader(String name) {
-                return name.equalsIgnoreCase(HttpHeaders.ACCESS_CONTROL_REQUEST_METHOD) ? null : super.getHeader(name);
-            }
-        };
+        chain.doFilter(request, response);
     }
 }

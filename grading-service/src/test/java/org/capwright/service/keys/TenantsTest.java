@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,6 +31,8 @@ class TenantsTest {
 
     private static final String OPERATOR = "an operator's secret of some length";
 
+    private static final String SHOP = "https://shop.example";
+
     private static final String GOWN = """
         {"units":"cm","baseSize":"40","sizes":["38","40"],
          "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2},
@@ -45,19 +48,25 @@ class TenantsTest {
 
     private static KeptService on(Databases kind) {
         return SERVICES.computeIfAbsent(
-                kind, database -> KeptService.started(database.empty(), "--capwright.operator-key=" + OPERATOR));
+                kind,
+                database -> KeptService.started(
+                        database.empty(),
+                        "--capwright.operator-key=" + OPERATOR,
+                        "--capwright.origins=https://studio.example, https://Desk.example:8443"));
     }
 
     /** What a tenant has. */
     private record Tenant(String key, String keyId, String style, String order) {}
 
     private static JsonNode key(KeptService service, String by, String tenant, String scopes) {
-        KeptService.Answer made = service.send(
-                "POST",
-                "/v1/keys",
-                "{\"name\":\"desk of " + tenant + "\",\"scopes\":[" + scopes + "],\"tenant\":\"" + tenant + "\"}",
-                "Authorization",
-                "Bearer " + by);
+        return made(
+                service,
+                by,
+                "{\"name\":\"desk of " + tenant + "\",\"scopes\":[" + scopes + "],\"tenant\":\"" + tenant + "\"}");
+    }
+
+    private static JsonNode made(KeptService service, String by, String key) {
+        KeptService.Answer made = send(service, "POST", "/v1/keys", key, by);
         assertEquals(201, made.status(), made.text());
         return made.json();
     }
@@ -80,7 +89,7 @@ class TenantsTest {
     }
 
     /** A call of the description. */
-    private record Call(String method, String template, String scope) {
+    private record Call(String method, String template, String scope, boolean publishable) {
 
         /** The address of what a tenant has. */
         String path(Tenant tenant) {
@@ -116,7 +125,8 @@ class TenantsTest {
                         .map(operation -> new Call(
                                 operation.getKey().toUpperCase(Locale.ROOT),
                                 path.getKey(),
-                                operation.getValue().path("x-scope").asString("none"))))
+                                operation.getValue().path("x-scope").asString("none"),
+                                operation.getValue().path("x-publishable").asBoolean(false))))
                 // Last what makes something of one's own at the same address.
                 .sorted(Comparator.comparing(call -> call.method().equals("PUT")))
                 .toList();
@@ -129,7 +139,10 @@ class TenantsTest {
         Tenant choir = tenant(service, "choir");
         Tenant theatre = tenant(service, "theatre");
         String expired = service.bean(KeyRing.class)
-                .make(Caller.OPERATOR, "choir", "former desk", Set.of(Scope.values()), Duration.ofSeconds(-1))
+                .make(
+                        Caller.OPERATOR,
+                        "choir",
+                        new KeyRing.Wanted("former desk", Set.of(Scope.values()), Set.of(), Duration.ofSeconds(-1)))
                 .text();
         List<Call> calls = calls(service);
         assertTrue(calls.size() >= 25, "found " + calls.size() + " calls");
@@ -170,6 +183,21 @@ class TenantsTest {
                 assertTrue(refused.header("WWW-Authenticate").contains("scope=\"" + scope.word() + "\""));
             });
         }
+        String inTheOpen = made(
+                        service,
+                        OPERATOR,
+                        "{\"name\":\"shop form\",\"tenant\":\"choir\",\"origins\":[\"" + SHOP + "\"]}")
+                .get("secret")
+                .stringValue();
+        for (Call call : calls) {
+            assertEquals(
+                    403,
+                    from("https://other.example", service, call, choir, inTheOpen)
+                            .status(),
+                    call.toString());
+            int own = from(SHOP, service, call, choir, inTheOpen).status();
+            assertEquals(!call.publishable(), own == 403, own + " " + call);
+        }
         List<String> before = seen(service, choir);
         for (Call call : calls) {
             KeptService.Answer foreign = send(service, call.method(), call.path(choir), call.body(), theatre.key());
@@ -190,6 +218,14 @@ class TenantsTest {
                 assertFalse(Set.of(401, 403, 404, 500).contains(own), own + " " + call);
             }
         }
+    }
+
+    private static KeptService.Answer from(String origin, KeptService service, Call call, Tenant tenant, String key) {
+        List<String> headers = new ArrayList<>(List.of("Authorization", "Bearer " + key));
+        if (!origin.isEmpty()) {
+            headers.addAll(List.of("Origin", origin));
+        }
+        return service.send(call.method(), call.path(tenant), call.body(), headers.toArray(String[]::new));
     }
 
     private static List<String> seen(KeptService service, Tenant tenant) {
@@ -231,6 +267,107 @@ class TenantsTest {
         assertTrue(trail.contains("key.rotated") && trail.contains("key.ended"), trail);
     }
 
+    /** What a page of a shop may do, and what is said to its browser (Fetch Standard, sections 3.2.2 and 3.2.3). */
+    @ParameterizedTest
+    @EnumSource
+    void aPublishableKeyTakesOrdersFromItsOriginsAlone(Databases kind) {
+        KeptService service = on(kind);
+        Tenant tenant = tenant(service, "guild-" + kind.name().toLowerCase(Locale.ROOT));
+        String shop = "https://guild-" + kind.name().toLowerCase(Locale.ROOT) + ".example";
+        JsonNode made = made(
+                service,
+                tenant.key(),
+                "{\"name\":\"shop form\",\"origins\":[\"" + shop.toUpperCase(Locale.ROOT) + ":443\"]}");
+        String key = made.get("secret").stringValue();
+        assertTrue(key.startsWith("cwp_"), key);
+        assertEquals("[\"" + shop + "\"]", made.get("key").get("origins").toString());
+        assertEquals("[\"order\"]", made.get("key").get("scopes").toString());
+        String orders = "/v1/styles/" + tenant.style() + "/orders";
+        KeptService.Answer asked = service.send(
+                "OPTIONS",
+                orders,
+                "",
+                "Origin",
+                shop,
+                "Access-Control-Request-Method",
+                "POST",
+                "Access-Control-Request-Headers",
+                "authorization");
+        assertEquals(shop, asked.header("Access-Control-Allow-Origin"));
+        assertEquals(
+                Set.of("POST", "OPTIONS"),
+                Set.of(asked.header("Access-Control-Allow-Methods").split(",")));
+        assertTrue(asked.header("Access-Control-Allow-Headers").contains("Authorization"));
+        assertEquals(
+                "",
+                service.send(
+                                "OPTIONS",
+                                orders,
+                                "",
+                                "Origin",
+                                "https://other.example",
+                                "Access-Control-Request-Method",
+                                "POST")
+                        .header("Access-Control-Allow-Origin"));
+        KeptService.Answer taken =
+                service.send("POST", orders, "{\"size\":\"40\"}", "Origin", shop, "Authorization", "Bearer " + key);
+        assertEquals(201, taken.status(), taken.text());
+        assertEquals(shop, taken.header("Access-Control-Allow-Origin"));
+        assertEquals("Origin", taken.header("Vary"));
+        KeptService.Answer remade = service.send(
+                "POST",
+                orders,
+                "{\"remakeOf\":\"" + tenant.order() + "\"}",
+                "Origin",
+                shop,
+                "Authorization",
+                "Bearer " + key);
+        assertEquals(422, remade.status(), "what somebody else was measured by is nobody's in a page");
+        String next = send(
+                        service,
+                        "POST",
+                        "/v1/keys/" + made.get("key").get("id").stringValue() + "/rotations",
+                        "{\"overlapHours\":0}",
+                        tenant.key())
+                .json()
+                .get("secret")
+                .stringValue();
+        assertEquals(
+                401,
+                service.send("POST", orders, "{\"size\":\"40\"}", "Origin", shop, "Authorization", "Bearer " + key)
+                        .status());
+        assertEquals(
+                201,
+                service.send("POST", orders, "{\"size\":\"40\"}", "Origin", shop, "Authorization", "Bearer " + next)
+                        .status(),
+                "the next key is bound to the same origins");
+        for (String wrong : List.of("null", shop + ".evil.example", shop.replace("https", "http"), shop + ":444")) {
+            assertEquals(
+                    403,
+                    service.send(
+                                    "POST",
+                                    orders,
+                                    "{\"size\":\"40\"}",
+                                    "Origin",
+                                    wrong,
+                                    "Authorization",
+                                    "Bearer " + next)
+                            .status(),
+                    wrong);
+        }
+        assertEquals(
+                403, send(service, "POST", orders, "{\"size\":\"40\"}", next).status(), "no origin at all");
+        for (String origin : List.of("https://studio.example", "https://desk.example:8443")) {
+            KeptService.Answer keys = service.send(
+                    "OPTIONS", "/v1/keys", "", "Origin", origin, "Access-Control-Request-Method", "DELETE");
+            assertEquals(origin, keys.header("Access-Control-Allow-Origin"), "by the setting");
+            assertEquals(
+                    Set.of("GET", "HEAD", "POST", "OPTIONS"),
+                    Set.of(keys.header("Access-Control-Allow-Methods").split(",")),
+                    "what is not there is not listed");
+        }
+    }
+
     /** Of the secret only a fingerprint is kept. */
     @ParameterizedTest
     @EnumSource
@@ -258,6 +395,11 @@ class TenantsTest {
         for (List<String> wrong : List.of(
                 List.of(admin, "{\"name\":\"x\",\"scopes\":[]}", "/scopes"),
                 List.of(admin, "{\"name\":\"x\",\"scopes\":[\"all\"]}", "/scopes/0"),
+                List.of(admin, "{\"name\":\"x\"}", "/scopes"),
+                List.of(admin, "{\"name\":\"x\",\"scopes\":[\"read\"],\"origins\":[\"" + SHOP + "\"]}", "/scopes"),
+                List.of(admin, "{\"name\":\"x\",\"origins\":[]}", "/origins"),
+                List.of(admin, "{\"name\":\"x\",\"origins\":[7]}", "/origins/0"),
+                List.of(admin, "{\"name\":\"x\",\"origins\":[\"" + SHOP + "/form\"]}", "/origins"),
                 List.of(admin, "{\"name\":\"x\",\"scopes\":[\"read\"],\"tenant\":\"choir\"}", "/tenant"),
                 List.of(admin, "{\"name\":\"x\",\"scopes\":[\"read\"],\"days\":0}", "/days"),
                 List.of(OPERATOR, "{\"name\":\"x\",\"scopes\":[\"read\"]}", "/tenant"),

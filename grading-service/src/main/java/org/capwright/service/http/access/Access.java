@@ -8,10 +8,11 @@ import org.springframework.web.method.HandlerMethod;
  *
  * @param scope the scope of the key
  * @param operator whether the operator may call it as well
+ * @param publishable whether keys may call it that are bound to origins
  */
-public record Access(Scope scope, boolean operator) {
+public record Access(Scope scope, boolean operator, boolean publishable) {
 
-    private static final Access USUAL = new Access(Scope.READ, false);
+    private static final Access USUAL = new Access(Scope.READ, false, false);
 
     /**
      * What a method needs that answers a call.
@@ -21,7 +22,7 @@ public record Access(Scope scope, boolean operator) {
      */
     public static Access of(HandlerMethod handler) {
         return Optional.ofNullable(handler.getMethodAnnotation(Needs.class))
-                .map(needs -> new Access(needs.value(), needs.operator()))
+                .map(needs -> new Access(needs.value(), needs.operator(), needs.publishable()))
                 .orElse(USUAL);
     }
 }

@@ -19,4 +19,12 @@ public interface Doorkeeper {
      * @return the caller; nobody if it is not known, was ended or has expired
      */
     Optional<Caller> caller(String key);
+
+    /**
+     * Whether a key is bound to an origin, so that pages from there may call.
+     *
+     * @param origin as a browser sends it
+     * @return true if there is such a key
+     */
+    boolean knows(String origin);
 }

@@ -42,8 +42,11 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
             return true;
         }
         Caller caller = key(request).flatMap(doorkeeper::caller).orElseThrow(() -> unknown(request));
+        if (caller.isPublishable() && !caller.origins().contains(Origins.of(request))) {
+            throw foreign();
+        }
         if (handler instanceof HandlerMethod method && !caller.may(Access.of(method))) {
-            throw forbidden(Access.of(method).scope());
+            throw forbidden(Access.of(method), caller);
         }
         caller.remember(request);
         return true;
@@ -66,7 +69,18 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
                 Map.of(HttpHeaders.WWW_AUTHENTICATE, "Bearer realm=\"capwright\"" + error));
     }
 
-    private static ProblemException forbidden(Scope scope) {
+    private static ProblemException foreign() {
+        return new ProblemException(Problem.of(
+                ProblemKind.FORBIDDEN,
+                "The key is good for the pages of its own origins alone; Origin must name one of them."));
+    }
+
+    private static ProblemException forbidden(Access needed, Caller caller) {
+        if (caller.isPublishable() && !needed.publishable()) {
+            return new ProblemException(
+                    Problem.of(ProblemKind.FORBIDDEN, "The key is publishable, and good for taking orders alone."));
+        }
+        Scope scope = needed.scope();
         return new ProblemException(
                 Problem.of(
                         ProblemKind.FORBIDDEN,

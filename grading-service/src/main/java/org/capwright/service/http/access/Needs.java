@@ -23,4 +23,11 @@ public @interface Needs {
      * @return true for the calls about keys
      */
     boolean operator() default false;
+
+    /**
+     * Whether the keys may call it that stand in the open in a shop's page, from the origins that they are bound to.
+     *
+     * @return true for what a form needs to take an order, which shows nothing of others
+     */
+    boolean publishable() default false;
 }

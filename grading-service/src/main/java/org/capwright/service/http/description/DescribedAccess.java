@@ -17,6 +17,7 @@ final class DescribedAccess implements OperationCustomizer {
 
     static final String SCOPE = "x-scope";
 
+    private static final String PUBLISHABLE = "x-publishable";
     private static final String SCHEME = "key";
 
     private final Doorkeeper doorkeeper;
@@ -29,6 +30,9 @@ final class DescribedAccess implements OperationCustomizer {
     public Operation customize(Operation operation, HandlerMethod handler) {
         if (doorkeeper.closed()) {
             operation.addExtension(SCOPE, Access.of(handler).scope().word());
+            if (Access.of(handler).publishable()) {
+                operation.addExtension(PUBLISHABLE, true);
+            }
         }
         return operation;
     }

@@ -123,6 +123,11 @@ final class OpenApiSchemas {
             StringSchema word = new StringSchema();
             word.setEnum(new ArrayList<>(some.words()));
             return new ArraySchema().items(word).maxItems(some.words().size()).uniqueItems(true);
+        } else if (kind instanceof FieldType.TextList texts) {
+            return new ArraySchema()
+                    .items(new StringSchema().minLength(1).maxLength(texts.longest()))
+                    .maxItems(texts.most())
+                    .uniqueItems(true);
         } else if (kind instanceof FieldType.Growth) {
             return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
         } else if (kind instanceof FieldType.Nested nested) {

@@ -38,6 +38,14 @@ public sealed interface FieldType {
     record Words(List<String> words) implements FieldType {}
 
     /**
+     * A list of texts, each once.
+     *
+     * @param most greatest number of texts
+     * @param longest greatest number of characters of each
+     */
+    record TextList(int most, int longest) implements FieldType {}
+
+    /**
      * A length: a number, or text such as {@code "3 1/2"}.
      *
      * @param least millimetres

@@ -150,6 +150,17 @@ public final class RequestObject {
     }
 
     /**
+     * A list of texts.
+     *
+     * @param field name of the field
+     * @return those that are right, in the order given; empty if left out
+     */
+    public List<String> texts(String field) {
+        FieldType.TextList texts = kind(field, FieldType.TextList.class);
+        return given(field).map(value -> Texts.some(value, texts)).orElse(List.of());
+    }
+
+    /**
      * A list of some words.
      *
      * @param field a field declared as words

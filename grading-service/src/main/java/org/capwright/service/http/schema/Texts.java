@@ -1,5 +1,7 @@
 package org.capwright.service.http.schema;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.capwright.service.http.problem.FoundViolations;
 import tools.jackson.databind.JsonNode;
@@ -25,6 +27,28 @@ final class Texts {
             return Optional.empty();
         }
         return Optional.of(text);
+    }
+
+    /** Those that are right, in the order given. */
+    static List<String> some(Given given, FieldType.TextList texts) {
+        JsonNode value = given.node();
+        if (!value.isArray() || value.size() > texts.most()) {
+            given.refuse("must be a list of up to " + texts.most() + " texts, each once");
+            return List.of();
+        }
+        List<String> right = new ArrayList<>();
+        for (int i = 0; i < value.size(); i++) {
+            Given text = given.item(i);
+            Texts.checked(text.node(), text.where(), texts.longest(), text.found())
+                    .ifPresent(one -> {
+                        if (right.contains(one)) {
+                            text.refuse("is listed twice");
+                        } else {
+                            right.add(one);
+                        }
+                    });
+        }
+        return right;
     }
 
     /** No control characters, no halves of surrogate pairs, nothing that XML 1.0 cannot hold, no line separators. */
