@@ -19,7 +19,8 @@ public final class RunningService {
 
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
-    private static final RunningService ONLY = started();
+    /** The quick compiler alone: most code runs a few times only, and the tests take half the processor time so. What is held under load is started without it. */
+    private static final RunningService ONLY = started("-XX:TieredStopAtLevel=1");
 
     private final String address;
     private final Path log;
