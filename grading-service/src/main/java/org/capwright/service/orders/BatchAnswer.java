@@ -3,6 +3,7 @@ package org.capwright.service.orders;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
+import org.capwright.service.http.problem.ProblemKind;
 
 /**
  * What came of a line.
@@ -37,5 +38,9 @@ record BatchAnswer(
 
     static BatchAnswer of(int line, Problem problem) {
         return new BatchAnswer(line, problem.status(), Optional.empty(), Optional.empty(), Optional.of(problem));
+    }
+
+    static BatchAnswer failed(int line) {
+        return of(line, Problem.of(ProblemKind.INTERNAL_ERROR, "The service failed; send the line again."));
     }
 }

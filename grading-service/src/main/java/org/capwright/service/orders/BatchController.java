@@ -1,16 +1,18 @@
 package org.capwright.service.orders;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Stream;
 import org.capwright.service.http.Accepted;
-import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.access.Needs;
 import org.capwright.service.http.access.Scope;
@@ -18,9 +20,11 @@ import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -31,6 +35,8 @@ final class BatchController implements AutoCloseable {
 
     static final MediaType LINES = MediaType.parseMediaType("application/x-ndjson");
 
+    private static final String PREFER = "Prefer";
+    private static final String RESPOND_ASYNC = "respond-async";
     private static final int HANDS = Runtime.getRuntime().availableProcessors();
 
     private final ExecutorService hands = Executors.newFixedThreadPool(HANDS, work -> {
@@ -40,23 +46,56 @@ final class BatchController implements AutoCloseable {
     });
     private final OrderBatch batch;
 
-    BatchController(OrderDesk desk, RequestBodies bodies, JsonMapper mapper) {
-        this.batch = new OrderBatch(desk, bodies, mapper, hands, 2 * HANDS);
+    private final BatchDesk jobs;
+    private final JsonMapper mapper;
+
+    BatchController(OrderOnLine order, BatchDesk jobs, JsonMapper mapper) {
+        this.batch = new OrderBatch(order, mapper, hands, 2 * HANDS);
+        this.jobs = jobs;
+        this.mapper = mapper;
     }
 
     /** Takes orders line by line. */
     @Operation(operationId = "createOrderBatch", summary = "Take many orders, one on a line, answered line by line")
     @Needs(Scope.ORDER)
     @PostMapping("/v1/order-batches")
-    void take(HttpServletRequest request, HttpServletResponse response) throws IOException {
-        Accepted.best(request, List.of(LINES));
+    void take(
+            HttpServletRequest request,
+            HttpServletResponse response,
+            @Parameter(
+                            description = "respond-async has the orders taken as a job: the answer is 202, and Location"
+                                    + " says where the job is.",
+                            example = RESPOND_ASYNC)
+                    @RequestHeader(name = PREFER, required = false)
+                    Optional<String> prefer,
+            @Parameter(
+                            description = "For a job: a text that no other batch has. The same batch sent again with it"
+                                    + " makes no second job.",
+                            example = "night-2026-11-26")
+                    @RequestHeader(name = IdempotencyKey.HEADER, required = false)
+                    Optional<String> key)
+            throws IOException {
         checkType(request);
-        response.setContentType(LINES.toString());
         response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-        batch.take(
-                Caller.of(request),
-                new BatchLines(request.getInputStream(), OrderBatch.LONGEST_LINE),
-                response.getOutputStream());
+        BatchLines lines = new BatchLines(request.getInputStream(), OrderOnLine.LONGEST);
+        if (prefer.filter(BatchController::asksForAJob).isPresent()) {
+            Accepted.best(request, List.of(MediaType.APPLICATION_JSON, LINES));
+            BatchJob job = jobs.receive(Caller.of(request), lines, IdempotencyKey.text(key));
+            response.setStatus(HttpStatus.ACCEPTED.value());
+            response.setHeader(HttpHeaders.LOCATION, BatchJobController.BATCHES + "/" + job.id());
+            response.setHeader("Preference-Applied", RESPOND_ASYNC);
+            response.setContentType(MediaType.APPLICATION_JSON_VALUE);
+            response.getOutputStream().write(mapper.writeValueAsBytes(BatchJobAnswer.of(job)));
+            return;
+        }
+        Accepted.best(request, List.of(LINES));
+        response.setContentType(LINES.toString());
+        batch.take(Caller.of(request), lines, response.getOutputStream());
+    }
+
+    /** RFC 7240, section 4.1. */
+    private static boolean asksForAJob(String prefer) {
+        return Stream.of(prefer.split("[,;]")).anyMatch(one -> one.strip().equalsIgnoreCase(RESPOND_ASYNC));
     }
 
     private static void checkType(HttpServletRequest request) {

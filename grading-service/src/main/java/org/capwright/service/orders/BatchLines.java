@@ -3,6 +3,7 @@ package org.capwright.service.orders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Lines of a stream, of which no more is held than one line and one buffer. */
@@ -30,6 +31,15 @@ final class BatchLines {
      * @param whole false where it was longer and the rest was left out
      */
     record Line(int number, byte[] bytes, boolean whole) {
+
+        /** A line as it was put down: one that was too long has a byte more than the longest. */
+        static Line kept(int number, byte[] bytes) {
+            return new Line(number, bytes, bytes.length <= OrderOnLine.LONGEST);
+        }
+
+        byte[] toKeep() {
+            return whole ? bytes : Arrays.copyOf(bytes, OrderOnLine.LONGEST + 1);
+        }
 
         boolean blank() {
             if (!whole) {

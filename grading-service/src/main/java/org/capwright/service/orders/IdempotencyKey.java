@@ -17,8 +17,13 @@ record IdempotencyKey(String text, String request) {
 
     private static final Pattern RIGHT = Pattern.compile("[\\x21-\\x7e]{1,200}");
 
-    /** Reads the header; the quotes of a structured field may be left out. */
+    /** Reads the header with what was sent. */
     static Optional<IdempotencyKey> of(Optional<String> header, String style, byte[] body) {
+        return text(header).map(key -> new IdempotencyKey(key, Fingerprint.of(style + "\n" + Fingerprint.of(body))));
+    }
+
+    /** Reads the header; the quotes of a structured field may be left out. */
+    static Optional<String> text(Optional<String> header) {
         return header.map(value -> {
             String text = value.strip();
             boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
@@ -26,7 +31,7 @@ record IdempotencyKey(String text, String request) {
             if (!RIGHT.matcher(key).matches()) {
                 throw WrongParameter.of(HEADER, "must be 1 to 200 visible ASCII characters", value);
             }
-            return new IdempotencyKey(key, Fingerprint.of(style + "\n" + Fingerprint.of(body)));
+            return key;
         });
     }
 }

@@ -2,10 +2,12 @@ package org.capwright.service.orders;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.access.Caller;
@@ -23,6 +25,7 @@ import org.capwright.service.styles.StyleRevision;
 import org.capwright.service.styles.StyleShelf;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
+import org.springframework.http.HttpHeaders;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.JsonNode;
@@ -62,6 +65,16 @@ final class OrderDesk {
 
     /** Takes an order, or answers what was answered before to the same key. */
     Taken take(Caller caller, String style, JsonNode tree, Optional<IdempotencyKey> key) {
+        return take(caller, style, tree, key, (database, taken) -> {});
+    }
+
+    /** As {@link #take}; what is done with it in the same transaction is kept with the order, or neither is. */
+    Taken take(
+            Caller caller,
+            String style,
+            JsonNode tree,
+            Optional<IdempotencyKey> key,
+            BiConsumer<JdbcClient, Taken> with) {
         String name = key.map(known -> caller.tenant() + "\n" + known.text()).orElse("");
         if (key.isPresent() && !inFlight.add(name)) {
             throw busy();
@@ -73,8 +86,10 @@ final class OrderDesk {
                 }
                 OrderBook book = new OrderBook(database, caller.tenant());
                 Optional<OrderBook.Answered> before = key.flatMap(known -> book.answered(known.text()));
-                return before.map(known -> again(known, key.orElseThrow(), book))
+                Taken taken = before.map(known -> again(known, key.orElseThrow(), book))
                         .orElseGet(() -> taken(database, caller, style, tree, key));
+                with.accept(database, taken);
+                return taken;
             });
         } finally {
             inFlight.remove(name);
@@ -82,9 +97,17 @@ final class OrderDesk {
     }
 
     private static ProblemException busy() {
-        return new ProblemException(Problem.of(
-                ProblemKind.CONFLICT,
-                "An order with this Idempotency-Key is being taken; ask again in a moment for its answer."));
+        return new ProblemException(
+                Problem.of(
+                        ProblemKind.CONFLICT,
+                        "An order with this Idempotency-Key is being taken; ask again in a moment for its answer."),
+                Map.of(HttpHeaders.RETRY_AFTER, "1"));
+    }
+
+    /** Whether an order was refused only because the same one is being taken at this moment. */
+    static boolean isBusy(ProblemException refused) {
+        return refused.problem().status() == ProblemKind.CONFLICT.status()
+                && refused.getHeaders().containsHeader(HttpHeaders.RETRY_AFTER);
     }
 
     private Taken again(OrderBook.Answered before, IdempotencyKey key, OrderBook book) {

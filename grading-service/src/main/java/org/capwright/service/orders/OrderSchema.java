@@ -27,8 +27,8 @@ final class OrderSchema {
                                     "reference",
                                     new FieldType.Text(LONGEST_REFERENCE),
                                     "The shop's own name for the order, found again by GET /v1/orders; with"
-                                            + " measurements it is written on every piece. A number will do; no name of a"
-                                            + " person is needed.")
+                                        + " measurements it is written on every piece. A number will do; no name of a"
+                                        + " person is needed.")
                             .example("order 1207"),
                     SchemaField.optional(
                                     "size",
@@ -84,6 +84,15 @@ final class OrderSchema {
                                     .toList()),
                             "confirmed: looked at again and right; cut: the cloth is cut; cancelled: given up.")
                     .example("confirmed")));
+
+    static final RequestSchema BATCH_CHANGE = RequestSchema.of(
+            "OrderBatchChange",
+            "What becomes of a batch that runs as a job.",
+            List.of(SchemaField.required(
+                            "state",
+                            FieldType.Choice.of(BatchState.CANCELLED.word()),
+                            "cancelled: no more of its orders are taken; those that were taken stay.")
+                    .example("cancelled")));
 
     private OrderSchema() {}
 

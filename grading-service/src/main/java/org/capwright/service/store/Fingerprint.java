@@ -17,8 +17,17 @@ public final class Fingerprint {
      * @return 64 hexadecimal digits, lower case
      */
     public static String of(byte[] bytes) {
+        return HexFormat.of().formatHex(digest().digest(bytes));
+    }
+
+    /**
+     * Takes the fingerprint of what comes piece by piece.
+     *
+     * @return a digest with nothing in it yet
+     */
+    public static MessageDigest digest() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -1,11 +1,15 @@
 package org.capwright.service.store;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.sql.DataSource;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -18,6 +22,7 @@ import org.springframework.core.NestedExceptionUtils;
 import org.springframework.dao.ConcurrencyFailureException;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.CannotCreateTransactionException;
@@ -32,11 +37,12 @@ public final class Store implements AutoCloseable {
     /** How often work is tried again that met other work on the same rows. */
     private static final int TRIES = 5;
 
-    private static final int CONNECTIONS = 8;
+    private static final int CONNECTIONS = 8 + Runtime.getRuntime().availableProcessors();
     private static final long PATIENCE = 10_000;
 
     private final StoreAddress address;
     private final ReadWriteLock doors = new ReentrantReadWriteLock(true);
+    private final List<Consumer<DataSource>> waiting = new ArrayList<>();
     private @Nullable Opened opened;
 
     /**
@@ -46,6 +52,24 @@ public final class Store implements AutoCloseable {
      */
     public Store(@Value("${capwright.store}") String setting) {
         this.address = StoreAddress.of(setting);
+    }
+
+    /**
+     * Has something done as soon as the store is open, once.
+     *
+     * @param work gets the database; what it does there within {@link #transaction} belongs to that transaction
+     */
+    public synchronized void whenOpen(Consumer<DataSource> work) {
+        waiting.add(work);
+    }
+
+    /**
+     * Whether something may be kept already, which work was left undone on.
+     *
+     * @return false for an embedded database that was never opened, and without a store
+     */
+    public boolean begun() {
+        return address instanceof StoreAddress.Database database && database.begun();
     }
 
     private record Opened(HikariDataSource pool, JdbcClient client, TransactionTemplate transactions) {}
@@ -143,6 +167,7 @@ public final class Store implements AutoCloseable {
         LOG.info(
                 "The store is open: {}",
                 database instanceof StoreAddress.Folder folder ? folder.folder() : "PostgreSQL");
+        waiting.forEach(work -> work.accept(new TransactionAwareDataSourceProxy(pool)));
         return opened;
     }
 

@@ -1,5 +1,6 @@
 package org.capwright.service.store;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -15,6 +16,9 @@ sealed interface StoreAddress {
         String url();
 
         String user();
+
+        /** Whether there may be something in it already. */
+        boolean begun();
 
         /** The words of the database for what the standard has no common one for; the migrations ask for them. */
         Map<String, String> words();
@@ -40,8 +44,13 @@ sealed interface StoreAddress {
         }
 
         @Override
+        public boolean begun() {
+            return Files.exists(folder.resolve("capwright.mv.db"));
+        }
+
+        @Override
         public Map<String, String> words() {
-            return Map.of("bytes", "BINARY LARGE OBJECT");
+            return Map.of("bytes", "BINARY LARGE OBJECT", "line", "VARBINARY(65600)");
         }
     }
 
@@ -58,8 +67,13 @@ sealed interface StoreAddress {
         }
 
         @Override
+        public boolean begun() {
+            return true;
+        }
+
+        @Override
         public Map<String, String> words() {
-            return Map.of("bytes", "BYTEA");
+            return Map.of("bytes", "BYTEA", "line", "BYTEA");
         }
     }
 

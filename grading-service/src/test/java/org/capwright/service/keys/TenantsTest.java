@@ -56,7 +56,7 @@ class TenantsTest {
     }
 
     /** What a tenant has. */
-    private record Tenant(String key, String keyId, String style, String order) {}
+    private record Tenant(String key, String keyId, String style, String order, String batch) {}
 
     private static JsonNode key(KeptService service, String by, String tenant, String scopes) {
         return made(
@@ -81,7 +81,20 @@ class TenantsTest {
                 .get("order")
                 .get("id")
                 .stringValue();
-        return new Tenant(key, made.get("key").get("id").stringValue(), style, order);
+        String batch = service.send(
+                        "POST",
+                        "/v1/order-batches",
+                        "{\"style\":\"" + style + "\",\"size\":\"40\"}",
+                        "Authorization",
+                        "Bearer " + key,
+                        "Content-Type",
+                        "application/x-ndjson",
+                        "Prefer",
+                        "respond-async")
+                .json()
+                .get("id")
+                .stringValue();
+        return new Tenant(key, made.get("key").get("id").stringValue(), style, order, batch);
     }
 
     private static KeptService.Answer send(KeptService service, String method, String path, String body, String key) {
@@ -94,12 +107,21 @@ class TenantsTest {
         /** The address of what a tenant has. */
         String path(Tenant tenant) {
             String path = template.replace("{revision}", "1").replace("{format}", "pdf");
-            String id = template.startsWith("/v1/styles")
-                    ? tenant.style()
-                    : template.startsWith("/v1/orders")
-                            ? tenant.order()
-                            : template.startsWith("/v1/keys") ? tenant.keyId() : "women-en-13402-3-bust";
-            return path.replace("{id}", id);
+            return Map.of(
+                            "styles",
+                            tenant.style(),
+                            "orders",
+                            tenant.order(),
+                            "order-batches",
+                            tenant.batch(),
+                            "keys",
+                            tenant.keyId())
+                    .entrySet()
+                    .stream()
+                    .filter(kind -> template.startsWith("/v1/" + kind.getKey() + "/"))
+                    .map(kind -> path.replace("{id}", kind.getValue()))
+                    .findFirst()
+                    .orElse(path.replace("{id}", "women-en-13402-3-bust"));
         }
 
         boolean ofATenant() {
@@ -112,7 +134,7 @@ class TenantsTest {
             } else if (template.endsWith("/orders")) {
                 return "{\"size\":\"38\"}";
             } else if (template.endsWith("/states")) {
-                return "{\"state\":\"cut\"}";
+                return template.startsWith("/v1/order-batches") ? "{\"state\":\"cancelled\"}" : "{\"state\":\"cut\"}";
             }
             return method.equals("POST") && !template.endsWith("/{id}/size-runs") ? "{}" : "";
         }

@@ -64,7 +64,7 @@ class BatchesTest {
                         good.replace("\"40\"", "\"48\""),
                         "[]",
                         "{\"size\":\"40\"}",
-                        " ".repeat(OrderBatch.LONGEST_LINE) + good,
+                        " ".repeat(OrderOnLine.LONGEST) + good,
                         good.replace("\"40\"", "38,\"reference\":\"last\"")));
         assertEquals(200, answer.status(), answer.text());
         assertTrue(answer.header("Content-Type").startsWith("application/x-ndjson"));

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -16,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.store.Databases;
 import org.capwright.service.store.Store;
@@ -24,12 +27,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The process is killed (SIGKILL) at a random moment while it takes orders: once on each database, often with {@code -Pthorough}. */
+/** The process is killed (SIGKILL) at a random moment while it takes orders and works off a batch as a job: once on each database, often with {@code -Pthorough}. */
 class KilledServiceTest {
 
     private static final int ROUNDS =
             Integer.getInteger("capwright.kills", Boolean.getBoolean("capwright.thorough") ? 25 : 1);
     private static final int LONGEST_PAUSE = 700;
+    private static final long PATIENCE = TimeUnit.SECONDS.toNanos(60);
     private static final List<String> FORMATS = List.of("csv", "dxf", "json", "pdf", "plt", "svg");
 
     private static final String GOWN = """
@@ -38,8 +42,8 @@ class KilledServiceTest {
          "underSleeve":{"wrist":19}}
         """;
 
-    /** What a round was told: orders by their keys, and those that it was told are cut. */
-    private record Told(Map<String, String> taken, Set<String> cut) {}
+    /** What a round was told: orders by their keys, those that it was told are cut, and batches that run as jobs. */
+    private record Told(Map<String, String> taken, Set<String> cut, Set<String> jobs) {}
 
     @ParameterizedTest
     @EnumSource
@@ -50,12 +54,13 @@ class KilledServiceTest {
         try (AnnotationConfigApplicationContext service = KilledWriter.service(setting)) {
             put(service);
         }
-        Told all = new Told(new HashMap<>(), new HashSet<>());
+        Told all = new Told(new HashMap<>(), new HashSet<>(), new HashSet<>());
         for (int round = 1; round <= ROUNDS; round++) {
             Told told = killed(setting, round, random.nextInt(LONGEST_PAUSE));
             assertFalse(told.taken().isEmpty());
             all.taken().putAll(told.taken());
             all.cut().addAll(told.cut());
+            all.jobs().addAll(told.jobs());
             try (AnnotationConfigApplicationContext service = KilledWriter.service(setting)) {
                 check(service, all, "seed " + seed + ", round " + round);
             }
@@ -87,7 +92,7 @@ class KilledServiceTest {
                         Integer.toString(round))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        Told told = new Told(new HashMap<>(), new HashSet<>());
+        Told told = new Told(new HashMap<>(), new HashSet<>(), new HashSet<>());
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             String line = said.readLine();
@@ -115,12 +120,18 @@ class KilledServiceTest {
             told.taken().put(words[1], words[2]);
         } else if (words[0].equals("cut")) {
             told.cut().add(words[2]);
+        } else if (words[0].equals("job")) {
+            told.jobs().add(words[2]);
         }
         return told.taken().size() > 0;
     }
 
     private static void check(AnnotationConfigApplicationContext service, Told told, String message) {
         Store store = service.getBean(Store.class);
+        Set<String> taken = new HashSet<>();
+        for (String job : told.jobs()) {
+            taken.addAll(finished(service, job, message));
+        }
         OrderDesk desk = service.getBean(OrderDesk.class);
         List<SleeveOrder> orders = store.transaction(database -> new OrderBook(database, "local")
                 .list(OrderSearch.of("", KilledWriter.STYLE, "", "", ""), Optional.empty(), 100_000));
@@ -138,6 +149,11 @@ class KilledServiceTest {
                     6, desk.files(Caller.LOCAL, order.id(), Optional.empty()).size(), message);
         }
         assertTrue(ids.containsAll(told.taken().values()), message + ": nothing acknowledged is lost");
+        assertTrue(ids.containsAll(taken), message + ": every line of a job has its order");
+        assertEquals(
+                KilledWriter.LINES_OF_A_JOB * told.jobs().size(),
+                taken.size(),
+                message + ": every line has an order of its own");
         long keys = count(store, "SELECT COUNT(*) FROM idempotency");
         assertEquals(orders.size(), keys, message + ": every order has its key, so none is doubled or half done");
         assertEquals(
@@ -157,6 +173,31 @@ class KilledServiceTest {
                                         KilledWriter.key(one.getKey()))
                                 .id(),
                         message + ": sent again it is the same order"));
+    }
+
+    /** The orders of a job that goes on after the kill by itself. */
+    private static List<String> finished(AnnotationConfigApplicationContext service, String job, String message) {
+        BatchDesk desk = service.getBean(BatchDesk.class);
+        long end = System.nanoTime() + PATIENCE;
+        while (desk.look(Caller.LOCAL, job).state() == BatchState.RUNNING) {
+            assertTrue(System.nanoTime() < end, message + ": " + desk.look(Caller.LOCAL, job));
+            try {
+                Thread.sleep(50);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        ByteArrayOutputStream results = new ByteArrayOutputStream();
+        try {
+            desk.results(Caller.LOCAL, job, results);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        JsonMapper mapper = service.getBean(JsonMapper.class);
+        return results.toString(StandardCharsets.UTF_8)
+                .lines()
+                .map(line -> mapper.readTree(line).path("order").asString("none"))
+                .toList();
     }
 
     private static long count(Store store, String sql) {

@@ -2,13 +2,20 @@ package org.capwright.service.orders;
 
 import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.capwright.service.http.JsonMapping;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
+import org.capwright.service.jobs.Scheduling;
 import org.capwright.service.store.Store;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
@@ -20,6 +27,8 @@ final class KilledWriter {
 
     static final String STYLE = "killed-gown";
 
+    static final int LINES_OF_A_JOB = 60;
+
     private static final int DESKS = 3;
 
     private KilledWriter() {}
@@ -30,8 +39,25 @@ final class KilledWriter {
         AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
         context.getEnvironment()
                 .getPropertySources()
-                .addFirst(new MapPropertySource("test", Map.of("capwright.store", store)));
-        context.register(JsonMapping.class, RequestBodies.class, Store.class, OrderDesk.class);
+                .addFirst(new MapPropertySource(
+                        "test",
+                        Map.of(
+                                "capwright.store",
+                                store,
+                                "capwright.sign-of-life",
+                                "PT0.5S",
+                                "capwright.keep-batches",
+                                "P7D")));
+        context.register(
+                JsonMapping.class,
+                RequestBodies.class,
+                Store.class,
+                OrderDesk.class,
+                OrderOnLine.class,
+                BatchDesk.class,
+                BatchParts.class,
+                BatchEnd.class,
+                Scheduling.class);
         context.scan("org.capwright.service.sizerun");
         context.refresh();
         return context;
@@ -44,6 +70,7 @@ final class KilledWriter {
         JsonMapper mapper = context.getBean(JsonMapper.class);
         PrintStream out = System.out;
         AtomicInteger next = new AtomicInteger();
+        out.println("job " + arguments[1] + " " + job(context, arguments[1]));
         for (int i = 0; i < DESKS; i++) {
             new Thread(() -> {
                         while (true) {
@@ -56,6 +83,26 @@ final class KilledWriter {
                         }
                     })
                     .start();
+        }
+    }
+
+    /** A batch that runs as a job beside the orders. Every line has a key, as every order has here. */
+    private static String job(AnnotationConfigApplicationContext context, String round) {
+        String lines = IntStream.range(0, LINES_OF_A_JOB)
+                .mapToObj(i -> "{\"style\":\"" + STYLE + "\",\"size\":\"40\",\"idempotencyKey\":\"round-" + round
+                        + "-line-" + i + "\"}")
+                .collect(Collectors.joining("\n"));
+        try {
+            return context.getBean(BatchDesk.class)
+                    .receive(
+                            Caller.LOCAL,
+                            new BatchLines(
+                                    new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)),
+                                    OrderOnLine.LONGEST),
+                            Optional.empty())
+                    .id();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
