@@ -21,7 +21,22 @@ class DocumentedCommandsIT {
 
     /** How a file of each kind begins (RFC 8259, ISO 32000-1 7.5.2, PKWARE APPNOTE 4.3.7, DXF reference); a CSV by its first column. */
     private static final Map<String, String> BEGINNINGS = Map.of(
-            "pdf", "%PDF-", "zip", "PK\u0003\u0004", "svg", "<svg", "json", "{", "dxf", "SECTION", "csv", "style,");
+            "pdf",
+            "%PDF-",
+            "zip",
+            "PK\u0003\u0004",
+            "svg",
+            "<svg",
+            "json",
+            "{",
+            "dxf",
+            "SECTION",
+            "csv",
+            "style,",
+            "ndjson",
+            "{\"",
+            "txt",
+            "event:");
 
     private static final Pattern SHELL = Pattern.compile("```sh\n(.*?)\n```", Pattern.DOTALL);
 
@@ -39,24 +54,29 @@ class DocumentedCommandsIT {
         Map<String, String> files = run("docs/service.md");
         assertEquals(
                 List.of(
+                        "batch.ndjson",
                         "cut.json",
+                        "events.txt",
                         "gown.csv",
                         "gown.dxf",
                         "gown.json",
                         "gown.pdf",
                         "gown.svg",
                         "gown.zip",
+                        "job.json",
                         "kept.json",
                         "kept.pdf",
                         "order.json",
                         "order.pdf",
                         "problem.json",
                         "report.pdf",
+                        "results.ndjson",
                         "sleeve.zip"),
                 List.copyOf(files.keySet()));
         assertTrue(files.get("problem.json").contains("/sleeve/bicep"), files.get("problem.json"));
         assertTrue(files.get("gown.json").contains("\"specTable\""), files.get("gown.json"));
         assertTrue(files.get("cut.json").contains("\"state\":\"cut\""), files.get("cut.json"));
+        assertEquals(2, files.get("results.ndjson").split("\"status\":201").length - 1, files.get("results.ndjson"));
         assertTrue(files.get("kept.json").contains("\"revision\":1"), files.get("kept.json"));
     }
 
