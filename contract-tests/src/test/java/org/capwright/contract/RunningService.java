@@ -33,7 +33,7 @@ public final class RunningService {
     }
 
     /** The address of one of several services. */
-    String url() {
+    public String url() {
         return address;
     }
 
@@ -43,14 +43,19 @@ public final class RunningService {
     }
 
     /** Ends a service that was started for one test alone. */
-    void stop() {
+    public void stop() {
         process.destroy();
     }
 
     /** What the service has logged so far. */
     static String log() {
+        return ONLY.logged();
+    }
+
+    /** What one of several services has logged so far. */
+    public String logged() {
         try {
-            return Files.readString(ONLY.log);
+            return Files.readString(log);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -67,7 +72,7 @@ public final class RunningService {
     }
 
     /** Starts another service, with options for the virtual machine. */
-    static RunningService started(String... options) {
+    public static RunningService started(String... options) {
         try {
             Path log = Files.createTempFile("capwright", ".log");
             int port = freePort();

@@ -68,7 +68,7 @@ export class Sewing {
     const { workroom } = answer;
     this.element.replaceChildren(
       h("h2", null, say("worn.title", { size: base.label })),
-      h("figure", { class: "worn-view" }, worn(answer, base, this.store.style), h("figcaption", null, say("worn.lead"))),
+      h("figure", { class: "worn-view" }, worn(answer, base, this.store.style, say), h("figcaption", null, say("worn.lead"))),
       ...(base.pleats
         ? [
             h("h2", null, say("sewing.pleats", { size: base.label })),

@@ -3,7 +3,6 @@
 
 import { s } from "../common/dom.js";
 import { show, toMm } from "../common/units.js";
-import { say } from "../common/words.js";
 
 /** Width to height of an armhole seen from the side; for this ratio the girth of the ellipse is 5.38 times half its height (Ramanujan 1914). */
 const OVAL = 0.7;
@@ -165,7 +164,8 @@ function measure(x, from, to, words) {
   ];
 }
 
-export function worn(answer, size, style) {
+/** The sketch of a size of an answer, in the words of whoever asks. */
+export function worn(answer, size, style, say) {
   const drawn = shape(answer, size);
   const { half, wide, length } = drawn;
   const limb = arm(drawn);

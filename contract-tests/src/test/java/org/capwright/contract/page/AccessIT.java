@@ -29,7 +29,7 @@ class AccessIT {
     private static final String[] TASKS = {"wearer", "check", "compare"};
 
     /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
-    private static final String AXE =
+    static final String AXE =
             "const done = arguments[arguments.length - 1];axe.run(document, {resultTypes: ['violations'], selectors:"
                 + " false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
                 + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': ' +"
@@ -43,7 +43,7 @@ class AccessIT {
                 : usual;
     }
 
-    private static String axe() {
+    static String axe() {
         try (InputStream in = AccessIT.class.getResourceAsStream("/axe.min.js")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

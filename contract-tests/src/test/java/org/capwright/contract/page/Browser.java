@@ -92,6 +92,21 @@ final class Browser implements AutoCloseable {
         return browser;
     }
 
+    /** A browser that has seen nothing yet, with nothing open; for pages that are not the service's own. */
+    static Browser blank(Screen screen) {
+        Browser browser = RUNNING.computeIfAbsent(screen, Browser::new);
+        browser.empty();
+        browser.room(screen.width(), screen.height());
+        return browser;
+    }
+
+    /** Takes on light or dark. */
+    void scheme(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("media", "", "features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
     /** Forgets all that was kept and downloaded: as good as new, and much quicker than starting anew. */
     private void empty() {
         driver.get("about:blank");

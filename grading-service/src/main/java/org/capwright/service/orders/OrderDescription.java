@@ -37,6 +37,7 @@ final class OrderDescription implements DescribedCall {
     public void describe(DescribedApi api) {
         Schema<?> details = api.schema(OrderAnswer.class);
         take(api, details);
+        before(api);
         list(api);
         look(api.at(ORDER).getGet(), "The order.", details);
         change(api, details);
@@ -63,6 +64,22 @@ final class OrderDescription implements DescribedCall {
         ErrorAnswers.of(take, ProblemKind.NOT_FOUND, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);
     }
 
+    private static void before(DescribedApi api) {
+        Operation asked = api.at("/v1/styles/{id}/order-form").getGet();
+        asked.setDescription("The form for shops asks this; so may any form of a shop's own.");
+        look(asked, "What to measure.", api.schema(OrderFormAnswer.class));
+        ErrorAnswers.of(asked, ProblemKind.CONFLICT);
+        Operation tried = api.at("/v1/styles/{id}/order-previews").getPost();
+        tried.setDescription(
+                "The same body as an order, judged as an order is, for a form that says what is improbable or missing"
+                        + " while it is filled in. Nothing is kept or logged. Bodies are read up to 256 kB.");
+        tried.setRequestBody(
+                api.json(OrderSchema.ORDER, "A choir gown for one singer", api.example("example-order.json")));
+        Answers.only(tried, "200", Answers.json("What the order would be.", api.schema(OrderPreview.class)));
+        ErrorAnswers.ofBody(tried);
+        ErrorAnswers.of(tried, ProblemKind.NOT_FOUND, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);
+    }
+
     private static void list(DescribedApi api) {
         Operation list = api.at("/v1/orders").getGet();
         for (Parameter parameter : list.getParameters()) {
@@ -87,8 +104,8 @@ final class OrderDescription implements DescribedCall {
         Operation change = api.at(ORDER + "/states").getPost();
         change.setDescription(
                 "taken becomes confirmed, cut or cancelled; questioned becomes confirmed or cancelled; confirmed"
-                        + " becomes cut or cancelled. Anything else is a conflict. Who and when are noted. Said twice it"
-                        + " is done once.");
+                    + " becomes cut or cancelled. Anything else is a conflict. Who and when are noted. Said twice it"
+                    + " is done once.");
         change.setRequestBody(api.json(OrderSchema.CHANGE, "Measured again", Map.of("state", "confirmed")));
         Answers.only(change, "200", Answers.json("The order as it is now.", details));
         ErrorAnswers.ofBody(change);
@@ -103,16 +120,16 @@ final class OrderDescription implements DescribedCall {
         Operation erase = api.at(ORDER + "/measurements").getDelete();
         erase.setDescription(
                 "Measurements, questions and files are gone for good, unless another order has the very same file."
-                        + " When, by whom and on which style it was taken and what became of it stays. An order that was"
-                        + " not cut yet is cancelled.");
+                    + " When, by whom and on which style it was taken and what became of it stays. An order that was"
+                    + " not cut yet is cancelled.");
         look(erase, "The order as it is now.", details);
     }
 
     private void files(Operation file) {
         file.setDescription(
                 "The files are svg, dxf, csv, pdf and plt as POST /v1/size-runs draws them, json with everything in"
-                        + " figures, and zip with all of them, not compressed. A questioned or cancelled order has none to"
-                        + " give.");
+                    + " figures, and zip with all of them, not compressed. A questioned or cancelled order has none to"
+                    + " give.");
         List<SizeRunFormat> forms = drafting.forms();
         Content content = new Content();
         forms.forEach(form -> content.addMediaType(

@@ -131,10 +131,7 @@ final class OrderDesk {
         StyleRevision pinned = shelf.get(
                 style,
                 request.revision().or(() -> first.map(SleeveOrder::revision)).or(() -> Optional.of(latest.revision())));
-        if (pinned.archived()) {
-            throw new ProblemException(
-                    Problem.of(ProblemKind.CONFLICT, "The style is archived and takes no orders; put it again first."));
-        }
+        taking(pinned);
         JsonNode document = mapper.readTree(pinned.body());
         request.checkUnits(document.path("units").asString(""));
         JsonNode made = request.over(first.flatMap(order -> book.request(order.id()))
@@ -166,6 +163,15 @@ final class OrderDesk {
         key.ifPresent(known ->
                 book.remember(known.text(), new OrderBook.Answered(known.request(), order.id(), Optional.of(answer))));
         return new Taken(order.id(), answer);
+    }
+
+    /** Refuses an archived style. */
+    static StyleRevision taking(StyleRevision style) {
+        if (style.archived()) {
+            throw new ProblemException(
+                    Problem.of(ProblemKind.CONFLICT, "The style is archived and takes no orders; put it again first."));
+        }
+        return style;
     }
 
     private static SleeveOrder first(OrderBook book, String id, String style) {

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
@@ -70,7 +71,34 @@ final class OrderDraft {
         return size.isString() ? size.stringValue().strip() : size.toString();
     }
 
+    /** What an order would be that has a size or a wearer; of its files only the figures are made. */
+    OrderPreview preview(StyleDocument style, int revision, JsonNode order) {
+        ObjectNode run = style.sizeRun(revision);
+        SizeRunFormat json = forms.stream()
+                .filter(form -> form.extension().equals("json"))
+                .findFirst()
+                .orElseThrow();
+        if (order.hasNonNull("size")) {
+            SizeRunResult one = alone(run, label(order.get("size")));
+            return OrderPreview.of(figures(() -> SizeRunService.written(one, json)), run, revision, List.of());
+        }
+        return made(
+                style,
+                run,
+                order,
+                held -> OrderPreview.of(figures(() -> held.written(json, mapper)), run, revision, held.questions()));
+    }
+
+    private JsonNode figures(Bytes written) {
+        return mapper.readTree(bytes(written));
+    }
+
     private Drawn ofSize(ObjectNode run, String size) {
+        SizeRunResult one = alone(run, size);
+        return new Drawn(Optional.of(size), List.of(), files(form -> SizeRunService.written(one, form)));
+    }
+
+    private static SizeRunResult alone(ObjectNode run, String size) {
         SizeRunResult whole = SizeRunService.draft(SizeRunReader.read(run));
         if (!whole.order().sizes().contains(size)) {
             FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
@@ -81,14 +109,20 @@ final class OrderDraft {
                     size);
             found.refuse();
         }
-        SizeRunResult one = SizeRunService.draft(whole.alone(size));
-        return new Drawn(Optional.of(size), List.of(), files(form -> SizeRunService.written(one, form)));
+        return SizeRunService.draft(whole.alone(size));
     }
 
     private Drawn ofWearer(StyleDocument style, ObjectNode run, JsonNode order) {
+        return made(
+                style,
+                run,
+                order,
+                held -> new Drawn(Optional.empty(), held.questions(), files(form -> held.written(form, mapper))));
+    }
+
+    private static <T> T made(StyleDocument style, ObjectNode run, JsonNode order, Function<HeldMeasures, T> use) {
         try {
-            HeldMeasures held = HeldMeasures.draft(measures(style, run, order));
-            return new Drawn(Optional.empty(), held.questions(), files(form -> held.written(form, mapper)));
+            return use.apply(HeldMeasures.draft(measures(style, run, order)));
         } catch (ProblemException e) {
             FoundViolations found = new FoundViolations(
                     run.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
@@ -163,6 +197,10 @@ final class OrderDraft {
         }
     }
 
+    private interface Bytes {
+        byte[] get() throws IOException;
+    }
+
     private interface Writing {
         byte[] of(SizeRunFormat form) throws IOException;
     }
@@ -170,12 +208,16 @@ final class OrderDraft {
     private List<DrawnFile> files(Writing writing) {
         List<DrawnFile> files = new ArrayList<>();
         for (SizeRunFormat form : forms) {
-            try {
-                files.add(new DrawnFile(form.extension(), writing.of(form)));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            files.add(new DrawnFile(form.extension(), bytes(() -> writing.of(form))));
         }
         return files;
+    }
+
+    private static byte[] bytes(Bytes written) {
+        try {
+            return written.get();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

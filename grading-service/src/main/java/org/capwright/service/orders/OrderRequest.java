@@ -49,6 +49,15 @@ record OrderRequest(
         }
     }
 
+    /** Refuses a remake, of which only the order itself knows what it leaves out. */
+    void refuseRemake() {
+        if (remakeOf.isPresent()) {
+            FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
+            found.add("/remakeOf", "has no use in a preview; give all measurements", remakeOf.get());
+            found.refuse();
+        }
+    }
+
     /** What to make: this order, with what it leaves out from the first one. A measurement that is altered is not confirmed any more. */
     ObjectNode over(JsonNode first) {
         ObjectNode made = body.deepCopy();

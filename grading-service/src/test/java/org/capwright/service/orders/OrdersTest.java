@@ -91,6 +91,69 @@ class OrdersTest {
                 .toList();
     }
 
+    /** A form says beforehand what the order will say, from the figures of the call that keeps nothing, and leaves no trace. */
+    @ParameterizedTest
+    @EnumSource
+    void aPreviewSaysWhatTheOrderWouldAndKeepsNothing(Databases kind) {
+        KeptService service = KeptService.on(kind);
+        String style = style(service);
+        JsonNode form = service.get("/v1/styles/" + style + "/order-form").json();
+        assertEquals("cm", form.get("unit").stringValue());
+        assertEquals(
+                List.of(
+                        "upperArmGirth",
+                        "armLength",
+                        "elbowGirth",
+                        "wristGirth",
+                        "armscyeGirth",
+                        "bustGirth",
+                        "stature"),
+                form.get("measurements")
+                        .valueStream()
+                        .map(each -> each.get("dimension").stringValue())
+                        .toList());
+        JsonNode preview = preview(service, style, THIN).json();
+        JsonNode order = order(service, style, THIN).json();
+        assertEquals(order.get("questions"), preview.get("questions"));
+        assertEquals(1, preview.get("questions").size());
+        String id = taken(service, style, SINGER);
+        JsonNode made = service.get("/v1/orders/" + id + "/files/json").json();
+        JsonNode right = preview(service, style, SINGER).json();
+        assertEquals(0, right.get("questions").size());
+        assertEquals(
+                made.get("sizeRun").get("sizes").get(0).get("dimensions"),
+                right.get("sleeve").get("dimensions"));
+        assertEquals(
+                made.get("estimates")
+                        .valueStream()
+                        .map(each -> each.get("value"))
+                        .toList(),
+                right.get("estimates")
+                        .valueStream()
+                        .map(each -> each.get("value"))
+                        .toList());
+        assertEquals(8, right.get("sleeve").get("pleats").get("folds").size());
+        JsonNode ofSize = preview(service, style, "{\"size\":\"38\"}").json();
+        assertEquals(34.8, ofSize.get("sleeve").get("dimensions").get("bicep").doubleValue(), 1e-9);
+        KeptService.Answer wrong = preview(service, style, "{\"size\":\"39\"}");
+        assertEquals(422, wrong.status(), wrong.text());
+        assertEquals("/size", wrong.json().get("violations").get(0).get("field").stringValue());
+        assertEquals(
+                "/remakeOf",
+                preview(service, style, "{\"remakeOf\":\"" + id + "\"}")
+                        .json()
+                        .get("violations")
+                        .get(0)
+                        .get("field")
+                        .stringValue());
+        assertEquals(
+                2, service.get("/v1/orders?style=" + style).json().get("orders").size(), "only those that were taken");
+    }
+
+    private static KeptService.Answer preview(KeptService service, String style, String body) {
+        return service.send("POST", "/v1/styles/" + style + "/order-previews", body);
+    }
+
     /** The files are those of the same wearer by the call that keeps nothing. */
     @ParameterizedTest
     @EnumSource
