@@ -134,6 +134,30 @@ public record Box(double left, double bottom, double right, double top) {
     }
 
     /**
+     * Whether a straight piece of line comes into the box.
+     *
+     * @param from one end
+     * @param to the other end
+     * @return true also where it only touches; a line parts the box from itself if all corners lie on one side of it
+     */
+    public boolean meets(Point from, Point to) {
+        if (Math.max(from.x(), to.x()) < left
+                || Math.min(from.x(), to.x()) > right
+                || Math.max(from.y(), to.y()) < bottom
+                || Math.min(from.y(), to.y()) > top) {
+            return false;
+        }
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double lowerLeft = dx * (bottom - from.y()) - dy * (left - from.x());
+        double lowerRight = dx * (bottom - from.y()) - dy * (right - from.x());
+        double upperLeft = dx * (top - from.y()) - dy * (left - from.x());
+        double upperRight = dx * (top - from.y()) - dy * (right - from.x());
+        return Math.min(Math.min(lowerLeft, lowerRight), Math.min(upperLeft, upperRight)) <= 0
+                && Math.max(Math.max(lowerLeft, lowerRight), Math.max(upperLeft, upperRight)) >= 0;
+    }
+
+    /**
      * What two boxes have in common.
      *
      * @param other the other

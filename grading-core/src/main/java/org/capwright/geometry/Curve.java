@@ -228,8 +228,15 @@ public final class Curve {
      */
     public double closestLength(Point point) {
         double within = start().distanceTo(point);
-        for (Cubic segment : segments) {
-            within = Math.min(within, segment.end().distanceTo(point));
+        if (within == 0) {
+            return 0;
+        }
+        for (int i = 0; i < segments.size(); i++) {
+            double away = segments.get(i).end().distanceTo(point);
+            if (away == 0) {
+                return ends()[i]; // a mark that was drawn from its joint
+            }
+            within = Math.min(within, away);
         }
         double best = Double.POSITIVE_INFINITY;
         int bestSegment = 0;

@@ -211,9 +211,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
     private static List<Run> runs(List<PieceEdge> edges) {
         List<Run> runs = new ArrayList<>(edges.size());
         for (PieceEdge edge : edges) {
-            List<Cubic> segments = edge.curve().segments().stream()
-                    .filter(segment -> segment.start().distanceTo(segment.end()) > CRUMB)
-                    .toList();
+            List<Cubic> segments = new ArrayList<>(edge.curve().segments().size());
+            for (Cubic segment : edge.curve().segments()) {
+                if (segment.start().distanceTo(segment.end()) > CRUMB) {
+                    segments.add(segment);
+                }
+            }
             int start = 0;
             for (int i = 1; i <= segments.size(); i++) {
                 if (i == segments.size() || bent(segments.get(i - 1), segments.get(i))) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A grid over a piece that knows which cells lie inside its net line and clear of every line drawn in it.
@@ -16,6 +17,9 @@ final class FreeCells {
     /** As many crossings of a row are expected. */
     private static final int CROSSINGS = 8;
 
+    /** Far above the rounding of a place, mm. */
+    private static final double ROUNDING = 1e-6;
+
     private final int cells;
     private final double clearance;
     private final double left;
@@ -24,10 +28,17 @@ final class FreeCells {
     private final double height;
     private final boolean[] taken;
 
-    /** Each as one number: first column, last column, last row, and rows less one, to the base of the cells. */
-    private int[] rectangles = new int[256];
+    /** Of each the first and last column and the lowest and highest row, one after another. */
+    private int[] rectangles = new int[512];
 
     private int count;
+
+    /** What a line may not leave without coming near to other cells than those it has taken last, mm; empty at first. */
+    private double clearLeft;
+
+    private double clearBottom;
+    private double clearRight = Double.NEGATIVE_INFINITY;
+    private double clearTop;
 
     private FreeCells(List<Point> net, int cells, double clearance) {
         Box box = Box.of(net);
@@ -52,9 +63,9 @@ final class FreeCells {
         FreeCells free = new FreeCells(net, cells, clearance);
         free.takeOutside(net);
         Point last = net.get(net.size() - 1);
-        for (Point point : net) {
-            free.take(last, point);
-            last = point;
+        for (int i = 0; i < net.size(); i++) {
+            free.take(last, net.get(i));
+            last = net.get(i);
         }
         for (List<Point> line : drawn) {
             for (int i = 1; i < line.size(); i++) {
@@ -67,31 +78,27 @@ final class FreeCells {
 
     /** Takes the cells whose middle lies outside: of every row the crossings of the net line with its middle, from left to right. */
     private void takeOutside(List<Point> net) {
-        double[][] crossings = new double[cells][CROSSINGS];
+        double[][] crossings = new double[cells][];
         int[] counts = new int[cells];
         Point last = net.get(net.size() - 1);
+        int above = rowsBelow(last.y());
         for (int i = 0; i < net.size(); i++) {
             Point point = net.get(i);
-            double low = Math.min(last.y(), point.y());
-            double high = Math.max(last.y(), point.y());
-            int first = Math.max(0, (int) ((low - bottom) / height - 0.5) - 1);
-            for (int row = first; row < cells; row++) {
-                double y = bottom + (row + 0.5) * height;
-                if (y >= high) {
-                    break;
+            double y = point.y();
+            if (above < cells && middle(above) < y || above > 0 && y <= middle(above - 1)) {
+                int next = rowsBelow(y);
+                for (int row = Math.min(above, next); row < Math.max(above, next); row++) {
+                    double at = last.x() + (point.x() - last.x()) * (middle(row) - last.y()) / (y - last.y());
+                    crossings[row] = with(crossings[row], counts[row]++, at);
                 }
-                if (low <= y) {
-                    if (counts[row] == crossings[row].length) {
-                        crossings[row] = Arrays.copyOf(crossings[row], 2 * counts[row]);
-                    }
-                    crossings[row][counts[row]++] =
-                            last.x() + (point.x() - last.x()) * (y - last.y()) / (point.y() - last.y());
-                }
+                above = next;
             }
             last = point;
         }
         for (int row = 0; row < cells; row++) {
-            Arrays.sort(crossings[row], 0, counts[row]);
+            if (counts[row] > 0) {
+                Arrays.sort(crossings[row], 0, counts[row]);
+            }
             int passed = 0;
             for (int column = 0; column < cells; column++) {
                 double x = left + (column + 0.5) * width;
@@ -103,7 +110,34 @@ final class FreeCells {
         }
     }
 
+    private double middle(int row) {
+        return bottom + (row + 0.5) * height;
+    }
+
+    /** How many rows have their middle below a height. */
+    private int rowsBelow(double y) {
+        int rows = (int) Math.max(0, Math.min(cells, Math.round((y - bottom) / height)));
+        while (rows > 0 && middle(rows - 1) >= y) {
+            rows--;
+        }
+        while (rows < cells && middle(rows) < y) {
+            rows++;
+        }
+        return rows;
+    }
+
+    private static double[] with(double @Nullable [] known, int count, double next) {
+        double[] all =
+                known == null ? new double[CROSSINGS] : count == known.length ? Arrays.copyOf(known, 2 * count) : known;
+        all[count] = next;
+        return all;
+    }
+
+    /** Takes the cells near a straight line, row by row. Most lines are chords of a curve, far shorter than a cell: where one stays as clear of other cells as the one before, nothing is new. */
     private void take(Point from, Point to) {
+        if (isClear(from) && isClear(to)) {
+            return;
+        }
         boolean up = from.y() <= to.y();
         Point low = up ? from : to;
         Point high = up ? to : from;
@@ -117,7 +151,17 @@ final class FreeCells {
             int start = cell((Math.min(a, b) - clearance - left) / width);
             int end = cell((Math.max(a, b) + clearance - left) / width);
             Arrays.fill(taken, row * cells + start, row * cells + end + 1, true);
+            if (first == last) {
+                clearLeft = left + start * width + clearance + ROUNDING;
+                clearRight = left + (end + 1) * width - clearance - ROUNDING;
+                clearBottom = bottom + row * height + clearance + ROUNDING;
+                clearTop = bottom + (row + 1) * height - clearance - ROUNDING;
+            }
         }
+    }
+
+    private boolean isClear(Point point) {
+        return point.x() > clearLeft && point.x() < clearRight && point.y() > clearBottom && point.y() < clearTop;
     }
 
     private static double xAt(Point low, Point high, double y, double level) {
@@ -150,10 +194,14 @@ final class FreeCells {
         for (int end = start; end < cells && tall[end] > before; end++) {
             low = Math.min(low, tall[end]);
             if (end + 1 == cells || tall[end + 1] < low) {
-                if (count == rectangles.length) {
-                    rectangles = Arrays.copyOf(rectangles, 2 * count);
+                if (4 * count == rectangles.length) {
+                    rectangles = Arrays.copyOf(rectangles, 8 * count);
                 }
-                rectangles[count++] = ((start * cells + end) * cells + row) * cells + low - 1;
+                rectangles[4 * count] = start;
+                rectangles[4 * count + 1] = end;
+                rectangles[4 * count + 2] = row - low + 1;
+                rectangles[4 * count + 3] = row;
+                count++;
             }
         }
     }
@@ -179,18 +227,18 @@ final class FreeCells {
     }
 
     private double leftOf(int rectangle) {
-        return left + rectangles[rectangle] / (cells * cells * cells) * width;
+        return left + rectangles[4 * rectangle] * width;
     }
 
     private double rightOf(int rectangle) {
-        return left + (rectangles[rectangle] / (cells * cells) % cells + 1) * width;
-    }
-
-    private double topOf(int rectangle) {
-        return bottom + (rectangles[rectangle] / cells % cells + 1) * height;
+        return left + (rectangles[4 * rectangle + 1] + 1) * width;
     }
 
     private double bottomOf(int rectangle) {
-        return bottom + (rectangles[rectangle] / cells % cells - rectangles[rectangle] % cells) * height;
+        return bottom + rectangles[4 * rectangle + 2] * height;
+    }
+
+    private double topOf(int rectangle) {
+        return bottom + (rectangles[4 * rectangle + 3] + 1) * height;
     }
 }

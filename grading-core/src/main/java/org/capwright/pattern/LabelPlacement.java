@@ -2,6 +2,7 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 
@@ -22,7 +23,14 @@ final class LabelPlacement {
 
     private static final int CELLS = 48;
     private static final double CLEARANCE = 1.5;
+
+    /** Marks are as good as straight lines for words that keep clear of them, mm. */
+    private static final double FLATTENING = 0.2;
+
     private static final int MOST_BREAKS = 4;
+
+    /** Marks do not all grow with the piece: a place carried over is tried this often, each time a clearance narrower. */
+    private static final int MOST_NARROWER = 2;
 
     private LabelPlacement() {}
 
@@ -33,9 +41,57 @@ final class LabelPlacement {
     static FreeCells free(List<Point> net, List<MarkLine> marks) {
         List<List<Point>> drawn = new ArrayList<>(marks.size());
         for (MarkLine mark : marks) {
-            drawn.add(mark.line().flattened(0.2));
+            drawn.add(mark.line().flattened(FLATTENING));
         }
         return FreeCells.of(net, drawn, CELLS, CLEARANCE);
+    }
+
+    /**
+     * Puts the words where the piece has them in another size, so that the words of a nest lie over one another, and room is looked for in one size alone. Nothing where they have no room there, or would be
+     * less comfortable to read.
+     */
+    static Optional<PieceLabel> like(LabelPlace other, List<String> lines, PieceInside inside) {
+        List<String> setting = broken(lines, other.label().lines().size());
+        double widest = TextWidth.widest(setting);
+        Box whole = other.block(inside.box());
+        for (int narrower = 0; narrower <= MOST_NARROWER; narrower++) {
+            Box block = whole.grown(-CLEARANCE * narrower);
+            double height = Math.min(TALLEST, Math.min(block.height() / setting.size(), block.width() / widest));
+            if (height >= COMFORTABLE && isFree(block, inside.net(), inside.marks())) {
+                return Optional.of(
+                        new PieceLabel(setting, new Point(block.left(), block.top()), height, block.width()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The least broken setting with as many lines. */
+    private static List<String> broken(List<String> lines, int count) {
+        List<String> setting = lines;
+        for (int parts = 2; parts <= MOST_BREAKS && setting.size() < count; parts++) {
+            setting = TextWidth.broken(lines, TextWidth.widest(lines) / parts);
+        }
+        return setting;
+    }
+
+    private static boolean isFree(Box block, List<Point> net, List<MarkLine> marks) {
+        Box clear = block.grown(CLEARANCE);
+        Point last = net.get(net.size() - 1);
+        for (int i = 0; i < net.size(); i++) {
+            if (clear.meets(last, net.get(i))) {
+                return false;
+            }
+            last = net.get(i);
+        }
+        for (MarkLine mark : marks) {
+            List<Point> line = mark.line().flattened(FLATTENING);
+            for (int i = 1; i < line.size(); i++) {
+                if (clear.meets(line.get(i - 1), line.get(i))) {
+                    return false;
+                }
+            }
+        }
+        return Outline.contains(net, block.middle());
     }
 
     static PieceLabel place(List<String> lines, FreeCells free) {

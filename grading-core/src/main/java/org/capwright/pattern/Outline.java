@@ -70,6 +70,12 @@ final class Outline {
         double dy = to.y() - from.y();
         double x = point.x() - from.x();
         double y = point.y() - from.y();
+        if (x < Math.min(0, dx) - within
+                || x > Math.max(0, dx) + within
+                || y < Math.min(0, dy) - within
+                || y > Math.max(0, dy) + within) {
+            return false; // outside the box about the line
+        }
         double square = dx * dx + dy * dy;
         double share = square == 0 ? 0 : Math.max(0, Math.min(1, (x * dx + y * dy) / square));
         x -= share * dx;

@@ -1,8 +1,12 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
@@ -30,7 +34,6 @@ public final class PatternDrafter {
      */
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
         check(options);
-        List<Violation> found = new ArrayList<>();
         boolean folded = options.marking().halves() == Halves.ON_FOLD;
         CutInstruction overlayCut = cut(folded
                 && run.sizes().stream()
@@ -39,24 +42,47 @@ public final class PatternDrafter {
                                 .map(PatternDrafter::overlaySymmetrical)
                                 .orElse(true)));
         CutInstruction sleeveCut = cut(folded && run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
-        List<List<Piece>> sizes = new ArrayList<>(run.sizes().size());
-        for (GradedSize size : run.sizes()) {
-            List<Piece> pieces = new ArrayList<>(4);
+        Map<PieceKind, LabelPlace> leading = new EnumMap<>(PieceKind.class);
+        List<List<Piece>> sizes =
+                new ArrayList<>(Collections.nCopies(run.sizes().size(), List.of()));
+        Map<Integer, InvalidMeasuresException> refused = new TreeMap<>();
+        for (int index : fromBase(run)) {
+            GradedSize size = run.sizes().get(index);
             try {
+                List<Piece> pieces = new ArrayList<>(4);
                 List<PieceInside> insides = new ArrayList<>(4);
                 for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
-                    pieces.add(
-                            PieceFinish.of(title, draft, PieceInside.of(draft, options.marking(), insides), options));
+                    PieceInside inside = PieceInside.of(draft, options.marking(), insides);
+                    Piece piece = PieceFinish.of(
+                            title, draft, inside, options, Optional.ofNullable(leading.get(draft.kind())));
+                    leading.putIfAbsent(draft.kind(), new LabelPlace(piece.label(), inside.box()));
+                    pieces.add(piece);
                 }
+                sizes.set(index, List.copyOf(pieces));
             } catch (InvalidMeasuresException e) {
-                e.violations().forEach(v -> found.add(v.inSize(size.label())));
+                refused.put(index, e);
             }
-            sizes.add(List.copyOf(pieces));
         }
-        if (!found.isEmpty()) {
-            throw new InvalidMeasuresException(found);
+        if (!refused.isEmpty()) {
+            throw new InvalidMeasuresException(refused.entrySet().stream()
+                    .flatMap(entry -> entry.getValue().violations().stream()
+                            .map(violation -> violation.inSize(
+                                    run.sizes().get(entry.getKey()).label())))
+                    .toList());
         }
         return new PatternSet(title, run, List.copyOf(sizes));
+    }
+
+    /** The places of the sizes, the base size first: the others follow it in what is not drafted. */
+    private static List<Integer> fromBase(SizeRun run) {
+        List<Integer> order = new ArrayList<>(run.sizes().size());
+        order.add(run.base());
+        for (int i = 0; i < run.sizes().size(); i++) {
+            if (i != run.base()) {
+                order.add(i);
+            }
+        }
+        return order;
     }
 
     /**

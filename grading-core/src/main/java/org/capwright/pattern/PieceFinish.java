@@ -24,13 +24,25 @@ final class PieceFinish {
 
     private PieceFinish() {}
 
-    static Piece of(PatternSet.Title title, PieceDraft draft, PieceInside inside, PatternOptions options) {
+    /**
+     * The finished piece.
+     *
+     * @param leading where the base size has its words; nothing for the base size itself
+     */
+    static Piece of(
+            PatternSet.Title title,
+            PieceDraft draft,
+            PieceInside inside,
+            PatternOptions options,
+            Optional<LabelPlace> leading) {
         CutLine cutLine = cutLine(draft, options);
         List<Notch> notches = new ArrayList<>(draft.notches().size());
         for (NotchPlace place : draft.notches()) {
             notches.add(notch(draft, place, cutLine));
         }
-        PieceLabel label = LabelPlacement.place(LabelWords.of(title, draft), inside.free());
+        List<String> words = LabelWords.of(title, draft);
+        PieceLabel label = leading.flatMap(other -> LabelPlacement.like(other, words, inside))
+                .orElseGet(() -> LabelPlacement.place(words, inside.free()));
         return new Piece(
                 draft.kind(),
                 draft.size(),
@@ -156,12 +168,20 @@ final class PieceFinish {
         Point far = at.plus(outward.times(10 * Allowances.WIDEST));
         Point nearest = far;
         List<Point> points = cutLine.points();
+        Point last = points.get(points.size() - 1);
+        double besideLast = outward.cross(last.minus(at));
         for (int i = 0; i < points.size(); i++) {
-            Point hit = Crossing.of(at, far, points.get(i), points.get((i + 1) % points.size()))
-                    .orElse(far);
-            if (hit.distanceTo(at) < nearest.distanceTo(at)) {
-                nearest = hit;
+            Point next = points.get(i);
+            double beside = outward.cross(next.minus(at));
+            boolean passes = Math.min(besideLast, beside) <= NEAR && Math.max(besideLast, beside) >= -NEAR;
+            if (passes) {
+                Point hit = Crossing.of(at, far, last, next).orElse(far);
+                if (hit.distanceTo(at) < nearest.distanceTo(at)) {
+                    nearest = hit;
+                }
             }
+            last = next;
+            besideLast = beside;
         }
         Point onCut = nearest.equals(far) ? at : nearest;
         return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));

@@ -2,17 +2,28 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What lies within the seam lines of a piece, whatever its allowances: pieces with the same seam lines and marks, as an overlay and its interfacing, share it.
- *
- * @param draft the piece that it was made of
- * @param net the net line as points
- * @param marks the finished marks, with the grain line
- * @param free where words have room
+ * Not safe for threads.
  */
-record PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks, FreeCells free) {
+final class PieceInside {
+
+    private final PieceDraft draft;
+    private final List<Point> net;
+    private final List<MarkLine> marks;
+    private final Box box;
+    private @Nullable FreeCells free;
+
+    private PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks) {
+        this.draft = draft;
+        this.net = net;
+        this.marks = marks;
+        this.box = Box.of(net);
+    }
 
     /** Takes the one among some with the same marking that serves a piece, or makes it and adds it. */
     static PieceInside of(PieceDraft draft, PieceMarking marking, List<PieceInside> known) {
@@ -30,9 +41,34 @@ record PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks, Free
             marks.addAll(DrilledMarks.of(marks));
         }
         marks.add(GrainLine.in(net, draft, marks));
-        PieceInside made = new PieceInside(draft, net, List.copyOf(marks), LabelPlacement.free(net, marks));
+        PieceInside made = new PieceInside(draft, net, List.copyOf(marks));
         known.add(made);
         return made;
+    }
+
+    /** The net line as points. */
+    List<Point> net() {
+        return net;
+    }
+
+    /** The finished marks, with the grain line. */
+    List<MarkLine> marks() {
+        return marks;
+    }
+
+    /** The box about the net line. */
+    Box box() {
+        return box;
+    }
+
+    /** Where words have room; looked for when first asked. */
+    FreeCells free() {
+        FreeCells known = free;
+        if (known == null) {
+            known = LabelPlacement.free(net, marks);
+            free = known;
+        }
+        return known;
     }
 
     private boolean serves(PieceDraft other) {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.capwright.exchange.TestPatterns;
+import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,27 +42,51 @@ class LabelPlacementTest {
                 return;
             }
             for (Piece piece : pieces) {
-                PieceLabel label = piece.label();
-                String which = "seed " + seed + " " + piece.kind() + " " + label;
-                assertFalse(label.lines().isEmpty(), which);
-                double height = label.lineHeight() * label.lines().size();
-                Geometry block = Check.PLANE.toGeometry(new Envelope(
-                        label.topLeft().x(),
-                        label.topLeft().x() + label.width(),
-                        label.topLeft().y() - height,
-                        label.topLeft().y()));
-                assertTrue(Check.polygon(piece.netLine()).contains(block), which);
-                for (MarkLine mark : piece.marks()) {
-                    assertFalse(Check.line(mark.line().flattened(0.01)).intersects(block), which + mark.name());
-                }
-                for (String line : label.lines()) {
-                    assertTrue(TextWidth.of(line) * label.lineHeight() <= label.width() + 1e-9, which + line);
-                }
+                requireRoom(piece, "seed " + seed);
                 all[0]++;
-                legible[0] += label.lineHeight() >= LabelPlacement.LEAST ? 1 : 0;
+                legible[0] += piece.label().lineHeight() >= LabelPlacement.LEAST ? 1 : 0;
             }
         });
         assertTrue(legible[0] >= 0.99 * all[0], legible[0] + " of " + all[0] + " labels are legible");
+    }
+
+    private static void requireRoom(Piece piece, String where) {
+        PieceLabel label = piece.label();
+        String which = where + " " + piece.kind() + " " + label;
+        assertFalse(label.lines().isEmpty(), which);
+        double height = label.lineHeight() * label.lines().size();
+        Geometry block = Check.PLANE.toGeometry(new Envelope(
+                label.topLeft().x(),
+                label.topLeft().x() + label.width(),
+                label.topLeft().y() - height,
+                label.topLeft().y()));
+        assertTrue(Check.polygon(piece.netLine()).contains(block), which);
+        for (MarkLine mark : piece.marks()) {
+            assertFalse(Check.line(mark.line().flattened(0.01)).intersects(block), which + mark.name());
+        }
+        for (String line : label.lines()) {
+            assertTrue(TextWidth.of(line) * label.lineHeight() <= label.width() + 1e-9, which + line);
+        }
+    }
+
+    @Test
+    void everySizeOfARunHasRoomForItsWordsMostlyWhereTheBaseSizeHasThem() {
+        int alike = 0;
+        int all = 0;
+        for (long seed = 0; seed < 24; seed++) {
+            PatternSet set = TestPatterns.random(seed, 5);
+            List<Piece> base = set.sizes().get(set.run().base());
+            for (List<Piece> size : set.sizes()) {
+                for (int i = 0; i < size.size(); i++) {
+                    Piece piece = size.get(i);
+                    requireRoom(piece, "seed " + seed + " size " + piece.size());
+                    Point here = piece.label().topLeft();
+                    all++;
+                    alike += here.distanceTo(base.get(i).label().topLeft()) < 20 ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(alike >= 0.6 * all, alike + " of " + all + " lie where the base size has them");
     }
 
     @Test
