@@ -21,9 +21,6 @@ record CutLine(List<Point> points, List<Integer> corners) {
     /** Points nearer than this are one, mm. */
     private static final double SAME = 1e-9;
 
-    /** Points of the finished line nearer than this are one, mm: a fifth of the tolerance of flattening. */
-    private static final double ONE_POINT = Piece.FLATTENING / 5;
-
     /** Segments shorter than this are left by the rounding of cuts near joints, mm; their tangents mean nothing. */
     private static final double CRUMB = 1e-4;
 
@@ -110,8 +107,9 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 && turns.stream()
                         .filter(turn -> turn.size() == TO_THE_SEAM)
                         .noneMatch(turn -> line.get().points().contains(turn.get(1)));
-        boolean overFold =
-                onFold && line.isPresent() && line.get().points().stream().anyMatch(point -> point.x() < -ONE_POINT);
+        boolean overFold = onFold
+                && line.isPresent()
+                && line.get().points().stream().anyMatch(point -> point.x() < -Outline.ONE_POINT);
         if (untouched && !overFold && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
             return line.map(CutLine::withoutRepeats);
         }
@@ -163,10 +161,11 @@ record CutLine(List<Point> points, List<Integer> corners) {
         int count = 0;
         for (int i = 0; i < points.size(); i++) {
             Point point = points.get(i);
-            if (count > 1 && kept[count - 2].distanceTo(point) < ONE_POINT) {
-                count--; // a slit without width
+            while (count > 1 && isSlit(kept[count - 2], kept[count - 1], point)) {
+                count--;
                 turning.set(count - 1);
-            } else if (count > 0 && kept[count - 1].distanceTo(point) < ONE_POINT) {
+            }
+            if (count > 0 && kept[count - 1].distanceTo(point) < Outline.ONE_POINT) {
                 if (turned.get(i) && !turning.get(count - 1)) {
                     kept[count - 1] = point;
                     turning.set(count - 1);
@@ -177,7 +176,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
             }
         }
         int last = count - 1;
-        if (last > 0 && kept[last].distanceTo(kept[0]) < ONE_POINT) {
+        if (last > 0 && kept[last].distanceTo(kept[0]) < Outline.ONE_POINT) {
             if (turning.get(last) && !turning.get(0)) {
                 kept[0] = kept[last];
                 turning.set(0);
@@ -190,6 +189,13 @@ record CutLine(List<Point> points, List<Integer> corners) {
             places.add(i);
         }
         return new CutLine(List.of(Arrays.copyOf(kept, count)), List.copyOf(places));
+    }
+
+    /** Whether a line goes to a point and back beside itself: out or in without width. */
+    private static boolean isSlit(Point from, Point tip, Point to) {
+        return from.minus(tip).dot(to.minus(tip)) > 0
+                && (Outline.near(from, tip, to, Outline.ONE_POINT) || Outline.near(tip, to, from, Outline.ONE_POINT))
+                && tip.distanceTo(to) >= Outline.ONE_POINT;
     }
 
     /** Leaves out points that a straight cut line only passes through: the ends of parallels that run on to a corner. */

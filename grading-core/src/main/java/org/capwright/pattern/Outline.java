@@ -15,7 +15,29 @@ final class Outline {
     /** Geometries of double coordinates; the factory is immutable. */
     static final GeometryFactory PLANE = new GeometryFactory();
 
+    /** Points nearer than this are one, mm: a fifth of the tolerance of flattening. */
+    static final double ONE_POINT = Piece.FLATTENING / 5;
+
     private Outline() {}
+
+    /** Seam lines as points, the first not repeated. Points that a knife could not tell apart are one; ends of edges stay. */
+    static List<Point> flattened(List<PieceEdge> edges) {
+        List<Point> points = new ArrayList<>();
+        for (PieceEdge edge : edges) {
+            List<Point> flat = edge.curve().flattened(Piece.FLATTENING);
+            Point end = flat.get(flat.size() - 1);
+            Point last = flat.get(0);
+            points.add(last);
+            for (int i = 1; i < flat.size() - 1; i++) {
+                Point point = flat.get(i);
+                if (point.distanceTo(last) >= ONE_POINT && point.distanceTo(end) >= ONE_POINT) {
+                    points.add(point);
+                    last = point;
+                }
+            }
+        }
+        return points;
+    }
 
     /** The polygon within a closed line of three or more points, the first not repeated. */
     static Polygon polygon(List<Point> points) {

@@ -1,6 +1,5 @@
 package org.capwright.pattern;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Point;
 
@@ -38,12 +37,7 @@ public record Piece(
      * @return seam line, counter-clockwise, flattened to {@link #FLATTENING}, first point not repeated
      */
     public List<Point> netLine() {
-        List<Point> points = new ArrayList<>();
-        for (PieceEdge edge : edges) {
-            List<Point> flat = edge.curve().flattened(FLATTENING);
-            points.addAll(flat.subList(0, flat.size() - 1));
-        }
-        return points;
+        return Outline.flattened(edges);
     }
 
     /**

@@ -126,12 +126,7 @@ final class PieceFinish {
     }
 
     static List<Point> netLine(PieceDraft draft) {
-        List<Point> points = new ArrayList<>();
-        for (PieceEdge edge : draft.edges()) {
-            List<Point> flat = edge.curve().flattened(Piece.FLATTENING);
-            points.addAll(flat.subList(0, flat.size() - 1));
-        }
-        return points;
+        return Outline.flattened(draft.edges());
     }
 
     /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */

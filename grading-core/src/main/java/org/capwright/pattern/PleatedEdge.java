@@ -151,13 +151,14 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         return true;
     }
 
-    /** A snip at every pleat line that does not lie on a fold of the cloth or meet the apex notch, which says as much. */
+    /** A snip at every pleat line that does not lie on a fold of the cloth or meet the apex notch, which says as much; one where two lines start at one place. */
     List<NotchPlace> notches(String name) {
         List<NotchPlace> places = new ArrayList<>(lines.size());
         for (MarkLine mark : lines) {
             Point start = mark.line().start();
             double at = edge.closestLength(start);
-            if (Math.abs(at - apex) > APART && at > APART && at < edge.length() - APART) {
+            boolean alone = places.stream().noneMatch(place -> Math.abs(place.distance() - at) < Piece.FLATTENING);
+            if (alone && Math.abs(at - apex) > APART && at > APART && at < edge.length() - APART) {
                 Point outward = start.minus(mark.line().end()).unit();
                 places.add(new NotchPlace(NotchKind.PLEAT, name, at, Optional.of(outward)));
             }

@@ -15,7 +15,6 @@ import org.capwright.draft.HemShape;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveStyle;
-import org.capwright.draft.StyleSpace;
 import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
@@ -34,15 +33,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Drawn pieces folded on paper, as it were: reflections at the drawn marks, by JTS, know nothing of how the edge was trued. Whoever folds a piece must find every layer on the seam.
- * {@code -Dstyles=20000} tries as many random styles.
+ * Random styles: {@link StyleBarsTest}.
  */
 class FoldedPiecesTest {
 
     /** Layers may miss the seam by this much, mm; flattening alone makes some thousandths. */
     private static final double CAUGHT = 0.05;
-
-    /** How many random styles are folded unless more are asked for. */
-    private static final int SOME = 150;
 
     private static SizeRun run(PleatKind kind, PleatDirection direction, int count) {
         Map<Dimension, Double> d = new EnumMap<>(Dimension.class);
@@ -131,63 +127,6 @@ class FoldedPiecesTest {
         int works = (int) violation.least().orElseThrow();
         SizeRun run = run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, works);
         requireLaid(run.baseSize().draft().overlay().orElseThrow(), main(run), works + " pleats");
-    }
-
-    @Test
-    void randomStylesFoldOrAreRefusedWithWhatWorks() {
-        int styles = Integer.getInteger("styles", SOME);
-        int folded = 0;
-        int refused = 0;
-        int unnamed = 0;
-        for (long seed = 0; seed < styles; seed++) {
-            StyleSpace.Case drawn = StyleSpace.of(seed);
-            SleeveStyle style = StyleSpace.pleated(seed, drawn.style());
-            if (style.overlay().orElseThrow().pleats().isEmpty()) {
-                continue;
-            }
-            try {
-                SizeRun run = graded(style, drawn.dimensions());
-                Overlay overlay = run.baseSize().draft().overlay().orElseThrow();
-                if (overlay.trued().isPresent()) {
-                    requireLaid(overlay, main(run), "seed " + seed);
-                    folded++;
-                }
-            } catch (InvalidMeasuresException e) {
-                Violation violation = e.violations().get(0);
-                if (violation.subject() == Dimension.PLEAT_DEPTH
-                        || violation.subject() == SleeveSubject.Option.PLEATS
-                        || violation.subject() == SleeveSubject.Option.PLEAT_COUNT) {
-                    refused++;
-                    unnamed += violation.least().isPresent()
-                                    || violation.greatest().isPresent()
-                            ? 0
-                            : 1;
-                    violation
-                            .least()
-                            .ifPresent(count -> graded(
-                                    new SleeveStyle(
-                                            style.fit(),
-                                            style.overlay()
-                                                    .map(o -> o.pleated(
-                                                            counted(o.pleats().orElseThrow(), (int) count))),
-                                            style.underSleeve()),
-                                    drawn.dimensions()));
-                }
-            }
-        }
-        int all = folded + refused;
-        String figures = folded + " folded, " + refused + " refused, " + unnamed + " of them without a number";
-        assertTrue(folded > 0.8 * all && all > styles / 4, figures);
-        assertTrue(unnamed <= 0.01 * all, figures);
-    }
-
-    private static PleatPlan counted(PleatPlan plan, int count) {
-        return new PleatPlan(
-                plan.kind(),
-                plan.direction(),
-                new PleatSizing.ByCount(count),
-                plan.flatZoneFront(),
-                plan.flatZoneBack());
     }
 
     private static SizeRun graded(SleeveStyle style, Dimensions dimensions) {

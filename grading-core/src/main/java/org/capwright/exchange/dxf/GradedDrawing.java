@@ -21,7 +21,12 @@ final class GradedDrawing {
 
     private GradedDrawing() {}
 
-    static byte[] of(PatternSet set, List<GradedPiece> pieces, RuleTable rules, Optional<LocalDate> created) {
+    static byte[] of(
+            PatternSet set,
+            List<GradedPiece> pieces,
+            RuleTable rules,
+            List<String> leftOut,
+            Optional<LocalDate> created) {
         DxfWriter writer = DxfWriter.with(AstmLayer.all());
         Set<String> taken = new HashSet<>();
         List<String> names = new ArrayList<>(pieces.size());
@@ -43,6 +48,7 @@ final class GradedDrawing {
         }
         List<String> texts = new ArrayList<>(Style.texts(set, created));
         texts.add("GRADE RULE TABLE: " + rules.name());
+        leftOut.forEach(part -> texts.add("ANNOTATION: not in every size, not graded: " + part));
         Style.write(writer, AstmLayer.BOUNDARY.id(), texts);
         return writer.finish();
     }

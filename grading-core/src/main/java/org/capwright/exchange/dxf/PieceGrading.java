@@ -189,10 +189,21 @@ final class PieceGrading {
             }
             for (int snip = 0; snip < snips.get(base).size(); snip++) {
                 int which = snip;
-                points.add(fixed(snips.stream().map(s -> s.get(which)).toList()));
+                Point aside =
+                        sizes.get(base).notches().get(number).inward().left().times(STEP);
+                points.add(fixed(beside(snips.stream().map(s -> s.get(which)).toList(), aside)));
             }
         }
         return List.copyOf(points);
+    }
+
+    /** A snip that lies in the base size, by chance, on a corner that moves by another rule gives way along the cut line, in the base size alone. */
+    private List<Point> beside(List<Point> places, Point aside) {
+        List<Point> moved = new ArrayList<>(places);
+        for (int i = 0; i < TRIES && !isFree(moved); i++) {
+            moved.set(base, moved.get(base).plus(aside));
+        }
+        return moved;
     }
 
     private List<GradedPiece.Line> folds() {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.GradedSize;
+import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
-import org.capwright.pattern.Notch;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
@@ -15,8 +15,8 @@ import org.capwright.quantity.Violation;
 
 /**
  * The base size of every piece and the rules that give the other sizes, for rooms that grade by points. Every line has as many points in every size, at the
- * same fractions of the arc length between corners; applied to the base size, the rules give each size's cut line, net line, notches and marks back within 0.01 mm.
- * Drawing and rule table go together. Guaranteed to be immutable.
+ * same fractions of the arc length between corners; applied to the base size, the rules give each size's cut line, net line, notches and marks back within 0.01 mm. Notches and marks that
+ * not every size has are left out, and the drawing says so. Drawing and rule table go together. Guaranteed to be immutable.
  */
 public final class PointGrading {
 
@@ -25,11 +25,13 @@ public final class PointGrading {
     private final PatternSet set;
     private final List<GradedPiece> pieces;
     private final RuleTable rules;
+    private final List<String> left;
 
-    private PointGrading(PatternSet set, List<GradedPiece> pieces, RuleTable rules) {
+    private PointGrading(PatternSet set, List<GradedPiece> pieces, RuleTable rules, List<String> left) {
         this.set = set;
         this.pieces = pieces;
         this.rules = rules;
+        this.left = left;
     }
 
     /**
@@ -37,17 +39,18 @@ public final class PointGrading {
      *
      * @param set the pieces of all sizes
      * @return base size and rules
-     * @throws InvalidMeasuresException if a piece has not the same edges, notches and marks in every size
+     * @throws InvalidMeasuresException if a piece has not the same edges in every size
      */
     public static PointGrading of(PatternSet set) {
         int base = set.run().base();
         RuleBook book = new RuleBook(base);
         List<GradedPiece> pieces = new ArrayList<>();
         List<Violation> found = new ArrayList<>();
+        List<String> left = new ArrayList<>();
         for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
-            List<Piece> drawn = set.acrossSizes(kind);
-            List<Piece> sizes =
-                    drawn.stream().map(piece -> matched(piece, drawn.get(base))).toList();
+            SharedParts shared = SharedParts.of(set.acrossSizes(kind), base);
+            List<Piece> sizes = shared.pieces();
+            shared.left().forEach(part -> left.add(sizes.get(base).kind().id() + ": " + part));
             Optional<Violation> obstacle = obstacle(sizes, base);
             obstacle.ifPresent(found::add);
             if (obstacle.isEmpty()) {
@@ -61,7 +64,11 @@ public final class PointGrading {
                 .map(GradedSize::label)
                 .map(PointGrading::word)
                 .toList();
-        return new PointGrading(set, List.copyOf(pieces), new RuleTable(NAME, labels, labels.get(base), book.rules()));
+        return new PointGrading(
+                set,
+                List.copyOf(pieces),
+                new RuleTable(NAME, labels, labels.get(base), book.rules()),
+                List.copyOf(left));
     }
 
     /**
@@ -70,7 +77,7 @@ public final class PointGrading {
      * @return a whole DXF file
      */
     public byte[] drawing() {
-        return GradedDrawing.of(set, pieces, rules, Optional.empty());
+        return GradedDrawing.of(set, pieces, rules, left, Optional.empty());
     }
 
     /**
@@ -80,7 +87,7 @@ public final class PointGrading {
      * @return a whole DXF file
      */
     public byte[] drawing(LocalDate created) {
-        return GradedDrawing.of(set, pieces, rules, Optional.of(created));
+        return GradedDrawing.of(set, pieces, rules, left, Optional.of(created));
     }
 
     /**
@@ -97,40 +104,15 @@ public final class PointGrading {
         return label.strip().replaceAll("\\s+", "_");
     }
 
-    /** A piece with its notches in the order of the base size: they may change places on an edge from size to size. Those that tell the same keep their own order. */
-    private static Piece matched(Piece piece, Piece model) {
-        List<Notch> rest = new ArrayList<>(piece.notches());
-        List<Notch> notches = new ArrayList<>(rest.size());
-        for (Notch wanted : model.notches()) {
-            rest.stream()
-                    .filter(n -> n.kind() == wanted.kind() && n.edge().equals(wanted.edge()))
-                    .findFirst()
-                    .ifPresent(found -> {
-                        rest.remove(found);
-                        notches.add(found);
-                    });
-        }
-        notches.addAll(rest);
-        return new Piece(
-                piece.kind(),
-                piece.size(),
-                piece.edges(),
-                piece.cutLine(),
-                piece.cutCorners(),
-                notches,
-                piece.marks(),
-                piece.cut(),
-                piece.label());
-    }
-
     private static Optional<Violation> obstacle(List<Piece> sizes, int base) {
         Piece model = sizes.get(base);
         for (Piece piece : sizes) {
             if (!structure(piece).equals(structure(model))) {
                 return Optional.of(Violation.of(
-                                model.kind() == PieceKind.UNDER_SLEEVE ? Option.UNDER_SLEEVE : Option.PLEATS,
+                                model.kind() == PieceKind.UNDER_SLEEVE ? Option.UNDER_SLEEVE : Dimension.SIDE_DEPTH,
                                 "the " + model.kind().words()
-                                        + " has other edges, notches or pleats than the base size, so that its points cannot be graded by rules; give a number of pleats, which is then the same in every size")
+                                        + " has other edges than the base size, so that its points cannot be graded by"
+                                        + " rules")
                         .inSize(piece.size()));
             }
         }
@@ -138,10 +120,6 @@ public final class PointGrading {
     }
 
     private static List<String> structure(Piece piece) {
-        List<String> names = new ArrayList<>();
-        piece.edges().forEach(edge -> names.add(edge.name()));
-        piece.notches().forEach(notch -> names.add(notch.kind() + " " + notch.edge()));
-        piece.marks().forEach(mark -> names.add(mark.kind() + " " + mark.name()));
-        return names;
+        return piece.edges().stream().map(edge -> edge.name()).toList();
     }
 }

@@ -37,7 +37,7 @@ public record RuleTable(String name, List<String> sizes, String sampleSize, List
      *
      * @param set the pieces of all sizes
      * @return the table for the drawing that {@link DxfExport#graded(PatternSet)} gives
-     * @throws InvalidMeasuresException if a piece has not the same edges, notches and marks in every size, so that its points cannot be matched
+     * @throws InvalidMeasuresException if a piece has not the same edges in every size, so that its points cannot be matched
      */
     public static RuleTable of(PatternSet set) {
         return PointGrading.of(set).rules();

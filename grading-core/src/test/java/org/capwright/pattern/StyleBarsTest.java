@@ -1,0 +1,203 @@
+package org.capwright.pattern;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.capwright.Sample;
+import org.capwright.draft.Overlay;
+import org.capwright.geometry.Point;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+/**
+ * What every piece of every style has to be, held by JTS and by reflections, over the whole space that the interface takes. {@code -Dstyles=20000} tries as many styles, {@code
+ * -Dfrom=20000} others. A failure names its seed; all of them are told at the end.
+ */
+class StyleBarsTest {
+
+    /** Layers of a folded pleat may miss the seam by this much, mm; flattening alone makes some thousandths. */
+    private static final double CAUGHT = 0.05;
+
+    /** How far a size put together by the rules may be off, mm. */
+    private static final double BACK = 0.01;
+
+    /** Chords of both lines keep within 0.01 mm of theirs. */
+    private static final double FLAT = 0.03;
+
+    /** A corner sharper than this is a needle, degrees; that of a squared mitre is never below 90. */
+    private static final double NEEDLE = 8;
+
+    private final List<String> faults = new ArrayList<>();
+    private final Map<String, Integer> reasons = new TreeMap<>();
+    private int drafted;
+    private int pieces;
+    private int folded;
+    private int refused;
+    private int ruled;
+
+    @Test
+    void everyPieceOfEveryStyleCanBeCutFoldedAndGraded() {
+        int styles = Integer.getInteger("styles", Sample.of(40, 600));
+        long from = Long.getLong("from", 0);
+        for (long seed = from; seed < from + styles; seed++) {
+            tryStyle(seed);
+        }
+        String figures = styles + " styles from " + from + ": " + drafted + " drafted with " + pieces + " pieces, "
+                + folded + " overlays folded, " + ruled + " rule tables, " + refused + " refused " + reasons;
+        System.out.println(figures);
+        assertEquals(List.of(), faults, figures);
+        assertTrue(drafted > styles / 4, figures);
+    }
+
+    private void tryStyle(long seed) {
+        PatternSet set;
+        RandomRuns.Case drawn = RandomRuns.of(seed);
+        try {
+            set = drawn.drafted();
+        } catch (InvalidMeasuresException e) {
+            refused++;
+            reasons.merge(e.violations().get(0).subject().code(), 1, Integer::sum);
+            return;
+        } catch (RuntimeException | AssertionError e) {
+            faults.add("\nseed " + seed + ": " + e + " at " + e.getStackTrace()[0]);
+            return;
+        }
+        drafted++;
+        for (int size = 0; size < set.sizes().size(); size++) {
+            for (Piece piece : set.sizes().get(size)) {
+                pieces++;
+                String which = "seed " + seed + " " + piece.kind() + " size " + piece.size();
+                try {
+                    outlines(which, piece, drawn.options());
+                    if (piece.kind() == PieceKind.OVERLAY_MAIN) {
+                        pleats(
+                                which,
+                                piece,
+                                set.run().sizes().get(size).draft().overlay().orElseThrow());
+                    }
+                } catch (RuntimeException | AssertionError e) {
+                    faults.add("\n" + which + ": " + e + " at " + e.getStackTrace()[0]);
+                }
+            }
+        }
+        try {
+            ruled++;
+            double worst = RulesRead.worst(set);
+            held(worst < BACK, "seed " + seed, "rules off by " + worst);
+        } catch (RuntimeException | AssertionError e) {
+            faults.add("\nseed " + seed + ": rules: " + e + " at " + e.getStackTrace()[0]);
+        }
+    }
+
+    private void held(boolean holds, String which, String what) {
+        if (!holds) {
+            faults.add("\n" + which + ": " + what);
+        }
+    }
+
+    private void pleats(String which, Piece piece, Overlay overlay) {
+        if (overlay.trued().isEmpty()) {
+            return;
+        }
+        folded++;
+        PaperFold paper = PaperFold.of(piece);
+        held(paper.worst() < CAUGHT, which, "a layer misses the seam by " + paper.worst());
+        double span = overlay.attachSpan();
+        held(Math.abs(paper.seamLength() - span) < 0.01, which, "folded " + paper.seamLength() + ", not " + span);
+    }
+
+    private void outlines(String which, Piece piece, PatternOptions options) {
+        Polygon cut = Check.polygon(piece.cutLine());
+        Polygon net = Check.polygon(piece.netLine());
+        sound(which + " net line", net, piece.netLine());
+        sound(which + " cut line", cut, piece.cutLine());
+        held(cut.buffer(Piece.FLATTENING).covers(net), which, "cut inside the net line");
+        if (piece.onFold()) {
+            held(piece.cutLine().stream().allMatch(p -> p.x() >= 0), which, "crosses its fold");
+        }
+        needles(which, piece);
+        allowances(which, piece, options.corners());
+    }
+
+    private void sound(String which, Polygon polygon, List<Point> points) {
+        held(polygon.isValid() && polygon.getExteriorRing().isSimple(), which, "not simple");
+        held(Orientation.isCCW(polygon.getExteriorRing().getCoordinates()), which, "clockwise");
+        for (int i = 0; i < points.size(); i++) {
+            Point next = points.get((i + 1) % points.size());
+            if (points.get(i).distanceTo(next) < 1e-3) {
+                held(false, which, "meets " + next + " twice");
+            }
+        }
+    }
+
+    private void needles(String which, Piece piece) {
+        List<Point> line = piece.cutLine();
+        int n = line.size();
+        for (int i = 0; i < n; i++) {
+            Point at = line.get(i);
+            Point in = line.get((i + n - 1) % n).minus(at).unit();
+            Point out = line.get((i + 1) % n).minus(at).unit();
+            double degrees = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, in.dot(out)))));
+            held(degrees > NEEDLE || onNet(piece, at), which, "needle of " + degrees + " degrees at " + at);
+        }
+    }
+
+    /** What is cut net has the corners of the net line. */
+    private static boolean onNet(Piece piece, Point at) {
+        return piece.netLine().stream().anyMatch(point -> point.distanceTo(at) < 1e-3);
+    }
+
+    /** No point of the cut line, nor the middle of any chord, lies nearer to an edge than the allowance of the nearest one, and none further than the corners of a mitre that is squared at two allowances. */
+    private void allowances(String which, Piece piece, CornerKind corners) {
+        List<PieceEdge> edges = piece.edges().stream()
+                .filter(edge -> edge.kind() != EdgeKind.FOLD)
+                .toList();
+        List<IndexedFacetDistance> near = edges.stream()
+                .map(edge -> new IndexedFacetDistance(Check.line(edge.curve().flattened(0.001))))
+                .toList();
+        double widest = edges.stream().mapToDouble(PieceEdge::allowance).max().orElse(0);
+        List<Point> line = piece.cutLine();
+        for (int i = 0; i < line.size(); i++) {
+            Point next = line.get((i + 1) % line.size());
+            for (Point point : List.of(line.get(i), line.get(i).towards(next, 0.5))) {
+                if (piece.onFold() && point.x() < 1e-6 || belowTheWrist(piece, point)) {
+                    continue;
+                }
+                double nearest = Double.POSITIVE_INFINITY;
+                double allowed = 0;
+                for (int k = 0; k < edges.size(); k++) {
+                    Coordinate[] at = near.get(k).nearestPoints(Check.point(point));
+                    double distance = at[0].distance(at[1]);
+                    if (distance < nearest - 1e-6) {
+                        nearest = distance;
+                        allowed = edges.get(k).allowance();
+                    } else if (distance < nearest + 1e-6) {
+                        allowed = Math.min(allowed, edges.get(k).allowance());
+                    }
+                }
+                if (corners != CornerKind.BEVELLED) {
+                    held(nearest > allowed - FLAT, which, "only " + nearest + " of " + allowed + " at " + point);
+                }
+                held(nearest < Math.sqrt(5) * widest + FLAT, which, nearest + " out at " + point + " of " + widest);
+            }
+        }
+    }
+
+    /** There the allowance is the mirror image of the sleeve above: see SewingRoomMarksTest. */
+    private static boolean belowTheWrist(Piece piece, Point point) {
+        if (piece.kind() != PieceKind.UNDER_SLEEVE) {
+            return false;
+        }
+        Point start = piece.edge("wrist").curve().start();
+        Point along = piece.edge("wrist").curve().end().minus(start).unit();
+        return along.cross(point.minus(start)) < 1e-6;
+    }
+}
