@@ -182,6 +182,23 @@ class ChecksIT {
     }
 
     /** RFC 4180, read by Commons CSV. */
+    /** One wrong figure of a sheet is named with what mends it: even growth of 13 mm from 364 to 416 (figures invented). */
+    @Test
+    void aWrongFigureOfASheetIsNamedWithItsCure() {
+        byte[] sheet =
+                "Measure (cm),36,38,40,42,44,46\nBicep,36.4,37.7,39.0,41.3,41.6,42.9\nSleeve length,60,60.3,60.6,60.9,61.2,61.5\n"
+                        .getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        JsonPath read = file(sheet, "text/csv", "?units=cm").jsonPath();
+        assertEquals("bicep", read.getString("causes[0].cure.dimension"));
+        assertEquals(List.of("42"), read.getList("causes[0].cure.sizes"));
+        assertEquals(40.3, read.getDouble("causes[0].cure.new"), 1e-9);
+        assertTrue(read.getDouble("causes[0].cure.least") <= 40.3 && read.getDouble("causes[0].cure.greatest") < 41.3);
+        byte[] mended = new String(sheet, java.nio.charset.StandardCharsets.UTF_8)
+                .replace("41.3", "40.3")
+                .getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        assertEquals("pass", file(mended, "text/csv", "?units=cm").jsonPath().getString("summary.verdict"));
+    }
+
     @Test
     void csvHoldsTheFindingsAndNoFormula() throws Exception {
         String body = checked(Requests.choirGown().replace("Choir gown sleeve", "=HYPERLINK(1,\\\"2\\\")"), "");

@@ -28,14 +28,14 @@ public record Cause(Optional<WhatIf.Cure> cure, List<Finding> findings) {
     /**
      * Findings by what is behind them.
      *
-     * @param proposal the fewest figures whose change takes the gravest findings away, if they were looked for
+     * @param cures the fewest figures whose change takes findings away, the most telling first
      * @param findings all findings of a report
      * @return the causes, the most telling first, and last the findings that none of them explains, if there are any; every finding once
      */
-    public static List<Cause> of(Optional<WhatIf.Proposal> proposal, List<Finding> findings) {
+    public static List<Cause> of(List<WhatIf.Cure> cures, List<Finding> findings) {
         List<Finding> left = new ArrayList<>(findings);
         List<Cause> causes = new ArrayList<>();
-        for (WhatIf.Cure cure : proposal.map(WhatIf.Proposal::cures).orElse(List.of())) {
+        for (WhatIf.Cure cure : cures) {
             Set<String> cured = cure.cured().stream().map(CureSearch::key).collect(Collectors.toSet());
             List<Finding> under = left.stream()
                     .filter(finding -> cured.contains(CureSearch.key(finding)) || notes(finding, cure))

@@ -2,6 +2,7 @@ package org.capwright.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.capwright.quantity.Subject;
 
 /** A grade of which one figure can be changed at a time, as its maker would: an increment, a whole rule, or the figure of a size. */
@@ -36,6 +37,12 @@ interface Changeable {
 
     /** Values that are likely meant, mm, by the other figures of the row and by the bodies. */
     double[] likely(Cell cell, Thresholds thresholds);
+
+    /** The distance of the figures that its maker can write into a cell, mm: the grid of a sheet that is rounded; empty where any figure can be drafted. */
+    OptionalDouble grid(Cell cell);
+
+    /** Whether the figures are somebody's own, so that what was meant is looked for and not the least change. */
+    boolean isWritten();
 
     /** How uneven the row of a cell is: the sum of the changes from jump to jump, mm. */
     double unevenness(Cell cell);

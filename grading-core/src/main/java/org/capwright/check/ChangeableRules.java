@@ -203,6 +203,16 @@ final class ChangeableRules implements Changeable {
     }
 
     @Override
+    public OptionalDouble grid(Cell cell) {
+        return OptionalDouble.empty();
+    }
+
+    @Override
+    public boolean isWritten() {
+        return false;
+    }
+
+    @Override
     public double unevenness(Cell cell) {
         return unevenness(rule((Dimension) cell.place()).increments());
     }

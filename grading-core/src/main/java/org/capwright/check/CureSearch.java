@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.capwright.quantity.Rounding;
@@ -27,6 +28,9 @@ final class CureSearch {
 
     /** So many sizes are drafted in one search; a long run with faults all over must not be tried for minutes. */
     private static final int MOST_DRAFTED = 40_000;
+
+    /** The same for figures of a sheet, which may be wrong all over. */
+    private static final int MOST_READ = 20_000;
 
     private static final int MOST_CURES = 8;
     private static final int REFINED = 5;
@@ -194,8 +198,11 @@ final class CureSearch {
                 .toArray();
     }
 
-    /** The smallest change that is as good as one that was found, on the room's grid where that passes too. */
+    /** The smallest change that is as good as one that was found, on the room's grid where that passes too; of somebody's own figures the one that was found. */
     private Optional<Trial> nearest(Changeable now, Trial found) {
+        if (now.isWritten()) {
+            return Optional.of(found);
+        }
         double old = now.value(found.cell);
         double direction = Math.signum(found.value - old);
         double edge = edge(now, found, old, direction);
@@ -209,20 +216,21 @@ final class CureSearch {
 
     /** From a value that passes towards another: the last that passes, by halves. */
     private double edge(Changeable now, Trial found, double towards, double direction) {
-        long good = Math.round(found.value / FINE);
-        long bad = Math.round(towards / FINE) - (long) direction;
-        if (!passes(now, found, good * FINE)) {
+        double fine = now.grid(found.cell).orElse(FINE);
+        long good = Math.round(found.value / fine);
+        long bad = Math.round(towards / fine) - (long) direction;
+        if (!passes(now, found, good * fine)) {
             return found.value;
         }
         while (Math.abs(good - bad) > 1) {
             long middle = (good + bad) / 2;
-            if (passes(now, found, middle * FINE - direction * SURE)) {
+            if (passes(now, found, middle * fine - direction * SURE)) {
                 good = middle;
             } else {
                 bad = middle;
             }
         }
-        return good * FINE;
+        return good * fine;
     }
 
     private Interval passing(Changeable now, Trial taken) {
@@ -230,17 +238,30 @@ final class CureSearch {
     }
 
     private double end(Changeable now, Trial taken, int direction) {
+        double fine = now.grid(taken.cell).orElse(FINE);
         double reached = taken.value;
-        for (double step = 1; step <= FARTHEST; step *= 2) {
+        for (double step = Math.ceil(1 / fine - 1e-9) * fine; step <= FARTHEST; step *= 2) {
             double next = taken.value + direction * step;
             if (!passes(now, taken, next)) {
                 Trial from = new Trial(taken.cell, reached, taken.changed, taken.findings, taken.score);
                 double edge = edge(now, from, next, -direction);
-                return passes(now, taken, edge) ? edge : taken.value;
+                return passes(now, taken, edge) ? sureOfHalves(now, taken, edge, direction) : taken.value;
             }
             reached = next;
         }
         return reached;
+    }
+
+    /** A figure between two steps of a grid has no leeway; within the bounds such a one passes too. */
+    private double sureOfHalves(Changeable now, Trial taken, double edge, int direction) {
+        OptionalDouble step = now.grid(taken.cell);
+        double sure = edge;
+        while (step.isPresent()
+                && direction * (sure - taken.value) > step.getAsDouble() / 4
+                && !passes(now, taken, sure - direction * step.getAsDouble() / 2)) {
+            sure -= direction * step.getAsDouble();
+        }
+        return direction * (sure - taken.value) > 0 ? sure : taken.value;
     }
 
     private boolean passes(Changeable now, Trial like, double value) {
@@ -252,7 +273,7 @@ final class CureSearch {
     /** Drafted and checked; empty where it cannot be drafted or creates a finding. */
     private Optional<Trial> trial(Changeable now, Changeable.Cell cell, double value) {
         drafted += now.grade().sizes().size();
-        if (drafted > MOST_DRAFTED) {
+        if (drafted > (now.isWritten() ? MOST_READ : MOST_DRAFTED)) {
             return Optional.empty();
         }
         return now.with(cell, value).flatMap(changed -> {

@@ -5,10 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.QRDecomposition;
-import org.apache.commons.math3.linear.RealVector;
 
 /**
  * A row of figures held against even growth: a straight line over the sizes, or two that meet at a size where the rule breaks, each over two jumps or more. A size is an outlier when the
@@ -27,6 +23,9 @@ final class EvenGrowth {
     private static final double COARSE = 1.5;
     /** Figures are written no finer than this, mm. */
     private static final double FINEST = 0.25;
+
+    /** Columns so much alike tell nothing apart. */
+    private static final double SINGULAR = 1e-12;
 
     private final double[] values;
     private final double[] places;
@@ -115,7 +114,7 @@ final class EvenGrowth {
 
     /** Whether a straight line passes all figures within their leeway. */
     boolean isStraight() {
-        return values.length < 3 || RoundedLine.beyond(values, places, leeways, 0, values.length, 0, 0) == 0;
+        return values.length < 3 || new RoundedLine(values, places, leeways, 0, values.length, -1).passes(0);
     }
 
     /**
@@ -151,11 +150,11 @@ final class EvenGrowth {
             double off = Math.abs(values[i] - fit.expected);
             double room = end ? endLimit : limit;
             boolean within = off <= room || Math.abs(values[i] - fit(from, to, i, most).expected) <= room;
-            if (within || RoundedLine.beyond(values, places, rooms, from, to, i, most) == 0) {
+            if (within || new RoundedLine(values, places, rooms, from, to, -1).passes(most)) {
                 continue;
             }
-            boolean explained = fit.roughness < ROUGH * off
-                    || Double.isFinite(RoundedLine.beyond(values, places, leeways, from, to, i, breaks));
+            boolean explained =
+                    fit.roughness < ROUGH * off || new RoundedLine(values, places, leeways, from, to, i).passes(breaks);
             // The one whose absence leaves the smoothest row; of equals, the one that asks for the smallest slip.
             double score = fit.roughness / off + 1e-6 * off;
             slip = explained ? Math.min(slip, off) : slip;
@@ -166,6 +165,19 @@ final class EvenGrowth {
         }
         double mildest = slip;
         return best.map(found -> new Outlier(found.size, found.value, found.expected, found.atEnd, mildest));
+    }
+
+    /** What a size would measure by the sizes about it: on one straight line, and on two that meet. Empty where there are too few. */
+    double[] expected(int size) {
+        int n = values.length;
+        for (int i = 0; i < n && n > 2; i++) {
+            if (places[i] == size) {
+                int from = Math.max(0, Math.min(i - WINDOW / 2, n - WINDOW));
+                int to = Math.min(n, from + WINDOW);
+                return new double[] {fit(from, to, i, 0).expected, fit(from, to, i, 1).expected};
+            }
+        }
+        return new double[0];
     }
 
     /** An outlier by d makes a second difference of d or more; most rows have none and need no fitting. */
@@ -193,27 +205,51 @@ final class EvenGrowth {
         return best;
     }
 
+    /** Least squares by Gram-Schmidt: from figures and columns is taken what the columns before explain. */
     private Fit fit(int from, int to, int without, OptionalDouble knot) {
-        int rows = to - from - 1;
-        double[][] design = new double[rows][];
-        double[] known = new double[rows];
+        double[] here = terms(places[without], knot);
+        double[][] columns = new double[here.length][to - from - 1];
+        double[] left = new double[to - from - 1];
         int row = 0;
         for (int i = from; i < to; i++) {
             if (i != without) {
-                design[row] = terms(places[i], knot);
-                known[row++] = values[i];
+                double[] terms = terms(places[i], knot);
+                for (int c = 0; c < terms.length; c++) {
+                    columns[c][row] = terms[c];
+                }
+                left[row++] = values[i];
             }
         }
-        Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(design, false);
-        QRDecomposition decomposition = new QRDecomposition(matrix, 1e-9);
-        if (!decomposition.getSolver().isNonSingular()) {
-            return new Fit(Double.POSITIVE_INFINITY, values[without]);
+        double expected = 0;
+        for (int c = 0; c < columns.length; c++) {
+            double norm = dot(columns[c], columns[c]);
+            if (norm < SINGULAR) {
+                return new Fit(Double.POSITIVE_INFINITY, values[without]);
+            }
+            for (int later = c + 1; later < columns.length; later++) {
+                double share = dot(columns[c], columns[later]) / norm;
+                take(columns[later], share, columns[c]);
+                here[later] -= share * here[c];
+            }
+            double share = dot(columns[c], left) / norm;
+            take(left, share, columns[c]);
+            expected += share * here[c];
         }
-        RealVector observed = new ArrayRealVector(known, false);
-        RealVector coefficients = decomposition.getSolver().solve(observed);
-        RealVector residual = matrix.operate(coefficients).subtract(observed);
-        double expected = new ArrayRealVector(terms(places[without], knot), false).dotProduct(coefficients);
-        return new Fit(residual.getNorm() / Math.sqrt(rows), expected);
+        return new Fit(Math.sqrt(dot(left, left) / left.length), expected);
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private static void take(double[] from, double share, double[] column) {
+        for (int i = 0; i < from.length; i++) {
+            from[i] -= share * column[i];
+        }
     }
 
     private static double[] terms(double place, OptionalDouble knot) {

@@ -2,80 +2,102 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.optim.MaxIter;
-import org.apache.commons.math3.optim.linear.LinearConstraint;
-import org.apache.commons.math3.optim.linear.LinearConstraintSet;
-import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
-import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
-import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
-import org.apache.commons.math3.optim.linear.Relationship;
-import org.apache.commons.math3.optim.linear.SimplexSolver;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 
 /**
- * Whether rounding explains a row: whether some straight line, or two that meet at a size, passes every figure within its leeway. A small linear program; the figure that is in doubt may lie off by as
- * much more as it must.
+ * Whether rounding explains a row: whether some straight line, or two that meet at a size, pass every figure within its leeway. What a line leaves open is one number: the slope of a straight one, or the
+ * height at which two meet. Every two figures bound it, and there is a line where the bounds leave something (Fourier-Motzkin elimination).
  */
 final class RoundedLine {
 
-    /** No run has more sizes; a longer row is looked at by least squares alone. */
-    private static final int MOST_SIZES = 60;
-
+    /** Room for the last digits of a sum, mm. */
     private static final double NOTHING = 1e-6;
 
-    private RoundedLine() {}
+    /** The line is to pass between two heights at a place. */
+    private record Gate(double place, double low, double high) {}
+
+    private final List<Gate> gates = new ArrayList<>();
+    private final double[] places;
+    private final int from;
+    private final int to;
+    private final boolean isRounded;
 
     /**
-     * How far beyond its leeway a figure must lie off every line that passes the others within theirs.
+     * A window of a row.
      *
-     * @param breaks how often the rule may break, 0 or 1
-     * @return 0 where rounding explains the row with this figure; infinite where it does not even explain the others, or nothing is rounded
+     * @param without a position whose figure is left out; none of them leaves out nothing
      */
-    static double beyond(
-            double[] values, double[] places, double[] leeways, int from, int to, int doubtful, int breaks) {
+    RoundedLine(double[] values, double[] places, double[] leeways, int from, int to, int without) {
+        this.places = places;
+        this.from = from;
+        this.to = to;
         boolean rounded = false;
         for (int i = from; i < to; i++) {
             rounded |= leeways[i] > 0;
+            if (i != without) {
+                double room = leeways[i] + NOTHING;
+                gates.add(new Gate(places[i], values[i] - room, values[i] + room));
+            }
         }
-        double least = Double.POSITIVE_INFINITY;
-        if (!rounded || values.length > MOST_SIZES) {
-            return least;
-        }
-        least = beyond(values, places, leeways, from, to, doubtful, Double.POSITIVE_INFINITY);
-        int last = breaks == 0 || to - from < 5 ? -1 : Math.min(values.length - 3, to - 2);
-        for (int knot = Math.max(2, from + 1); knot <= last; knot++) {
-            least = Math.min(least, beyond(values, places, leeways, from, to, doubtful, places[knot]));
-        }
-        return least < NOTHING ? 0 : least;
+        this.isRounded = rounded;
     }
 
-    private static double beyond(
-            double[] values, double[] places, double[] leeways, int from, int to, int doubtful, double knot) {
-        List<LinearConstraint> constraints = new ArrayList<>();
-        for (int i = from; i < to; i++) {
-            double bend = Math.max(0, places[i] - knot);
-            double slack = i == doubtful ? 1 : 0;
-            constraints.add(new LinearConstraint(
-                    new double[] {1, places[i] - places[from], bend, slack},
-                    Relationship.GEQ,
-                    values[i] - leeways[i] - NOTHING / 10));
-            constraints.add(new LinearConstraint(
-                    new double[] {1, places[i] - places[from], bend, -slack},
-                    Relationship.LEQ,
-                    values[i] + leeways[i] + NOTHING / 10));
+    /**
+     * Whether there is such a line.
+     *
+     * @param breaks how often the rule may break, 0 or 1
+     * @return false as well where nothing is rounded
+     */
+    boolean passes(int breaks) {
+        if (!isRounded) {
+            return false;
         }
-        constraints.add(new LinearConstraint(new double[] {0, 0, 0, 1}, Relationship.GEQ, 0));
-        try {
-            return new SimplexSolver()
-                    .optimize(
-                            new MaxIter(500),
-                            new LinearObjectiveFunction(new double[] {0, 0, 0, 1}, 0),
-                            new LinearConstraintSet(constraints),
-                            GoalType.MINIMIZE,
-                            new NonNegativeConstraint(false))
-                    .getPoint()[3];
-        } catch (NoFeasibleSolutionException e) {
-            return Double.POSITIVE_INFINITY;
+        if (straight()) {
+            return true;
         }
+        int last = breaks == 0 || to - from < 5 ? -1 : Math.min(places.length - 3, to - 2);
+        for (int knot = Math.max(2, from + 1); knot <= last; knot++) {
+            if (bent(places[knot])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean straight() {
+        double least = Double.NEGATIVE_INFINITY;
+        double greatest = Double.POSITIVE_INFINITY;
+        for (Gate left : gates) {
+            for (Gate right : gates) {
+                double run = right.place - left.place;
+                if (run > 0) {
+                    least = Math.max(least, (right.low - left.high) / run);
+                    greatest = Math.min(greatest, (right.high - left.low) / run);
+                }
+            }
+        }
+        return least <= greatest;
+    }
+
+    /** Every two gates on one side of the knot, at distances d and e from it, bound the height p there: (p - high) / d may not exceed (p - low) / e. */
+    private boolean bent(double knot) {
+        double least = Double.NEGATIVE_INFINITY;
+        double greatest = Double.POSITIVE_INFINITY;
+        for (Gate one : gates) {
+            if (one.place == knot) {
+                least = Math.max(least, one.low);
+                greatest = Math.min(greatest, one.high);
+            }
+            for (Gate other : gates) {
+                double d = Math.abs(one.place - knot);
+                double e = Math.abs(other.place - knot);
+                boolean sameSide = (one.place - knot) * (other.place - knot) > 0;
+                if (sameSide && e > d) {
+                    greatest = Math.min(greatest, (one.high * e - other.low * d) / (e - d));
+                } else if (sameSide && e < d) {
+                    least = Math.max(least, (other.low * d - one.high * e) / (d - e));
+                }
+            }
+        }
+        return least <= greatest;
     }
 }

@@ -127,6 +127,28 @@ public final class WhatIf {
         }
     }
 
+    /**
+     * A grade made elsewhere with some figures changed.
+     *
+     * @param cures the figures, the most telling first
+     * @param grade the grade with all of them changed
+     * @param remaining stops and cautions that are left, because no figure clears them
+     */
+    public record Mended(List<Cure> cures, CheckedGrade grade, List<Finding> remaining) {
+
+        /**
+         * Copies the lists.
+         *
+         * @param cures the figures, the most telling first
+         * @param grade the grade with all of them changed
+         * @param remaining stops and cautions that are left, because no figure clears them
+         */
+        public Mended {
+            cures = List.copyOf(cures);
+            remaining = List.copyOf(remaining);
+        }
+    }
+
     private final SizeRun run;
     private final Optional<BodyReference> body;
     private final Thresholds thresholds;
@@ -174,6 +196,27 @@ public final class WhatIf {
         }
         Proposal atOnce = clearingStops(run, body, thresholds, Map.of(), grid);
         return atOnce.remaining().size() < byFigures.remaining().size() ? atOnce : byFigures;
+    }
+
+    /**
+     * The fewest of somebody's own figures, written or measured, whose change leaves neither a stop nor a caution, and creates none.
+     *
+     * @param grade the grade as it was read, with the bodies it is held against, if any
+     * @param thresholds limits of the label
+     * @param grid the room's grid
+     * @return the figures, the most telling first, each with what was likely meant and the range that passes as well; none where there is neither a stop nor a caution, or no figure helps
+     */
+    public static Mended mended(CheckedGrade grade, Thresholds thresholds, Rounding grid) {
+        Changeable start = new ChangeableFigures(grade);
+        List<Finding> findings = GradeChecks.judged(grade, thresholds);
+        if (findings.stream().allMatch(finding -> finding.severity() == Severity.INFO)) {
+            return new Mended(List.of(), grade, List.of());
+        }
+        CureSearch.Outcome found = new CureSearch(thresholds, grid, Severity.CAUTION, findings).search(start);
+        return new Mended(
+                found.steps().stream().map(step -> Cure.of(step, grade)).toList(),
+                found.changed().grade(),
+                found.left());
     }
 
     private static List<Change> changes(SizeRun before, SizeRun after) {

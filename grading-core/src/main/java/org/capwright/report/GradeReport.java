@@ -30,6 +30,7 @@ import org.capwright.quantity.Unit;
  * @param unit unit of the figures
  * @param grade what was checked
  * @param findings what was found
+ * @param cures the fewest figures whose change takes findings away, the most telling first
  * @param whatIf the change of the rules that clears the stops, if one was looked for
  * @param coverage who of a survey finds a size, if it was counted
  */
@@ -38,23 +39,26 @@ public record GradeReport(
         Unit unit,
         CheckedGrade grade,
         List<Finding> findings,
+        List<WhatIf.Cure> cures,
         Optional<WhatIf.Proposal> whatIf,
         Optional<RunCoverage.Covered> coverage) {
 
     private static final double FOOT = 8;
 
     /**
-     * Copies the findings.
+     * Copies the lists.
      *
      * @param name name of the style
      * @param unit unit of the figures
      * @param grade what was checked
      * @param findings what was found
+     * @param cures the fewest figures whose change takes findings away, the most telling first
      * @param whatIf the change of the rules that clears the stops, if one was looked for
      * @param coverage who of a survey finds a size, if it was counted
      */
     public GradeReport {
         findings = List.copyOf(findings);
+        cures = List.copyOf(cures);
     }
 
     /**
@@ -91,7 +95,7 @@ public record GradeReport(
         List<Band> bands = new ArrayList<>();
         bands.add(title(width));
         verdict(bands, width);
-        List<Cause> causes = Cause.of(whatIf, findings);
+        List<Cause> causes = Cause.of(cures, findings);
         causes(bands, causes, width);
         List<Band> chart = JumpChart.bands(grade, unit, findings, width);
         if (!chart.isEmpty()) {

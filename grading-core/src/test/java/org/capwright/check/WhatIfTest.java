@@ -177,8 +177,8 @@ class WhatIfTest {
                 GradeRule.uniform(Dimension.LENGTH, 60, 6));
         List<Finding> findings =
                 GradeChecks.run(CheckedGrade.of(slipped).against(WOMEN.orElseThrow()), Thresholds.usual());
-        List<Cause> causes =
-                Cause.of(Optional.of(WhatIf.smallest(slipped, WOMEN, Thresholds.usual(), MILLIMETRE)), findings);
+        List<Cause> causes = Cause.of(
+                WhatIf.smallest(slipped, WOMEN, Thresholds.usual(), MILLIMETRE).cures(), findings);
         assertEquals(
                 findings.size(),
                 causes.stream().mapToInt(cause -> cause.findings().size()).sum());

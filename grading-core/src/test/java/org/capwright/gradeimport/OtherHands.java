@@ -22,8 +22,10 @@ import org.capwright.check.Finding;
 import org.capwright.check.GradeChecks;
 import org.capwright.check.Severity;
 import org.capwright.check.Thresholds;
+import org.capwright.check.WhatIf;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 
 /** Reads and judges the nests that {@code other_hands.py} and {@code workrooms.py} write, and counts what came of it. */
@@ -45,7 +47,12 @@ final class OtherHands {
         int alarms;
         int refused;
         int wrong;
+        int figures;
+        int cured;
     }
+
+    private static final Map<String, String> FIGURES =
+            Map.of("bicep-off", "bicep", "wrist-off", "wrist", "length-off", "length", "cap-height-off", "capHeight");
 
     /** All counts, and in words what went amiss. */
     record Table(Map<String, Count> kinds, List<String> amiss) {
@@ -80,6 +87,7 @@ final class OtherHands {
             int faults = faults(c -> c.drawn);
             text.append(share("faults found", faults(c -> c.found), faults))
                     .append(share("faults named", faults(c -> c.named), faults))
+                    .append(share("figures cured", faults(c -> c.cured), faults(c -> c.figures)))
                     .append(share("false alarms", clean().alarms, clean().drawn))
                     .append(share("clean refused", clean().refused, clean().drawn));
             amiss.forEach(line -> text.append(line).append(System.lineSeparator()));
@@ -175,6 +183,14 @@ final class OtherHands {
             boolean named = named(drawn, read, findings);
             count.found += found || named ? 1 : 0;
             count.named += named ? 1 : 0;
+            if (named && FIGURES.containsKey(drawn.kind)) {
+                WhatIf.Mended mended = WhatIf.mended(read.grade(), Thresholds.usual(), new Rounding(1));
+                count.figures++;
+                count.cured += isCure(drawn, mended) ? 1 : 0;
+                if (!isCure(drawn, mended)) {
+                    amiss.add(told(drawn, "not cured: " + mended.cures() + " " + texts(mended.remaining())));
+                }
+            }
             if (!named) {
                 amiss.add(told(drawn, "not named: " + texts(findings) + " " + unread));
             }
@@ -283,6 +299,14 @@ final class OtherHands {
             case "two-of-a-size" -> says(findings, "another sleeve of size " + drawn.size);
             default -> false;
         };
+    }
+
+    /** Whether one figure is named, the one that was drawn wrong, and nothing is left. */
+    private static boolean isCure(Case drawn, WhatIf.Mended mended) {
+        return mended.remaining().isEmpty()
+                && mended.cures().size() == 1
+                && mended.cures().get(0).sizes().equals(List.of(drawn.size))
+                && mended.cures().get(0).place().code().equals(FIGURES.get(drawn.kind));
     }
 
     private static boolean names(List<Finding> findings, Case drawn, String code, String measure) {

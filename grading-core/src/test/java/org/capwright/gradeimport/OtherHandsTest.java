@@ -35,6 +35,7 @@ class OtherHandsTest {
         Files.writeString(tables.resolve("outlines.txt"), table.text());
         assertEquals(0, table.wrong(), table.text());
         assertTrue(table.faults(c -> c.named) >= 0.98 * table.faults(c -> c.drawn), table.text());
+        assertTrue(table.faults(c -> c.cured) >= 0.97 * table.faults(c -> c.figures), table.text());
         assertTrue(table.clean().alarms <= 0.01 * table.clean().drawn, table.text());
         assertTrue(table.clean().refused <= 0.01 * table.clean().drawn, table.text());
     }

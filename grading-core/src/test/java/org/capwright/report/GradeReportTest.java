@@ -47,7 +47,13 @@ class GradeReportTest {
         List<Finding> findings = GradeChecks.run(grade, Thresholds.usual());
         WhatIf.Proposal proposal = WhatIf.smallest(run, Optional.of(body), Thresholds.usual(), new Rounding(1));
         return new GradeReport(
-                name, Unit.CENTIMETRE, grade, findings, Optional.of(proposal), RunCoverage.aboutBase(grade));
+                name,
+                Unit.CENTIMETRE,
+                grade,
+                findings,
+                proposal.cures(),
+                Optional.of(proposal),
+                RunCoverage.aboutBase(grade));
     }
 
     private static byte[] written(GradeReport report) {
@@ -153,8 +159,8 @@ class GradeReportTest {
     void poorGradesHaveReportsToo() throws Exception {
         CheckedGrade one = new CheckedGrade(
                 List.of(new CheckedSize("40", Map.of(CheckedMeasure.BICEP, 360.0))), 0, Optional.empty());
-        String text = text(written(
-                new GradeReport("Sleeve", Unit.INCH, one, List.of(), Optional.empty(), RunCoverage.aboutBase(one))));
+        String text = text(written(new GradeReport(
+                "Sleeve", Unit.INCH, one, List.of(), List.of(), Optional.empty(), RunCoverage.aboutBase(one))));
         assertTrue(text.contains("Nothing stops this grade."), text);
         assertTrue(text.contains("No table of bodies was chosen"), text);
     }
@@ -171,7 +177,13 @@ class GradeReportTest {
         CheckedGrade grade = new CheckedGrade(sizes, 20, Optional.empty());
         List<Finding> findings = GradeChecks.run(grade, Thresholds.usual());
         byte[] bytes = written(new GradeReport(
-                "A very long name ".repeat(20), Unit.INCH, grade, findings, Optional.empty(), Optional.empty()));
+                "A very long name ".repeat(20),
+                Unit.INCH,
+                grade,
+                findings,
+                List.of(),
+                Optional.empty(),
+                Optional.empty()));
         try (PDDocument document = Loader.loadPDF(bytes)) {
             PDFTextStripper stripper = new PDFTextStripper() {
                 @Override

@@ -94,6 +94,7 @@ export class Report {
     this.body.replaceChildren(
       h("p", { class: "verdict " + summary.gravest }, find("check.verdicts")[summary.verdict === "not judged" ? "partly" : summary.gravest], parts.length > 0 ? " " + parts.join(", ") + "." : ""),
       this.#unread(answer),
+      this.#causes(answer),
       ...this.#findings(answer),
       ...(nest ? this.#picture(say("check.nest"), nest, say("check.nestText")) : []),
       ...this.#picture(say("check.chart"), chart, say("check.chartText", { unit: say("unit." + unit) })),
@@ -125,6 +126,24 @@ export class Report {
       );
     };
     return h("section", { class: "unread", "aria-label": say("check.unread") }, h("h2", null, say("check.unread")), h("p", null, say("check.unreadLead")), h("ul", null, unread.slice(0, 20).map(row)));
+  }
+
+  /** The figures behind the findings, each with what mends it. */
+  #causes({ causes = [], unit }) {
+    if (causes.length === 0) return h("span");
+    const write = (value) => show(value, unit);
+    const place = ({ sizes: [a, b] }) => (b === undefined ? say("sizesOf", { a }) : say("sizesBetween", { a, b }));
+    const row = ({ cure }) =>
+      h(
+        "li",
+        null,
+        h("strong", null, measureName(cure.dimension)),
+        " ",
+        place(cure),
+        h("span", { class: "finding-message" }, say("check.cause", { old: write(cure.old), next: write(cure.new), unit })),
+        h("p", { class: "remedy" }, say("check.causeRange", { least: write(cure.least), greatest: write(cure.greatest), unit }), " ", count("check.causeOf", cure.cured)),
+      );
+    return h("section", { class: "causes", "aria-label": say("check.causes") }, h("h2", null, say("check.causes")), h("ol", { class: "findings" }, causes.map(row)));
   }
 
   #findings({ findings }) {

@@ -518,6 +518,10 @@ export default {
     orderFileLead: "The order as a file, which a program can send to the service. It holds the measurements: keep it safe.",
   },
   check: {
+    causes: "What is behind it",
+    cause: "It is {old} {unit}; {next} {unit} mends it.",
+    causeRange: "From {least} to {greatest} {unit} passes as well.",
+    causeOf: { one: "One finding goes with it.", many: "{n} findings go with it." },
     title: "A grade to check",
     lead: "A spec table or the outlines of a graded nest, from whoever drew it. It is read by this service, answered, and kept nowhere.",
     drop: "Drop a file here, or choose one",

@@ -518,6 +518,10 @@ export default {
     orderFileLead: "La commande sous forme de fichier, qu’un programme peut envoyer au service. Elle contient les mesures : gardez-la en lieu sûr.",
   },
   check: {
+    causes: "Ce qui est en cause",
+    cause: "Il est écrit {old} {unit} ; {next} {unit} y remédie.",
+    causeRange: "De {least} à {greatest} {unit}, tout passe aussi.",
+    causeOf: { one: "Un constat disparaît avec lui.", many: "{n} constats disparaissent avec lui." },
     title: "Une gradation à contrôler",
     lead: "Un tableau de mesures ou les contours d’un emboîtement gradé, d’où qu’ils viennent. Ce service les lit, répond, et ne garde rien.",
     drop: "Déposez un fichier ici, ou choisissez-en un",

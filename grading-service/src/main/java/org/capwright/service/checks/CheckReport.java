@@ -92,7 +92,7 @@ final class CheckReport {
     }
 
     private static List<CheckAnswer.CauseAnswer> causes(GradeUnderCheck order, Optional<WhatIf.Proposal> whatIf) {
-        return Cause.of(whatIf, order.findings()).stream()
+        return Cause.of(order.cures(whatIf), order.findings()).stream()
                 .filter(cause -> cause.cure().isPresent())
                 .map(cause -> new CheckAnswer.CauseAnswer(
                         cause.words(),
@@ -168,7 +168,15 @@ final class CheckReport {
 
     static byte[] pdf(GradeUnderCheck order) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new GradeReport(order.name(), order.unit(), order.grade(), order.findings(), order.whatIf(), order.coverage())
+        Optional<WhatIf.Proposal> whatIf = order.whatIf();
+        new GradeReport(
+                        order.name(),
+                        order.unit(),
+                        order.grade(),
+                        order.findings(),
+                        order.cures(whatIf),
+                        whatIf,
+                        order.coverage())
                 .write(out);
         return out.toByteArray();
     }
@@ -178,7 +186,7 @@ final class CheckReport {
         StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
         out.append("style,check,severity,from size,to"
                 + " size,measure,value,least,greatest,unit,message,remedy,source,cause\r\n");
-        for (Cause cause : Cause.of(order.whatIf(), order.findings())) {
+        for (Cause cause : Cause.of(order.cures(order.whatIf()), order.findings())) {
             lines(out, order, cause);
         }
         return out.toString();

@@ -10,6 +10,7 @@ import org.capwright.check.Thresholds;
 import org.capwright.check.WhatIf;
 import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.ImportNote;
+import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.SizeRunResult;
 
@@ -35,6 +36,9 @@ record GradeUnderCheck(
         Thresholds thresholds,
         Optional<SizeRunResult> run) {
 
+    /** Where a sheet shows no grid of its own, whole millimetres are read easily. */
+    private static final Rounding SHOWN = new Rounding(1);
+
     /** The smallest change of the rules that clears the gravest findings. Rules can only be changed where they are known, in a run that was drafted here. */
     Optional<WhatIf.Proposal> whatIf() {
         if (findings.stream().allMatch(finding -> finding.severity() == Severity.INFO)) {
@@ -42,6 +46,13 @@ record GradeUnderCheck(
         }
         return run.map(drafted -> WhatIf.smallest(
                 drafted.run(), grade.body(), thresholds, drafted.order().shownRounding()));
+    }
+
+    /** The figures behind the findings, each with its cure: of the rules where they are known, else of the sizes as they were read. */
+    List<WhatIf.Cure> cures(Optional<WhatIf.Proposal> whatIf) {
+        return run.isPresent()
+                ? whatIf.map(WhatIf.Proposal::cures).orElse(List.of())
+                : WhatIf.mended(grade, thresholds, SHOWN).cures();
     }
 
     /** Who of the survey finds a size, where the bodies have one. */
