@@ -20,6 +20,8 @@ import org.capwright.service.jobs.Scheduling;
 import org.capwright.service.store.AuditTrail;
 import org.capwright.service.store.Fingerprint;
 import org.capwright.service.store.Store;
+import org.capwright.service.webhooks.Announcements;
+import org.capwright.service.webhooks.WebhookEvent;
 import org.springframework.stereotype.Component;
 
 /** Receives batches that are to run as jobs, and says what became of them. */
@@ -34,10 +36,12 @@ final class BatchDesk {
 
     private final Store store;
     private final Scheduling scheduling;
+    private final Announcements announcements;
 
-    BatchDesk(Store store, Scheduling scheduling) {
+    BatchDesk(Store store, Scheduling scheduling, Announcements announcements) {
         this.store = store;
         this.scheduling = scheduling;
+        this.announcements = announcements;
     }
 
     /**
@@ -145,7 +149,9 @@ final class BatchDesk {
             BatchBook book = new BatchBook(database, caller.tenant());
             BatchJob job = book.get(id);
             if (book.cancel(id)) {
-                AuditTrail.write(database, caller, "batch.cancelled", id);
+                AuditTrail.write(database, caller, WebhookEvent.BATCH_CANCELLED.word(), id);
+                announcements.tell(
+                        database, caller.tenant(), WebhookEvent.BATCH_CANCELLED, BatchJobAnswer.of(book.get(id)));
             } else if (job.state() == BatchState.DONE) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,

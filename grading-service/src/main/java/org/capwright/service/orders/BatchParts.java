@@ -10,6 +10,8 @@ import org.capwright.service.http.access.Scope;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.jobs.Work;
 import org.capwright.service.store.Store;
+import org.capwright.service.webhooks.Announcements;
+import org.capwright.service.webhooks.WebhookEvent;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -29,10 +31,12 @@ final class BatchParts implements Work {
 
     private final Store store;
     private final OrderOnLine order;
+    private final Announcements announcements;
     private final JsonMapper mapper;
 
-    BatchParts(Store store, OrderOnLine order, JsonMapper mapper) {
+    BatchParts(Store store, OrderOnLine order, Announcements announcements, JsonMapper mapper) {
         this.store = store;
+        this.announcements = announcements;
         this.order = order;
         this.mapper = mapper;
     }
@@ -72,7 +76,15 @@ final class BatchParts implements Work {
                                 .map(line -> new Due(new Caller(tenant, by, Set.of(Scope.ORDER)), line)));
             });
             if (due.isEmpty()) {
-                store.transaction(database -> new BatchBook(database, tenant).endIfDone(batch));
+                store.transaction(database -> {
+                    BatchBook book = new BatchBook(database, tenant);
+                    boolean done = book.endIfDone(batch);
+                    if (done) {
+                        announcements.tell(
+                                database, tenant, WebhookEvent.BATCH_DONE, BatchJobAnswer.of(book.get(batch)));
+                    }
+                    return done;
+                });
                 return Optional.empty();
             }
             try {

@@ -23,6 +23,8 @@ import org.capwright.service.store.Times;
 import org.capwright.service.styles.StyleDocument;
 import org.capwright.service.styles.StyleRevision;
 import org.capwright.service.styles.StyleShelf;
+import org.capwright.service.webhooks.Announcements;
+import org.capwright.service.webhooks.WebhookEvent;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.http.HttpHeaders;
@@ -39,6 +41,7 @@ final class OrderDesk {
     private static final String UNKNOWN_VERSION = "development";
 
     private final Store store;
+    private final Announcements announcements;
     private final OrderDraft draft;
     private final JsonMapper mapper;
     private final String engine;
@@ -46,8 +49,14 @@ final class OrderDesk {
     /** Keys that this copy of the service is busy with. */
     private final Set<String> inFlight = ConcurrentHashMap.newKeySet();
 
-    OrderDesk(Store store, SizeRunService drafting, JsonMapper mapper, ObjectProvider<BuildProperties> build) {
+    OrderDesk(
+            Store store,
+            Announcements announcements,
+            SizeRunService drafting,
+            JsonMapper mapper,
+            ObjectProvider<BuildProperties> build) {
         this.store = store;
+        this.announcements = announcements;
         this.draft = new OrderDraft(drafting.forms(), mapper);
         this.mapper = mapper;
         BuildProperties known = build.getIfAvailable();
@@ -157,7 +166,7 @@ final class OrderDesk {
                 Optional.empty());
         book.enter(order, made.toString(), caller.name());
         List<OrderFile> files = book.keep(order.id(), drawn.files());
-        AuditTrail.write(database, caller, "order." + order.state().word(), order.id());
+        noted(database, caller, order, order.state().event());
         String answer =
                 json(answer(order, List.of(new OrderAnswer.Step(order.state().word(), now, caller.name())), files));
         key.ifPresent(known ->
@@ -172,6 +181,12 @@ final class OrderDesk {
                     Problem.of(ProblemKind.CONFLICT, "The style is archived and takes no orders; put it again first."));
         }
         return style;
+    }
+
+    /** In the audit trail, and by webhooks. */
+    private void noted(JdbcClient database, Caller caller, SleeveOrder order, WebhookEvent event) {
+        AuditTrail.write(database, caller, event.word(), order.id());
+        announcements.tell(database, caller.tenant(), event, OrderAnswer.Entry.of(order));
     }
 
     private static SleeveOrder first(OrderBook book, String id, String style) {
@@ -244,7 +259,7 @@ final class OrderDesk {
                     throw erased(order);
                 }
                 book.change(id, state, Times.now().toInstant(), caller.name());
-                AuditTrail.write(database, caller, "order." + state.word(), id);
+                noted(database, caller, book.get(id), state.event());
             }
             return answer(book, book.get(id));
         });
@@ -276,9 +291,14 @@ final class OrderDesk {
                 Instant now = Times.now().toInstant();
                 if (order.state().next().contains(OrderState.CANCELLED)) {
                     book.change(id, OrderState.CANCELLED, now, caller.name());
+                    announcements.tell(
+                            database,
+                            caller.tenant(),
+                            WebhookEvent.ORDER_CANCELLED,
+                            OrderAnswer.Entry.of(book.get(id)));
                 }
                 book.erase(id, now);
-                AuditTrail.write(database, caller, "order.erased", id);
+                noted(database, caller, book.get(id), WebhookEvent.ORDER_ERASED);
             }
             return answer(book, book.get(id));
         });

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.capwright.service.webhooks.WebhookEvent;
 
 /** How far an order is. */
 enum OrderState {
@@ -24,6 +25,17 @@ enum OrderState {
 
     static Optional<OrderState> find(String word) {
         return Stream.of(values()).filter(state -> state.word().equals(word)).findFirst();
+    }
+
+    /** What webhooks are told when an order comes to it. */
+    WebhookEvent event() {
+        return switch (this) {
+            case TAKEN -> WebhookEvent.ORDER_TAKEN;
+            case QUESTIONED -> WebhookEvent.ORDER_QUESTIONED;
+            case CONFIRMED -> WebhookEvent.ORDER_CONFIRMED;
+            case CUT -> WebhookEvent.ORDER_CUT;
+            case CANCELLED -> WebhookEvent.ORDER_CANCELLED;
+        };
     }
 
     /** What may come after it. */

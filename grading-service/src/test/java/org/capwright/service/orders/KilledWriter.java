@@ -17,6 +17,7 @@ import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.jobs.Scheduling;
 import org.capwright.service.store.Store;
+import org.capwright.service.webhooks.Announcements;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.core.env.MapPropertySource;
@@ -57,7 +58,8 @@ final class KilledWriter {
                 BatchDesk.class,
                 BatchParts.class,
                 BatchEnd.class,
-                Scheduling.class);
+                Scheduling.class,
+                Announcements.class);
         context.scan("org.capwright.service.sizerun");
         context.refresh();
         return context;
