@@ -8,9 +8,6 @@ import org.capwright.draft.SleeveDraft;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.measure.SleeveSubject.Option;
-import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.Violation;
 
 /** Main, lining and interfacing of an overlay. */
 final class OverlayPieces {
@@ -34,14 +31,16 @@ final class OverlayPieces {
             PieceKind kind,
             String size,
             SleeveDraft draft,
-            PleatedEdge top,
+            PleatedEdge whole,
             PatternOptions options,
             double turnOfCloth,
             CutInstruction cut) {
         Overlay overlay = draft.overlay().orElseThrow();
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
-        OverlayHalf front = raised(overlay.front(), turnOfCloth);
-        OverlayHalf back = fold ? front : raised(overlay.back(), turnOfCloth);
+        PleatedEdge top = turnOfCloth == 0 ? whole : Lining.topEdge(overlay, whole, turnOfCloth, fold);
+        OverlayHalf back = Lining.half(overlay.back(), top.edge().start(), turnOfCloth);
+        OverlayHalf front =
+                fold ? back : Lining.half(overlay.front(), top.edge().end().mirrored(), turnOfCloth);
         Edges edges = new Edges(options.allowances());
         if (fold) {
             edges.add("hem", EdgeKind.HEM, back.hem().reversed());
@@ -61,7 +60,12 @@ final class OverlayPieces {
             notches.add(new NotchPlace(NotchKind.CLIP, fold ? "hem" : "back hem", 0));
         }
         if (!fold) {
-            notches.addAll(OverlayNotches.of(draft).along(TOP_EDGE, top, overlay));
+            double shorter = whole.apex() - top.apex();
+            for (NotchPlace notch : OverlayNotches.of(draft).along(TOP_EDGE, whole, overlay)) {
+                double at = Math.max(Lining.CLEAR, notch.distance() - shorter);
+                notches.add(new NotchPlace(
+                        notch.kind(), TOP_EDGE, Math.min(at, top.edge().length() - Lining.CLEAR)));
+            }
         }
         if (kind != PieceKind.OVERLAY_INTERFACING) {
             // Half way along each hem, so that the ease of the turn of cloth is spread evenly.
@@ -94,56 +98,6 @@ final class OverlayPieces {
     private static boolean pointed(OverlayHalf half) {
         List<Cubic> hem = half.hem().segments();
         return Math.abs(hem.get(hem.size() - 1).tangentAt(1).y()) > Math.sin(Math.toRadians(0.05));
-    }
-
-    /**
-     * The half with its hem moved up by the turn of cloth. A side at least twice as long is shortened by as much; else the hem is moved less and less towards the end of the
-     * top edge, which stays where it is. Moving the points of a cubic by a linear function of the parameter moves its control points at thirds.
-     *
-     * <p>A hem bowed so far that it overhangs its end would come out of the main cloth if moved up there: it is moved less and less, and bowed less as well, by half the turn of
-     * cloth, which is more than moving up brings out.
-     */
-    static OverlayHalf raised(OverlayHalf half, double turnOfCloth) {
-        if (turnOfCloth == 0) {
-            return half;
-        }
-        double depth = half.underarm().y() - half.sidePoint().y();
-        double drop = half.sidePoint().y() - half.hemPoint().y();
-        boolean overhangs = half.hem().segments().get(0).tangentAt(0).x() > 0;
-        double most = overhangs ? drop : Math.max(depth / 2, drop);
-        if (turnOfCloth > most) {
-            throw new InvalidMeasuresException(Violation.lengthAbove(
-                    Option.TURN_OF_CLOTH,
-                    "the lining's hem would be moved up beyond the end of its top edge",
-                    turnOfCloth,
-                    most));
-        }
-        double atSide = turnOfCloth <= depth / 2 && !overhangs ? turnOfCloth : 0;
-        Point flatter = overhangs
-                ? half.hemPoint().minus(half.sidePoint()).unit().left().times(-2.0 / 3 * turnOfCloth)
-                : Point.ORIGIN;
-        List<Cubic> hem = half.hem().segments();
-        List<Cubic> moved = new ArrayList<>(hem.size());
-        double step = (turnOfCloth - atSide) / hem.size();
-        for (int i = 0; i < hem.size(); i++) {
-            Cubic segment = hem.get(i);
-            double from = atSide + step * i;
-            moved.add(new Cubic(
-                    i == 0 ? up(segment.start(), from) : moved.get(i - 1).end(),
-                    up(segment.control1(), from + step / 3).plus(flatter),
-                    up(segment.control2(), from + step * 2 / 3).plus(flatter),
-                    up(segment.end(), from + step)));
-        }
-        Curve raised = Curve.of(moved);
-        return new OverlayHalf(
-                half.topEdge(),
-                half.side().map(side -> atSide == 0 ? side : Curve.line(half.underarm(), raised.start())),
-                raised,
-                half.join());
-    }
-
-    private static Point up(Point point, double by) {
-        return by == 0 ? point : new Point(point.x(), point.y() + by);
     }
 
     /** Collects edges with their allowances. */

@@ -5,7 +5,7 @@ package org.capwright.pattern;
  *
  * @param allowances seam and hem allowances by kind of edge
  * @param corners how the cut line turns corners
- * @param turnOfCloth how much higher the lining's hem lies than that of the main cloth, mm, 0 to 20
+ * @param turnOfCloth how much smaller the lining is than the main cloth along hem and sides, mm, 0 to 20
  * @param interfacingOverlap how far the interfacing reaches into the allowances, mm, 0 to the least allowance of the overlay; 0 is cut net
  * @param marking how pieces are drawn and marked
  */
@@ -24,7 +24,7 @@ public record PatternOptions(
      *
      * @param allowances seam and hem allowances by kind of edge
      * @param corners how the cut line turns corners
-     * @param turnOfCloth how much higher the lining's hem lies than that of the main cloth, mm, 0 to 20
+     * @param turnOfCloth how much smaller the lining is than the main cloth along hem and sides, mm, 0 to 20
      * @param interfacingOverlap how far the interfacing reaches into the allowances, mm, 0 to the least allowance of the overlay; 0 is cut net
      */
     public PatternOptions(Allowances allowances, CornerKind corners, double turnOfCloth, double interfacingOverlap) {

@@ -60,6 +60,35 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);
     }
 
+    /** The same edge with its ends cut off; the apex end of a half is none. */
+    PleatedEdge shorter(double back, double front) {
+        double length = edge.length();
+        Curve part = edge.part(back, length - front);
+        if (front == 0) {
+            List<Cubic> segments = new ArrayList<>(part.segments());
+            Cubic last = segments.remove(segments.size() - 1);
+            segments.add(new Cubic(last.start(), last.control1(), last.control2(), edge.end()));
+            part = Curve.of(segments);
+        }
+        return new PleatedEdge(part, lines, apex - back);
+    }
+
+    /** How far the first pleat lies from the front end of the edge, mm; the whole half where there are none. */
+    static double endFront(Overlay overlay) {
+        return overlay.trued().isEmpty()
+                ? overlay.front().topEdge().length()
+                : overlay.pleats().orElseThrow().folds().get(0).firstMark();
+    }
+
+    /** How far the last pleat lies from the back end of the edge, mm; the whole half where there are none. */
+    static double endBack(Overlay overlay) {
+        if (overlay.trued().isEmpty()) {
+            return overlay.back().topEdge().length();
+        }
+        List<PleatFold> folds = overlay.pleats().orElseThrow().folds();
+        return overlay.topEdge().length() - folds.get(folds.size() - 1).lastMark();
+    }
+
     /** What is seen between folds is wide enough for a notch from here on, mm. */
     private static final double WIDE = 4;
 

@@ -55,7 +55,7 @@ public final class Seams {
                 length(lining, OverlayPieces.TOP_EDGE),
                 main,
                 top,
-                0));
+                -within(main, lining)));
         for (PieceEdge edge : main.edges()) {
             if (edge.kind() == EdgeKind.HEM) {
                 String name = edge.name();
@@ -79,6 +79,15 @@ public final class Seams {
                 "armhole/between the ends of the overlay",
                 overlay.attachSpan(),
                 pleated ? 0 : overlay.takeUp()));
+    }
+
+    /** What the turn of cloth takes from the top edge of the lining: of the main cloth's, the parts beyond its ends. */
+    private static double within(Piece main, Piece lining) {
+        Curve edge = main.edge(OverlayPieces.TOP_EDGE).curve();
+        Curve lined = lining.edge(OverlayPieces.TOP_EDGE).curve();
+        double back = edge.closestLength(lined.start());
+        double front = main.onFold() ? back : edge.length() - edge.closestLength(lined.end());
+        return back + front;
     }
 
     /** The edge as it is sewn: of every pleat the part between placement line and fold line goes under. Walked on the piece, not taken from the plan. */

@@ -84,7 +84,8 @@ class SeamsTest {
     @Test
     void cuttingListHasTheAreasThatTheGeometryLibraryFinds() {
         for (long seed = 0; seed < 40; seed++) {
-            PatternSet set = PatternDrafter.draft(RandomStyles.TITLE, RandomStyles.run(seed), PatternOptions.usual());
+            PatternOptions options = PatternOptions.usual().withTurnOfCloth(0); // some sides are next to nothing
+            PatternSet set = PatternDrafter.draft(RandomStyles.TITLE, RandomStyles.run(seed), options);
             List<CuttingList.Row> rows = CuttingList.of(set).rows();
             double main = 0;
             for (int i = 0; i < rows.size(); i++) {

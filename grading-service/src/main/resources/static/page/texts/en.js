@@ -138,7 +138,7 @@ export default {
     "/seamAllowance/sideSeam": ["Side seam", "Allowance along the side and underarm seams."],
     "/seamAllowance/hem": ["Hem", "Allowance along the hems."],
     "/corners": ["Corners", "How the cut line turns corners."],
-    "/turnOfCloth": ["Turn of cloth", "How much higher the lining's hem lies than that of the main cloth."],
+    "/turnOfCloth": ["Turn of cloth", "How much smaller the lining is than the main cloth along hem and sides."],
     "/interfacingOverlap": ["Interfacing over", "How far the interfacing reaches into the allowances; 0 is cut net."],
     "/halves": ["Equal halves", "Drawn as a half on the fold of the cloth, or whole for a cutter."],
     "/pleatNotches": ["Pleat notches", "Snips where the lines of pleats meet the cut edge."],

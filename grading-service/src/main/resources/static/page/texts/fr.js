@@ -138,7 +138,7 @@ export default {
     "/seamAllowance/sideSeam": ["Côté", "Valeur de couture le long des côtés et du dessous de bras."],
     "/seamAllowance/hem": ["Ourlet", "Valeur d’ourlet."],
     "/corners": ["Angles", "Comment la ligne de coupe tourne les angles."],
-    "/turnOfCloth": ["Roulé du tissu", "De combien l’ourlet de la doublure est plus haut que celui du tissu."],
+    "/turnOfCloth": ["Roulé du tissu", "De combien la doublure est plus petite que le tissu le long de l’ourlet et des côtés."],
     "/interfacingOverlap": ["Entoilage en plus", "Jusqu’où l’entoilage entre dans les valeurs de couture ; 0 : coupé net."],
     "/halves": ["Moitiés égales", "Dessinées à moitié, au pli du tissu, ou entières pour la coupe automatique."],
     "/pleatNotches": ["Crans des plis", "Crans où les lignes des plis rencontrent le bord de coupe."],

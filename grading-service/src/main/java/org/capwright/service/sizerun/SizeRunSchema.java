@@ -288,7 +288,7 @@ public final class SizeRunSchema {
                     SchemaField.optional(
                             "turnOfCloth",
                             new FieldType.Length(0, PatternOptions.GREATEST_TURN_OF_CLOTH),
-                            "How much higher the lining's hem lies than that of the main cloth. 2 mm if left out."),
+                            "How much smaller the lining is than the main cloth along hem and sides. 2 mm if left out."),
                     SchemaField.optional(
                             "interfacingOverlap",
                             new FieldType.Length(0, Allowances.WIDEST),
