@@ -10,7 +10,6 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
@@ -42,7 +41,6 @@ final class KeyController {
 
     private static final String ID = "Id of the key.";
     private static final String TENANT = "For the operator: whose keys. Left out by everybody else.";
-    private static final Pattern TENANT_NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
     private static final String TENANT_RULE =
             "must be 1 to 64 of the characters a to z, 0 to 9 and hyphen, a letter or digit first";
 
@@ -76,7 +74,7 @@ final class KeyController {
         Caller caller = Caller.of(request);
         Optional<String> asked = body.text("tenant");
         if (caller.equals(Caller.OPERATOR)) {
-            if (asked.filter(tenant -> TENANT_NAME.matcher(tenant).matches()).isEmpty() && !found.names("/tenant")) {
+            if (asked.filter(KeyRing::isTenant).isEmpty() && !found.names("/tenant")) {
                 body.refuse("tenant", TENANT_RULE);
             }
         } else if (asked.filter(tenant -> !tenant.equals(caller.tenant())).isPresent()) {
@@ -170,7 +168,7 @@ final class KeyController {
             }
             return caller.tenant();
         }
-        if (!TENANT_NAME.matcher(asked).matches()) {
+        if (!KeyRing.isTenant(asked)) {
             throw WrongParameter.of("tenant", TENANT_RULE, asked);
         }
         return asked;

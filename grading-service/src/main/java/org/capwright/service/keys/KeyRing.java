@@ -42,15 +42,18 @@ final class KeyRing implements Doorkeeper {
     private static final int SHORTEST_OPERATOR_KEY = 32;
     private static final int ID_BYTES = 8;
     private static final int SECRET_BYTES = 32;
+    private static final Pattern TENANT = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
     private static final Pattern KEY = Pattern.compile("cwp?_([0-9a-f]{16})_([A-Za-z0-9_-]{43})");
     private static final String SELECT = "SELECT id, tenant, name, scopes, made_at, expires_at FROM api_key";
 
     private final SecureRandom random = new SecureRandom();
     private final Store store;
+    private final Tokens tokens;
     private final String operatorKey;
 
-    KeyRing(Store store, @Value("${capwright.operator-key}") String operatorKey) {
+    KeyRing(Store store, Tokens tokens, @Value("${capwright.operator-key}") String operatorKey) {
         this.store = store;
+        this.tokens = tokens;
         this.operatorKey = operatorKey.strip();
         if (!this.operatorKey.isEmpty() && this.operatorKey.length() < SHORTEST_OPERATOR_KEY) {
             throw new IllegalArgumentException("capwright.operator-key must have " + SHORTEST_OPERATOR_KEY
@@ -60,19 +63,24 @@ final class KeyRing implements Doorkeeper {
 
     @Override
     public boolean closed() {
-        return !operatorKey.isEmpty();
+        return !operatorKey.isEmpty() || tokens.isOn();
     }
 
     @Override
     public Optional<Caller> caller(String key) {
-        if (same(operatorKey, key)) {
+        if (!operatorKey.isEmpty() && same(operatorKey, key)) {
             return Optional.of(Caller.OPERATOR);
         }
         Matcher parts = KEY.matcher(key);
         return parts.matches()
                 ? store.transaction(database -> find(database, parts.group(1), parts.group(2)))
                         .map(found -> new Caller(found.tenant(), found.name(), found.scopes(), found.origins()))
-                : Optional.empty();
+                : tokens.caller(key);
+    }
+
+    /** Whether a text can be the name of a tenant. */
+    static boolean isTenant(String text) {
+        return TENANT.matcher(text).matches();
     }
 
     /** In a time that tells nothing of where they differ. */

@@ -447,6 +447,8 @@ class TenantsTest {
         assertEquals(
                 400, send(service, "GET", "/v1/keys?tenant=choir", "", admin).status());
         assertEquals(409, KeptService.on(Databases.EMBEDDED).get("/v1/keys").status(), "keys are off there");
-        assertThrows(IllegalArgumentException.class, () -> new KeyRing(service.bean(Store.class), "too short"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new KeyRing(service.bean(Store.class), service.bean(Tokens.class), "too short"));
     }
 }

@@ -23,8 +23,11 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
 
     private final Doorkeeper doorkeeper;
 
-    Gate(Doorkeeper doorkeeper) {
+    private final Allowance allowance;
+
+    Gate(Doorkeeper doorkeeper, Allowance allowance) {
         this.doorkeeper = doorkeeper;
+        this.allowance = allowance;
     }
 
     @Override
@@ -35,6 +38,7 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
     @Override
     public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
         if (!doorkeeper.closed()) {
+            allowance.count(Caller.LOCAL.tenant(), response);
             Caller.LOCAL.remember(request);
             return true;
         }
@@ -42,6 +46,8 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
             return true;
         }
         Caller caller = key(request).flatMap(doorkeeper::caller).orElseThrow(() -> unknown(request));
+        allowance.count(
+                key(request).orElse("") + (caller.isPublishable() ? " " + request.getRemoteAddr() : ""), response);
         if (caller.isPublishable() && !caller.origins().contains(Origins.of(request))) {
             throw foreign();
         }

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import org.capwright.service.http.access.Access;
+import org.capwright.service.http.access.Allowance;
 import org.capwright.service.http.access.Doorkeeper;
 import org.capwright.service.http.problem.ProblemKind;
 import org.springdoc.core.customizers.OperationCustomizer;
@@ -21,9 +22,11 @@ final class DescribedAccess implements OperationCustomizer {
     private static final String SCHEME = "key";
 
     private final Doorkeeper doorkeeper;
+    private final Allowance allowance;
 
-    DescribedAccess(Doorkeeper doorkeeper) {
+    DescribedAccess(Doorkeeper doorkeeper, Allowance allowance) {
         this.doorkeeper = doorkeeper;
+        this.allowance = allowance;
     }
 
     @Override
@@ -56,6 +59,9 @@ final class DescribedAccess implements OperationCustomizer {
                 .forEach(operation -> {
                     operation.addSecurityItem(new SecurityRequirement().addList(SCHEME));
                     ErrorAnswers.of(operation, ProblemKind.UNAUTHORIZED, ProblemKind.FORBIDDEN);
+                    if (allowance.isLimited()) {
+                        ErrorAnswers.of(operation, ProblemKind.TOO_MANY_REQUESTS);
+                    }
                 });
     }
 }

@@ -69,6 +69,8 @@ public final class ErrorAnswers {
             case INVALID_REQUEST ->
                 "Fields are wrong, or no sleeve can be drafted from them; violations names every one with what would"
                         + " work.";
+            case TOO_MANY_REQUESTS ->
+                "The key has made all the calls that it may make for now; Retry-After says when to try again.";
             case INTERNAL_ERROR -> "The service is at fault.";
         };
         return new ApiResponse()

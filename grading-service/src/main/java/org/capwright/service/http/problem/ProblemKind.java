@@ -45,6 +45,12 @@ public enum ProblemKind {
     /** The change must say what it changes. */
     PRECONDITION_REQUIRED(
             "precondition-required", "Precondition required", 428, "The change must say what it changes: If-Match."),
+    /** The key has made all the calls that it may make for now. */
+    TOO_MANY_REQUESTS(
+            "too-many-requests",
+            "Too many requests",
+            429,
+            "The key has made all the calls that it may make for now; Retry-After says when to try again."),
     /** The service is at fault. */
     INTERNAL_ERROR(
             "internal-error",
