@@ -328,6 +328,91 @@ class Sheet:
         }
 
 
+UNDECLARED = {"pl": ["cp1250", "iso-8859-2"], "tr": ["cp1254"], "ja": ["shift_jis", "euc_jp"], "en": ["utf-8"], "nl": ["utf-8"]}
+TOTALS = {"en": ["Total", "Average"], "de": ["Summe", "Mittelwert"], "fr": ["Somme", "Moyenne"], "es": ["Total", "Promedio"], "it": ["Somma", "Media"], "pt": ["Soma", "Média"], "nl": ["Totaal", "Gemiddelde"], "pl": ["Suma", "Średnia"], "tr": ["Toplam", "Ortalama"], "ja": ["合計", "平均"]}
+VULGAR = {"1/4": "\u00bc", "1/2": "\u00bd", "3/4": "\u00be", "1/8": "\u215b", "3/8": "\u215c", "5/8": "\u215d", "7/8": "\u215e"}
+
+
+class Strange(Sheet):
+    """A sheet with habits of its own: an encoding that nobody declares, totals, notes between the rows, a second row of sizes, columns from large to small, bars between the cells, other signs."""
+
+    def __init__(self, seed, number):
+        super().__init__(seed, number)
+        rng = self.rng
+        self.encoding = rng.choice(UNDECLARED.get(self.language, ["cp850", "mac_roman", "cp1252"]) + ["utf-8"])
+        self.declared = False
+        self.habit = ["totals", "region", "two regions", "notes", "large first", "bars", "merged", "signs", "shares"][number % 9]
+        if self.habit == "totals":
+            self.layout = "down"
+        elif self.habit in ("region", "two regions", "large first", "merged"):
+            self.layout = "across"
+        elif self.habit == "signs" and self.layout in ("one column", "intervals"):
+            self.layout = "from base"
+        if self.habit == "bars":
+            self.delimiter = "|"
+        if self.habit in ("region", "two regions"):
+            self.label = "{}"
+            self.toleranced = False
+        if self.layout not in ("across",) and self.unit_place in ("column", "row"):
+            self.unit_place = "title"
+        if self.layout in ("across", "down", "long"):
+            _, _, millimetres = grade(random.Random(seed))
+            for n in self.names:
+                factor = 2 if n in self.halves else 1
+                self.figures[n] = [rounded(v / MM[self.unit] / factor, self.grid) for v in millimetres[n]]
+
+    def text(self, value, signed=False):
+        text = super().text(value, signed)
+        if self.habit == "signs":
+            whole, _, fraction = text.rpartition(" ")
+            text = whole + VULGAR[fraction] if fraction in VULGAR else text
+            text = text.replace("-", "\u2212")
+            if self.language == "ja":
+                text = "".join(chr(ord(c) + 0xFEE0) if c.isdigit() or c == "." else c for c in text)
+        return text
+
+    def rows(self):
+        out = super().rows()
+        labels = [self.label.format(s) for s in self.sizes]
+        at = next((k for k, row in enumerate(out) if labels[0] in row), None)
+        if self.habit == "totals" and not self.fractions:
+            columns = [[float(v) for v in self.figures[n]] for n in self.names]
+            for word, share in zip(TOTALS[self.language], (1, len(self.sizes))):
+                out.append([word] + [self.text(sum(c) / share) for c in columns])
+        elif self.habit in ("region", "two regions"):
+            first = out[at].index(labels[0])
+            row = [""] * first + (["EU"] * len(labels) if self.habit == "region" else [str(8 + 2 * i) for i in range(len(labels))])
+            if self.habit == "two regions":
+                place = next(k for k, cell in enumerate(out[at][:first]) if cell and cell not in ("Nr.", "Unit", "Einheit"))
+                row[place] = "UK"
+                out[at][place] = "EU"
+                if self.unit_place == "head":
+                    out.insert(0, ["all in " + self.unit_word])
+            out.insert(at, row)
+        elif self.habit == "notes" and self.layout in ("across", "steps", "from base", "unsigned"):
+            out.insert(len(out) - 1, ["see drawing 3, measured relaxed"])
+            out.append(["12.10.2026 K. M."])
+        elif self.habit == "large first":
+            for k in range(at, len(out)):
+                first = out[at].index(labels[0]) if k == at else first
+                row = out[k]
+                if len(row) >= first + len(labels):
+                    row[first : first + len(labels)] = row[first : first + len(labels)][::-1]
+        elif self.habit == "merged":
+            for k, row in enumerate(out[at:]):
+                row.insert(0, "Sleeve" if k == 1 else "")
+        elif self.habit == "shares" and self.layout == "across":
+            wide = out[at].index(labels[0])
+            name = 1 if self.coded else 0
+            out.append([""] * name + ["Shrinkage %"] + [""] * (wide - 1 - name) + ["2"] * len(labels))
+        return out
+
+    def case(self, kind):
+        case = super().case(kind)
+        case["id"] += " " + self.habit
+        return case
+
+
 def step_of(sheet):
     return max(float(sheet.grid), GRIDS[sheet.unit][0] if sheet.unit != "in" else 1 / 16)
 
@@ -452,6 +537,7 @@ KINDS = ["slip", "ten off", "digits exchanged", "point lost", "other unit", "fig
 def main():
     every = int(sys.argv[1]) if len(sys.argv) > 1 else 1
     cases = [Sheet(1000 + k, k).case("clean") for k in range(200)]
+    cases += [Strange(3000 + k, k + k // 10).case("clean") for k in range(180)]
     for k in range(680):
         case = next(filter(None, (fault(KINDS[k % len(KINDS)], 5000 + k + 1000 * t, k + 11 * t) for t in range(40))), None)
         if case:

@@ -44,6 +44,12 @@ record Figure(double number, Optional<Unit> unit) {
     private static final Pattern ENDING = Pattern.compile("^(.*?\\d) *(mm|cm|in|inch|inches|\"|''|\u201d|\u2033)\\.?$");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
     private static final Pattern GROUPED_BY_POINTS = Pattern.compile("\\d{1,3}(?:\\.\\d{3})+,\\d+");
+    /** {@code 1 234,5} and {@code 1'234.5}; no decimal sign stands before a group. */
+    private static final Pattern SPACED = Pattern.compile("([+-]?\\d{1,3})((?:[ '\u2019]\\d{3})+)([.,]\\d{1,12})?");
+
+    /** One sign and three digits: a decimal, or thousands. */
+    private static final Pattern EITHER_SIGN = Pattern.compile("[+-]?[1-9]\\d{0,2}[.,]\\d{3}");
+
     private static final Pattern COMMA = Pattern.compile("\\d{1,9},\\d{1,12}");
     private static final Pattern POINT = Pattern.compile("\\d{1,9}(?:\\.\\d{1,12})?");
 
@@ -87,6 +93,16 @@ record Figure(double number, Optional<Unit> unit) {
         return out.toString().strip().toLowerCase(Locale.ROOT);
     }
 
+    /** The other meaning of a number such as {@code 1.234} or {@code 1,234}, of which three digits may be a fraction or belong to thousands. */
+    static Optional<Double> inThousands(String cell) {
+        String text = normal(cell);
+        Matcher ending = ENDING.matcher(text);
+        String number = ending.matches() ? ending.group(1) : text;
+        return EITHER_SIGN.matcher(number).matches()
+                ? Optional.of(Double.parseDouble(number.replaceAll("[.,]", "")))
+                : Optional.empty();
+    }
+
     /** Reads a cell, or nothing where it holds no number. */
     static Optional<Figure> of(String cell, Comma comma) {
         if (cell.length() > 40) {
@@ -101,6 +117,11 @@ record Figure(double number, Optional<Unit> unit) {
         if (ending.matches()) {
             text = ending.group(1);
             unit = UnitWords.alone(ending.group(2));
+        }
+        Matcher spaced = SPACED.matcher(text);
+        if (spaced.matches()) {
+            String fraction = spaced.group(3) == null ? "" : spaced.group(3).replace(',', '.');
+            text = spaced.group(1) + spaced.group(2).replaceAll("\\D", "") + fraction;
         }
         Matcher form = FORM.matcher(text);
         if (!form.matches()) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Quantity;
@@ -63,9 +64,10 @@ final class Increments {
     /**
      * Spans such as {@code 36-38} beside one full size hold the step between their two sizes: the sizes are put in their place.
      *
-     * @return the sizes, smallest first; as they were where the table has no spans
+     * @return the sizes, smallest first; as they were where the table has no spans, or not those of neighbouring sizes, which is asked about
      */
-    static List<String> spans(List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values) {
+    static List<String> spans(
+            TableContext context, List<String> sizes, Map<String, Map<CheckedMeasure, Double>> values) {
         List<String> single =
                 sizes.stream().filter(size -> SizeScale.ends(size).isEmpty()).toList();
         if (single.size() != 1 || sizes.size() < 2) {
@@ -85,6 +87,13 @@ final class Increments {
             List<String> pair = List.of(ordered.get(i), ordered.get(i + 1));
             chain = sizes.stream().anyMatch(size -> ends(size, prefix).equals(Optional.of(pair)));
         }
+        // Of wider and narrower ranges nobody knows how many steps they hold.
+        chain &= IntStream.range(1, ordered.size())
+                        .mapToLong(i -> Math.round(
+                                10 * (SizeScale.place(ordered.get(i)) - SizeScale.place(ordered.get(i - 1)))))
+                        .distinct()
+                        .count()
+                == 1;
         double most = 0;
         for (Map.Entry<String, Map<CheckedMeasure, Double>> size : values.entrySet()) {
             for (Map.Entry<CheckedMeasure, Double> entry : size.getValue().entrySet()) {
@@ -95,6 +104,21 @@ final class Increments {
             }
         }
         if (!chain || most > 2 * SHARE) {
+            Optional<String> span = sizes.stream()
+                    .filter(size -> SizeScale.ends(size).isPresent())
+                    .findFirst();
+            if (most <= 2 * SHARE && span.isPresent()) {
+                context.questions()
+                        .add(new OpenQuestion(
+                                0,
+                                Unread.Part.FILE,
+                                List.of(),
+                                "steps for ranges of sizes such as \u201c" + ForeignInputException.shown(span.get())
+                                        + "\u201d do not tell which sizes lie between, nor whether they are meant for"
+                                        + " each of them",
+                                "Write a column for every size, or for the step between every two neighbouring"
+                                        + " sizes."));
+            }
             return sizes;
         }
         Map<String, Map<CheckedMeasure, Double>> steps = new LinkedHashMap<>();

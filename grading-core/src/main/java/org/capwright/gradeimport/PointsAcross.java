@@ -48,6 +48,14 @@ final class PointsAcross {
                 continue;
             }
             String heading = row.cell(sizes);
+            if (!heading.isEmpty() && TableContext.isNoSize(heading)) {
+                context.traces()
+                        .leftOut(
+                                row.line(),
+                                ImportNote.FILE,
+                                "row \u201c" + ForeignInputException.shown(heading) + "\u201d is no size");
+                continue;
+            }
             String label = context.fresh(TableContext.label(heading), labels, row.line());
             labels.add(label);
             filled.add(row);

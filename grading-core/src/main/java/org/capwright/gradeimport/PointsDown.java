@@ -66,11 +66,17 @@ final class PointsDown {
             boolean full = figures.stream()
                     .noneMatch(c -> TableContext.isBlank(row.cell(c))
                             || UnitWords.alone(row.cell(c)).isPresent());
-            boolean words = figures.size() > 1 && figures.stream().anyMatch(c -> !context.isFigure(row.cell(c)));
+            long different = figures.stream().map(row::cell).distinct().count();
+            boolean words = figures.size() > 1
+                    && different > 1
+                    && figures.stream().anyMatch(c -> !context.isFigure(row.cell(c)));
             if (full && words) {
                 return r;
             }
             boolean labels = full && figures.stream().allMatch(c -> SizeScale.isLabel(TableContext.label(row.cell(c))));
+            if (labels && TableContext.isSizeSystem(row.cell(column))) {
+                return r;
+            }
             sizes = labels ? r : sizes;
         }
         return sizes >= 0 ? sizes : headed(rows, first);
@@ -92,16 +98,16 @@ final class PointsDown {
 
     private int unitColumn(List<CsvGrid.Row> rows, int first) {
         for (int c = 0; c < context.grid().columns(); c++) {
-            boolean all = true;
-            boolean any = false;
+            int units = 0;
+            int others = 0;
             for (CsvGrid.Row row : rows.subList(first, rows.size())) {
                 if (c != column && context.match(row.cell(column)).isPresent()) {
                     boolean unit = UnitWords.alone(row.cell(c)).isPresent();
-                    any |= unit;
-                    all &= unit || row.cell(c).isEmpty();
+                    units += unit ? 1 : 0;
+                    others += unit || row.cell(c).isEmpty() ? 0 : 1;
                 }
             }
-            if (any && all) {
+            if (units > others) {
                 return c;
             }
         }
@@ -315,6 +321,16 @@ final class PointsDown {
             columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
         }
         tellUnused();
+        for (CsvGrid.Row row : context.grid().rows().subList(0, header)) {
+            if (TableContext.isSizeSystem(row.cell(column)) && row.cells().size() > 1) {
+                context.traces()
+                        .leftOut(
+                                row.line(),
+                                ImportNote.FILE,
+                                "row \u201c" + ForeignInputException.shown(row.cell(column))
+                                        + "\u201d has other names for the sizes");
+            }
+        }
         if (columns.isEmpty()) {
             throw new ForeignInputException(
                     context.file(), headings().line(), "no column of this heading is a size with figures under it");

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +21,7 @@ import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 
 /**
- * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
+ * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons, bars or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
  * stand in a cell, a column, a row, a heading or a sentence; points of measure may go down and sizes across, the other way round, or one value to a line. Points of measure are
  * known by their whole names or as the sender says; what is not known is told, with what it may be, and not read.
  */
@@ -37,7 +38,7 @@ public final class SpecTableReader {
     /**
      * Reads a table.
      *
-     * @param file comma-separated, semicolon-separated or tab-separated text in UTF-8, UTF-16, the encoding that is declared, or windows-1252
+     * @param file delimited text in UTF-8, UTF-16, the encoding that is declared, or the legacy one in which most names are known
      * @param options unit for a table that states none; base size
      * @return the sizes, smallest first where their labels are numbers or S, M, L, else in the order of the table; and how it was read
      * @throws ForeignInputException if there is no table, no known point of measure, no size, no unit, or a cell that should be a length is none
@@ -45,22 +46,14 @@ public final class SpecTableReader {
     public static ForeignGrade read(ForeignFile file, ForeignOptions options) throws ForeignInputException {
         file.atMost(MOST_BYTES);
         ImportNotes traces = new ImportNotes(file.name());
-        CsvGrid grid = CsvGrid.of(file);
-        file.declared()
-                .filter(charset -> !charset.name().equals(grid.encoding()))
-                .ifPresent(charset -> traces.assumed(
-                        0,
-                        ImportNote.FILE,
-                        "read as " + grid.encoding() + ", though " + charset.name() + " is declared"));
-        if (grid.encoding().equals("windows-1252") && file.declared().isEmpty()) {
-            traces.assumed(0, ImportNote.FILE, "not UTF-8, so read as windows-1252");
-        }
+        CsvGrid grid = SheetEncoding.grid(file, traces);
         traces.found(
                 0,
                 ImportNote.FILE,
                 "cells parted by "
                         + switch (grid.delimiter()) {
                             case '\t' -> "tabs";
+                            case '|' -> "bars";
                             case ';' -> "semicolons";
                             default -> "commas";
                         });
@@ -152,7 +145,8 @@ public final class SpecTableReader {
         }
         List<String> labels = List.copyOf(bySize.keySet());
         List<String> ordered = Increments.spans(
-                SizeScale.order(labels).stream().map(labels::get).toList(), bySize);
+                context, SizeScale.order(labels).stream().map(labels::get).toList(), bySize);
+        askBounds(context, labels);
         Optional<String> ofIncrements = Increments.added(context, ordered, bySize);
         if (!ordered.equals(labels)) {
             context.traces().found(0, ImportNote.FILE, "sizes put in the order of their labels, smallest first");
@@ -175,6 +169,23 @@ public final class SpecTableReader {
                 read,
                 context.questions(),
                 unread);
+    }
+
+    /** Columns of a least and a greatest figure of each size are no sizes. */
+    private static void askBounds(TableContext context, List<String> labels) {
+        List<String> bounds = labels.stream()
+                .filter(label -> label.toLowerCase(Locale.ROOT).matches(".*\\b(?:min|max|minimum|maximum)\\.?"))
+                .toList();
+        if (bounds.size() > 1) {
+            context.questions()
+                    .add(new OpenQuestion(
+                            0,
+                            Unread.Part.FILE,
+                            List.of(),
+                            "columns such as \u201c" + ForeignInputException.shown(bounds.get(0))
+                                    + "\u201d seem to hold bounds of a figure, and not the figure of a size",
+                            "Send one column for each size, with the figure that is meant."));
+        }
     }
 
     /** Tells of rows whose names are not known, and of what they may be. */

@@ -75,6 +75,10 @@ record TableContext(
             PointNames.normal("サイズ"),
             "gr");
 
+    private static final Set<String> SYSTEMS = Set.of(
+            "eu", "eur", "uk", "gb", "us", "usa", "fr", "f", "de", "d", "it", "i", "es", "e", "jp", "int", "intl", "ru",
+            "au");
+
     private static final Set<String> EITHER_WAY = Set.of("+/-", "+-", "\u00b1", "-/+", "+", "\u0394", "\u2206");
 
     private static final Set<String> NO_VALUE =
@@ -82,19 +86,20 @@ record TableContext(
 
     /** What stands over a column of steps (common practice, no source). */
     private static final Pattern STEPS = Pattern.compile("(?:grade|grading|grade rule|grade step|grade"
-            + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
-            + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
-            + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
-            + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
-            + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
-            + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
+        + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
+        + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
+        + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
+        + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
+        + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
+        + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
 
     private static final Pattern NO_SIZE = Pattern.compile(
             "(?:tolerancia|tolerancja|tolerans|tolerantie|tolleranza|tolerances?|許容差|公差|bemerkung|bemerkungen|remarques?|notas?|not|opmerking|opmerkingen|uwagi|備考|nr|lp|sira|num|ref|unidad|unidade|unite|einheit|eenheid|jednostka|birim|単位|tol|tolerances?|toleranz|jumps?|grade|grading|grade"
-                    + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
-                    + " size|sample size|size|sizes|how measured|how to measure|tolerance"
-                    + " source|description|definition|measurements?|points?|point of measure|points of"
-                    + " measure|pom|name|min|max|plus|minus|total|date)(?: .*)?");
+                + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
+                + " size|sample"
+                + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
+                + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
+                + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
 
     static TableContext of(ForeignFile file, CsvGrid grid, ForeignOptions options, ImportNotes traces) {
         boolean decimalComma = false;
@@ -195,6 +200,19 @@ record TableContext(
         return SIZES.contains(PointNames.normal(heading));
     }
 
+    /** Whether a cell is one of the words that stand over columns. */
+    static boolean isHeading(String cell) {
+        String name = PointNames.normal(UnitWords.without(cell));
+        return isSizeHeading(cell)
+                || NO_SIZE.matcher(name).matches()
+                || STEPS.matcher(name).matches();
+    }
+
+    /** Whether a row is headed by a country or a system of sizes: its figures are names of sizes. */
+    static boolean isSizeSystem(String heading) {
+        return isSizeHeading(heading) || SYSTEMS.contains(PointNames.normal(heading));
+    }
+
     static boolean isBlank(String cell) {
         return NO_VALUE.contains(cell.toLowerCase(Locale.ROOT));
     }
@@ -208,14 +226,16 @@ record TableContext(
         String bare = UnitWords.without(heading).strip();
         String named = SizeScale.named(bare).orElse(bare);
         return isBaseMarked(heading)
-                ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample)\\b\\)?)\\s*", " ")
+                ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample|basis)\\b\\)?)\\s*(?:size\\b\\s*)?", " ")
                         .strip()
                 : named;
     }
 
     static boolean isBaseMarked(String heading) {
         String lower = heading.toLowerCase(Locale.ROOT);
-        return lower.endsWith("*") || lower.matches(".+\\b(?:base|sample)\\)?");
+        return lower.endsWith("*")
+                || lower.matches(".+\\b(?:base|sample|basis)\\)?")
+                || lower.matches("(?:base|sample|basis)\\b.*\\S");
     }
 
     /**
@@ -252,7 +272,7 @@ record TableContext(
                                 + " \u201cBicep (cm)\u201d"));
         Optional.ofNullable(written.get(point.measure()))
                 .ifPresent(own -> own.units().add(of));
-        double millimetres = of.toMillimetres(figure.number()) * point.factor();
+        double millimetres = of.toMillimetres(number(row, cell, figure, point, of)) * point.factor();
         if (!(Math.abs(millimetres) <= FARTHEST)) {
             throw new ForeignInputException(
                     file,
@@ -261,6 +281,22 @@ record TableContext(
                             + of.format(FARTHEST) + " " + of.symbol() + " can be read");
         }
         return Optional.of(millimetres);
+    }
+
+    /** Of {@code 1.234} or {@code 1,234} the meaning that a sleeve can have. No measure has a range so wide that both could be meant. */
+    private double number(CsvGrid.Row row, String cell, Figure figure, PointNames.Match point, Unit of) {
+        CheckedMeasure measure = point.measure();
+        double decimal = Math.abs(of.toMillimetres(figure.number()) * point.factor());
+        Optional<Double> thousands = Figure.inThousands(cell)
+                .filter(number -> Math.abs(of.toMillimetres(number) * point.factor()) <= measure.greatest());
+        if (thousands.isEmpty() || thousands.get() == figure.number() || decimal >= measure.least()) {
+            return figure.number();
+        }
+        traces.assumed(
+                row.line(),
+                measure.code(),
+                "\u201c" + ForeignInputException.shown(cell) + "\u201d read as thousands, since no sleeve is so small");
+        return thousands.get();
     }
 
     /** Tells what a name was taken for. */
@@ -287,7 +323,9 @@ record TableContext(
     /** Tells of a row or column that is no known point of measure. With figures in it, it may be one under another name. */
     void unknown(int line, String name, boolean filled, List<Double> figures) {
         String quoted = "\u201c" + ForeignInputException.shown(name) + "\u201d";
-        if (said(name).equals(ForeignOptions.IGNORED)) {
+        if (name.contains("%")) {
+            traces.leftOut(line, ImportNote.FILE, quoted + " is a share and no length");
+        } else if (said(name).equals(ForeignOptions.IGNORED)) {
             traces.leftOut(line, ImportNote.FILE, quoted + " is no part of the sleeve, as the sender says");
         } else if (PointNames.isBesideTheChecks(name)) {
             traces.leftOut(line, ImportNote.FILE, quoted + " is a point of measure that no check judges");

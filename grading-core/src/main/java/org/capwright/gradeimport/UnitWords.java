@@ -47,9 +47,18 @@ final class UnitWords {
     private static final Pattern LAST = Pattern.compile("(?:[,;/]|\\bin)\\s*([\\p{L}]{2,12})\\s*$");
     private static final Pattern STATED = Pattern.compile(
             "(?:units?|measurements?|measures?|all|einheit(?:en)?|ma\u00dfe?|masse|angaben|unit\u00e9s?|mesures?|unidad(?:es)?|medidas?|unit\u00e0|misure|unidades?|eenheid|maten"
-                    + "|jednostki?|wymiary|birim|\u00f6l\u00e7\u00fcler|\u5358\u4f4d)(?![\\p{L}])[^0-9]{0,40}?(?<![\\p{L}])(mm|cm|in|inch|inches|zoll|pouces?|pulgadas?|pollici|polegadas?|cale|millimet(?:re|er)s?"
-                    + "|centimet(?:re|er)s?)\\.?\\s*\\)?$",
+                + "|jednostki?|wymiary|birim|\u00f6l\u00e7\u00fcler|\u5358\u4f4d)(?![\\p{L}])[^0-9]{0,40}?(?<![\\p{L}])(mm|cm|in|inch|inches|zoll|pouces?|pulgadas?|pollici|polegadas?|cale|millimet(?:re|er)s?"
+                + "|centimet(?:re|er)s?)\\.?\\s*\\)?$",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+    /** {@code in cm}, and nothing else in the cell. */
+    private static final Pattern ONLY = Pattern.compile(
+            "[(\\[]?(?:(?:all|alle|alles|tout|toutes|todo|tutto|tudo) )?(?:in|en|em|w) ([\\p{L}]{2,12})\\.?[)\\]]?",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+    /** {@code Bicep cm}: units that are no other word. */
+    private static final Pattern BARE =
+            Pattern.compile("(?<=\\S)[ _](mm|cm|cms|inch|inches)\\.?\\s*$", Pattern.CASE_INSENSITIVE);
 
     private UnitWords() {}
 
@@ -75,11 +84,19 @@ final class UnitWords {
             }
         }
         Matcher last = LAST.matcher(text);
-        return last.find() ? alone(last.group(1)) : Optional.empty();
+        if (last.find()) {
+            return alone(last.group(1));
+        }
+        Matcher bare = BARE.matcher(text);
+        return bare.find() ? alone(bare.group(1)) : Optional.empty();
     }
 
     /** The unit in a sentence such as {@code All measurements in cm}. */
     static Optional<Unit> stated(String text) {
+        Matcher only = ONLY.matcher(text.strip());
+        if (only.matches()) {
+            return alone(only.group(1));
+        }
         Matcher stated = STATED.matcher(text.strip());
         return stated.find() ? alone(stated.group(1)) : Optional.empty();
     }
@@ -94,6 +111,10 @@ final class UnitWords {
         }
         String rest = bracketed.appendTail(out).toString();
         Matcher last = LAST.matcher(rest);
-        return last.find() && alone(last.group(1)).isPresent() ? rest.substring(0, last.start()) : rest;
+        if (last.find() && alone(last.group(1)).isPresent()) {
+            return rest.substring(0, last.start());
+        }
+        Matcher bare = BARE.matcher(rest);
+        return bare.find() ? rest.substring(0, bare.start()) : rest;
     }
 }

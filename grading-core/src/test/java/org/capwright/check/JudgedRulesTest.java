@@ -3,10 +3,14 @@ package org.capwright.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.capwright.Sample;
@@ -33,7 +37,7 @@ import org.junit.jupiter.api.Test;
 /** Derived rules under the checks that judge them, over every table of bodies that is served and the grids of rooms: 0.5 mm to 1/4 in. */
 class JudgedRulesTest {
 
-    private static final List<Double> GRIDS = List.of(0.5, 1.0, 25.4 / 8, 5.0, 25.4 / 4);
+    private static final List<Double> GRIDS = List.of(0.5, 1.0, 25.4 / 16, 2.0, 25.4 / 8, 5.0, 25.4 / 4);
 
     private record Derived(SizeTable table, DerivationRequest request, SleeveStyle style, JudgedRules judged) {}
 
@@ -133,19 +137,23 @@ class JudgedRulesTest {
 
     /** On half a millimetre and on one, every served table gives a plain sleeve rules without a stop or a caution; on coarser grids what no increment can meet is told. */
     @Test
-    void everyTableGivesRulesThatPass() {
+    void everyTableGivesRulesThatPass() throws IOException {
         List<SizeTable> tables = bodies();
         List<String> left = new ArrayList<>();
+        Map<Double, int[]> shares = new TreeMap<>();
         int sets = 0;
         for (int t = 0; t < tables.size(); t++) {
             for (int g = 0; g < GRIDS.size(); g++) {
-                if ((t + g) % Sample.of(8, 1) != 0) {
+                if ((t + g) % Sample.of(11, 1) != 0) {
                     continue;
                 }
                 Optional<Derived> derived = derived(tables.get(t), GRIDS.get(g), plain());
                 if (derived.isPresent()) {
                     sets++;
                     assertHonest(derived.get());
+                    int[] share = shares.computeIfAbsent(GRIDS.get(g), grid -> new int[2]);
+                    share[0] += derived.get().judged.left().isEmpty() ? 1 : 0;
+                    share[1]++;
                     if (GRIDS.get(g) <= 1 && !derived.get().judged.left().isEmpty()) {
                         left.add(tables.get(t).id() + " " + GRIDS.get(g) + " "
                                 + derived.get().judged.left());
@@ -153,7 +161,17 @@ class JudgedRulesTest {
                 }
             }
         }
-        assertTrue(sets >= Sample.of(8, 80), sets + " sets");
+        StringBuilder text = new StringBuilder();
+        shares.forEach((grid, share) -> text.append(grid)
+                .append(" mm: ")
+                .append(share[0])
+                .append(" of ")
+                .append(share[1])
+                .append('\n'));
+        Path folder = Path.of("target", "check-bars");
+        Files.createDirectories(folder);
+        Files.writeString(folder.resolve("derived-rules.txt"), text);
+        assertTrue(sets >= Sample.of(8, 110), sets + " sets");
         assertEquals(List.of(), left);
     }
 
@@ -163,8 +181,8 @@ class JudgedRulesTest {
         for (SizeTable table : Sample.of(1, 9) == 1
                 ? List.of(ChoirGown.women())
                 : bodies().stream().filter(one -> one.id().contains("women")).toList()) {
-            Derived derived = derived(table, 1, ChoirGown.STYLE).orElseThrow();
-            assertHonest(derived);
+            // A table without arms has a survey's, or no rules.
+            derived(table, 1, ChoirGown.STYLE).ifPresent(JudgedRulesTest::assertHonest);
         }
         assertEquals(
                 List.of(),

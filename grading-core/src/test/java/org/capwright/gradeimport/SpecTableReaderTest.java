@@ -20,6 +20,7 @@ import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The spec table of a choir gown's sleeve, sizes 36 to 40, as different rooms would write it. Invented figures. */
@@ -77,6 +78,25 @@ class SpecTableReaderTest {
                     36,34.8,59.5,13.1,
                     38 (base),36,60,13.5,tried on
                     40,37.2,60.5,13.9,
+                    """),
+                way("sizes downward with totals", """
+                    Size,Bicep (cm),Sleeve length (cm),Cap height (cm)
+                    36,34.8,59.5,13.1
+                    38 (base),36,60,13.5
+                    40,37.2,60.5,13.9
+                    Total,108,180,40.5
+                    Average,36,60,13.5
+                    """),
+                way("bars, a country over every size, names of the sizes elsewhere", """
+                    in cm
+                    |EU|EU|EU
+                    UK|8|10|12
+                    EU|36|38|40
+                    Bicep|34.8|36|37.2
+                    Sleeve length|59.5|60|60.5
+                    Cap height|13.1|13.5|13.9
+                    Shrinkage %|2|2|2
+                    Base size: 38
                     """),
                 way("sizes downward with a unit row", """
                     Size,Bicep,Sleeve length,Cap height
@@ -324,6 +344,46 @@ class SpecTableReaderTest {
                         .anyMatch(f ->
                                 f.code().equals("unit-mistake") && f.sizes().equals(List.of("40"))),
                 found::toString);
+    }
+
+    /** 1100.5 mm in five ways of writing thousands, and 1100 mm where the sign could be a decimal one and no overlay is 1.1 mm long. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1,100.5 | 1100.5",
+                "1.100,5 | 1100.5",
+                "1 100,5 | 1100.5",
+                "1\u2019100.5 | 1100.5",
+                "1,100 | 1100",
+                "1.100 | 1100",
+                "1 100 | 1100",
+            })
+    void thousandsAreReadAsSuch(String written, double meant) throws ForeignInputException {
+        String sheet = "Measure (mm);36;38;40\nOverlay length;" + written + ";" + written + ";" + written + "\n";
+        CheckedGrade grade = read(sheet, ForeignOptions.none()).grade();
+        assertEquals(meant, value(grade, 0, CheckedMeasure.OVERLAY_LENGTH), 1e-9);
+    }
+
+    /** Three decimals stay decimals where thousands would be those of no sleeve. */
+    @Test
+    void threeDecimalsStayDecimals() throws ForeignInputException {
+        ForeignGrade read = read(
+                "Measure (in),36,38,40\nBicep,13.125,13.625,14.125\nCap ease,1.125,1.125,1.125\n",
+                ForeignOptions.none());
+        assertEquals(13.125 * 25.4, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+        assertEquals(1.125 * 25.4, value(read.grade(), 0, CheckedMeasure.CAP_EASE), 1e-9);
+    }
+
+    /** Steps for ranges of unlike width, and a least and a greatest figure of a size, are asked about. */
+    @Test
+    void rangesAndBoundsAreAskedAbout() throws ForeignInputException {
+        for (String sheet : List.of(
+                "Measure (cm);40;36-40;40-46\nBicep;36,0;1,3;1,3\nSleeve length;60,0;0,5;0,5\n",
+                "Measure (cm);36 min;36 max;38 min;38 max\nBicep;33,0;33,8;34,3;35,1\n")) {
+            ForeignGrade read = read(sheet, ForeignOptions.none());
+            assertEquals(1, read.questions().size(), sheet);
+        }
     }
 
     private static List<Arguments> wrong() {

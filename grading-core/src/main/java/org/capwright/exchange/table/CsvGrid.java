@@ -18,7 +18,7 @@ import org.capwright.exchange.ForeignInputException;
  *
  * @param rows rows that hold something
  * @param columns the greatest number of cells in a row
- * @param delimiter tab, semicolon or comma
+ * @param delimiter tab, bar, semicolon or comma
  * @param encoding name of the encoding it was read in
  */
 public record CsvGrid(List<Row> rows, int columns, char delimiter, String encoding) {
@@ -120,7 +120,7 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
                         line,
                         "a cell of " + cell.length() + " characters; at most " + LONGEST_CELL + " are read");
             }
-            String plain = cell.replace('\u00a0', ' ').strip();
+            String plain = narrow(cell).replace('\u00a0', ' ').strip();
             // A spreadsheet marks text by an apostrophe in front.
             plain = plain.length() > 1 && plain.charAt(0) == '\'' && plain.charAt(1) != '\''
                     ? plain.substring(1).strip()
@@ -133,12 +133,22 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
         }
     }
 
+    /** Full-width forms of East Asian typing as the ASCII signs that they are. */
+    private static String narrow(String cell) {
+        StringBuilder out = new StringBuilder(cell.length());
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            out.append(c >= '\uff01' && c <= '\uff5e' ? (char) (c - 0xfee0) : c == '\u3000' ? ' ' : c);
+        }
+        return out.toString();
+    }
+
     /**
-     * The sign that parts the cells: tab, else semicolon, else comma, the first that stands in most of the lines; a decimal comma stands beside tabs or semicolons, hardly the
+     * The sign that parts the cells: tab, else bar, else semicolon, else comma, the first that stands in most of the lines; a decimal comma stands beside tabs or semicolons, hardly the
      * other way round.
      */
     private static char delimiter(String text) {
-        char[] signs = {'\t', ';', ','};
+        char[] signs = {'\t', '|', ';', ','};
         int[] lines = new int[signs.length];
         boolean[] seen = new boolean[signs.length];
         boolean quoted = false;
@@ -167,7 +177,7 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
                 return signs[k];
             }
         }
-        int best = 2;
+        int best = signs.length - 1;
         for (int k = 0; k < signs.length; k++) {
             best = lines[k] > lines[best] ? k : best;
         }
