@@ -1,17 +1,24 @@
 package org.capwright;
 
+import java.util.OptionalDouble;
 import org.capwright.measure.Dimensions;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.DrillHoles;
+import org.capwright.pattern.Finishing;
 import org.capwright.pattern.Halves;
+import org.capwright.pattern.LayerThickness;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PieceMarking;
+import org.capwright.pattern.PleatInterfacing;
 import org.capwright.pattern.PleatNotches;
+import org.capwright.pattern.Strips;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 
 /** How pieces are finished, in the unit of the style. Immutable: every call returns a new step. Ranges are judged when the pieces are drafted. */
 public final class PieceStep {
@@ -182,6 +189,50 @@ public final class PieceStep {
         PieceMarking old = options.marking();
         return new PieceStep(
                 unit, options.with(new PieceMarking(old.halves(), old.pleatNotches(), DrillHoles.PLEATS_AND_DARTS)));
+    }
+
+    /**
+     * The stay of the closed top edge, the stay of the sleeve head and the strip for the armhole as pieces.
+     *
+     * @return the next step
+     */
+    public PieceStep strips() {
+        Finishing old = options.finishing();
+        return new PieceStep(unit, options.with(new Finishing(Strips.AS_PIECES, old.interfacing(), old.thickness())));
+    }
+
+    /**
+     * Interfacing that is cut away between the folds of pleats.
+     *
+     * @return the next step
+     */
+    public PieceStep interfacingCutAwayInPleats() {
+        Finishing old = options.finishing();
+        return new PieceStep(
+                unit, options.with(new Finishing(old.strips(), PleatInterfacing.CUT_AWAY, old.thickness())));
+    }
+
+    /**
+     * How thick the cloths are, so that the bulk of the pleats is told.
+     *
+     * @param main thickness of the main cloth, in the unit of the style, above 0 to 20 mm
+     * @param lining thickness of the lining
+     * @param interfacing thickness of the interfacing
+     * @return the next step
+     */
+    public PieceStep thickness(double main, double lining, double interfacing) {
+        Finishing old = options.finishing();
+        LayerThickness thickness = new LayerThickness(thick(main), thick(lining), thick(interfacing));
+        return new PieceStep(unit, options.with(new Finishing(old.strips(), old.interfacing(), thickness)));
+    }
+
+    private OptionalDouble thick(double value) {
+        double length = length(Option.THICKNESS, value);
+        if (!(length > 0 && length <= LayerThickness.GREATEST)) {
+            throw new InvalidMeasuresException(Violation.lengthOutside(
+                    Option.THICKNESS, "no cloth is as thick", length, 0.01, LayerThickness.GREATEST));
+        }
+        return OptionalDouble.of(length);
     }
 
     PatternOptions options() {

@@ -238,7 +238,13 @@ public record Overlay(
         return levelDepth;
     }
 
-    static double frontArmhole(Dimensions dimensions) {
+    /**
+     * The front half of the armhole.
+     *
+     * @param dimensions with an armhole
+     * @return its length from shoulder point to underarm point, mm: as given, else half of the armhole
+     */
+    public static double frontArmhole(Dimensions dimensions) {
         return dimensions.getOr(Dimension.FRONT_ARMHOLE, dimensions.get(Dimension.ARMHOLE) / 2);
     }
 

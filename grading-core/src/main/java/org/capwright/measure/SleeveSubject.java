@@ -43,6 +43,8 @@ public sealed interface SleeveSubject extends Subject
         TURN_OF_CLOTH("turnOfCloth"),
         /** What the interfacing reaches into the allowance. */
         INTERFACING_OVERLAP("interfacingOverlap"),
+        /** How thick the cloths are. */
+        THICKNESS("thickness"),
         /** The sizes of the run. */
         SIZES("sizes"),
         /** The size that the rules start from. */

@@ -21,10 +21,11 @@ final class OverlayPieces {
         Allowances overlap = Allowances.all(options.interfacingOverlap());
         PleatedEdge top = PleatedEdge.of(draft.overlay().orElseThrow(), cut.laying() == CutInstruction.Laying.ON_FOLD);
         PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, draft, top, options, 0, cut);
+        PieceDraft interfacing = main.as(PieceKind.OVERLAY_INTERFACING, overlap);
         return List.of(
                 main,
                 piece(PieceKind.OVERLAY_LINING, size, draft, top, options, options.turnOfCloth(), cut),
-                main.as(PieceKind.OVERLAY_INTERFACING, overlap));
+                options.finishing().interfacing() == PleatInterfacing.CUT_AWAY ? CutAway.of(interfacing) : interfacing);
     }
 
     private static PieceDraft piece(

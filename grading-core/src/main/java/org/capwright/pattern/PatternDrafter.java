@@ -70,7 +70,7 @@ public final class PatternDrafter {
                                     run.sizes().get(entry.getKey()).label())))
                     .toList());
         }
-        return new PatternSet(title, run, List.copyOf(sizes));
+        return new PatternSet(title, run, List.copyOf(sizes), options.finishing());
     }
 
     /** The places of the sizes, the base size first: the others follow it in what is not drafted. */
@@ -129,6 +129,9 @@ public final class PatternDrafter {
                         SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeveCut)));
         if (drafts.isEmpty()) {
             drafts.add(SleevePieces.baseSleeve(size.label(), draft, options.allowances(), sleeveCut));
+        }
+        if (options.finishing().strips() == Strips.AS_PIECES) {
+            drafts.addAll(StripPieces.of(size.label(), draft));
         }
         return drafts;
     }

@@ -8,13 +8,15 @@ package org.capwright.pattern;
  * @param turnOfCloth how much smaller the lining is than the main cloth along hem and sides, mm, 0 to 20
  * @param interfacingOverlap how far the interfacing reaches into the allowances, mm, 0 to the least allowance of the overlay; 0 is cut net
  * @param marking how pieces are drawn and marked
+ * @param finishing what the inside is finished with
  */
 public record PatternOptions(
         Allowances allowances,
         CornerKind corners,
         double turnOfCloth,
         double interfacingOverlap,
-        PieceMarking marking) {
+        PieceMarking marking,
+        Finishing finishing) {
 
     /** The greatest turn of cloth that is drawn, mm. */
     public static final double GREATEST_TURN_OF_CLOTH = 20;
@@ -28,7 +30,7 @@ public record PatternOptions(
      * @param interfacingOverlap how far the interfacing reaches into the allowances, mm, 0 to the least allowance of the overlay; 0 is cut net
      */
     public PatternOptions(Allowances allowances, CornerKind corners, double turnOfCloth, double interfacingOverlap) {
-        this(allowances, corners, turnOfCloth, interfacingOverlap, PieceMarking.usual());
+        this(allowances, corners, turnOfCloth, interfacingOverlap, PieceMarking.usual(), Finishing.usual());
     }
 
     /**
@@ -47,7 +49,7 @@ public record PatternOptions(
      * @return new options
      */
     public PatternOptions with(Allowances other) {
-        return new PatternOptions(other, corners, turnOfCloth, interfacingOverlap, marking);
+        return new PatternOptions(other, corners, turnOfCloth, interfacingOverlap, marking, finishing);
     }
 
     /**
@@ -57,7 +59,7 @@ public record PatternOptions(
      * @return new options
      */
     public PatternOptions with(CornerKind kind) {
-        return new PatternOptions(allowances, kind, turnOfCloth, interfacingOverlap, marking);
+        return new PatternOptions(allowances, kind, turnOfCloth, interfacingOverlap, marking, finishing);
     }
 
     /**
@@ -67,7 +69,7 @@ public record PatternOptions(
      * @return new options
      */
     public PatternOptions withTurnOfCloth(double height) {
-        return new PatternOptions(allowances, corners, height, interfacingOverlap, marking);
+        return new PatternOptions(allowances, corners, height, interfacingOverlap, marking, finishing);
     }
 
     /**
@@ -77,7 +79,7 @@ public record PatternOptions(
      * @return new options
      */
     public PatternOptions withInterfacingOverlap(double width) {
-        return new PatternOptions(allowances, corners, turnOfCloth, width, marking);
+        return new PatternOptions(allowances, corners, turnOfCloth, width, marking, finishing);
     }
 
     /**
@@ -87,6 +89,16 @@ public record PatternOptions(
      * @return new options
      */
     public PatternOptions with(PieceMarking other) {
-        return new PatternOptions(allowances, corners, turnOfCloth, interfacingOverlap, other);
+        return new PatternOptions(allowances, corners, turnOfCloth, interfacingOverlap, other, finishing);
+    }
+
+    /**
+     * These options with other finishing.
+     *
+     * @param other what the inside is finished with
+     * @return new options
+     */
+    public PatternOptions with(Finishing other) {
+        return new PatternOptions(allowances, corners, turnOfCloth, interfacingOverlap, marking, other);
     }
 }

@@ -9,8 +9,9 @@ import org.capwright.grade.SizeRun;
  * @param title what stands on every file
  * @param run the graded run
  * @param sizes pieces per size, in the order of the run; every size has the same kinds of piece in the same order
+ * @param finishing what the inside is finished with
  */
-public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
+public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes, Finishing finishing) {
 
     /**
      * Checks that there are pieces for every size.
@@ -18,6 +19,7 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
      * @param title what stands on every file
      * @param run the graded run
      * @param sizes pieces per size, in the order of the run
+     * @param finishing what the inside is finished with
      * @throws IllegalArgumentException if there are more or fewer lists than sizes, or they differ in their kinds of piece
      */
     public PatternSet {
@@ -33,6 +35,18 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
                 > 1) {
             throw new IllegalArgumentException("sizes: the kinds of piece are not the same in every size");
         }
+    }
+
+    /**
+     * Pieces with usual finishing.
+     *
+     * @param title what stands on every file
+     * @param run the graded run
+     * @param sizes pieces per size, in the order of the run
+     * @throws IllegalArgumentException if there are more or fewer lists than sizes, or they differ in their kinds of piece
+     */
+    public PatternSet(Title title, SizeRun run, List<List<Piece>> sizes) {
+        this(title, run, sizes, Finishing.usual());
     }
 
     /**

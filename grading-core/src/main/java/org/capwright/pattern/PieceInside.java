@@ -36,11 +36,15 @@ final class PieceInside {
         PieceFinish.checkSimple(draft, net);
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
         marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? PieceFinish.inside(mark, net) : mark);
-        marks.addAll(HalfWords.on(net, draft));
+        if (!draft.kind().isStrip()) {
+            marks.addAll(HalfWords.on(net, draft));
+        }
         if (marking.drillHoles() == DrillHoles.PLEATS_AND_DARTS) {
             marks.addAll(DrilledMarks.of(marks));
         }
-        marks.add(GrainLine.in(net, draft, marks));
+        if (!draft.kind().isStrip()) {
+            marks.add(GrainLine.in(net, draft, marks));
+        }
         PieceInside made = new PieceInside(draft, net, List.copyOf(marks));
         known.add(made);
         return made;

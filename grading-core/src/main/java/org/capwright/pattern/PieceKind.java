@@ -11,7 +11,13 @@ public enum PieceKind {
     /** The long under-sleeve. */
     UNDER_SLEEVE("under-sleeve", "Under-sleeve", Material.MAIN),
     /** The plain sleeve down to the bicep line, of a style with neither overlay nor under-sleeve. */
-    BASE_SLEEVE("base-sleeve", "Sleeve", Material.MAIN);
+    BASE_SLEEVE("base-sleeve", "Sleeve", Material.MAIN),
+    /** A tape that holds the closed top edge of the overlay to its length. */
+    OVERLAY_STAY("overlay-stay", "Stay of the top edge", Material.LINING),
+    /** A bias strip that rounds the head of the sleeve. */
+    SLEEVE_HEAD("sleeve-head", "Stay of the sleeve head", Material.INTERFACING),
+    /** A bias strip that binds the armhole seam. */
+    ARMHOLE_STRIP("armhole-strip", "Armhole strip", Material.LINING);
 
     private final String id;
     private final String words;
@@ -39,6 +45,15 @@ public enum PieceKind {
      */
     public String words() {
         return words;
+    }
+
+    /**
+     * Whether it is a straight strip.
+     *
+     * @return true for stays and the armhole strip
+     */
+    public boolean isStrip() {
+        return this == OVERLAY_STAY || this == SLEEVE_HEAD || this == ARMHOLE_STRIP;
     }
 
     /**

@@ -32,11 +32,31 @@ public final class Seams {
             Optional<Piece> lining = find(pieces, PieceKind.OVERLAY_LINING);
             if (main.isPresent() && lining.isPresent()) {
                 addOverlay(pairs, draft.overlay().orElseThrow(), main.get(), lining.get());
+                find(pieces, PieceKind.OVERLAY_STAY)
+                        .ifPresent(stay -> pairs.add(new SeamPair(
+                                stay.size(),
+                                "stay to overlay",
+                                stay.kind().id() + "/" + StripPieces.SEAM_EDGE,
+                                length(stay, StripPieces.SEAM_EDGE),
+                                main.get().kind().id() + "/" + OverlayPieces.TOP_EDGE,
+                                closed(main.get()),
+                                draft.overlay().orElseThrow().pleats().isPresent()
+                                        ? 0
+                                        : -draft.overlay().orElseThrow().takeUp())));
             }
             find(pieces, PieceKind.UNDER_SLEEVE).ifPresent(sleeve -> {
                 addUnderarm(pairs, draft.underSleeve().orElseThrow(), sleeve);
                 addCap(pairs, draft, sleeve);
             });
+            find(pieces, PieceKind.ARMHOLE_STRIP)
+                    .ifPresent(strip -> pairs.add(new SeamPair(
+                            strip.size(),
+                            "strip to armhole",
+                            strip.kind().id() + "/" + StripPieces.SEAM_EDGE,
+                            length(strip, StripPieces.SEAM_EDGE),
+                            "armhole/whole",
+                            draft.dimensions().get(Dimension.ARMHOLE),
+                            0)));
             find(pieces, PieceKind.BASE_SLEEVE).ifPresent(sleeve -> addCap(pairs, draft, sleeve));
         }
         return List.copyOf(pairs);

@@ -71,6 +71,15 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
                     + depths(overlay.trued().orElseThrow(), set) + " deep. The closed edge measures "
                     + length(layout.span(), set)
                     + ". Baste across the pleats inside the allowance.");
+            Bulk bulk = Bulk.of(set).get(set.run().base());
+            steps.add("Layers in the closed edge where it is thickest: " + bulk.main() + " of main cloth, "
+                    + bulk.lining() + " of lining, " + bulk.interfacing() + " of interfacing"
+                    + (bulk.thickness().isPresent()
+                            ? String.format(
+                                    Locale.ROOT,
+                                    ", %.1f mm in all.",
+                                    bulk.thickness().getAsDouble())
+                            : "."));
             steps.add("Stay the closed edge: cut a tape on the straight grain, " + length(layout.span(), set)
                     + " long, and stitch it over the pleats inside the allowance.");
         } else if (overlay.takeUp() > 0.5) {
@@ -78,12 +87,6 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
                     + length(overlay.attachSpan(), set) + ", most of it near the apex.");
         }
     }
-
-    /** A strip that binds a seam of 10 mm: twice the seam and two turnings. Common practice, no source. */
-    private static final double STRIP_WIDTH = 40;
-
-    /** What both ends of a strip need to be joined, mm. Common practice, no source. */
-    private static final double STRIP_ENDS = 20;
 
     private static String depths(TruedEdge trued, PatternSet set) {
         String least = length(trued.leastDepth(), set);
@@ -139,8 +142,8 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
                     + " above the underarm seam in front to " + length(backGap, set) + " above it behind.");
         }
         if (draft.dimensions().has(Dimension.ARMHOLE)) {
-            steps.add("To bind the armhole seam, cut a bias strip " + length(STRIP_WIDTH, set) + " wide and "
-                    + length(draft.dimensions().get(Dimension.ARMHOLE) + STRIP_ENDS, set) + " long.");
+            steps.add("To bind the armhole seam, cut a bias strip " + length(StripPieces.ARMHOLE, set) + " wide and "
+                    + length(draft.dimensions().get(Dimension.ARMHOLE) + StripPieces.ENDS, set) + " long.");
         }
         steps.add("Neaten the armhole seam and press it toward the sleeve without flattening the pleats or the cap.");
     }

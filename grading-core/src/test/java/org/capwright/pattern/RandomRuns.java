@@ -238,6 +238,10 @@ final class RandomRuns {
                 one(3) ? Halves.WHOLE : Halves.ON_FOLD,
                 one(5) ? PleatNotches.NONE : PleatNotches.CUT_EDGE,
                 one(4) ? DrillHoles.PLEATS_AND_DARTS : DrillHoles.NONE);
-        return new PatternOptions(allowances, of(CornerKind.values()), turn, overlap, marking);
+        Finishing finishing = new Finishing(
+                one(4) ? Strips.AS_PIECES : Strips.IN_WORDS,
+                one(3) ? PleatInterfacing.CUT_AWAY : PleatInterfacing.THROUGH,
+                LayerThickness.unknown());
+        return new PatternOptions(allowances, of(CornerKind.values()), turn, overlap, marking, finishing);
     }
 }

@@ -320,6 +320,11 @@ export const GROUPS = [
       choice("/halves", ["onFold", "whole"], { otherwise: "onFold" }),
       choice("/pleatNotches", ["cutEdge", "none"], { otherwise: "cutEdge", when: overlay }),
       choice("/drillHoles", ["none", "pleatsAndDarts"], { otherwise: "none" }),
+      choice("/strips", ["words", "pieces"], { otherwise: "words" }),
+      choice("/pleatInterfacing", ["through", "cutAway"], { otherwise: "through", when: overlay }),
+      fine("/thickness/main", { optional: true, when: overlay }),
+      fine("/thickness/lining", { optional: true, when: overlay }),
+      fine("/thickness/interfacing", { optional: true, when: overlay }),
     ],
   },
 ];

@@ -1,6 +1,6 @@
 // An order for one wearer as the body of POST /v1/made-to-measure: what the style says of the sleeve, the wearer's measurements, and the ease.
 
-const SHARED = ["name", "revision", "overlay", "seamAllowance", "corners", "turnOfCloth", "interfacingOverlap", "halves", "pleatNotches", "drillHoles", "rounding"];
+const SHARED = ["name", "revision", "overlay", "seamAllowance", "corners", "turnOfCloth", "interfacingOverlap", "halves", "pleatNotches", "drillHoles", "strips", "pleatInterfacing", "thickness", "rounding"];
 const SLEEVE = ["capOutward", "capInward"];
 const HALF = ["capOutward", "capInward"];
 const UNDER = ["shaping", "elbowDart", "elbowDartLength", "elbowEase"];

@@ -97,8 +97,37 @@ public record SizeRunAnswer(
                                             "Seam lines that are sewn together, both walked along the drafted lines."))
             List<SeamAnswer> seams,
 
+            @ArraySchema(
+                    arraySchema =
+                            @Schema(
+                                    description =
+                                            "How bulky the closed top edge of the overlay is, per size; empty without"
+                                                    + " one."))
+            List<BulkAnswer> bulk,
+
             @Schema(description = "The steps of sewing, in order, with the lengths of the base size.")
             List<String> sewingOrder) {}
+
+    /** Layers in the closed top edge. */
+    @Schema(name = "Bulk", description = "The layers that lie on one another where the closed top edge is thickest.")
+    record BulkAnswer(
+            @Schema(description = "Name of the size.", example = "40")
+            String size,
+
+            @Schema(description = "Layers of main cloth.", example = "3")
+            int main,
+
+            @Schema(description = "Layers of lining.", example = "3")
+            int lining,
+
+            @Schema(description = "Layers of interfacing; one where it is cut away between the folds.", example = "1")
+            int interfacing,
+
+            @Schema(
+                    description =
+                            "All layers pressed on one another, where the thickness of all three cloths is given.",
+                    example = "0.21")
+            Optional<Double> thickness) {}
 
     /** One row of the cutting list. */
     @Schema(name = "CutRow", description = "One row of the cutting list.")

@@ -13,10 +13,14 @@ import org.capwright.measure.Dimensions;
 import org.capwright.pattern.Allowances;
 import org.capwright.pattern.CornerKind;
 import org.capwright.pattern.DrillHoles;
+import org.capwright.pattern.Finishing;
 import org.capwright.pattern.Halves;
+import org.capwright.pattern.LayerThickness;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PieceMarking;
+import org.capwright.pattern.PleatInterfacing;
 import org.capwright.pattern.PleatNotches;
+import org.capwright.pattern.Strips;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
@@ -94,7 +98,8 @@ public final class SizeRunReader {
                         body.length("turnOfCloth").orElse(PatternOptions.usual().turnOfCloth()),
                         body.length("interfacingOverlap")
                                 .orElse(PatternOptions.usual().interfacingOverlap()),
-                        marking()),
+                        marking(),
+                        finishing()),
                 body.choice("align").map(ALIGNMENTS::get).orElse(Alignment.FOLD_AND_BICEP_LINE),
                 body.choice("layout").filter("blocks"::equals).isPresent()
                         ? SizeRunRequest.Layout.BLOCKS
@@ -197,6 +202,18 @@ public final class SizeRunReader {
                 body.choice("drillHoles").filter("pleatsAndDarts"::equals).isPresent()
                         ? DrillHoles.PLEATS_AND_DARTS
                         : DrillHoles.NONE);
+    }
+
+    private Finishing finishing() {
+        Optional<RequestObject> thick = body.object("thickness");
+        return new Finishing(
+                body.choice("strips").filter("pieces"::equals).isPresent() ? Strips.AS_PIECES : Strips.IN_WORDS,
+                body.choice("pleatInterfacing").filter("cutAway"::equals).isPresent()
+                        ? PleatInterfacing.CUT_AWAY
+                        : PleatInterfacing.THROUGH,
+                thick.map(cloth -> new LayerThickness(
+                                cloth.length("main"), cloth.length("lining"), cloth.length("interfacing")))
+                        .orElse(LayerThickness.unknown()));
     }
 
     private Allowances allowances() {

@@ -8,6 +8,7 @@ import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.measure.Dimension;
 import org.capwright.pattern.Allowances;
+import org.capwright.pattern.LayerThickness;
 import org.capwright.pattern.PatternOptions;
 import org.capwright.report.Paper;
 import org.capwright.service.http.problem.RequestPlaces;
@@ -208,6 +209,17 @@ public final class SizeRunSchema {
                     SchemaField.optional("sideSeam", ALLOWANCE, "Along the side and underarm seams."),
                     SchemaField.optional("hem", ALLOWANCE, "Along the hems.")));
 
+    private static final FieldType.Length THICK = new FieldType.Length(0.01, LayerThickness.GREATEST);
+
+    static final RequestSchema THICKNESS = RequestSchema.of(
+            "Thickness",
+            "How thick the cloths are, pressed flat; with all three, the bulk of the closed pleats is told as a"
+                    + " length.",
+            List.of(
+                    SchemaField.optional("main", THICK, "Of the main cloth."),
+                    SchemaField.optional("lining", THICK, "Of the lining."),
+                    SchemaField.optional("interfacing", THICK, "Of the interfacing.")));
+
     static final RequestSchema PAPER = RequestSchema.of(
             "Paper",
             "For PDF: what is printed on, at true scale. A4 sheets with all sizes if left out.",
@@ -240,7 +252,7 @@ public final class SizeRunSchema {
     public static final RequestSchema REQUEST = RequestSchema.of(
             "SizeRunRequest",
             "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such"
-                    + " as \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
+                + " as \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             List.of(
                     SchemaField.optional(
                                     "name",
@@ -274,8 +286,8 @@ public final class SizeRunSchema {
                             "sizeTable",
                             TableSchema.ID_OR_TABLE,
                             "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The"
-                                    + " jumps are then compared with the growth of the body where the table has the sizes,"
-                                    + " see findings. None if left out or null."),
+                                + " jumps are then compared with the growth of the body where the table has the sizes,"
+                                + " see findings. None if left out or null."),
                     SchemaField.optional(
                                     "seamAllowance",
                                     new FieldType.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),
@@ -288,7 +300,8 @@ public final class SizeRunSchema {
                     SchemaField.optional(
                             "turnOfCloth",
                             new FieldType.Length(0, PatternOptions.GREATEST_TURN_OF_CLOTH),
-                            "How much smaller the lining is than the main cloth along hem and sides. 2 mm if left out."),
+                            "How much smaller the lining is than the main cloth along hem and sides. 2 mm if left"
+                                    + " out."),
                     SchemaField.optional(
                             "interfacingOverlap",
                             new FieldType.Length(0, Allowances.WIDEST),
@@ -308,6 +321,17 @@ public final class SizeRunSchema {
                             FieldType.Choice.of("none", "pleatsAndDarts"),
                             "Holes that mark the inner ends of pleat lines, 3 mm short of them, and the point of a"
                                     + " dart, 12.7 mm short of it. None if left out."),
+                    SchemaField.optional(
+                            "strips",
+                            FieldType.Choice.of("words", "pieces"),
+                            "The stay of the closed top edge, the stay of the sleeve head and the strip for the"
+                                    + " armhole: told in the sewing order, or drawn as pieces. In words if left out."),
+                    SchemaField.optional(
+                            "pleatInterfacing",
+                            FieldType.Choice.of("through", "cutAway"),
+                            "Whether the interfacing runs through every layer of the pleats, or is cut away between"
+                                    + " their folds. Through if left out."),
+                    SchemaField.optional("thickness", new FieldType.Nested(THICKNESS), THICKNESS.meaning()),
                     SchemaField.optional(
                                     "align",
                                     FieldType.Choice.of("underarm", "apex", "fold"),

@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.util.List;
 import java.util.Locale;
+import org.capwright.pattern.Bulk;
 import org.capwright.pattern.CuttingList;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
@@ -25,8 +26,16 @@ final class Workroom {
         List<SizeRunAnswer.SeamAnswer> seams = Seams.walk(result.patterns()).stream()
                 .map(pair -> seam(pair, shown))
                 .toList();
+        List<SizeRunAnswer.BulkAnswer> bulk = Bulk.of(result.patterns()).stream()
+                .map(layers -> new SizeRunAnswer.BulkAnswer(
+                        layers.size(),
+                        layers.main(),
+                        layers.lining(),
+                        layers.interfacing(),
+                        layers.thickness().stream().mapToObj(shown::length).findFirst()))
+                .toList();
         return new SizeRunAnswer.WorkroomAnswer(
-                cuts, seams, SewingOrder.of(result.patterns()).steps());
+                cuts, seams, bulk, SewingOrder.of(result.patterns()).steps());
     }
 
     private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, UnitFormat shown) {

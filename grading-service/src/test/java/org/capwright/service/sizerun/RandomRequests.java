@@ -186,6 +186,12 @@ final class RandomRequests {
         if (one(4)) {
             body.put("interfacingOverlap", between(0, 2));
         }
+        if (one(4)) {
+            body.put("strips", "pieces");
+        }
+        if (one(4)) {
+            body.put("pleatInterfacing", "cutAway");
+        }
     }
 
     private void grade(int intervals) {

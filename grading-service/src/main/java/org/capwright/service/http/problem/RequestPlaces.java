@@ -157,8 +157,14 @@ public final class RequestPlaces {
             case PLEAT_COUNT -> "/overlay/pleats/count";
             case FLAT_ZONE_FRONT -> "/overlay/pleats/flatZone" + frontZone;
             case FLAT_ZONE_BACK -> "/overlay/pleats/flatZone" + backZone;
-            case UNDER_SLEEVE, SEAM_ALLOWANCE, TURN_OF_CLOTH, INTERFACING_OVERLAP, SIZES, BASE_SIZE, SIZE_TABLE ->
-                "/" + option.code();
+            case UNDER_SLEEVE,
+                    SEAM_ALLOWANCE,
+                    TURN_OF_CLOTH,
+                    INTERFACING_OVERLAP,
+                    THICKNESS,
+                    SIZES,
+                    BASE_SIZE,
+                    SIZE_TABLE -> "/" + option.code();
             case WHOLE_SIZE -> "/sizes";
             case PAPER_WIDTH -> "/paper/width";
             case PAPER_HEIGHT -> "/paper/height";
