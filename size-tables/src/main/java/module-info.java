@@ -7,4 +7,5 @@ module org.capwright.tables {
     exports org.capwright.quantity;
     exports org.capwright.tables;
     exports org.capwright.tables.survey;
+    exports org.capwright.words;
 }

@@ -20,6 +20,8 @@ import org.capwright.lay.Materials;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
 import org.capwright.report.LayPicture;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** Every form of some pieces in one archive, with what it holds in words and the SHA-256 sum of every file as {@code sha256sum -c} reads it. */
 final class Archive {
@@ -32,10 +34,12 @@ final class Archive {
 
     private final ZipOutputStream zip;
     private final MessageDigest digest;
+    private final Language language;
     private final StringBuilder contents = new StringBuilder();
     private final StringBuilder sums = new StringBuilder();
 
-    private Archive(OutputStream to) {
+    private Archive(OutputStream to, Language language) {
+        this.language = language;
         zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
         zip.setLevel(LEVEL);
         try {
@@ -47,15 +51,15 @@ final class Archive {
 
     static void write(Pieces pieces, List<NamedFile> first, OutputStream out) throws IOException {
         String name = pieces.fileName();
-        Archive archive = new Archive(out);
+        Archive archive = new Archive(out, pieces.patterns().title().language());
         for (NamedFile file : first) {
-            archive.add(name + "." + file.ending(), file.content(), file.meaning());
+            archive.add(name + "." + file.ending(), file.content(), Text.of(file.meaning()));
         }
         for (FileFormat format : List.of(FileFormat.SVG, FileFormat.CSV, FileFormat.PDF, FileFormat.HPGL)) {
             archive.add(name + "." + format.ending(), bytes(pieces, format), pieces.meaning(format));
         }
-        archive.add(name + "-nest.dxf", bytes(pieces, FileFormat.DXF_NEST), FileFormat.DXF_NEST.meaning());
-        archive.add(name + "-blocks.dxf", bytes(pieces, FileFormat.DXF_BLOCKS), FileFormat.DXF_BLOCKS.meaning());
+        archive.add(name + "-nest.dxf", bytes(pieces, FileFormat.DXF_NEST), pieces.meaning(FileFormat.DXF_NEST));
+        archive.add(name + "-blocks.dxf", bytes(pieces, FileFormat.DXF_BLOCKS), pieces.meaning(FileFormat.DXF_BLOCKS));
         archive.addGraded(pieces, name);
         archive.addLays(pieces, name);
         archive.finish();
@@ -72,11 +76,11 @@ final class Archive {
         try {
             grading = PointGrading.of(pieces.patterns());
         } catch (InvalidMeasuresException e) {
-            say("There is no grade rule table, as the pieces do not have the same points in every size.");
+            say(language.say("There is no grade rule table, as the pieces do not have the same points in every size."));
             return;
         }
-        add(name + "-graded.dxf", grading.drawing(), "The base size with numbered grade points, DXF R12.");
-        add(name + "-graded.rul", grading.rules().bytes(), "The grade rules of the numbered points.");
+        add(name + "-graded.dxf", grading.drawing(), Text.of("The base size with numbered grade points, DXF R12."));
+        add(name + "-graded.rul", grading.rules().bytes(), Text.of("The grade rules of the numbered points."));
     }
 
     private void addLays(Pieces pieces, String name) throws IOException {
@@ -86,21 +90,26 @@ final class Archive {
             MaterialNeed need = cloths.get(i);
             add(
                     String.format(Locale.ROOT, "%s-lay-%02d.svg", name, i + 1),
-                    LayPicture.svg(need.lay(), unit).getBytes(StandardCharsets.UTF_8),
-                    "Lay for " + pairs(need.pairs()) + ". "
-                            + need.lay().fabric().words(unit) + ".");
+                    LayPicture.svg(need.lay(), unit, language).getBytes(StandardCharsets.UTF_8),
+                    Text.of("Lay for {pairs}. {cloth}.")
+                            .with("pairs", pairs(need.pairs()))
+                            .with("cloth", need.lay().fabric().words(unit)));
         }
     }
 
-    private static String pairs(Map<String, Integer> pairs) {
-        List<String> words = new ArrayList<>();
-        pairs.forEach((size, count) -> words.add(count + " of size " + size));
-        return String.join(", ", words);
+    private static Text pairs(Map<String, Integer> pairs) {
+        List<Text> words = new ArrayList<>();
+        pairs.forEach((size, count) ->
+                words.add(Text.of("{count} of size {size}").with("count", count).with("size", size)));
+        return Text.joined(words, ", ");
     }
 
-    private void add(String name, byte[] bytes, String meaning) throws IOException {
+    private void add(String name, byte[] bytes, Text meaning) throws IOException {
         put(name, bytes);
-        say(name + ": " + meaning);
+        say(Text.of("{file}: {meaning}")
+                .with("file", name)
+                .with("meaning", meaning)
+                .in(language));
     }
 
     private void say(String line) {

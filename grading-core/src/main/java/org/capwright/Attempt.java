@@ -25,6 +25,7 @@ import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /** Everything that a run and its pieces follow from, to be tried with one value changed at a time. */
 record Attempt(
@@ -251,7 +252,7 @@ record Attempt(
                             : new Violation(
                                     v.subject(),
                                     v.size(),
-                                    v.reason() + "; in the base size",
+                                    Text.of("{reason}; in the base size").with("reason", v.reason()),
                                     v.quantity(),
                                     less(v.value(), growth),
                                     less(v.least(), growth),

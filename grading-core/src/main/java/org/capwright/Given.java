@@ -6,6 +6,7 @@ import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * Dimensions as they are given, step by step.
@@ -22,7 +23,8 @@ record Given(Unit unit, Dimensions dimensions) {
     /** A length in mm. Ranges are judged when the run is graded; what is no number has none. */
     double length(Subject subject, double value) {
         if (!Double.isFinite(value)) {
-            throw new InvalidMeasuresException(Violation.of(subject, "is not a number: " + value));
+            throw new InvalidMeasuresException(
+                    Violation.of(subject, Text.of("is not a number: {value}").with("value", String.valueOf(value))));
         }
         return unit.toMillimetres(value);
     }

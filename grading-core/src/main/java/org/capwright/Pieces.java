@@ -30,6 +30,7 @@ import org.capwright.report.PdfExport;
 import org.capwright.report.PdfOptions;
 import org.capwright.report.SvgExport;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Text;
 
 /**
  * The pieces of a run in every size, and the files that are made of them. Immutable: what says how files are made returns new pieces. Usual are a nest on the fold line and
@@ -373,11 +374,13 @@ public final class Pieces {
     }
 
     /** What a file holds, and what is unusual this time. */
-    String meaning(FileFormat format) {
+    Text meaning(FileFormat format) {
+        Text usual = Text.of(format.meaning());
         return format == FileFormat.HPGL && rollWidth() > askedRoll()
-                ? format.meaning() + " Here a piece needs " + Math.round(Math.ceil(rollWidth()))
-                        + " mm: it is wider than the roll."
-                : format.meaning();
+                ? Text.of("{usual} Here a piece needs {width} mm: it is wider than the roll.")
+                        .with("usual", usual)
+                        .with("width", Math.round(Math.ceil(rollWidth())))
+                : usual;
     }
 
     private PdfOptions pdfOptions() {

@@ -10,6 +10,7 @@ import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * The sleeve of a style, dimension by dimension, in the unit of the style. Immutable: every call returns a new step. {@link Dimension} defines each dimension and its
@@ -146,8 +147,10 @@ public final class SleeveStep {
         if (!(share >= CapEase.LEAST_SHARE && share <= CapEase.GREATEST_SHARE)) {
             throw new InvalidMeasuresException(Violation.of(
                     subject,
-                    "is " + share + "; a share of the armhole lies between " + CapEase.LEAST_SHARE + " and "
-                            + CapEase.GREATEST_SHARE));
+                    Text.of("is {share}; a share of the armhole lies between {least} and {greatest}")
+                            .with("share", Text.figures(String.valueOf(share)))
+                            .with("least", Text.figures(String.valueOf(CapEase.LEAST_SHARE)))
+                            .with("greatest", Text.figures(String.valueOf(CapEase.GREATEST_SHARE)))));
         }
         return new CapEase.Share(share);
     }

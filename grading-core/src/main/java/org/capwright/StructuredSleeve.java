@@ -14,6 +14,7 @@ import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 
 /**
  * A style: a sleeve, and where it has them a pleated overlay and a long under-sleeve, in the base size. Immutable: every call returns a new style.
@@ -69,7 +70,19 @@ public final class StructuredSleeve {
      * @return the style
      */
     public StructuredSleeve revision(String revision) {
-        return new StructuredSleeve(new PatternSet.Title(title.style(), revision, title.unit()), style, dimensions);
+        return new StructuredSleeve(
+                new PatternSet.Title(title.style(), revision, title.unit(), title.language()), style, dimensions);
+    }
+
+    /**
+     * The language of everything that people read: labels, sewing order, spec table, covers and charts. Names of files, codes and columns stay as they are.
+     *
+     * @param language English unless it is said
+     * @return a style
+     */
+    public StructuredSleeve language(Language language) {
+        return new StructuredSleeve(
+                new PatternSet.Title(title.style(), title.revision(), title.unit(), language), style, dimensions);
     }
 
     /**

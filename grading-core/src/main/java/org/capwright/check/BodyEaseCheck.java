@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Text;
 
 /**
  * Ease of a sleeve over the body at one level, size by size: what the garment measures more than the arm that goes through it.
@@ -109,13 +110,15 @@ record BodyEaseCheck(
                 OptionalDouble.of(ease),
                 Expected.atLeast(thresholds.get(limit) - figure.spread()),
                 own < 0
-                        ? "the garment is narrower than the body here: " + tight
-                        : stops
-                                ? tight
-                                : low
-                                        ? "less ease over the body than is usual"
-                                        : "less ease over the arm than is advised",
-                thresholds.source(limit) + "; body: " + figure.source(),
-                remedy));
+                        ? Text.of("the garment is narrower than the body here: {why}")
+                                .with("why", Text.of(tight))
+                        : Text.of(
+                                stops
+                                        ? tight
+                                        : low
+                                                ? "less ease over the body than is usual"
+                                                : "less ease over the arm than is advised"),
+                thresholds.source(limit, figure),
+                Text.of(remedy)));
     }
 }

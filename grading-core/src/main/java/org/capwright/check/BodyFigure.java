@@ -1,5 +1,7 @@
 package org.capwright.check;
 
+import org.capwright.words.Text;
+
 /**
  * What a sleeve of one size is held against.
  *
@@ -7,4 +9,4 @@ package org.capwright.check;
  * @param spread how far the body may well lie off it, mm: 0 for a figure of the table
  * @param source the table, or the survey where the table has no such row
  */
-record BodyFigure(double millimetres, double spread, String source) {}
+record BodyFigure(double millimetres, double spread, Text source) {}

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Text;
 
 /** Jumps of the garment against the jumps of a body table: ease must neither shrink nor balloon from size to size. */
 final class BodyJumpCheck implements GradeCheck {
@@ -63,7 +64,8 @@ final class BodyJumpCheck implements GradeCheck {
                                 worst.quantity(),
                                 worst.value(),
                                 worst.expected(),
-                                "the row does not grow at all, while the body does; " + worst.message(),
+                                Text.of("the row does not grow at all, while the body does; {jump}")
+                                        .with("jump", worst.message()),
                                 worst.source(),
                                 worst.remedy())),
                         () -> found.addAll(each));
@@ -155,22 +157,30 @@ final class BodyJumpCheck implements GradeCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
                 Expected.between(bounds.least(), bounds.greatest()),
-                message + (bounds.extrapolated() ? SurveyedGrowth.BEYOND : ""),
-                bounds.source() + "; growth of ease: " + thresholds.source(limits.easeGrowth()),
-                remedy));
+                bounds.extrapolated()
+                        ? Text.joined(List.of(Text.of(message), SurveyedGrowth.BEYOND), "")
+                        : Text.of(message),
+                Text.of("{source}; growth of ease: {limit}")
+                        .with("source", bounds.source())
+                        .with("limit", Text.of(thresholds.source(limits.easeGrowth()))),
+                Text.of(remedy)));
     }
 
     /** Nothing is known of how the body grows here. */
     private static Finding missing(BodyReference body, CheckedMeasure measure, List<String> pair, double jump) {
         String dimension = JumpBounds.dimension(body, measure).id();
         boolean row = body.table().row(JumpBounds.dimension(body, measure)).isPresent();
-        String why = row
-                ? "the table has no " + dimension + " for one of these sizes"
-                : body.survey().isPresent()
-                        ? "the table has no " + dimension + ", and no step that the survey could be asked for"
-                        : "the table has no " + dimension
-                                + ", and no survey of such people's arms is at hand: those there are, are of women and"
-                                + " of men";
+        Text why = Text.of(
+                        row
+                                ? "the table has no {measure} for one of these sizes, so that the jump is not held"
+                                        + " against bodies"
+                                : body.survey().isPresent()
+                                        ? "the table has no {measure}, and no step that the survey could be asked for,"
+                                                + " so that the jump is not held against bodies"
+                                        : "the table has no {measure}, and no survey of such people's arms is at hand:"
+                                                + " those there are, are of women and of men, so that the jump is not"
+                                                + " held against bodies")
+                .with("measure", Text.of(dimension));
         return new Finding(
                 "body-figure-missing",
                 Severity.INFO,
@@ -179,10 +189,10 @@ final class BodyJumpCheck implements GradeCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(jump),
                 Expected.ANYTHING,
-                why + ", so that the jump is not held against bodies",
-                body.table().info().title(),
-                "Choose a table that has the figure, or name the sizes as the table does. A table of your own can say"
-                        + " in its figure type that it is of women or of men.");
+                why,
+                Text.name(body.table().info().title()),
+                Text.of("Choose a table that has the figure, or name the sizes as the table does. A table of your own"
+                        + " can say in its figure type that it is of women or of men."));
     }
 
     private void easeLoss(
@@ -212,9 +222,11 @@ final class BodyJumpCheck implements GradeCheck {
                         Quantity.LENGTH,
                         ease,
                         Expected.atLeast(least),
-                        "jump by jump this size has lost more of the base size's ease than is allowed",
-                        JumpBounds.source(body, dimension, Optional.empty()) + "; limit: " + thresholds.source(stop),
-                        "Raise the increments between the two sizes; several small ones add up."));
+                        Text.of("jump by jump this size has lost more of the base size's ease than is allowed"),
+                        Text.of("{source}; limit: {limit}")
+                                .with("source", JumpBounds.source(body, dimension, Optional.empty()))
+                                .with("limit", Text.of(thresholds.source(stop))),
+                        Text.of("Raise the increments between the two sizes; several small ones add up.")));
             }
         }
     }

@@ -17,6 +17,7 @@ import org.capwright.tables.TableValue;
 import org.capwright.tables.survey.PredictionInterval;
 import org.capwright.tables.survey.Regression;
 import org.capwright.tables.survey.Survey;
+import org.capwright.words.Text;
 
 /**
  * The bodies that a grade is held against.
@@ -185,7 +186,12 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     Optional<BodyFigure> figure(String label, BodyDimension dimension) {
         OptionalDouble own = value(label, dimension);
         if (own.isPresent()) {
-            return Optional.of(new BodyFigure(own.getAsDouble(), 0, table.info().title() + ", " + dimension.id()));
+            return Optional.of(new BodyFigure(
+                    own.getAsDouble(),
+                    0,
+                    Text.of("{table}, {measure}")
+                            .with("table", table.info().title())
+                            .with("measure", Text.of(dimension.id()))));
         }
         if (hasRow(dimension) || survey.isEmpty() || !survey.get().dimensions().contains(dimension)) {
             return Optional.empty();
@@ -205,10 +211,11 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
         return Optional.of(new BodyFigure(
                 prediction.estimate(),
                 prediction.standardError(),
-                dimension.id() + " of people with the bust and stature of "
-                        + table.info().title()
-                        + ", which prints none, one standard deviation left free: "
-                        + survey.get().source()));
+                Text.of("{measure} of people with the bust and stature of {table}, which prints none, one standard"
+                                + " deviation left free: {survey}")
+                        .with("measure", Text.of(dimension.id()))
+                        .with("table", table.info().title())
+                        .with("survey", survey.get().source())));
     }
 
     /** Whether the table gives a dimension itself. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.capwright.words.Text;
 
 /**
  * What is behind some of the findings: one figure, whose change takes them all away. A report opens with it; its consequences hang under it.
@@ -63,24 +64,27 @@ public record Cause(Optional<WhatIf.Cure> cure, List<Finding> findings) {
      *
      * @return for example {@code The figure of bicep from 40 to 42 is behind 3 findings.}; empty where no single figure is
      */
-    public String words() {
+    public Text words() {
         return cure.map(figure -> {
-                    String place = figure.isWholeRule()
-                            ? "the rule of " + figure.place().code() + ", "
-                                    + figure.sizes().get(0) + " to "
-                                    + figure.sizes().get(1)
-                            : figure.sizes().size() == 1
-                                    ? figure.place().code() + " of size "
-                                            + figure.sizes().get(0)
-                                    : "the jump of " + figure.place().code() + " from "
-                                            + figure.sizes().get(0) + " to "
-                                            + figure.sizes().get(1);
+                    Text place = Text.of(
+                                    figure.isWholeRule()
+                                            ? "the rule of {measure}, {first} to {last}"
+                                            : figure.sizes().size() == 1
+                                                    ? "{measure} of size {first}"
+                                                    : "the jump of {measure} from {first} to {last}")
+                            .with("measure", Text.of(figure.place().code()))
+                            .with("first", figure.sizes().get(0))
+                            .with("last", figure.sizes().get(figure.sizes().size() - 1));
                     long alarms = findings.stream()
                             .filter(finding -> finding.severity() != Severity.INFO)
                             .count();
-                    return "One figure explains " + (alarms == 1 ? "a finding" : alarms + " findings") + ": " + place
-                            + ".";
+                    return Text.of(
+                                    alarms == 1
+                                            ? "One figure explains a finding: {place}."
+                                            : "One figure explains {count} findings: {place}.")
+                            .with("count", alarms)
+                            .with("place", place);
                 })
-                .orElse("");
+                .orElse(Text.name(""));
     }
 }

@@ -3,6 +3,7 @@ package org.capwright.check;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import org.capwright.words.Text;
 
 /**
  * The range in which a value passes.
@@ -62,15 +63,22 @@ public record Expected(OptionalDouble least, OptionalDouble greatest) {
      * @param number writes a bound
      * @return for example {@code 1 to 2}, {@code at least 1}; nothing without bounds
      */
-    public Optional<String> text(DoubleFunction<String> number) {
+    public Optional<Text> text(DoubleFunction<Text> number) {
         if (least.isPresent() && greatest.isPresent()) {
-            String low = number.apply(least.getAsDouble());
-            String high = number.apply(greatest.getAsDouble());
-            return Optional.of(low.equals(high) ? low : low + " to " + high);
+            Text low = number.apply(least.getAsDouble());
+            Text high = number.apply(greatest.getAsDouble());
+            return Optional.of(
+                    low.equals(high)
+                            ? low
+                            : Text.of("{least} to {greatest}")
+                                    .with("least", low)
+                                    .with("greatest", high));
         }
         if (least.isPresent()) {
-            return Optional.of("at least " + number.apply(least.getAsDouble()));
+            return Optional.of(Text.of("at least {least}").with("least", number.apply(least.getAsDouble())));
         }
-        return greatest.isPresent() ? Optional.of("at most " + number.apply(greatest.getAsDouble())) : Optional.empty();
+        return greatest.isPresent()
+                ? Optional.of(Text.of("at most {greatest}").with("greatest", number.apply(greatest.getAsDouble())))
+                : Optional.empty();
     }
 }

@@ -8,6 +8,7 @@ import org.capwright.measure.SleeveSubject;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Text;
 
 /** What is worth a look in a run before it is cut: the checks of its grade, and what its pieces and its size table leave open. */
 public final class Findings {
@@ -64,9 +65,7 @@ public final class Findings {
     }
 
     private static Finding unknownSizes(SizeTable table) {
-        String labels = table.labels().isEmpty()
-                ? ""
-                : ", also called " + String.join(", ", table.labels().keySet());
+        List<String> labels = List.copyOf(table.labels().keySet());
         return new Finding(
                 SIZE_TABLE,
                 Severity.INFO,
@@ -75,9 +74,15 @@ public final class Findings {
                 Quantity.OTHER,
                 OptionalDouble.empty(),
                 Expected.ANYTHING,
-                "No two neighbouring sizes of the run are in the table " + table.id()
-                        + ", so nothing was compared with it.",
-                table.info().source(),
-                "Name the sizes as the table does: " + String.join(", ", table.sizes()) + labels + ".");
+                Text.of("No two neighbouring sizes of the run are in the table {table}, so nothing was compared with"
+                                + " it.")
+                        .with("table", table.id()),
+                Text.name(table.info().source()),
+                Text.of(
+                                labels.isEmpty()
+                                        ? "Name the sizes as the table does: {sizes}."
+                                        : "Name the sizes as the table does: {sizes}, also called {labels}.")
+                        .with("sizes", Text.names(table.sizes()))
+                        .with("labels", Text.names(labels)));
     }
 }

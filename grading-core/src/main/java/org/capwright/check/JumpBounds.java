@@ -3,9 +3,9 @@ package org.capwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.words.Text;
 
 /**
  * Between what a jump of the garment must lie so that the body's jump is neither eaten from the ease nor overdone.
@@ -29,7 +29,7 @@ record JumpBounds(
         double stopLeast,
         double stopGreatest,
         boolean extrapolated,
-        String source) {
+        Text source) {
 
     /** A smaller step of stature is what comes by chance with a larger bust; sizes for taller wearers lie farther apart, mm. Common practice, no source. */
     private static final double TALLER = 20;
@@ -106,20 +106,26 @@ record JumpBounds(
     }
 
     /** The table, and the survey if it was asked; or the step of the table and the survey's growth over it. */
-    static String source(BodyReference body, BodyDimension dimension, Optional<SurveyedGrowth> growth) {
-        String table = body.table().info().title() + " (" + body.table().info().source() + "), ";
+    static Text source(BodyReference body, BodyDimension dimension, Optional<SurveyedGrowth> growth) {
+        Text measure = Text.of(dimension.id());
         if (growth.isEmpty()) {
-            return table + dimension.id();
+            return Text.of("{table} ({source}), {measure}")
+                    .with("table", body.table().info().title())
+                    .with("source", body.table().info().source())
+                    .with("measure", measure);
         }
-        String survey = growth.get().fit().survey().source();
-        return body.hasRow(dimension)
-                ? table + dimension.id() + "; " + survey
-                : table + "step of "
-                        + growth.get().step().keySet().stream()
-                                .map(BodyDimension::id)
-                                .collect(Collectors.joining(" and "))
-                        + "; growth over it: " + growth.get().line() + ", " + survey + ", interval of confidence "
-                        + body.confidence();
+        return Text.of(
+                        body.hasRow(dimension)
+                                ? "{table} ({source}), {measure}; {survey}"
+                                : "{table} ({source}), step of {steps}; growth over it: {line}, {survey}, interval of"
+                                        + " confidence {confidence}")
+                .with("table", body.table().info().title())
+                .with("source", body.table().info().source())
+                .with("measure", measure)
+                .with("survey", growth.get().fit().survey().source())
+                .with("steps", growth.get().steps())
+                .with("line", growth.get().line())
+                .with("confidence", Text.figures(String.valueOf(body.confidence())));
     }
 
     /** The growth over two neighbouring intervals together. */
@@ -147,7 +153,8 @@ record JumpBounds(
                         stopLeast - leeway,
                         stopGreatest + leeway,
                         extrapolated,
-                        source + "; half a step of the sheet's own grid allowed for each figure");
+                        Text.of("{source}; half a step of the sheet's own grid allowed for each figure")
+                                .with("source", source));
     }
 
     Interval stops() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Quantity;
+import org.capwright.words.Text;
 
 /**
  * One point of a cap line that lies off the line through the points on either side of it. What it changes, the length of the cap line and its crossings and bends, is not told again: the checks after this one see
@@ -129,12 +130,19 @@ final class MovedPointCheck implements PlausibilityCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(off),
                 Expected.atMost(0),
-                "one point of the cap line of size " + size + " lies off the line through the points beside it: in the "
-                        + (front ? "front" : "back") + " half, at " + percent(Math.abs(point.x()) / width)
-                        + " of its width from the centre and at " + percent(point.y() / height)
-                        + " of the cap height above the bicep line",
-                Finding.PRACTICE,
-                "Put this point back on the line; all other points of the cap line may stay as they are.");
+                Text.of(
+                                front
+                                        ? "one point of the cap line of size {size} lies off the line through the"
+                                                + " points beside it: in the front half, at {across} of its width from"
+                                                + " the centre and at {above} of the cap height above the bicep line"
+                                        : "one point of the cap line of size {size} lies off the line through the"
+                                                + " points beside it: in the back half, at {across} of its width from"
+                                                + " the centre and at {above} of the cap height above the bicep line")
+                        .with("size", size)
+                        .with("across", percent(Math.abs(point.x()) / width))
+                        .with("above", percent(point.y() / height)),
+                Text.of(Finding.PRACTICE),
+                Text.of("Put this point back on the line; all other points of the cap line may stay as they are."));
     }
 
     private static String percent(double share) {

@@ -15,6 +15,7 @@ import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
 import org.capwright.quantity.Quantity;
+import org.capwright.words.Text;
 
 /** What is worth a look in the pieces of a run, whatever its grade: one finding for all sizes that have it, with the worst figure. */
 final class PieceFindings {
@@ -119,9 +120,11 @@ final class PieceFindings {
                 Quantity.LENGTH,
                 OptionalDouble.of(seam.mismatch()),
                 Expected.between(-SeamPair.TOLERANCE, SeamPair.TOLERANCE),
-                "two seam lines that are sewn together differ by more than the stated ease: " + seam.first() + " and "
-                        + seam.second(),
-                Finding.PRACTICE,
-                "Do not cut; report this style, for the draft should not allow it.");
+                Text.of("two seam lines that are sewn together differ by more than the stated ease: {first} and"
+                                + " {second}")
+                        .with("first", seam.first())
+                        .with("second", seam.second()),
+                Text.of(Finding.PRACTICE),
+                Text.of("Do not cut; report this style, for the draft should not allow it."));
     }
 }

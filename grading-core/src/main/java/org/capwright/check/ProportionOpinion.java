@@ -10,6 +10,7 @@ import java.util.Set;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.BodyProportion;
+import org.capwright.words.Text;
 
 /** What no body has, whoever it is: a wrist larger than the arm, an arm longer than the wearer. It holds for women, men and children, with a survey or without one. */
 public final class ProportionOpinion {
@@ -71,8 +72,15 @@ public final class ProportionOpinion {
         }
         return Violation.lengthOutside(
                 dimension,
-                "no body has it beside the given " + String.join(" and ", against)
-                        + ": measure again, or name it in confirmed",
+                Text.of("no body has it beside the given {others}: measure again, or name it in confirmed")
+                        .with(
+                                "others",
+                                against.stream()
+                                        .map(Text::of)
+                                        .reduce((first, second) -> Text.of("{first} and {second}")
+                                                .with("first", first)
+                                                .with("second", second))
+                                        .orElse(Text.name(""))),
                 given.getOrDefault(dimension, Double.NaN),
                 Math.min(least, greatest),
                 Math.max(least, greatest));

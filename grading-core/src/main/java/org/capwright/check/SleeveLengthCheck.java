@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Text;
 
 /**
  * Length of a long sleeve beside the arm, size by size. A sleeve much shorter than the arm is meant to be short and is not looked at, unless its lower edge is too narrow for the elbow:
@@ -65,13 +66,15 @@ final class SleeveLengthCheck implements GradeCheck {
                 Expected.between(
                         -thresholds.get(Threshold.SHORT_OF_WRIST_CAUTION) - arm.spread(),
                         thresholds.get(Threshold.BEYOND_WRIST_CAUTION) + arm.spread()),
-                beyond > 0
-                        ? "the sleeve is longer than the arm of this size by so much that it covers the hand"
-                        : "the sleeve ends above the wrist of this size, and is too long, or too narrow at its lower"
-                                + " edge, for a short one",
-                thresholds.source(limit) + "; body: " + arm.source(),
-                beyond > 0
-                        ? "Shorten the sleeve, or choose the size table it is made for."
-                        : "Lengthen the sleeve to the wrist, or shorten it clearly and widen its lower edge.");
+                Text.of(
+                        beyond > 0
+                                ? "the sleeve is longer than the arm of this size by so much that it covers the hand"
+                                : "the sleeve ends above the wrist of this size, and is too long, or too narrow at its"
+                                        + " lower edge, for a short one"),
+                thresholds.source(limit, arm),
+                Text.of(
+                        beyond > 0
+                                ? "Shorten the sleeve, or choose the size table it is made for."
+                                : "Lengthen the sleeve to the wrist, or shorten it clearly and widen its lower edge."));
     }
 }

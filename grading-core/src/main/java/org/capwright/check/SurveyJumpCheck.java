@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.words.Text;
 
 /**
  * A second opinion on the jumps: whether a survey's people grow so. What a jump between classes is compared with is the growth of the class mean, so the interval is the confidence
@@ -78,17 +79,25 @@ final class SurveyJumpCheck implements GradeCheck {
         Interval range = growth.mean().interval();
         double probability = growth.fit().departureOfJump(growth.step(), jump);
         boolean inside = range.contains(jump);
-        String which = jump > range.upper() ? "more" : "less";
-        String message = (inside
-                        ? "within what bodies do"
-                        : which + " than bodies grow, so that ease " + (which.equals("more") ? "grows" : "shrinks"))
-                + String.format(
-                        Locale.ROOT,
-                        ": if the mean body grew by exactly this jump, a survey of %d people would come out as far"
-                                + " from it as this one with probability %s",
-                        growth.fit().people(),
-                        probability < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", probability))
-                + growth.doubt();
+        Text message = Text.of(
+                        inside
+                                ? "within what bodies do: if the mean body grew by exactly this jump, a survey of"
+                                        + " {people} people would come out as far from it as this one with probability"
+                                        + " {probability}{doubt}"
+                                : jump > range.upper()
+                                        ? "more than bodies grow, so that ease grows: if the mean body grew by exactly"
+                                              + " this jump, a survey of {people} people would come out as far from it"
+                                              + " as this one with probability {probability}{doubt}"
+                                        : "less than bodies grow, so that ease shrinks: if the mean body grew by"
+                                              + " exactly this jump, a survey of {people} people would come out as far"
+                                              + " from it as this one with probability {probability}{doubt}")
+                .with("people", growth.fit().people())
+                .with(
+                        "probability",
+                        probability < 0.001
+                                ? Text.of("below {least}").with("least", Text.figures("0.001"))
+                                : Text.figures(String.format(Locale.ROOT, "%.3f", probability)))
+                .with("doubt", growth.doubt());
         return new Finding(
                 code(),
                 Severity.INFO,
@@ -98,11 +107,16 @@ final class SurveyJumpCheck implements GradeCheck {
                 OptionalDouble.of(jump),
                 Expected.between(range.lower(), range.upper()),
                 message,
-                growth.fit().survey().source() + "; " + growth.line() + ", confidence "
-                        + growth.mean().confidence(),
-                inside
-                        ? "Nothing has to be done."
-                        : "Keep it if the ease is meant to change with the size; the check of the jumps against the"
-                                + " table says where that goes too far.");
+                Text.of("{survey}; {line}, confidence {confidence}")
+                        .with("survey", growth.fit().survey().source())
+                        .with("line", growth.line())
+                        .with(
+                                "confidence",
+                                Text.figures(String.valueOf(growth.mean().confidence()))),
+                Text.of(
+                        inside
+                                ? "Nothing has to be done."
+                                : "Keep it if the ease is meant to change with the size; the check of the jumps against"
+                                        + " the table says where that goes too far."));
     }
 }

@@ -14,6 +14,7 @@ import org.capwright.tables.Interval;
 import org.capwright.tables.survey.PredictionInterval;
 import org.capwright.tables.survey.Regression;
 import org.capwright.tables.survey.Survey;
+import org.capwright.words.Text;
 
 /**
  * What a survey says of one wearer: whether the measurements go together, which of them to take again, and what those are likely to be that were not taken.
@@ -243,11 +244,13 @@ public final class SurveyOpinion {
             Interval range = survey.range(dimension);
             return doubt(
                     dimension,
-                    value < range.lower()
-                            ? "is less than that of anybody in " + survey.id()
-                            : value > range.upper()
-                                    ? "is more than that of anybody in " + survey.id()
-                                    : "does not go together with the other measurements",
+                    Text.of(
+                                    value < range.lower()
+                                            ? "is less than that of anybody in {survey}"
+                                            : value > range.upper()
+                                                    ? "is more than that of anybody in {survey}"
+                                                    : "does not go together with the other measurements")
+                            .with("survey", survey.id()),
                     value,
                     range);
         }
@@ -259,15 +262,26 @@ public final class SurveyOpinion {
                 : expected.interval();
         return doubt(
                 dimension,
-                "does not go together with the other measurements (" + survey.id() + ", of people with the same "
-                        + String.join(", ", left.stream().map(BodyDimension::id).toList()) + ")",
+                Text.of("does not go together with the other measurements ({survey}, of people with the same {others})")
+                        .with("survey", survey.id())
+                        .with(
+                                "others",
+                                Text.joined(
+                                        left.stream()
+                                                .map(each -> Text.of(each.id()))
+                                                .toList(),
+                                        ", ")),
                 value,
                 range);
     }
 
-    private static Violation doubt(BodyDimension dimension, String reason, double value, Interval range) {
+    private static Violation doubt(BodyDimension dimension, Text reason, double value, Interval range) {
         return Violation.lengthOutside(
-                dimension, reason + ": measure again, or name it in confirmed", value, range.lower(), range.upper());
+                dimension,
+                Text.of("{reason}: measure again, or name it in confirmed").with("reason", reason),
+                value,
+                range.lower(),
+                range.upper());
     }
 
     private Regression fit(BodyDimension response, List<BodyDimension> from) {

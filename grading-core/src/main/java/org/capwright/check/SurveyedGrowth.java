@@ -3,10 +3,10 @@ package org.capwright.check;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.ConfidenceInterval;
 import org.capwright.tables.survey.Regression;
+import org.capwright.words.Text;
 
 /**
  * How much a survey's people grow from one size of a table to another.
@@ -36,16 +36,25 @@ public record SurveyedGrowth(
      *
      * @return for example {@code upperArmGirth on bustGirth}
      */
-    public String line() {
-        return fit.response().id() + " on "
-                + step.keySet().stream().map(BodyDimension::id).collect(Collectors.joining(" and "));
+    public Text line() {
+        return Text.of("{measure} on {steps}")
+                .with("measure", Text.of(fit.response().id()))
+                .with("steps", steps());
+    }
+
+    Text steps() {
+        return step.keySet().stream()
+                .map(dimension -> Text.of(dimension.id()))
+                .reduce((first, second) ->
+                        Text.of("{first} and {second}").with("first", first).with("second", second))
+                .orElse(Text.name(""));
     }
 
     /** What is said of an extrapolated line, as the end of a sentence. */
-    static final String BEYOND =
-            "; the size lies beyond the people surveyed, so that their line is extrapolated and no more than a hint";
+    static final Text BEYOND = Text.of(
+            "; the size lies beyond the people surveyed, so that their line is extrapolated and no more than a hint");
 
-    String doubt() {
-        return extrapolated ? BEYOND : "";
+    Text doubt() {
+        return extrapolated ? BEYOND : Text.name("");
     }
 }

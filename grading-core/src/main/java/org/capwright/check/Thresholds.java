@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * The limits of one label: the usual ones, but for those it has set itself.
@@ -88,5 +89,12 @@ public record Thresholds(Map<Threshold, Double> own) {
      */
     public String source(Threshold threshold) {
         return own.containsKey(threshold) ? "set by the label" : threshold.source();
+    }
+
+    /** Where a limit comes from, and the figure of the body that it is counted from. */
+    Text source(Threshold threshold, BodyFigure body) {
+        return Text.of("{limit}; body: {figure}")
+                .with("limit", Text.of(source(threshold)))
+                .with("figure", body.source());
     }
 }

@@ -11,6 +11,7 @@ import org.capwright.measure.Dimensions;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * Fits the cap to the armhole: finds the cap height, or the bicep, whose cap line has the length of the armhole plus the ease. The length grows with either, so
@@ -234,12 +235,20 @@ public final class CapFitting {
                 break;
             }
         }
-        String which = unknown == Dimension.BICEP ? "bicep" : "cap height";
+        boolean bicep = unknown == Dimension.BICEP;
         return longest == 0
-                ? Violation.of(seam.ease, "no " + which + " gives a cap line with these displacements")
+                ? Violation.of(
+                        seam.ease,
+                        Text.of(
+                                bicep
+                                        ? "no bicep gives a cap line with these displacements"
+                                        : "no cap height gives a cap line with these displacements"))
                 : Violation.lengthOutside(
                         seam.ease,
-                        "no " + which + " gives a cap line as long as the armhole with this ease",
+                        Text.of(
+                                bicep
+                                        ? "no bicep gives a cap line as long as the armhole with this ease"
+                                        : "no cap height gives a cap line as long as the armhole with this ease"),
                         target - seam.armhole,
                         shortest - seam.armhole,
                         longest - seam.armhole);

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * The sizes of a run. Immutable.
@@ -34,12 +35,17 @@ public record Sizes(List<String> labels, int base) {
             if (label.isBlank()) {
                 found.add(Violation.of(Option.SIZES, "a size needs a name"));
             } else if (!seen.add(label)) {
-                found.add(Violation.of(Option.SIZES, "names size " + label + " more than once"));
+                found.add(Violation.of(
+                        Option.SIZES,
+                        Text.of("names size {size} more than once").with("size", label)));
             }
         }
         if (!labels.isEmpty() && (base < 0 || base >= labels.size())) {
             found.add(Violation.of(
-                    Option.BASE_SIZE, "has position " + base + "; the run has positions 0 to " + (labels.size() - 1)));
+                    Option.BASE_SIZE,
+                    Text.of("has position {position}; the run has positions 0 to {last}")
+                            .with("position", base)
+                            .with("last", labels.size() - 1)));
         }
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
@@ -58,7 +64,10 @@ public record Sizes(List<String> labels, int base) {
         int position = List.of(labels).indexOf(base);
         if (position < 0 && labels.length > 0) {
             throw new InvalidMeasuresException(Violation.of(
-                    Option.BASE_SIZE, "is " + base + "; it must be one of the sizes " + String.join(", ", labels)));
+                    Option.BASE_SIZE,
+                    Text.of("is {size}; it must be one of the sizes {sizes}")
+                            .with("size", base)
+                            .with("sizes", Text.names(List.of(labels)))));
         }
         return new Sizes(List.of(labels), position);
     }

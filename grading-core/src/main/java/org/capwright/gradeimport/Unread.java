@@ -9,6 +9,7 @@ import org.capwright.check.Finding;
 import org.capwright.check.Severity;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
+import org.capwright.words.Text;
 
 /** What of a file was not read, as findings: they stand before all others, for a grade that was read in part is judged in part. */
 public final class Unread {
@@ -19,10 +20,12 @@ public final class Unread {
     /** The code of a finding that asks the sender. */
     public static final String QUESTION = "open-question";
 
+    private static final String ITSELF = "the file itself";
+
     private static final String RENAME =
             "Say what it is by the mapping, such as {\"Armloch\": \"armhole\"}, with ignore for what is no part of the"
-                    + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
-                    + " elbow or wrist.";
+                + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
+                + " elbow or wrist.";
 
     private static final String REDRAW =
             "Draw the sleeve of each size once, as one closed line with a grain line along its centre, and name its"
@@ -68,9 +71,13 @@ public final class Unread {
                     Quantity.OTHER,
                     OptionalDouble.empty(),
                     Expected.ANYTHING,
-                    (question.line() > 0 ? "line " + question.line() + ": " : "") + question.words(),
-                    "the file itself",
-                    question.answers()));
+                    question.line() > 0
+                            ? Text.of("line {line}: {question}")
+                                    .with("line", question.line())
+                                    .with("question", Text.of(question.words()))
+                            : Text.of(question.words()),
+                    Text.of(ITSELF),
+                    Text.of(question.answers())));
         }
         List<String> sizes =
                 grade.grade().sizes().stream().map(CheckedSize::label).toList();
@@ -78,7 +85,6 @@ public final class Unread {
                 grade.grade().sizes().stream().anyMatch(size -> !size.lines().isEmpty());
         for (ImportNote note : grade.traces()) {
             if (note.kind() == ImportNote.Kind.NOT_READ) {
-                String place = drawn ? note.file() + ", line " : "line ";
                 findings.add(new Finding(
                         CODE,
                         Severity.CAUTION,
@@ -87,12 +93,18 @@ public final class Unread {
                         Quantity.OTHER,
                         OptionalDouble.empty(),
                         Expected.ANYTHING,
-                        (note.line() > 0
-                                        ? place + note.line() + " was not read, so it is not judged: "
-                                        : "not read, so not judged: ")
-                                + note.words(),
-                        "the file itself",
-                        drawn ? REDRAW : RENAME));
+                        Text.of(
+                                        note.line() < 1
+                                                ? "not read, so not judged: {what}"
+                                                : drawn
+                                                        ? "{file}, line {line} was not read, so it is not judged:"
+                                                                + " {what}"
+                                                        : "line {line} was not read, so it is not judged: {what}")
+                                .with("file", note.file())
+                                .with("line", note.line())
+                                .with("what", Text.of(note.words())),
+                        Text.of(ITSELF),
+                        Text.of(drawn ? REDRAW : RENAME)));
             }
         }
         return findings;

@@ -11,6 +11,7 @@ import org.capwright.pattern.CutInstruction.Laying;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * Which outlines are placed, and how often, so that all pieces asked for are cut. On folded cloth a half may lie on the fold, which gives one piece, or two
@@ -91,8 +92,9 @@ final class CutPlan {
                 .filter(widest -> needed.applyAsDouble(widest) > fabric.usableWidth() + ROUNDING)
                 .map(widest -> Violation.lengthBelow(
                         width,
-                        "the cloth is too narrow for the " + widest.piece.kind().words() + " of size "
-                                + widest.piece.size(),
+                        Text.of("the cloth is too narrow for the {piece} of size {size}")
+                                .with("piece", Text.of(widest.piece.kind().words()))
+                                .with("size", widest.piece.size()),
                         fabric.width(),
                         fabric.widthFor(needed.applyAsDouble(widest))));
     }

@@ -9,6 +9,7 @@ import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * A cloth as it lies on the shop's shelf, and how it is laid for cutting. Guaranteed to be immutable.
@@ -81,17 +82,23 @@ public record Fabric(
      */
     public Fabric {
         List<Violation> found = new ArrayList<>();
-        length(found, ClothFigure.WIDTH, "the width of a cloth", width, 100, WIDEST);
+        length(found, ClothFigure.WIDTH, "the width of a cloth is outside what can be laid", width, 100, WIDEST);
         share(found, ClothFigure.SHRINKAGE_LENGTHWISE, shrinkageLengthwise, 0.5);
         share(found, ClothFigure.SHRINKAGE_CROSSWISE, shrinkageCrosswise, 0.5);
         share(found, ClothFigure.WASTE, waste, 1);
-        length(found, ClothFigure.GAP, "the gap between pieces", gap, 0, 100);
-        length(found, ClothFigure.STEP, "the step in which the shop sells", step, 1, 10_000);
+        length(found, ClothFigure.GAP, "the gap between pieces is outside what can be laid", gap, 0, 100);
+        length(
+                found,
+                ClothFigure.STEP,
+                "the step in which the shop sells is outside what can be laid",
+                step,
+                1,
+                10_000);
         if (found.isEmpty()) {
             length(
                     found,
                     ClothFigure.SELVEDGE,
-                    "the selvedges must leave some of the width",
+                    "the selvedges must leave some of the width is outside what can be laid",
                     selvedge,
                     0,
                     0.45 * width * (1 - shrinkageCrosswise));
@@ -254,15 +261,19 @@ public record Fabric(
      * @param unit unit of its width
      * @return for example {@code Main cloth, 140 cm wide, folded lengthwise, without nap}
      */
-    public String words(Unit unit) {
-        String cloth = switch (material) {
-            case MAIN -> "Main cloth";
-            case LINING -> "Lining";
-            case INTERFACING -> "Interfacing";
-        };
-        return cloth + ", " + unit.format(width) + " " + unit.symbol() + " wide, "
-                + (laying == Laying.FOLDED ? "folded lengthwise" : "open, single layer")
-                + (nap == Nap.WITH ? ", with nap" : ", without nap");
+    public Text words(Unit unit) {
+        return Text.of("{cloth}, {width} wide, {laying}, {nap}")
+                .with(
+                        "cloth",
+                        Text.of(
+                                switch (material) {
+                                    case MAIN -> "Main cloth";
+                                    case LINING -> "Lining";
+                                    case INTERFACING -> "Interfacing";
+                                }))
+                .with("width", Text.figures(unit.format(width) + " " + unit.symbol()))
+                .with("laying", Text.of(laying == Laying.FOLDED ? "folded lengthwise" : "open, single layer"))
+                .with("nap", Text.of(nap == Nap.WITH ? "with nap" : "without nap"));
     }
 
     /** The width as bought that leaves a given usable width, rounded up to a thousandth of a millimetre so that it surely does. */
@@ -274,7 +285,7 @@ public record Fabric(
     private static void length(
             List<Violation> found, Subject subject, String words, double value, double least, double greatest) {
         if (!(value >= least && value <= greatest)) {
-            found.add(Violation.lengthOutside(subject, words + " is outside what can be laid", value, least, greatest));
+            found.add(Violation.lengthOutside(subject, words, value, least, greatest));
         }
     }
 

@@ -18,6 +18,7 @@ import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceKind;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * What to buy. Guaranteed to be immutable.
@@ -149,7 +150,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                 .sorted()
                 .map(size -> Violation.of(
                         new SleeveSubject.PairsOf(size),
-                        "there is no such size; the run has " + String.join(", ", labels)))
+                        Text.of("there is no such size; the run has {sizes}").with("sizes", Text.names(labels))))
                 .toList();
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);

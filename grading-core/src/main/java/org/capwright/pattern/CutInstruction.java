@@ -1,5 +1,7 @@
 package org.capwright.pattern;
 
+import org.capwright.words.Text;
+
 /**
  * How often and how a piece is cut for one pair of sleeves.
  *
@@ -23,12 +25,13 @@ public record CutInstruction(int count, Laying laying) {
      *
      * @return for example {@code cut 2 on the fold}
      */
-    public String words() {
-        return "cut " + count
-                + switch (laying) {
-                    case ON_FOLD -> " on the fold";
-                    case MIRRORED_PAIR -> " (1 pair, mirrored)";
-                    case FLAT -> "";
-                };
+    public Text words() {
+        return Text.of(
+                        switch (laying) {
+                            case ON_FOLD -> "cut {count} on the fold";
+                            case MIRRORED_PAIR -> "cut {count} (1 pair, mirrored)";
+                            case FLAT -> "cut {count}";
+                        })
+                .with("count", count);
     }
 }

@@ -1,7 +1,8 @@
 package org.capwright.pattern;
 
 import java.util.List;
-import java.util.Locale;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** What is written on a piece. */
 final class LabelWords {
@@ -10,10 +11,15 @@ final class LabelWords {
 
     /** Piece name; style; size and revision; cut instruction and material. */
     static List<String> of(PatternSet.Title title, PieceDraft draft) {
+        Language language = title.language();
         return List.of(
-                draft.kind().words(),
+                language.say(draft.kind().words()),
                 title.style(),
-                "Size " + draft.size() + ", revision " + title.revision(),
-                draft.cut().words() + ", " + draft.kind().material().name().toLowerCase(Locale.ROOT));
+                Text.of("Size {size}, revision {revision}")
+                        .with("size", draft.size())
+                        .with("revision", title.revision())
+                        .in(language),
+                draft.cut().words().in(language) + ", "
+                        + language.say(draft.kind().material().words()));
     }
 }

@@ -1,5 +1,7 @@
 package org.capwright.pattern;
 
+import java.util.Locale;
+
 /** What a piece is cut from. */
 public enum Material {
     /** The main cloth. */
@@ -7,5 +9,14 @@ public enum Material {
     /** The lining. */
     LINING,
     /** The interfacing. */
-    INTERFACING
+    INTERFACING;
+
+    /**
+     * The material in words, as it stands on a piece.
+     *
+     * @return one word in English, which a catalogue has in other languages
+     */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 }

@@ -2,6 +2,8 @@ package org.capwright.pattern;
 
 import java.util.List;
 import org.capwright.grade.SizeRun;
+import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 
 /**
  * All pieces of a run in all sizes, with what a file must state about them. Guaranteed to be immutable.
@@ -55,8 +57,21 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes, Fini
      * @param style name of the style, any script
      * @param revision revision of the style
      * @param unit unit in which figures are shown
+     * @param language what is said beside them
      */
-    public record Title(String style, String revision, org.capwright.quantity.Unit unit) {}
+    public record Title(String style, String revision, Unit unit, Language language) {
+
+        /**
+         * What every file states, in English.
+         *
+         * @param style name of the style, any script
+         * @param revision revision of the style
+         * @param unit unit in which figures are shown
+         */
+        public Title(String style, String revision, Unit unit) {
+            this(style, revision, unit, Language.ENGLISH);
+        }
+    }
 
     /**
      * One kind of piece in every size.

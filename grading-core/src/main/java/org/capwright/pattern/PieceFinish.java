@@ -10,6 +10,7 @@ import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -204,7 +205,8 @@ final class PieceFinish {
         boolean interfacing = draft.kind() == PieceKind.OVERLAY_INTERFACING;
         throw new InvalidMeasuresException(Violation.lengthAbove(
                 interfacing ? Option.INTERFACING_OVERLAP : Option.SEAM_ALLOWANCE,
-                "wider than the narrowest part of the piece " + draft.kind().words() + " can take",
+                Text.of("wider than the narrowest part of the piece {piece} can take")
+                        .with("piece", Text.of(draft.kind().words())),
                 widest,
                 Math.floor(works * widest * 10) / 10));
     }
@@ -223,13 +225,15 @@ final class PieceFinish {
 
     /** Only a bowed hem or deep pleats can tangle a drafted outline: looks for the part of the sagitta that would not. */
     private static Violation netTangled(PieceDraft draft) {
-        String reason = "bowed so far, the hem of the piece " + draft.kind().words() + " crosses its other edges";
+        Text reason = Text.of("bowed so far, the hem of the piece {piece} crosses its other edges")
+                .with("piece", Text.of(draft.kind().words()));
         Subject subject = Dimension.HEM_SAGITTA;
         if (!isSimple(netLine(BowedHem.flatter(draft, 0)))) {
             return Violation.of(
                     Option.PLEATS,
-                    "the under-layers of the pleats cross one another on the piece "
-                            + draft.kind().words() + ": take more and shallower pleats, or lay them the other way");
+                    Text.of("the under-layers of the pleats cross one another on the piece {piece}: take more and"
+                                    + " shallower pleats, or lay them the other way")
+                            .with("piece", Text.of(draft.kind().words())));
         }
         double works = 0;
         double fails = 1;

@@ -1,5 +1,7 @@
 package org.capwright.pattern;
 
+import org.capwright.words.Text;
+
 /**
  * Two lengths of seam line that are sewn together, walked along the drafted lines of one size. On a piece drawn on the fold the lengths are those of the unfolded piece.
  *
@@ -42,5 +44,19 @@ public record SeamPair(
      */
     public boolean matches() {
         return Math.abs(mismatch()) <= TOLERANCE;
+    }
+
+    /**
+     * The name for people.
+     *
+     * @return the seam, and the edge where there are several
+     */
+    public Text words() {
+        int edge = name.indexOf(", ");
+        return edge < 0
+                ? Text.of(name)
+                : Text.of("{seam}, {edge}")
+                        .with("seam", Text.of(name.substring(0, edge)))
+                        .with("edge", Text.of(name.substring(edge + 2)));
     }
 }

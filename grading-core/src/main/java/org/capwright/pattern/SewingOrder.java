@@ -12,6 +12,8 @@ import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * In which order the pieces of a style are sewn, and what to beware of. Figures are those of the base size. Common practice, no source.
@@ -22,16 +24,16 @@ import org.capwright.quantity.Unit;
 public record SewingOrder(List<String> steps, List<String> cautions) {
 
     /** What holds for every sleeve of this kind. */
-    private static final List<String> CAUTIONS = List.of(
-            "Full, flowing sleeves catch fire and get caught: do not wear them near open flames, hot plates or running"
-                    + " machines.",
-            "Put no cords, drawstrings or small loose trims on children's wear; local product rules decide what is"
-                    + " allowed.",
-            "Ask the supplier how easily cloth, lining and interfacing burn. For stage, church and work wear the local"
-                    + " fire and safety rules and a qualified person decide, not this sheet.");
+    private static final List<Text> CAUTIONS = List.of(
+            Text.of("Full, flowing sleeves catch fire and get caught: do not wear them near open flames, hot plates or"
+                    + " running machines."),
+            Text.of("Put no cords, drawstrings or small loose trims on children's wear; local product rules decide what"
+                    + " is allowed."),
+            Text.of("Ask the supplier how easily cloth, lining and interfacing burn. For stage, church and work wear"
+                    + " the local fire and safety rules and a qualified person decide, not this sheet."));
 
     /**
-     * The sewing order of a set.
+     * The sewing order of a set, in its language.
      *
      * @param set the pieces
      * @return steps for the parts that the style has
@@ -39,122 +41,166 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
     public static SewingOrder of(PatternSet set) {
         SleeveDraft draft = set.run().baseSize().draft();
         List<Piece> pieces = set.sizes().get(set.run().base());
-        List<String> steps = new ArrayList<>();
-        steps.add("Cut all pieces by the cutting list, transfer notches and marks, and keep left and right sleeves"
-                + " apart.");
+        List<Text> steps = new ArrayList<>();
+        steps.add(Text.of("Cut all pieces by the cutting list, transfer notches and marks, and keep left and right"
+                + " sleeves apart."));
         draft.overlay().ifPresent(overlay -> addOverlay(steps, overlay, pieces.get(0), set));
         Optional<Piece> sleeve = pieces.stream()
                 .filter(p -> p.kind() == PieceKind.UNDER_SLEEVE || p.kind() == PieceKind.BASE_SLEEVE)
                 .findFirst();
         sleeve.ifPresent(piece -> addSleeve(steps, piece, draft, set));
         addSetting(steps, sleeve.isPresent(), draft, set);
-        return new SewingOrder(List.copyOf(steps), CAUTIONS);
+        Language language = set.title().language();
+        return new SewingOrder(said(steps, language), said(CAUTIONS, language));
     }
 
-    private static void addOverlay(List<String> steps, Overlay overlay, Piece main, PatternSet set) {
-        steps.add("Fuse or baste the interfacing to the wrong side of the overlay in main cloth, its edges along the"
-                + " seam lines.");
+    private static List<String> said(List<Text> texts, Language language) {
+        return texts.stream().map(text -> text.in(language)).toList();
+    }
+
+    private static void addOverlay(List<Text> steps, Overlay overlay, Piece main, PatternSet set) {
+        steps.add(
+                Text.of("Fuse or baste the interfacing to the wrong side of the overlay in main cloth, its edges along"
+                        + " the seam lines."));
         boolean pointed = main.notches().stream().anyMatch(notch -> notch.kind() == NotchKind.CLIP);
         boolean sides = overlay.back().side().isPresent();
-        steps.add("Lay overlay and lining right sides together and sew the hem" + (sides ? " and both sides" : "")
-                + ", easing the main cloth to the lining" + (pointed ? "; at the point take one stitch across." : "."));
+        steps.add(Text.of("Lay overlay and lining right sides together and sew {edges}, easing the main cloth to the"
+                        + " lining{point}.")
+                .with("edges", Text.of(sides ? "the hem and both sides" : "the hem"))
+                .with("point", pointed ? Text.of("; at the point take one stitch across") : Text.name("")));
         if (pointed) {
-            steps.add("Clip the allowances at the clip mark to within a thread of the stitching, and trim the point.");
+            steps.add(Text.of("Clip the allowances at the clip mark to within a thread of the stitching, and trim the"
+                    + " point."));
         }
-        steps.add("Turn right side out, roll the seam a little to the lining, and press.");
-        steps.add("Baste overlay and lining together along the top edge and neaten it as one.");
+        steps.add(Text.of("Turn right side out, roll the seam a little to the lining, and press."));
+        steps.add(Text.of("Baste overlay and lining together along the top edge and neaten it as one."));
         Optional<PleatLayout> pleats = overlay.pleats().filter(layout -> layout.count() > 0);
         if (pleats.isPresent()) {
             PleatLayout layout = pleats.get();
-            steps.add("Bring each pleat's fold line to its placement line: " + layout.count()
-                    + (layout.count() == 1 ? " pleat, " : " pleats, ") + "folds "
-                    + depths(overlay.trued().orElseThrow(), set) + " deep. The closed edge measures "
-                    + length(layout.span(), set)
-                    + ". Baste across the pleats inside the allowance.");
-            Bulk bulk = Bulk.of(set).get(set.run().base());
-            steps.add("Layers in the closed edge where it is thickest: " + bulk.main() + " of main cloth, "
-                    + bulk.lining() + " of lining, " + bulk.interfacing() + " of interfacing"
-                    + (bulk.thickness().isPresent()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    ", %.1f mm in all.",
-                                    bulk.thickness().getAsDouble())
-                            : "."));
-            steps.add("Stay the closed edge: cut a tape on the straight grain, " + length(layout.span(), set)
-                    + " long, and stitch it over the pleats inside the allowance.");
+            steps.add(Text.of(
+                            layout.count() == 1
+                                    ? "Bring each pleat's fold line to its placement line: {count} pleat, folds {depth}"
+                                            + " deep. The closed edge measures {span}. Baste across the pleats inside"
+                                            + " the allowance."
+                                    : "Bring each pleat's fold line to its placement line: {count} pleats, folds"
+                                            + " {depth} deep. The closed edge measures {span}. Baste across the pleats"
+                                            + " inside the allowance.")
+                    .with("count", layout.count())
+                    .with("depth", depths(overlay.trued().orElseThrow(), set))
+                    .with("span", length(layout.span(), set)));
+            steps.add(layers(Bulk.of(set).get(set.run().base())));
+            steps.add(Text.of("Stay the closed edge: cut a tape on the straight grain, {span} long, and stitch it over"
+                            + " the pleats inside the allowance.")
+                    .with("span", length(layout.span(), set)));
         } else if (overlay.takeUp() > 0.5) {
-            steps.add("Gather or ease the top edge from " + length(overlay.edgeLength(), set) + " to "
-                    + length(overlay.attachSpan(), set) + ", most of it near the apex.");
+            steps.add(Text.of("Gather or ease the top edge from {edge} to {span}, most of it near the apex.")
+                    .with("edge", length(overlay.edgeLength(), set))
+                    .with("span", length(overlay.attachSpan(), set)));
         }
     }
 
-    private static String depths(TruedEdge trued, PatternSet set) {
-        String least = length(trued.leastDepth(), set);
-        String greatest = length(trued.greatestDepth(), set);
-        return least.equals(greatest) ? least : least + " to " + greatest;
+    private static Text layers(Bulk bulk) {
+        return Text.of(
+                        bulk.thickness().isPresent()
+                                ? "Layers in the closed edge where it is thickest: {main} of main cloth, {lining} of"
+                                        + " lining, {interfacing} of interfacing, {thickness} in all."
+                                : "Layers in the closed edge where it is thickest: {main} of main cloth, {lining} of"
+                                        + " lining, {interfacing} of interfacing.")
+                .with("main", bulk.main())
+                .with("lining", bulk.lining())
+                .with("interfacing", bulk.interfacing())
+                .with(
+                        "thickness",
+                        Text.figures(String.format(
+                                Locale.ROOT, "%.1f mm", bulk.thickness().orElse(0))));
     }
 
-    private static void addSleeve(List<String> steps, Piece sleeve, SleeveDraft draft, PatternSet set) {
+    private static Text depths(TruedEdge trued, PatternSet set) {
+        Text least = length(trued.leastDepth(), set);
+        Text greatest = length(trued.greatestDepth(), set);
+        return least.equals(greatest)
+                ? least
+                : Text.of("{least} to {greatest}").with("least", least).with("greatest", greatest);
+    }
+
+    private static void addSleeve(List<Text> steps, Piece sleeve, SleeveDraft draft, PatternSet set) {
         draft.underSleeve().ifPresent(under -> addUnderarm(steps, under, set));
         double ease = draft.capEase().orElse(0);
         if (ease > 0.5) {
-            steps.add("Run two rows of easing stitches along the cap between the front and the back notch; they hold "
-                    + length(ease, set) + ". Below the notches nothing is eased.");
+            steps.add(Text.of("Run two rows of easing stitches along the cap between the front and the back notch; they"
+                            + " hold {ease}. Below the notches nothing is eased.")
+                    .with("ease", length(ease, set)));
         }
         CapNotches front = CapNotches.of(draft, draft.base().front(), Dimension.FRONT_GAP);
         CapNotches back = CapNotches.of(draft, draft.base().back(), Dimension.BACK_GAP);
-        steps.add("Mark the armhole of the garment, measured up from the underarm seam: front notch at "
-                + length(front.balance(), set) + ", back notch at " + length(back.balance(), set)
-                + (draft.overlay().isPresent()
-                        ? ", ends of the overlay at " + length(front.overlayEnd(), set) + " in front and "
-                                + length(back.overlayEnd(), set) + " behind."
-                        : "."));
+        Text marks = Text.of(
+                draft.overlay().isPresent()
+                        ? "Mark the armhole of the garment, measured up from the underarm seam: front notch at {front},"
+                                + " back notch at {back}, ends of the overlay at {frontEnd} in front and {backEnd}"
+                                + " behind."
+                        : "Mark the armhole of the garment, measured up from the underarm seam: front notch at {front},"
+                                + " back notch at {back}.");
+        steps.add(marks.with("front", length(front.balance(), set))
+                .with("back", length(back.balance(), set))
+                .with("frontEnd", length(front.overlayEnd(), set))
+                .with("backEnd", length(back.overlayEnd(), set)));
         if (draft.overlay().isPresent()) {
-            steps.add("Baste the overlay on the right side of the cap, apex to apex, its ends at the overlay notches.");
+            steps.add(Text.of("Baste the overlay on the right side of the cap, apex to apex, its ends at the overlay"
+                    + " notches."));
         }
     }
 
-    private static void addUnderarm(List<String> steps, UnderSleeve under, PatternSet set) {
+    private static void addUnderarm(List<Text> steps, UnderSleeve under, PatternSet set) {
         under.dart()
-                .ifPresent(dart -> steps.add("Sew the elbow dart of the under-sleeve, leg on leg, "
-                        + length(dart.length(), set) + " long, and press it down."));
+                .ifPresent(dart ->
+                        steps.add(Text.of("Sew the elbow dart of the under-sleeve, leg on leg, {length} long,"
+                                        + " and press it down.")
+                                .with("length", length(dart.length(), set))));
         boolean opening = under.opening()
                 .filter(given -> given.basis() == WristOpening.Basis.GIVEN)
                 .isPresent();
-        steps.add("Sew the underarm seam of the under-sleeve"
-                + under.easing()
-                        .map(easing -> ", easing " + length(easing.ease(), set)
-                                + " of the back edge into the front between the notches at the elbow")
-                        .orElse("")
-                + (opening ? ", down to the notches of the wrist opening; neaten the opening" : "")
-                + ". Press the seam open; turn up and sew the wrist hem.");
+        Text eased = under.easing()
+                .map(easing -> Text.of(
+                                ", easing {ease} of the back edge into the front between the notches at the" + " elbow")
+                        .with("ease", length(easing.ease(), set)))
+                .orElse(Text.name(""));
+        steps.add(Text.of("Sew the underarm seam of the under-sleeve{eased}{opening}. Press the seam open; turn up and"
+                        + " sew the wrist hem.")
+                .with("eased", eased)
+                .with(
+                        "opening",
+                        opening
+                                ? Text.of(", down to the notches of the wrist opening; neaten the opening")
+                                : Text.name("")));
     }
 
-    private static void addSetting(List<String> steps, boolean sleeve, SleeveDraft draft, PatternSet set) {
+    private static void addSetting(List<Text> steps, boolean sleeve, SleeveDraft draft, PatternSet set) {
         if (sleeve) {
-            steps.add(
-                    "Set the sleeve into the armhole: underarm to underarm, notch to notch, apex to shoulder seam. Sew"
-                            + " with the sleeve uppermost.");
+            steps.add(Text.of("Set the sleeve into the armhole: underarm to underarm, notch to notch, apex to shoulder"
+                    + " seam. Sew with the sleeve uppermost."));
         } else {
-            double frontGap = draft.dimensions().getOr(Dimension.FRONT_GAP, 0);
-            double backGap = draft.dimensions().getOr(Dimension.BACK_GAP, 0);
-            steps.add("Sew the overlay to the armhole, apex to shoulder seam, from " + length(frontGap, set)
-                    + " above the underarm seam in front to " + length(backGap, set) + " above it behind.");
+            steps.add(Text.of("Sew the overlay to the armhole, apex to shoulder seam, from {front} above the underarm"
+                            + " seam in front to {back} above it behind.")
+                    .with("front", length(draft.dimensions().getOr(Dimension.FRONT_GAP, 0), set))
+                    .with("back", length(draft.dimensions().getOr(Dimension.BACK_GAP, 0), set)));
         }
         if (draft.dimensions().has(Dimension.ARMHOLE)) {
-            steps.add("To bind the armhole seam, cut a bias strip " + length(StripPieces.ARMHOLE, set) + " wide and "
-                    + length(draft.dimensions().get(Dimension.ARMHOLE) + StripPieces.ENDS, set) + " long.");
+            steps.add(Text.of("To bind the armhole seam, cut a bias strip {width} wide and {length} long.")
+                    .with("width", length(StripPieces.ARMHOLE, set))
+                    .with("length", length(draft.dimensions().get(Dimension.ARMHOLE) + StripPieces.ENDS, set)));
         }
-        steps.add("Neaten the armhole seam and press it toward the sleeve without flattening the pleats or the cap.");
+        steps.add(Text.of("Neaten the armhole seam and press it toward the sleeve without flattening the pleats or the"
+                + " cap."));
     }
 
     /** A length for people, in the unit of the set. */
-    private static String length(double millimetres, PatternSet set) {
+    private static Text length(double millimetres, PatternSet set) {
         Unit unit = set.title().unit();
-        return switch (unit) {
-            case MILLIMETRE -> String.format(Locale.ROOT, "%.0f mm", millimetres);
-            case CENTIMETRE -> String.format(Locale.ROOT, "%.1f cm", millimetres / 10);
-            case INCH -> String.format(Locale.ROOT, "%.2f in", millimetres / 25.4);
-        };
+        return Text.figures(
+                switch (unit) {
+                    case MILLIMETRE -> String.format(Locale.ROOT, "%.0f mm", millimetres);
+                    case CENTIMETRE -> String.format(Locale.ROOT, "%.1f cm", millimetres / 10);
+                    case INCH -> String.format(Locale.ROOT, "%.2f in", millimetres / 25.4);
+                });
     }
 }

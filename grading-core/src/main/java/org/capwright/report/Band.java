@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.svg.SvgCanvas;
+import org.capwright.words.Language;
 
 /**
  * A strip of a cover page that is not broken.
@@ -44,9 +45,9 @@ record Band(double height, boolean withNext, Optional<Band> header, Drawing draw
     }
 
     /** Bands one below another as a document of their own. */
-    static String svg(String title, String description, List<Band> bands, double width) {
+    static String svg(String title, String description, Language language, List<Band> bands, double width) {
         double height = bands.stream().mapToDouble(Band::height).sum();
-        SvgCanvas canvas = SvgCanvas.begin(title, description, width + 2 * EDGE, height + 2 * EDGE);
+        SvgCanvas canvas = SvgCanvas.begin(title, description, language, width + 2 * EDGE, height + 2 * EDGE);
         double top = -EDGE;
         for (Band band : bands) {
             band.drawing.draw(canvas, EDGE, top);

@@ -8,6 +8,7 @@ import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
+import org.capwright.words.Language;
 
 /**
  * What is placed on the sheet as one: a piece in the sizes chosen, nested over one another.
@@ -72,7 +73,7 @@ record Block(int position, List<Layer> layers, int lead, List<double[]> outlines
         return layers.size() > 1;
     }
 
-    String words() {
-        return leading().piece.kind().words();
+    String words(Language language) {
+        return language.say(leading().piece.kind().words());
     }
 }

@@ -2,7 +2,6 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -13,6 +12,8 @@ import org.capwright.drawing.Script;
 import org.capwright.drawing.Typeface;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** What stands on the cover: title, test squares, picture, tables, sewing order, map of the sheets. */
 final class Cover {
@@ -23,12 +24,14 @@ final class Cover {
     private final PdfOptions options;
     private final List<Block> blocks;
     private final double width;
+    private final Language language;
 
     Cover(PatternSet set, PdfOptions options, List<Block> blocks, double width) {
         this.set = set;
         this.options = options;
         this.blocks = blocks;
         this.width = width;
+        language = set.title().language();
     }
 
     List<Band> bands(Optional<PageMap> map) {
@@ -37,33 +40,40 @@ final class Cover {
         squares(bands);
         cuttingList(bands);
         options.materials()
-                .ifPresent(needs -> bands.addAll(MaterialSheet.bands(
-                        needs, set.run().baseSize().label(), set.title().unit(), width)));
+                .ifPresent(needs -> bands.addAll(
+                        MaterialSheet.bands(needs, set.run().baseSize().label(), set.title(), width)));
         bands.addAll(SpecSheet.bands(set, width));
-        list(bands, "Sewing order", options.sewingOrder(), number -> number + ".");
-        list(bands, "Cautions", options.cautions(), number -> "–");
-        bands.add(TextBands.heading("Lines and marks"));
-        bands.add(Legend.band(blocks, width));
+        list(bands, language.say("Sewing order"), options.sewingOrder(), number -> number + ".");
+        list(bands, language.say("Cautions"), options.cautions(), number -> "–");
+        bands.add(TextBands.heading(language.say("Lines and marks")));
+        bands.add(Legend.band(blocks, language, width));
         map.ifPresent(drawn -> {
-            bands.add(TextBands.heading(drawn.heading()));
-            bands.add(drawn.band(width));
+            bands.add(TextBands.heading(drawn.heading(language)));
+            bands.add(drawn.band(language, width));
         });
         return bands;
     }
 
     private void title(List<Band> bands) {
         PatternSet.Title title = set.title();
-        String line = "Revision " + title.revision() + "   ·   "
-                + (blocks.get(0).nested() ? "sizes " : "size ") + SizeNames.sizes(blocks.get(0)) + "   ·   base size "
-                + set.run().baseSize().label() + "   ·   figures in "
-                + title.unit().symbol();
+        String line = Text.joined(
+                        List.of(
+                                Text.of("Revision {revision}").with("revision", title.revision()),
+                                SizeNames.named(blocks.get(0)),
+                                Text.of("base size {size}")
+                                        .with("size", set.run().baseSize().label()),
+                                Text.of("figures in {unit}")
+                                        .with("unit", title.unit().symbol())),
+                        "   ·   ")
+                .in(language);
         bands.add(TextBands.title(title.style(), line, width));
         int[] shown = Script.of(title.style(), Typeface.BOLD).shown();
         if (IntStream.of(shown).anyMatch(c -> c == Typeface.REPLACEMENT)) {
             bands.addAll(TextBands.paragraph(
-                    "The embedded font has no sign for some characters of the style name; they are shown as "
-                            + Character.toString(Typeface.REPLACEMENT)
-                            + ". The properties of this document give the name in full.",
+                    Text.of("The embedded font has no sign for some characters of the style name; they are shown as"
+                                    + " {sign}. The properties of this document give the name in full.")
+                            .with("sign", Character.toString(Typeface.REPLACEMENT))
+                            .in(language),
                     width));
         }
     }
@@ -73,20 +83,20 @@ final class Cover {
         boolean beside = pictureWidth >= 60;
         SleevePicture picture = new SleevePicture(set, beside ? pictureWidth : width, 60);
         bands.add(Band.of(70, (canvas, left, top) -> {
-            TestSquare.draw(canvas, left + 1, top - 4, 50, "50 mm");
-            TestSquare.draw(canvas, left + 57, top - 4, 50.8, "2 in");
+            TestSquare.draw(canvas, left + 1, top - 4, 50, "50 mm", language);
+            TestSquare.draw(canvas, left + 57, top - 4, 50.8, "2 in", language);
             canvas.text(
                     Letters.bold(3, Ink.TEXT),
                     Place.LEFT,
                     left + 1,
                     top - 60.5,
-                    "Measure before cutting: the squares must be exact.");
+                    language.say("Measure before cutting: the squares must be exact."));
             canvas.text(
                     Letters.regular(2.7, Ink.QUIET),
                     Place.LEFT,
                     left + 1,
                     top - 64.5,
-                    "Print at 100 %, without “fit to page”.");
+                    language.say("Print at 100 %, without “fit to page”."));
             if (beside) {
                 picture.draw(canvas, left + 118, top - 2);
             }
@@ -97,13 +107,17 @@ final class Cover {
     }
 
     private void cuttingList(List<Band> bands) {
-        bands.add(TextBands.heading("Cutting list, for one pair of sleeves"));
-        Band header = row(TextBands.QUIET, "Piece", "Cut", "Material").keptWithNext();
+        bands.add(TextBands.heading(language.say("Cutting list, for one pair of sleeves")));
+        Band header = row(TextBands.QUIET, language.say("Piece"), language.say("Cut"), language.say("Material"))
+                .keptWithNext();
         bands.add(header);
         for (int i = 0; i < blocks.size(); i++) {
             Piece piece = blocks.get(i).leading().piece();
-            String material = piece.kind().material().name().toLowerCase(Locale.ROOT);
-            Band row = row(TextBands.BODY, piece.kind().words(), piece.cut().words(), material)
+            Band row = row(
+                            TextBands.BODY,
+                            blocks.get(i).words(language),
+                            piece.cut().words().in(language),
+                            language.say(piece.kind().material().words()))
                     .under(header);
             bands.add(i == 0 ? row.keptWithNext() : row);
         }

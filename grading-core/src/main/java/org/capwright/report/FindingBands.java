@@ -11,9 +11,10 @@ import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.exchange.PrintedName;
 import org.capwright.gradeimport.Unread;
-import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** Findings as bands, the gravest first: sign, sizes, measure, value and range in one line, then what is the matter, what to change and the source. */
 final class FindingBands {
@@ -24,16 +25,18 @@ final class FindingBands {
     private static final Letters SOURCE = Letters.regular(2.4, Ink.QUIET);
 
     private final Unit unit;
+    private final Language language;
     private final double width;
-    private final List<String> sources = new ArrayList<>();
+    private final List<Text> sources = new ArrayList<>();
 
-    private FindingBands(Unit unit, double width) {
+    private FindingBands(Unit unit, Language language, double width) {
         this.unit = unit;
+        this.language = language;
         this.width = width;
     }
 
-    static List<Band> bands(List<Finding> findings, Unit unit, double width) {
-        FindingBands made = new FindingBands(unit, width);
+    static List<Band> bands(List<Finding> findings, Unit unit, Language language, double width) {
+        FindingBands made = new FindingBands(unit, language, width);
         List<Band> bands = new ArrayList<>();
         findings.stream()
                 .sorted(Comparator.comparing(Unread::is)
@@ -46,9 +49,9 @@ final class FindingBands {
     private Band band(Finding finding) {
         double room = width - INDENT;
         List<Band> lines = List.of(
-                TextBands.lines(finding.sentence(), TextBands.BODY, LEADING, room),
-                TextBands.lines(finding.remedy(), REMEDY, LEADING, room),
-                TextBands.lines(source(finding.source()), SOURCE, 3.4, room));
+                TextBands.lines(finding.sentence().in(language), TextBands.BODY, LEADING, room),
+                TextBands.lines(finding.remedy().in(language), REMEDY, LEADING, room),
+                TextBands.lines(source(finding.source()).in(language), SOURCE, 3.4, room));
         double height =
                 8 + lines.stream().mapToDouble(line -> line.height() - 1.5).sum();
         return Band.of(height, (canvas, left, top) -> {
@@ -64,21 +67,23 @@ final class FindingBands {
     }
 
     /** In full where it stands first, afterwards by its number. */
-    private String source(String words) {
+    private Text source(Text words) {
         int known = sources.indexOf(words);
-        if (words.equals(Finding.PRACTICE)) {
-            return "Source: " + words;
+        if (words.equals(Text.of(Finding.PRACTICE))) {
+            return Text.of("Source: {source}").with("source", words);
         } else if (known >= 0) {
-            return "Source: [" + (known + 1) + "] above";
+            return Text.of("Source: [{number}] above").with("number", known + 1);
         }
         sources.add(words);
-        return "Source [" + sources.size() + "]: " + words;
+        return Text.of("Source [{number}]: {source}")
+                .with("number", sources.size())
+                .with("source", words);
     }
 
     private void head(Canvas canvas, Finding finding, double left, double y) {
-        String about = SeverityMark.word(finding.severity())
+        String about = language.say(SeverityMark.word(finding.severity()))
                 + (finding.sizes().isEmpty() ? "" : "   " + String.join("–", finding.sizes()))
-                + "   " + PrintedName.of(finding.subject().code());
+                + "   " + language.say(PrintedName.of(finding.subject().code()));
         String figures = figures(finding);
         double room = Math.max(30, width - INDENT - TextBands.BODY.width(figures) - 4);
         Letters bold = Letters.bold(3.3, SeverityMark.ink(finding.severity())).within(about, room);
@@ -91,16 +96,13 @@ final class FindingBands {
             return "";
         }
         String symbol = finding.quantity() == Quantity.LENGTH ? " " + unit.symbol() : "";
-        String value = number(finding, finding.value().getAsDouble()) + symbol;
-        Optional<String> range = finding.expected().text(bound -> number(finding, bound));
-        return value + range.map(text -> "; expected " + text + symbol).orElse("");
-    }
-
-    private String number(Finding finding, double number) {
-        return switch (finding.quantity()) {
-            case LENGTH -> unit.format(number);
-            case COUNT -> Long.toString(Math.round(number));
-            default -> Decimals.text(number, 3);
-        };
+        Optional<Text> range = finding.expected().text(bound -> finding.figure(bound, unit));
+        return range.map(bounds -> Text.of("{value}; expected {range}{unit}").with("range", bounds))
+                .orElse(Text.of("{value}"))
+                .with(
+                        "value",
+                        finding.figure(finding.value().getAsDouble(), unit).in(language) + symbol)
+                .with("unit", symbol)
+                .in(language);
     }
 }

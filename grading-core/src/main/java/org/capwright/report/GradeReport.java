@@ -21,6 +21,8 @@ import org.capwright.drawing.pdf.PdfFile;
 import org.capwright.exchange.PrintedName;
 import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * A checked grade as a report on A4: verdict, the jumps drawn beside those of the body, every finding with its source and remedy, the jumps as a table, what-if and coverage. Severity and
@@ -28,6 +30,7 @@ import org.capwright.quantity.Unit;
  *
  * @param name name of the style
  * @param unit unit of the figures
+ * @param language what the report is written in
  * @param grade what was checked
  * @param findings what was found
  * @param cures the fewest figures whose change takes findings away, the most telling first
@@ -37,6 +40,7 @@ import org.capwright.quantity.Unit;
 public record GradeReport(
         String name,
         Unit unit,
+        Language language,
         CheckedGrade grade,
         List<Finding> findings,
         List<WhatIf.Cure> cures,
@@ -50,6 +54,8 @@ public record GradeReport(
      *
      * @param name name of the style
      * @param unit unit of the figures
+     * @param language what the report is written in
+     * @param language what the report is written in
      * @param grade what was checked
      * @param findings what was found
      * @param cures the fewest figures whose change takes findings away, the most telling first
@@ -68,7 +74,7 @@ public record GradeReport(
      * @throws IOException if it cannot be written
      */
     public void write(OutputStream out) throws IOException {
-        PdfFile file = new PdfFile();
+        PdfFile file = new PdfFile(language);
         Paper.Sheets paper = Paper.A4;
         CoverFlow flow = CoverFlow.within(paper.width() - 2 * Paper.MARGIN, paper.height() - 2 * Paper.MARGIN - FOOT);
         List<PdfCanvas> pages = flow.pages(bands(flow.columnWidth()), file);
@@ -76,7 +82,9 @@ public record GradeReport(
             foot(pages.get(i), flow, i + 1, pages.size());
             file.add(new PdfFile.Page(paper.width(), paper.height(), Paper.MARGIN, pages.get(i)));
         }
-        String subject = "Report of a checked grade, sizes " + String.join(", ", labels());
+        String subject = Text.of("Report of a checked grade, sizes {sizes}")
+                .with("sizes", Text.names(labels()))
+                .in(language);
         file.save(name, subject, labels(), Optional.empty(), PdfFile.Scale.AS_USUAL, out);
     }
 
@@ -86,7 +94,10 @@ public record GradeReport(
 
     private void foot(Canvas canvas, CoverFlow flow, int page, int pages) {
         double y = -flow.height() - FOOT + 1;
-        String words = "page " + page + " of " + pages;
+        String words = Text.of("page {page} of {pages}")
+                .with("page", page)
+                .with("pages", pages)
+                .in(language);
         canvas.text(Letters.regular(2.5, Ink.QUIET).within(name, flow.width() - 40), Place.LEFT, 0, y, name)
                 .text(Letters.regular(2.5, Ink.QUIET), Place.RIGHT, flow.width(), y, words);
     }
@@ -97,34 +108,36 @@ public record GradeReport(
         verdict(bands, width);
         List<Cause> causes = Cause.of(cures, findings);
         causes(bands, causes, width);
-        List<Band> chart = JumpChart.bands(grade, unit, findings, width);
+        List<Band> chart = JumpChart.bands(grade, unit, language, findings, width);
         if (!chart.isEmpty()) {
-            bands.add(TextBands.heading("Jumps from size to size"));
+            bands.add(TextBands.heading(language.say("Jumps from size to size")));
             bands.addAll(chart);
         }
         if (!findings.isEmpty()) {
-            bands.add(TextBands.heading("Findings"));
+            bands.add(TextBands.heading(language.say("Findings")));
             for (int i = 0; i < causes.size(); i++) {
                 if (causes.size() > 1) {
                     bands.addAll(TextBands.paragraph(
                             causes.get(i).cure().isPresent()
-                                    ? (i + 1) + ". " + causes.get(i).words()
-                                    : "Findings of their own:",
+                                    ? (i + 1) + ". " + causes.get(i).words().in(language)
+                                    : language.say("Findings of their own:"),
                             width));
                 }
-                bands.addAll(FindingBands.bands(causes.get(i).findings(), unit, width));
+                bands.addAll(FindingBands.bands(causes.get(i).findings(), unit, language, width));
             }
             bands.add(TextBands.space());
         }
         whatIf.ifPresent(proposal -> whatIf(bands, proposal, width));
-        List<FigureTable.Row> rows = JumpTable.jumps(grade, unit);
+        List<FigureTable.Row> rows = JumpTable.jumps(grade, unit, language);
         if (!rows.isEmpty()) {
-            bands.add(TextBands.heading("Table of jumps, " + unit.symbol()));
+            bands.add(TextBands.heading(Text.of("Table of jumps, {unit}")
+                    .with("unit", unit.symbol())
+                    .in(language)));
             bands.addAll(JumpTable.bands(grade, rows, width));
         }
         coverage.ifPresent(covered -> {
-            bands.add(TextBands.heading("Who finds a size"));
-            bands.addAll(CoverageBands.bands(covered, unit, width));
+            bands.add(TextBands.heading(language.say("Who finds a size")));
+            bands.addAll(CoverageBands.bands(covered, unit, language, width));
             bands.add(TextBands.space());
         });
         sources(bands, width);
@@ -136,26 +149,38 @@ public record GradeReport(
         if (causes.stream().allMatch(cause -> cause.cure().isEmpty())) {
             return;
         }
-        bands.add(TextBands.heading("What is behind it"));
+        bands.add(TextBands.heading(language.say("What is behind it")));
         for (int i = 0; i < causes.size(); i++) {
             Cause cause = causes.get(i);
             String number = (i + 1) + ". ";
             cause.cure()
                     .ifPresent(cure -> bands.addAll(TextBands.paragraph(
-                            number + cause.words() + " It is " + unit.format(cure.before()) + " "
-                                    + unit.symbol() + "; " + unit.format(cure.after()) + " " + unit.symbol()
-                                    + " mends it. From "
-                                    + unit.format(cure.passing().lower()) + " to "
-                                    + unit.format(cure.passing().upper()) + " " + unit.symbol()
-                                    + " passes as well.",
+                            number + cause.words().in(language) + " "
+                                    + Text.of("It is {before}; {after} mends it. From {lower} to {upper} passes as"
+                                                    + " well.")
+                                            .with("before", length(cure.before()))
+                                            .with("after", length(cure.after()))
+                                            .with(
+                                                    "lower",
+                                                    Text.figures(unit.format(
+                                                            cure.passing().lower())))
+                                            .with("upper", length(cure.passing().upper()))
+                                            .in(language),
                             width)));
         }
         bands.add(TextBands.space());
     }
 
     private Band title(double width) {
-        String line = "Grade held against bodies   ·   sizes " + SizeNames.sizes(labels()) + "   ·   base size "
-                + grade.baseSize().label() + "   ·   figures in " + unit.symbol();
+        String line = Text.joined(
+                        List.of(
+                                Text.of("Grade held against bodies"),
+                                Text.of("sizes {sizes}").with("sizes", SizeNames.sizes(labels())),
+                                Text.of("base size {size}")
+                                        .with("size", grade.baseSize().label()),
+                                Text.of("figures in {unit}").with("unit", unit.symbol())),
+                        "   ·   ")
+                .in(language);
         return TextBands.title(name, line, width);
     }
 
@@ -167,13 +192,19 @@ public record GradeReport(
 
     private void verdict(List<Band> bands, double width) {
         long unread = findings.stream().filter(Unread::is).count();
-        String words = unread > 0
-                ? "Not judged: " + unread + (unread == 1 ? " part" : " parts") + " of the file not read."
-                : count(Severity.STOP) > 0
-                        ? "Do not cut before the stops are mended or meant."
-                        : count(Severity.CAUTION) > 0
-                                ? "Nothing stops this grade. Look at the cautions before cutting."
-                                : "Nothing stops this grade.";
+        String words = Text.of(
+                        unread == 1
+                                ? "Not judged: {count} part of the file not read."
+                                : unread > 0
+                                        ? "Not judged: {count} parts of the file not read."
+                                        : count(Severity.STOP) > 0
+                                                ? "Do not cut before the stops are mended or meant."
+                                                : count(Severity.CAUTION) > 0
+                                                        ? "Nothing stops this grade. Look at the cautions before"
+                                                                + " cutting."
+                                                        : "Nothing stops this grade.")
+                .with("count", unread)
+                .in(language);
         bands.add(Band.of(20, (canvas, left, top) -> {
             canvas.ink(Ink.TINT).box(left, top - 17, width, 16).fill();
             double x = left + 6;
@@ -182,7 +213,7 @@ public record GradeReport(
                 String number = Long.toString(count(severity));
                 Letters large = Letters.bold(6, Ink.TEXT);
                 canvas.text(large, Place.LEFT, x + 5, top - 11.2, number);
-                String word = SeverityMark.word(severity).toLowerCase(Locale.ROOT);
+                String word = language.say(SeverityMark.word(severity)).toLowerCase(Locale.ROOT);
                 canvas.text(
                         Letters.regular(2.7, Ink.QUIET), Place.LEFT, x + 6.5 + large.width(number), top - 11.2, word);
                 x += 29;
@@ -193,65 +224,89 @@ public record GradeReport(
     }
 
     private void whatIf(List<Band> bands, WhatIf.Proposal proposal, double width) {
-        bands.add(TextBands.heading("What if: the smallest change of the rules"));
+        bands.add(TextBands.heading(language.say("What if: the smallest change of the rules")));
         List<FigureTable.Row> rows = new ArrayList<>();
         for (WhatIf.Change change : proposal.changes()) {
-            String dimension = PrintedName.capital(change.dimension().gradeName());
+            Text dimension = Text.of(PrintedName.capital(change.dimension().gradeName()));
             rows.add(FigureTable.Row.of(
-                    dimension + ", as it is",
+                    Text.of("{dimension}, as it is")
+                            .with("dimension", dimension)
+                            .in(language),
                     TextBands.BODY,
                     figures(change.before().increments())));
             rows.add(FigureTable.Row.of(
-                    dimension + ", proposed",
+                    Text.of("{dimension}, proposed")
+                            .with("dimension", dimension)
+                            .in(language),
                     TextBands.BOLD,
                     figures(change.after().increments())));
         }
         bands.addAll(TextBands.paragraph(
-                proposal.changes().isEmpty()
-                        ? "No change of the grade rules clears the gravest of these findings; the base size itself has"
-                                + " to change."
-                        : proposal.cleared()
-                                ? "With these rules, drafted anew and checked, no " + gravest()
-                                        + " is left. Increments in " + unit.symbol() + "."
-                                : "With these rules, drafted anew and checked, some of the gravest findings are left:"
-                                        + " they lie in the base size or in lines that no rule"
-                                        + " moves. Increments in " + unit.symbol() + ".",
+                Text.of(
+                                proposal.changes().isEmpty()
+                                        ? "No change of the grade rules clears the gravest of these findings; the base"
+                                                + " size itself has to change."
+                                        : !proposal.cleared()
+                                                ? "With these rules, drafted anew and checked, some of the gravest"
+                                                        + " findings are left: they lie in the base size or in lines"
+                                                        + " that no rule moves. Increments in {unit}."
+                                                : stopped()
+                                                        ? "With these rules, drafted anew and checked, no stop is left."
+                                                                + " Increments in {unit}."
+                                                        : "With these rules, drafted anew and checked, no caution is"
+                                                                + " left. Increments in {unit}.")
+                        .with("unit", unit.symbol())
+                        .in(language),
                 width));
         if (!rows.isEmpty()) {
             bands.addAll(JumpTable.bands(grade, rows, width));
         }
         if (!proposal.cleared() && !proposal.changes().isEmpty()) {
-            bands.addAll(FindingBands.bands(proposal.remaining(), unit, width));
+            bands.addAll(FindingBands.bands(proposal.remaining(), unit, language, width));
             bands.add(TextBands.space());
         }
     }
 
-    private String gravest() {
-        return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP) ? "stop" : "caution";
+    private boolean stopped() {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
     private List<String> figures(List<Double> increments) {
-        return increments.stream().map(unit::format).map(PrintedName::signed).toList();
+        return increments.stream()
+                .map(unit::format)
+                .map(language::figures)
+                .map(PrintedName::signed)
+                .toList();
     }
 
     private void sources(List<Band> bands, double width) {
-        bands.add(TextBands.heading("Sources"));
+        bands.add(TextBands.heading(language.say("Sources")));
         grade.body()
                 .ifPresentOrElse(
                         body -> {
                             bands.addAll(TextBands.small(
-                                    "Bodies: " + body.table().info().title() + ". "
-                                            + body.table().info().source() + ".",
+                                    Text.of("Bodies: {table}. {source}.")
+                                            .with("table", body.table().info().title())
+                                            .with("source", body.table().info().source())
+                                            .in(language),
                                     width));
                             body.survey()
-                                    .ifPresent(survey -> bands.addAll(
-                                            TextBands.small("Second opinion: " + survey.source() + ".", width)));
+                                    .ifPresent(survey -> bands.addAll(TextBands.small(
+                                            Text.of("Second opinion: {survey}.")
+                                                    .with("survey", survey.source())
+                                                    .in(language),
+                                            width)));
                         },
                         () -> bands.addAll(TextBands.small(
-                                "No table of bodies was chosen: the grade was held against itself alone.", width)));
+                                language.say("No table of bodies was chosen: the grade was held against itself alone."),
+                                width)));
         bands.addAll(TextBands.small(
-                "Every finding names the source of its limit; where it says common practice, no source, no publication"
-                        + " gives the figure. A report is no substitute for a toile.",
+                language.say("Every finding names the source of its limit; where it says common practice, no source, no"
+                        + " publication gives the figure. A report is no substitute for a toile."),
                 width));
+    }
+
+    private Text length(double millimetres) {
+        return Text.figures(unit.format(millimetres) + " " + unit.symbol());
     }
 }

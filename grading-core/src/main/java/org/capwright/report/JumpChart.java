@@ -19,6 +19,8 @@ import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * The jumps of a grade beside those of the body, one panel per measure. The garment is a solid bar, the body a hatched one with a dashed outline, the survey's interval a line with ends:
@@ -42,11 +44,13 @@ public final class JumpChart {
 
     private final CheckedGrade grade;
     private final Unit unit;
+    private final Language language;
     private final List<Finding> findings;
 
-    private JumpChart(CheckedGrade grade, Unit unit, List<Finding> findings) {
+    private JumpChart(CheckedGrade grade, Unit unit, Language language, List<Finding> findings) {
         this.grade = grade;
         this.unit = unit;
+        this.language = language;
         this.findings = findings;
     }
 
@@ -61,29 +65,43 @@ public final class JumpChart {
      * @param unit unit of the figures
      * @return the document, UTF-8, in millimetres
      */
-    public static String write(String title, CheckedGrade grade, Unit unit) {
-        JumpChart chart = new JumpChart(grade, unit, List.of());
+    public static String write(String title, CheckedGrade grade, Unit unit, Language language) {
+        JumpChart chart = new JumpChart(grade, unit, language, List.of());
         List<Band> bands = new ArrayList<>();
-        bands.add(TextBands.heading("Jumps of " + title + ", " + unit.symbol(), Ink.BLACK));
+        bands.add(TextBands.heading(
+                Text.of("Jumps of {style}, {unit}")
+                        .with("style", title)
+                        .with("unit", unit.symbol())
+                        .in(language),
+                Ink.BLACK));
         List<Band> panels = chart.bands(PAGE);
         bands.addAll(
                 panels.isEmpty()
                         ? TextBands.paragraph(
-                                "There is no jump to draw: the grade has one size, or no measure that a body has.",
+                                language.say(
+                                        "There is no jump to draw: the grade has one size, or no measure that a body"
+                                                + " has."),
                                 PAGE)
                         : panels);
         grade.body()
                 .ifPresent(body -> bands.add(TextBands.lines(
-                        "Bodies: " + body.table().id() + ". "
-                                + body.table().info().source() + ".",
+                        Text.of("Bodies: {table}. {source}.")
+                                .with("table", body.table().id())
+                                .with("source", body.table().info().source())
+                                .in(language),
                         Letters.regular(2.4, GREY),
                         3.5,
                         PAGE)));
-        return Band.svg("Jumps of " + title, chart.description(), bands, PAGE);
+        return Band.svg(
+                Text.of("Jumps of {style}").with("style", title).in(language),
+                chart.description(),
+                language,
+                bands,
+                PAGE);
     }
 
-    static List<Band> bands(CheckedGrade grade, Unit unit, List<Finding> findings, double width) {
-        return new JumpChart(grade, unit, findings).bands(width);
+    static List<Band> bands(CheckedGrade grade, Unit unit, Language language, List<Finding> findings, double width) {
+        return new JumpChart(grade, unit, language, findings).bands(width);
     }
 
     private List<Band> bands(double width) {
@@ -127,36 +145,44 @@ public final class JumpChart {
     }
 
     private String description() {
-        StringBuilder words = new StringBuilder();
+        List<Text> words = new ArrayList<>();
         for (CheckedMeasure measure : measures()) {
-            words.append(title(measure)).append(": ");
+            List<Text> jumps = new ArrayList<>();
             for (int i = 0; i < grade.intervals(); i++) {
-                words.append(String.join(" to ", grade.pair(i))).append(' ').append(figure(grade.jump(i, measure)));
-                if (grade.body().isPresent()) {
-                    words.append(" (body ").append(figure(bodyJump(measure, i))).append(')');
-                }
-                words.append("; ");
+                jumps.add(Text.of(
+                                grade.body().isPresent()
+                                        ? "{from} to {to} {jump} (body {body})"
+                                        : "{from} to {to} {jump}")
+                        .with("from", grade.pair(i).get(0))
+                        .with("to", grade.pair(i).get(1))
+                        .with("jump", figure(grade.jump(i, measure)))
+                        .with("body", figure(bodyJump(measure, i))));
             }
+            words.add(Text.of("{measure}: {jumps}; ")
+                    .with("measure", title(measure))
+                    .with("jumps", Text.joined(jumps, "; ")));
         }
-        return words.append("lengths in ").append(unit.symbol()).append('.').toString();
+        words.add(Text.of("lengths in {unit}.").with("unit", unit.symbol()));
+        return Text.joined(words, "").in(language);
     }
 
-    private String figure(OptionalDouble millimetres) {
-        return millimetres.isPresent() ? unit.format(millimetres.getAsDouble()) : "no figure";
+    private Text figure(OptionalDouble millimetres) {
+        return millimetres.isPresent() ? Text.figures(unit.format(millimetres.getAsDouble())) : Text.of("no figure");
     }
 
     private void legend(Canvas canvas, double left, double top) {
         garment(canvas, left, top - 5, 5, 3);
-        canvas.text(WORDS, Place.LEFT, left + 6.5, top - 4.6, "garment");
+        canvas.text(WORDS, Place.LEFT, left + 6.5, top - 4.6, language.say("garment"));
         if (grade.body().isEmpty()) {
             return;
         }
         body(canvas, left + 26, top - 5, 5, 3);
-        canvas.text(WORDS, Place.LEFT, left + 32.5, top - 4.6, "body, by the table");
+        canvas.text(WORDS, Place.LEFT, left + 32.5, top - 4.6, language.say("body, by the table"));
         if (grade.body().get().survey().isPresent()) {
             whisker(canvas, left + 66, top - 5.2, top - 1.8);
-            String words = "mean body, by the survey, "
-                    + Math.round(100 * grade.body().get().confidence()) + " % confidence";
+            String words = Text.of("mean body, by the survey, {share} % confidence")
+                    .with("share", Math.round(100 * grade.body().get().confidence()))
+                    .in(language);
             canvas.text(WORDS, Place.LEFT, left + 69, top - 4.6, words);
         }
     }
@@ -179,11 +205,13 @@ public final class JumpChart {
                 .map(growth -> growth.mean().interval());
     }
 
-    private String title(CheckedMeasure measure) {
-        String body = dimension(measure)
-                .map(dimension -> " beside " + PrintedName.of(dimension.id()))
-                .orElse("");
-        return PrintedName.capital(measure.code()) + body;
+    private Text title(CheckedMeasure measure) {
+        Text garment = Text.of(PrintedName.capital(measure.code()));
+        return dimension(measure)
+                .map(dimension -> Text.of("{garment} beside {body}")
+                        .with("garment", garment)
+                        .with("body", Text.of(PrintedName.of(dimension.id()))))
+                .orElse(garment);
     }
 
     private void panel(Canvas canvas, Panel panel, double left, double top, double width) {
@@ -197,7 +225,7 @@ public final class JumpChart {
             highest = Math.max(highest, Math.max(Math.max(garment, body), survey.upper()));
         }
         canvas.group("measure", panel.measure.code(), Point.ORIGIN);
-        String words = title(panel.measure) + ", " + unit.symbol();
+        String words = title(panel.measure).in(language) + ", " + unit.symbol();
         canvas.text(Letters.bold(3.1, Ink.BLACK).within(words, width), Place.LEFT, left, top - 3.6, words);
         double scale = BARS / (highest - lowest);
         double zero = top - 11 - scale * highest;
@@ -253,7 +281,7 @@ public final class JumpChart {
     }
 
     private void figure(Canvas canvas, double jump, double x, double end) {
-        String words = unit.format(jump).replace('-', '−');
+        String words = language.figures(unit.format(jump)).replace('-', '−');
         canvas.text(FIGURES, Place.CENTRE, x, jump < 0 ? end - 2.6 : end + 0.9, words);
     }
 

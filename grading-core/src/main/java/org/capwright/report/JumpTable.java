@@ -10,6 +10,7 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.PrintedName;
 import org.capwright.quantity.Unit;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Language;
 
 /** The jumps of a grade as rows of a table, a column for each interval between neighbouring sizes. */
 final class JumpTable {
@@ -29,7 +30,7 @@ final class JumpTable {
     }
 
     /** Garment, body, and what the garment has more, for every measure that a body has. */
-    static List<FigureTable.Row> jumps(CheckedGrade grade, Unit unit) {
+    static List<FigureTable.Row> jumps(CheckedGrade grade, Unit unit, Language language) {
         List<FigureTable.Row> rows = new ArrayList<>();
         for (CheckedMeasure measure : CheckedMeasure.values()) {
             List<String> garment = new ArrayList<>();
@@ -39,20 +40,25 @@ final class JumpTable {
             for (int i = 0; i < grade.intervals(); i++) {
                 OptionalDouble jump = grade.jump(i, measure);
                 OptionalDouble grown = grown(grade, dimension, i);
-                garment.add(jump.isPresent() ? PrintedName.signed(unit.format(jump.getAsDouble())) : "");
-                body.add(grown.isPresent() ? PrintedName.signed(unit.format(grown.getAsDouble())) : "");
+                garment.add(
+                        jump.isPresent() ? PrintedName.signed(language.figures(unit.format(jump.getAsDouble()))) : "");
+                body.add(
+                        grown.isPresent()
+                                ? PrintedName.signed(language.figures(unit.format(grown.getAsDouble())))
+                                : "");
                 more.add(
                         jump.isPresent() && grown.isPresent()
-                                ? PrintedName.signed(unit.format(jump.getAsDouble() - grown.getAsDouble()))
+                                ? PrintedName.signed(
+                                        language.figures(unit.format(jump.getAsDouble() - grown.getAsDouble())))
                                 : "");
             }
             if (measure.body().isEmpty() || garment.stream().allMatch(String::isEmpty)) {
                 continue;
             }
-            rows.add(FigureTable.Row.of(PrintedName.capital(measure.code()), TextBands.BOLD, garment));
+            rows.add(FigureTable.Row.of(language.say(PrintedName.capital(measure.code())), TextBands.BOLD, garment));
             dimension.ifPresent(of -> {
-                rows.add(FigureTable.Row.of("   " + PrintedName.of(of.id()), TextBands.BODY, body));
-                rows.add(FigureTable.Row.of("   garment less body", TextBands.BODY, more));
+                rows.add(FigureTable.Row.of("   " + language.say(PrintedName.of(of.id())), TextBands.BODY, body));
+                rows.add(FigureTable.Row.of("   " + language.say("garment less body"), TextBands.BODY, more));
             });
         }
         return rows;

@@ -15,6 +15,8 @@ import org.capwright.lay.Placement;
 import org.capwright.pattern.Piece;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -29,6 +31,7 @@ public final class LayPicture {
 
     private final Lay lay;
     private final Unit unit;
+    private final Language language;
     private final double scale;
 
     /** Font size; all that is not to scale goes by it. */
@@ -39,9 +42,10 @@ public final class LayPicture {
     private final boolean folded;
     private final double cloth;
 
-    private LayPicture(Lay lay, Unit unit, double scale, double size) {
+    private LayPicture(Lay lay, Unit unit, Language language, double scale, double size) {
         this.lay = lay;
         this.unit = unit;
+        this.language = language;
         this.scale = scale;
         this.size = size;
         words = Letters.regular(size, Ink.TEXT);
@@ -57,17 +61,22 @@ public final class LayPicture {
      * @param unit unit of the figures and of the ruler
      * @return an SVG document, one user unit a millimetre; the same lay gives the same text
      */
-    public static String svg(Lay lay, Unit unit) {
-        LayPicture picture = new LayPicture(lay, unit, 1, 16);
+    public static String svg(Lay lay, Unit unit, Language language) {
+        LayPicture picture = new LayPicture(lay, unit, language, 1, 16);
         double width = Math.max(lay.length(), LEAST_PAGE) + 2 * picture.size;
-        return Band.svg("Lay", lay.fabric().words(unit), List.of(picture.band(width)), width);
+        return Band.svg(
+                language.say("Lay"),
+                lay.fabric().words(unit).in(language),
+                language,
+                List.of(picture.band(width)),
+                width);
     }
 
     /** The lay drawn small. */
-    static Band band(Lay lay, Unit unit, double width) {
+    static Band band(Lay lay, Unit unit, Language language, double width) {
         double size = 2.7;
         double scale = Math.min((width - 2 * size) / lay.length(), HIGHEST / lay.usableWidth());
-        return new LayPicture(lay, unit, scale, size).band(width);
+        return new LayPicture(lay, unit, language, scale, size).band(width);
     }
 
     private Band band(double width) {
@@ -75,11 +84,14 @@ public final class LayPicture {
     }
 
     private void draw(Canvas canvas, double left, double top, double width) {
-        String fabric = lay.fabric().words(unit);
+        String fabric = lay.fabric().words(unit).in(language);
         canvas.text(words.within(fabric, width - 2 * size), Place.LEFT, left, top - 1.1 * size, fabric);
-        String figures = "lay " + length(lay.length()) + ", at least " + length(lay.areaBound()) + " by area, "
-                + Decimals.text(Math.floor(lay.utilisation() * 1000) / 10, 1) + " % of the cloth used, buy "
-                + length(lay.purchase().length());
+        String figures = Text.of("lay {length}, at least {least} by area, {used} % of the cloth used, buy {buy}")
+                .with("length", length(lay.length()))
+                .with("least", length(lay.areaBound()))
+                .with("used", Text.figures(Decimals.text(Math.floor(lay.utilisation() * 1000) / 10, 1)))
+                .with("buy", length(lay.purchase().length()))
+                .in(language);
         canvas.text(words.within(figures, width - 2 * size), Place.LEFT, left, top - 2.4 * size, figures);
         double upper = top - 3 * size;
         double lower = upper - cloth;
@@ -92,8 +104,8 @@ public final class LayPicture {
         ruler(canvas, left, lower - 0.3 * size);
     }
 
-    private String length(double millimetres) {
-        return unit.format(millimetres) + " " + unit.symbol();
+    private Text length(double millimetres) {
+        return Text.figures(unit.format(millimetres) + " " + unit.symbol());
     }
 
     private void cloth(Canvas canvas, double left, double upper, double lower, double base) {
@@ -110,8 +122,9 @@ public final class LayPicture {
         Letters small = Letters.regular(0.75 * size, Ink.TEXT);
         Point upward = new Point(0, 1);
         double x = left - 0.5 * size;
-        canvas.written(small, new Point(x, lower + 0.75 * cloth), upward, folded ? "selvedges" : "selvedge");
-        canvas.written(small, new Point(x, lower + 0.25 * cloth), upward, folded ? "fold" : "selvedge");
+        canvas.written(
+                small, new Point(x, lower + 0.75 * cloth), upward, language.say(folded ? "selvedges" : "selvedge"));
+        canvas.written(small, new Point(x, lower + 0.25 * cloth), upward, language.say(folded ? "fold" : "selvedge"));
         if (folded) {
             canvas.stroke(Stroke.dashed(Ink.BLACK, 0.18 * size, 1.5 * size, 0.4 * size, 0.4 * size, 0.4 * size));
             canvas.line(left, base, left + length, base);
@@ -142,9 +155,12 @@ public final class LayPicture {
     private void label(Canvas canvas, Placement placement, int upTo, Point middle, double radius) {
         int from = upTo - placement.yields() + 1;
         List<String> lines = List.of(
-                placement.piece().kind().words(),
-                "size " + placement.piece().size() + ", no. " + from + (from < upTo ? "–" + upTo : ""),
-                manner(placement));
+                language.say(placement.piece().kind().words()),
+                Text.of("size {size}, no. {number}")
+                        .with("size", placement.piece().size())
+                        .with("number", from < upTo ? from + "–" + upTo : String.valueOf(from))
+                        .in(language),
+                language.say(manner(placement)));
         Letters letters = Letters.regular(Math.min(size * 1.3, radius / 4), Ink.TEXT);
         for (String text : lines) {
             letters = letters.within(text, 1.7 * radius);

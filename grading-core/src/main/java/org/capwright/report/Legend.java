@@ -14,6 +14,8 @@ import org.capwright.pattern.MarkLine;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.NotchKind;
 import org.capwright.pattern.Piece;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** Says what each kind of line and mark means; only those that are on the pattern. */
 final class Legend {
@@ -21,11 +23,11 @@ final class Legend {
     private static final double ROW = 6.2;
     private static final double SAMPLE = 17;
 
-    private record Entry(String words, Band.Drawing sample) {}
+    private record Entry(Text words, Band.Drawing sample) {}
 
     private Legend() {}
 
-    static Band band(List<Block> blocks, double width) {
+    static Band band(List<Block> blocks, Language language, double width) {
         List<Entry> entries = entries(blocks);
         int columns = Math.max(2, (int) (width / 62));
         int rows = (entries.size() + columns - 1) / columns;
@@ -35,7 +37,13 @@ final class Legend {
                 double x = left + i / rows * column;
                 double y = top - (i % rows + 0.5) * ROW;
                 entries.get(i).sample.draw(canvas, x, y);
-                canvas.text(Letters.regular(2.8, Ink.TEXT), Place.LEFT, x + SAMPLE + 3, y - 1, entries.get(i).words);
+                String words = entries.get(i).words.in(language);
+                canvas.text(
+                        Letters.regular(2.8, Ink.TEXT).within(words, column - SAMPLE - 4),
+                        Place.LEFT,
+                        x + SAMPLE + 3,
+                        y - 1,
+                        words);
             }
         });
     }
@@ -47,13 +55,14 @@ final class Legend {
             for (int i = 0; i < first.layers().size(); i++) {
                 Block.Layer layer = first.layers().get(i);
                 entries.add(new Entry(
-                        "cut line, size " + layer.piece().size() + (i == first.lead() ? ", full marks" : ""),
+                        Text.of(i == first.lead() ? "cut line, size {size}, full marks" : "cut line, size {size}")
+                                .with("size", layer.piece().size()),
                         line(layer.stroke())));
             }
         } else {
-            entries.add(new Entry("cut line", line(PieceDrawing.CUT)));
+            entries.add(new Entry(Text.of("cut line"), line(PieceDrawing.CUT)));
         }
-        entries.add(new Entry("net line (seam line)", line(PieceDrawing.NET)));
+        entries.add(new Entry(Text.of("net line (seam line)"), line(PieceDrawing.NET)));
         Set<MarkKind> marks = new LinkedHashSet<>();
         Set<NotchKind> notches = new LinkedHashSet<>();
         boolean fold = false;
@@ -83,7 +92,7 @@ final class Legend {
     private static Entry mark(MarkKind kind, boolean fold) {
         return switch (kind) {
             case GRAIN ->
-                new Entry("grain line, along the selvedge", (canvas, left, top) -> {
+                new Entry(Text.of("grain line, along the selvedge"), (canvas, left, top) -> {
                     Point right = new Point(1, 0);
                     Point tip = new Point(left + SAMPLE, top);
                     canvas.stroke(PieceDrawing.GRAIN).from(left, top).to(tip);
@@ -92,33 +101,35 @@ final class Legend {
                             .draw();
                 });
             case FOLD_LINE ->
-                new Entry(fold ? "fold: lay on the fold of the cloth" : "fold line", line(PieceDrawing.FOLD));
-            case CENTRE_LINE -> new Entry("centre line", line(PieceDrawing.CENTRE));
-            case BICEP_LINE -> new Entry("bicep line", line(PieceDrawing.LEVEL));
-            case ELBOW_LINE -> new Entry("elbow line", line(PieceDrawing.LEVEL));
-            case PLEAT_FOLD -> new Entry("pleat fold: bring to the placement line", line(PieceDrawing.PLEAT_FOLD));
-            case PLEAT_PLACEMENT -> new Entry("pleat placement line", line(PieceDrawing.PLEAT_PLACEMENT));
-            case DART_LEG -> new Entry("dart leg", line(PieceDrawing.DART));
-            case HALF -> new Entry("points to the front or the back of the garment", line(PieceDrawing.GRAIN));
+                new Entry(Text.of(fold ? "fold: lay on the fold of the cloth" : "fold line"), line(PieceDrawing.FOLD));
+            case CENTRE_LINE -> new Entry(Text.of("centre line"), line(PieceDrawing.CENTRE));
+            case BICEP_LINE -> new Entry(Text.of("bicep line"), line(PieceDrawing.LEVEL));
+            case ELBOW_LINE -> new Entry(Text.of("elbow line"), line(PieceDrawing.LEVEL));
+            case PLEAT_FOLD ->
+                new Entry(Text.of("pleat fold: bring to the placement line"), line(PieceDrawing.PLEAT_FOLD));
+            case PLEAT_PLACEMENT -> new Entry(Text.of("pleat placement line"), line(PieceDrawing.PLEAT_PLACEMENT));
+            case DART_LEG -> new Entry(Text.of("dart leg"), line(PieceDrawing.DART));
+            case HALF -> new Entry(Text.of("points to the front or the back of the garment"), line(PieceDrawing.GRAIN));
             case DRILL_HOLE ->
                 new Entry(
-                        "drill hole, through all layers",
+                        Text.of("drill hole, through all layers"),
                         (canvas, left, top) -> PieceDrawing.hole(canvas, new Point(left + SAMPLE / 2, top)));
         };
     }
 
     private static Entry notch(NotchKind kind) {
         return new Entry(
-                switch (kind) {
-                    case SINGLE -> "single notch: front";
-                    case DOUBLE -> "double notch: back";
-                    case APEX -> "apex, to the shoulder seam";
-                    case OVERLAY_END -> "end of the overlay";
-                    case BALANCE -> "balance notch";
-                    case CLIP -> "clip up to the seam line";
-                    case PLEAT -> "pleat: fold or placement line";
-                    case BACK_ONLY -> "second snip, in the layer of the back only";
-                },
+                Text.of(
+                        switch (kind) {
+                            case SINGLE -> "single notch: front";
+                            case DOUBLE -> "double notch: back";
+                            case APEX -> "apex, to the shoulder seam";
+                            case OVERLAY_END -> "end of the overlay";
+                            case BALANCE -> "balance notch";
+                            case CLIP -> "clip up to the seam line";
+                            case PLEAT -> "pleat: fold or placement line";
+                            case BACK_ONLY -> "second snip, in the layer of the back only";
+                        }),
                 (canvas, left, top) -> {
                     double x = left + SAMPLE / 2;
                     double y = top + 2.2;

@@ -8,7 +8,10 @@ import org.capwright.lay.Fabric;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
 import org.capwright.lay.TrimmingNeed;
+import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** What to buy, as bands: a line per cloth with the length for each size, and how the pieces of the base size, or of the order, lie on it. */
 final class MaterialSheet {
@@ -18,17 +21,19 @@ final class MaterialSheet {
     private final Materials materials;
     private final String base;
     private final Unit unit;
+    private final Language language;
     private final double width;
 
-    private MaterialSheet(Materials materials, String base, Unit unit, double width) {
+    private MaterialSheet(Materials materials, String base, PatternSet.Title title, double width) {
         this.materials = materials;
         this.base = base;
-        this.unit = unit;
+        unit = title.unit();
+        language = title.language();
         this.width = width;
     }
 
-    static List<Band> bands(Materials materials, String base, Unit unit, double width) {
-        return new MaterialSheet(materials, base, unit, width).bands();
+    static List<Band> bands(Materials materials, String base, PatternSet.Title title, double width) {
+        return new MaterialSheet(materials, base, title, width).bands();
     }
 
     private List<Band> bands() {
@@ -38,26 +43,28 @@ final class MaterialSheet {
         }
         boolean order = materials.cloths().stream().anyMatch(need -> whole(need.pairs()))
                 || materials.trimmings().stream().anyMatch(need -> whole(need.pairs()));
-        bands.add(TextBands.heading(
-                order
-                        ? "To buy for the whole order, " + unit.symbol()
-                        : "To buy for one pair of sleeves in each size, " + unit.symbol()));
+        bands.add(TextBands.heading(Text.of(
+                        order
+                                ? "To buy for the whole order, {unit}"
+                                : "To buy for one pair of sleeves in each size, {unit}")
+                .with("unit", unit.symbol())
+                .in(language)));
         Map<Fabric, List<String>> cloths = new LinkedHashMap<>();
         for (MaterialNeed need : materials.cloths()) {
             cloths.computeIfAbsent(need.lay().fabric(), fabric -> new ArrayList<>())
                     .add(bought(need.pairs(), need.lay().purchase().length()));
         }
-        cloths.forEach((fabric, lengths) -> bands.add(row(fabric.words(unit), lengths)));
+        cloths.forEach((fabric, lengths) -> bands.add(row(fabric.words(unit).in(language), lengths)));
         if (!materials.trimmings().isEmpty()) {
             List<String> lengths = new ArrayList<>();
             for (TrimmingNeed need : materials.trimmings()) {
                 lengths.add(bought(need.pairs(), need.length()));
             }
-            bands.add(row("Trimming along hem and attached edge", lengths));
+            bands.add(row(language.say("Trimming along hem and attached edge"), lengths));
         }
         for (MaterialNeed need : materials.cloths()) {
             if (whole(need.pairs()) || need.pairs().containsKey(base)) {
-                bands.add(LayPicture.band(need.lay(), unit, width));
+                bands.add(LayPicture.band(need.lay(), unit, language, width));
             }
         }
         bands.add(TextBands.space());
@@ -72,7 +79,7 @@ final class MaterialSheet {
     private String bought(Map<String, Integer> pairs, double length) {
         List<String> sizes = new ArrayList<>();
         pairs.forEach((size, count) -> sizes.add(whole(pairs) ? count + " × " + size : size));
-        return String.join(", ", sizes) + ":\u00a0" + unit.format(length);
+        return String.join(", ", sizes) + ":\u00a0" + language.figures(unit.format(length));
     }
 
     private Band row(String words, List<String> lengths) {

@@ -13,6 +13,8 @@ import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * Draws the lines of a checked grade over one another on fold line and bicep line, and marks where a larger size dips inside a smaller one. Each size has dashes of its own and its name on
@@ -30,13 +32,15 @@ public final class NestPicture {
 
     private final CheckedGrade grade;
     private final Unit unit;
+    private final Language language;
     private final List<Crossing> crossings;
     private final Box box;
     private final double scale;
 
-    private NestPicture(CheckedGrade grade, Unit unit) {
+    private NestPicture(CheckedGrade grade, Unit unit, Language language) {
         this.grade = grade;
         this.unit = unit;
+        this.language = language;
         this.crossings = Crossing.of(grade);
         this.box = Box.of(grade.sizes().stream()
                         .flatMap(size -> size.lines().stream())
@@ -54,17 +58,18 @@ public final class NestPicture {
      * @param unit unit of the figures
      * @return the document, UTF-8, in millimetres
      */
-    public static String write(String title, CheckedGrade grade, Unit unit) {
-        NestPicture picture = new NestPicture(grade, unit);
+    public static String write(String title, CheckedGrade grade, Unit unit, Language language) {
+        NestPicture picture = new NestPicture(grade, unit, language);
         List<String> words = picture.words();
         List<Band> bands = new ArrayList<>();
-        bands.add(TextBands.heading("Nest of " + title, Ink.BLACK));
+        String heading = Text.of("Nest of {style}").with("style", title).in(language);
+        bands.add(TextBands.heading(heading, Ink.BLACK));
         if (!picture.empty()) {
             double nest = picture.box.height() * picture.scale;
             bands.add(Band.of(HEAD + Math.max(nest, KEY_LINE * grade.sizes().size()) + 8, picture::draw));
         }
         words.forEach(line -> bands.add(TextBands.lines(line, WORDS, 5, WIDTH)));
-        return Band.svg("Nest of " + title, String.join("; ", words), bands, WIDTH);
+        return Band.svg(heading, String.join("; ", words), language, bands, WIDTH);
     }
 
     private boolean empty() {
@@ -73,22 +78,27 @@ public final class NestPicture {
 
     private List<String> words() {
         if (crossings.isEmpty()) {
-            return List.of(
+            return List.of(language.say(
                     empty()
                             ? "There are no lines to draw: a spec table has figures only."
-                            : "No line crosses another where it should not.");
+                            : "No line crosses another where it should not."));
         }
         List<String> words = new ArrayList<>();
         for (int i = 0; i < Math.min(MOST_CROSSINGS, crossings.size()); i++) {
             Crossing crossing = crossings.get(i);
-            words.add((i + 1) + "  "
-                    + (crossing.kind() == NestLine.Kind.CAP_LINE ? "cap line" : "top edge of the overlay")
-                    + ": size " + grade.label(crossing.interval() + 1) + " dips "
-                    + unit.format(crossing.depth()) + " " + unit.symbol() + " inside size "
-                    + grade.label(crossing.interval()));
+            Text line = Text.of(
+                            crossing.kind() == NestLine.Kind.CAP_LINE
+                                    ? "cap line: size {larger} dips {depth} inside size {smaller}"
+                                    : "top edge of the overlay: size {larger} dips {depth} inside size {smaller}")
+                    .with("larger", grade.label(crossing.interval() + 1))
+                    .with("depth", Text.figures(unit.format(crossing.depth()) + " " + unit.symbol()))
+                    .with("smaller", grade.label(crossing.interval()));
+            words.add((i + 1) + "  " + line.in(language));
         }
         if (crossings.size() > MOST_CROSSINGS) {
-            words.add("and " + (crossings.size() - MOST_CROSSINGS) + " more");
+            words.add(Text.of("and {count} more")
+                    .with("count", crossings.size() - MOST_CROSSINGS)
+                    .in(language));
         }
         return words;
     }
@@ -99,13 +109,15 @@ public final class NestPicture {
                 Place.LEFT,
                 left,
                 top - 3,
-                "on fold line and bicep line, 1 : " + Math.round(10 / scale) / 10.0 + ", front to the left");
+                Text.of("on fold line and bicep line, 1 : {scale}, front to the left")
+                        .with("scale", Text.figures(String.valueOf(Math.round(10 / scale) / 10.0)))
+                        .in(language));
         canvas.group("nest", "", new Point(left - box.left() * scale, top - HEAD - box.top() * scale));
         double right = box.right() * scale;
         canvas.stroke(Stroke.solid(Ink.grey(0.6), 0.2)).about("axis", "");
         canvas.from(box.left() * scale, 0).to(right, 0);
         canvas.from(0, box.top() * scale + 2).to(0, box.bottom() * scale - 2).draw();
-        canvas.text(Letters.regular(2.6, Ink.BLACK), Place.LEFT, right + 1, -0.9, "bicep line");
+        canvas.text(Letters.regular(2.6, Ink.BLACK), Place.LEFT, right + 1, -0.9, language.say("bicep line"));
         for (int i = 0; i < grade.sizes().size(); i++) {
             size(canvas, i);
         }
@@ -163,7 +175,7 @@ public final class NestPicture {
         for (int i = 0; i < grade.sizes().size(); i++) {
             double y = top - KEY_LINE * i;
             canvas.stroke(stroke(i)).about("key", "").line(x, y, x + 16, y);
-            canvas.text(WORDS, Place.LEFT, x + 18, y - 1.1, grade.label(i) + (i == grade.base() ? ", base" : ""));
+            canvas.text(WORDS, Place.LEFT, x + 18, y - 1.1, named(i));
         }
     }
 
@@ -181,5 +193,11 @@ public final class NestPicture {
             canvas.about("number", "");
             canvas.text(Letters.bold(3, Ink.WHITE), Place.CENTRE, at.x(), at.y() - 1.05, Integer.toString(number));
         }
+    }
+
+    private String named(int size) {
+        return size == grade.base()
+                ? Text.of("{size}, base").with("size", grade.label(size)).in(language)
+                : grade.label(size);
     }
 }

@@ -8,6 +8,8 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** The whole sheet drawn small: pages with their labels, and the pieces on them. */
 final class PageMap {
@@ -22,19 +24,21 @@ final class PageMap {
         this.roll = roll;
     }
 
-    String heading() {
+    String heading(Language language) {
         if (tiling.single()) {
-            return roll ? "Where the pieces lie" : "Page map: 1 sheet";
+            return language.say(roll ? "Where the pieces lie" : "Page map: 1 sheet");
         }
-        return "Page map: " + tiling.count() + " sheets, " + tiling.rows() + " rows (A"
-                + (tiling.rows() > 1
-                        ? " – " + Tiling.label(tiling.rows() - 1, 0).replaceAll("\\d", "")
-                        : "") + ") of up to "
-                + tiling.columns();
+        String last = Tiling.label(tiling.rows() - 1, 0).replaceAll("\\d", "");
+        return Text.of("Page map: {sheets} sheets, {rows} rows ({letters}) of up to {columns}")
+                .with("sheets", tiling.count())
+                .with("rows", tiling.rows())
+                .with("letters", tiling.rows() > 1 ? "A – " + last : "A")
+                .with("columns", tiling.columns())
+                .in(language);
     }
 
     /** On a roll its height does not depend on what is on it, because the cover pages themselves lie on the roll. */
-    Band band(double width) {
+    Band band(Language language, double width) {
         Box all = tiling.printed(0, 0).including(tiling.printed(tiling.rows() - 1, tiling.columns() - 1));
         double greatest = roll ? 90 : GREATEST_HEIGHT;
         double scale = Math.min(width / all.width(), greatest / all.height());
@@ -43,17 +47,19 @@ final class PageMap {
             canvas.save().transform(scale, 0, 0, scale, left, top - 1);
             pages(canvas, scale);
             for (Sheet.Placed placed : tiling.sheet().placed()) {
-                piece(canvas, placed, scale);
+                piece(canvas, placed, language, scale);
             }
             canvas.restore();
             if (!tiling.single()) {
+                String words =
+                        language.say("Sheets that would be empty are left out. Cut each sheet along its upper and"
+                                + " left frame where another joins it, and glue it onto the strip of its neighbour.");
                 canvas.text(
-                        Letters.regular(2.6, Ink.QUIET),
+                        Letters.regular(2.6, Ink.QUIET).within(words, width),
                         Place.LEFT,
                         left,
                         top - height - 5,
-                        "Sheets that would be empty are left out. Cut each sheet along its upper and left frame where"
-                                + " another joins it, and glue it onto the strip of its neighbour.");
+                        words);
             }
         });
     }
@@ -90,7 +96,7 @@ final class PageMap {
         }
     }
 
-    private static void piece(Canvas canvas, Sheet.Placed placed, double scale) {
+    private static void piece(Canvas canvas, Sheet.Placed placed, Language language, double scale) {
         Block block = placed.block();
         canvas.save().move(placed.at().x(), placed.at().y());
         for (int i = 0; i < block.outlines().size(); i++) {
@@ -108,10 +114,10 @@ final class PageMap {
                 .topLeft()
                 .plus(block.layers().get(0).shift());
         double room = block.layers().get(0).piece().label().width();
-        for (String word : block.words().split(" ")) {
+        for (String word : block.words(language).split(" ")) {
             room = Math.max(room, letters.width(word) * 1.001);
         }
-        List<String> words = Wrapped.lines(block.words(), letters, room);
+        List<String> words = Wrapped.lines(block.words(language), letters, room);
         for (int i = 0; i < words.size(); i++) {
             canvas.text(letters, Place.LEFT, at.x(), at.y() - size * (0.75 + 1.2 * i), words.get(i));
         }

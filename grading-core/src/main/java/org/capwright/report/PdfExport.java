@@ -15,6 +15,8 @@ import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * Prints a pattern at true scale: a cover, and the pieces on sheets to be glued together or on one page from a roll. Lengths on paper are those of the pattern;
@@ -25,11 +27,14 @@ public final class PdfExport {
     private final PatternSet set;
     private final PdfOptions options;
     private final List<Block> blocks;
-    private final PdfFile file = new PdfFile();
+    private final Language language;
+    private final PdfFile file;
 
     private PdfExport(PatternSet set, PdfOptions options) {
         this.set = set;
         this.options = options;
+        language = set.title().language();
+        file = new PdfFile(language);
         this.blocks = Block.of(set, chosen(set, options.sizes()), options.alignment());
     }
 
@@ -113,7 +118,9 @@ public final class PdfExport {
                 .filter(label -> !all.contains(label))
                 .map(label -> Violation.of(
                         Option.PAPER_SIZES,
-                        "there is no size " + label + "; the sizes of the run are " + String.join(", ", all)))
+                        Text.of("there is no size {size}; the sizes of the run are {sizes}")
+                                .with("size", label)
+                                .with("sizes", Text.names(all))))
                 .toList();
         if (!unknown.isEmpty()) {
             throw new InvalidMeasuresException(unknown);
@@ -128,7 +135,7 @@ public final class PdfExport {
         for (PdfCanvas content : flow.pages(cover.bands(Optional.of(new PageMap(tiling, false))), file)) {
             pages.add(new PdfFile.Page(paper.width(), paper.height(), Paper.MARGIN, content));
         }
-        file.bookmark("Cover", 0);
+        file.bookmark(language.say("Cover"), 0);
         pages.addAll(tilePages(tiling, List.of(), flow, pages.size()));
         save(pages, List.of(), out);
     }
@@ -139,7 +146,7 @@ public final class PdfExport {
         Tiling tiling = rollTiling(roll, flow, cover);
         Optional<PageMap> map = tiling.single() ? Optional.empty() : Optional.of(new PageMap(tiling, true));
         List<PdfCanvas> drawn = flow.pages(cover.bands(map), file);
-        file.bookmark("Cover", 0);
+        file.bookmark(language.say("Cover"), 0);
         save(tilePages(tiling, drawn, flow, 0), drawn, out);
     }
 
@@ -162,8 +169,11 @@ public final class PdfExport {
     }
 
     private List<PdfFile.Page> tilePages(Tiling tiling, List<PdfCanvas> panels, CoverFlow flow, int before) {
-        String words = set.title().style() + ", revision " + set.title().revision() + ", "
-                + (blocks.get(0).nested() ? "sizes " : "size ") + SizeNames.sizes(blocks.get(0));
+        String words = Text.of("{style}, revision {revision}, {sizes}")
+                .with("style", set.title().style())
+                .with("revision", set.title().revision())
+                .with("sizes", SizeNames.named(blocks.get(0)))
+                .in(language);
         List<PdfFile.Page> pages = new ArrayList<>();
         Map<Integer, Integer> begins = new TreeMap<>();
         for (int row = 0; row < tiling.rows(); row++) {
@@ -188,17 +198,14 @@ public final class PdfExport {
                 .filter(block -> block.position() == position)
                 .findFirst()
                 .orElseThrow()
-                .leading()
-                .piece()
-                .kind()
-                .words();
+                .words(language);
     }
 
     private PdfFile.Page tilePage(
             Tiling tiling, int row, int column, List<PdfCanvas> panels, CoverFlow flow, String words) {
         PdfCanvas canvas = file.canvas();
         if (!tiling.single()) {
-            SheetFurniture.draw(canvas, tiling, row, column, words);
+            SheetFurniture.draw(canvas, tiling, row, column, words, language);
         }
         Box printed = tiling.printed(row, column);
         canvas.save().box(0, -printed.height(), printed.width(), printed.height());
@@ -229,7 +236,7 @@ public final class PdfExport {
     private void save(List<PdfFile.Page> pages, List<PdfCanvas> panels, OutputStream out) throws IOException {
         for (int i = 0; i < blocks.size(); i++) {
             PdfCanvas canvas = file.canvas();
-            PieceDrawing.draw(canvas, blocks.get(i));
+            PieceDrawing.draw(canvas, blocks.get(i), language);
             file.form("P" + i, canvas, blocks.get(i).bounds().grown(Sheet.RIM + 2));
         }
         for (int i = 0; i < panels.size(); i++) {
@@ -239,8 +246,13 @@ public final class PdfExport {
         List<String> sizes = blocks.get(0).layers().stream()
                 .map(layer -> layer.piece().size())
                 .toList();
-        String subject = "Sewing pattern at true scale, revision " + set.title().revision() + ", "
-                + (blocks.get(0).nested() ? "sizes " : "size ") + String.join(", ", sizes);
+        String subject = Text.of("Sewing pattern at true scale, revision {revision}, {sizes}")
+                .with("revision", set.title().revision())
+                .with(
+                        "sizes",
+                        Text.of(blocks.get(0).nested() ? "sizes {sizes}" : "size {sizes}")
+                                .with("sizes", Text.names(sizes)))
+                .in(language);
         List<String> run = set.run().sizes().stream().map(size -> size.label()).toList();
         file.save(set.title().style(), subject, run, options.created(), PdfFile.Scale.TRUE, out);
     }

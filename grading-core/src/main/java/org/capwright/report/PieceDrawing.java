@@ -21,6 +21,8 @@ import org.capwright.pattern.NotchKind;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceLabel;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** Draws a block: cut and net lines of every size, notches, marks, and once the label. */
 final class PieceDrawing {
@@ -46,17 +48,19 @@ final class PieceDrawing {
     private final Canvas canvas;
     private final Block block;
     private final List<Outline> outlines;
+    private final Language language;
 
-    private PieceDrawing(Canvas canvas, Block block) {
+    private PieceDrawing(Canvas canvas, Block block, Language language) {
         this.canvas = canvas;
+        this.language = language;
         this.block = block;
         outlines = block.layers().stream()
                 .map(layer -> new Outline(layer.piece().cutLine()))
                 .toList();
     }
 
-    static void draw(Canvas canvas, Block block) {
-        PieceDrawing drawing = new PieceDrawing(canvas, block);
+    static void draw(Canvas canvas, Block block, Language language) {
+        PieceDrawing drawing = new PieceDrawing(canvas, block, language);
         for (int i = 0; i < block.layers().size(); i++) {
             if (i != block.lead()) {
                 drawing.layer(i);
@@ -127,7 +131,8 @@ final class PieceDrawing {
             Point a = outline.at(fold[0]).plus(layer.shift());
             Point b = outline.at(fold[1]).plus(layer.shift());
             for (Curve part : lead ? List.of(Curve.line(a, b)) : FoldEdge.beyond(block, a, b)) {
-                canvas.stroke(lead ? FOLD : FOLD.lighter(letters.ink())).about("cut", "the fold of the cloth");
+                canvas.stroke(lead ? FOLD : FOLD.lighter(letters.ink()))
+                        .about("cut", language.say("the fold of the cloth"));
                 canvas.from(part.start().minus(layer.shift()))
                         .to(part.end().minus(layer.shift()))
                         .draw();
@@ -161,7 +166,7 @@ final class PieceDrawing {
             case BICEP_LINE, ELBOW_LINE -> {
                 mark(mark, lead ? LEVEL : LEVEL.lighter(ink)).path(line).draw();
                 if (lead) {
-                    along(line, mark.name(), 0.72);
+                    along(line, language.say(mark.name()), 0.72);
                 }
             }
             case PLEAT_FOLD, PLEAT_PLACEMENT -> {
@@ -184,7 +189,7 @@ final class PieceDrawing {
     }
 
     private Canvas mark(MarkLine mark, Stroke stroke) {
-        return canvas.stroke(stroke).about("mark", mark.name());
+        return canvas.stroke(stroke).about("mark", Text.numbered(mark.name()).in(language));
     }
 
     private void grain(MarkLine mark) {
@@ -195,7 +200,7 @@ final class PieceDrawing {
                 .arrow(line.end(), along, 5)
                 .arrow(line.start(), along.times(-1), 5)
                 .draw();
-        along(line, mark.name(), 0.5);
+        along(line, language.say(mark.name()), 0.5);
     }
 
     /** An arrow that points to the front or the back, with the word. */
@@ -212,7 +217,7 @@ final class PieceDrawing {
                         Place.CENTRE,
                         at.x(),
                         at.y() + 1.5,
-                        mark.name().toUpperCase(Locale.ROOT));
+                        language.say(mark.name()).toUpperCase(Locale.ROOT));
     }
 
     /** The sign of a hole, in the stroke of the canvas. */
@@ -250,7 +255,7 @@ final class PieceDrawing {
                 .arrow(a, outward, 4)
                 .arrow(b, outward, 4)
                 .draw();
-        along(Curve.line(aIn, bIn), "place on the fold of the cloth", 0.5);
+        along(Curve.line(aIn, bIn), language.say("place on the fold of the cloth"), 0.5);
     }
 
     /** Arrows from each pleat fold to the line on which it is placed, well inside. */
@@ -289,7 +294,8 @@ final class PieceDrawing {
         if (notch.kind() == NotchKind.CLIP) {
             length = Math.max(allowance - 1, length);
         }
-        String words = notch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch, " + notch.edge();
+        String words = language.say(notch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch") + ", "
+                + language.say(notch.edge());
         canvas.stroke(new Stroke(ink, NOTCH.width(), List.of())).about("notch", words);
         notch(canvas, notch.kind(), notch.onCut(), notch.inward(), length);
     }
@@ -325,7 +331,7 @@ final class PieceDrawing {
         List<String> lines = block.nested()
                 ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), 0)
                 : label.lines();
-        int named = linesOfName(lines, block.words());
+        int named = linesOfName(lines, block.words(language));
         double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;
         double size = natural;
         for (int i = 0; i < lines.size(); i++) {

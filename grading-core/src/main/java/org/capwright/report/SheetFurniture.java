@@ -6,6 +6,8 @@ import org.capwright.drawing.Letters;
 import org.capwright.drawing.Place;
 import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Point;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** What helps to put pages together: frame, glue lines, registration crosses, labels. All of it is pale, and drawn beneath the pattern. */
 final class SheetFurniture {
@@ -18,12 +20,14 @@ final class SheetFurniture {
     private final int column;
     private final double width;
     private final double height;
+    private final Language language;
 
-    private SheetFurniture(Canvas canvas, Tiling tiling, int row, int column) {
+    private SheetFurniture(Canvas canvas, Tiling tiling, int row, int column, Language language) {
         this.canvas = canvas;
         this.tiling = tiling;
         this.row = row;
         this.column = column;
+        this.language = language;
         width = tiling.printedWidth();
         height = tiling.printedHeight();
     }
@@ -34,8 +38,8 @@ final class SheetFurniture {
      * @param canvas its origin is the upper left corner between the margins
      * @param words what the sheet belongs to
      */
-    static void draw(Canvas canvas, Tiling tiling, int row, int column, String words) {
-        SheetFurniture furniture = new SheetFurniture(canvas, tiling, row, column);
+    static void draw(Canvas canvas, Tiling tiling, int row, int column, String words, Language language) {
+        SheetFurniture furniture = new SheetFurniture(canvas, tiling, row, column, language);
         furniture.frame();
         furniture.glue();
         furniture.crosses();
@@ -55,13 +59,19 @@ final class SheetFurniture {
         if (tiling.needs(row, column + 1)) {
             canvas.line(width - strip, 0, width - strip, -height);
             Point middle = new Point(width - strip / 2 - 0.9, -height * 0.25);
-            canvas.written(letters, middle, new Point(0, -1), "glue " + Tiling.label(row, column + 1) + " here");
+            canvas.written(letters, middle, new Point(0, -1), glued(row, column + 1));
         }
         if (tiling.needs(row + 1, column)) {
             canvas.line(0, -height + strip, width, -height + strip);
-            String words = "glue " + Tiling.label(row + 1, column) + " here";
+            String words = glued(row + 1, column);
             canvas.text(letters, Place.CENTRE, width * 0.25, -height + strip / 2 - 0.9, words);
         }
+    }
+
+    private String glued(int otherRow, int otherColumn) {
+        return Text.of("glue {sheet} here")
+                .with("sheet", Tiling.label(otherRow, otherColumn))
+                .in(language);
     }
 
     /** Crosses in the middle of the strips in common: each is printed on every page that shares it. */

@@ -1,6 +1,7 @@
 package org.capwright.report;
 
 import java.util.List;
+import org.capwright.words.Text;
 
 /** The sizes of a nest in words. */
 final class SizeNames {
@@ -9,13 +10,21 @@ final class SizeNames {
 
     private SizeNames() {}
 
-    static String sizes(Block block) {
+    static Text sizes(Block block) {
         return sizes(block.layers().stream().map(layer -> layer.piece().size()).toList());
     }
 
-    static String sizes(List<String> labels) {
+    static Text sizes(List<String> labels) {
         return labels.size() > LISTED
-                ? labels.get(0) + " – " + labels.get(labels.size() - 1) + " (" + labels.size() + " sizes)"
-                : String.join(", ", labels);
+                ? Text.of("{first} – {last} ({count} sizes)")
+                        .with("first", labels.get(0))
+                        .with("last", labels.get(labels.size() - 1))
+                        .with("count", labels.size())
+                : Text.names(labels);
+    }
+
+    /** The sizes of a block with the word for it. */
+    static Text named(Block block) {
+        return Text.of(block.nested() ? "sizes {sizes}" : "size {sizes}").with("sizes", sizes(block));
     }
 }

@@ -15,6 +15,8 @@ import org.capwright.pattern.Material;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** The pieces of the base size drawn small, opened out where they are cut on the fold, seams only; main cloth, lining and interfacing of a part lie in a stack. */
 final class SleevePicture {
@@ -28,6 +30,7 @@ final class SleevePicture {
     private final double scale;
     private final double height;
     private final String size;
+    private final Language language;
 
     /** Pieces of one part, the first on top, and the box about each of them. */
     private record Stack(String part, List<Piece> pieces, Box box) {
@@ -38,6 +41,7 @@ final class SleevePicture {
 
     SleevePicture(PatternSet set, double width, double height) {
         size = set.run().baseSize().label();
+        language = set.title().language();
         this.height = height;
         for (Piece piece : set.sizes().get(set.run().base())) {
             String part = piece.kind().id().split("-")[0];
@@ -97,7 +101,7 @@ final class SleevePicture {
             }
             double room = stack.width(scale) + BETWEEN - 1;
             for (int i = 0; i < count; i++) {
-                String words = stack.pieces.get(i).kind().words();
+                String words = language.say(stack.pieces.get(i).kind().words());
                 canvas.text(
                         Letters.regular(2.5, Ink.TEXT).within(words, room),
                         Place.CENTRE,
@@ -112,7 +116,10 @@ final class SleevePicture {
                 Place.LEFT,
                 left,
                 top - height - 2.5,
-                "Base size " + size + ", net lines, 1 : " + Math.round(1 / scale));
+                Text.of("Base size {size}, net lines, 1 : {scale}")
+                        .with("size", size)
+                        .with("scale", Math.round(1 / scale))
+                        .in(language));
     }
 
     /** A piece on the fold is closed by its own image on the other side of the fold. */

@@ -2,10 +2,13 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.capwright.exchange.PrintedName;
 import org.capwright.grade.SpecTable;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** The spec table as bands: each point of measure with its values, and the jumps between the columns they lie between. */
 final class SpecSheet {
@@ -15,20 +18,24 @@ final class SpecSheet {
     static List<Band> bands(PatternSet set, double width) {
         SpecTable table = SpecTable.of(set.run());
         Unit unit = set.title().unit();
+        Language language = set.title().language();
+        Function<Double, String> figure = length -> language.figures(unit.format(length));
         List<FigureTable.Row> rows = table.rows().stream()
                 .map(row -> new FigureTable.Row(
-                        row.name(),
+                        language.say(row.name()),
                         TextBands.BODY,
-                        row.values().stream().map(unit::format).toList(),
+                        row.values().stream().map(figure).toList(),
                         row.jumps().stream()
-                                .map(unit::format)
+                                .map(figure)
                                 .map(PrintedName::signed)
                                 .toList(),
-                        unit.format(row.tolerance())))
+                        figure.apply(row.tolerance())))
                 .toList();
         List<Band> bands = new ArrayList<>();
-        bands.add(TextBands.heading("Spec table, " + unit.symbol()));
-        bands.addAll(new FigureTable("Point of measure", table.sizes(), table.base(), "±").bands(rows, width));
+        bands.add(TextBands.heading(
+                Text.of("Spec table, {unit}").with("unit", unit.symbol()).in(language)));
+        bands.addAll(
+                new FigureTable(language.say("Point of measure"), table.sizes(), table.base(), "±").bands(rows, width));
         return bands;
     }
 }

@@ -1,7 +1,7 @@
 package org.capwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -12,6 +12,8 @@ import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * Draws the nest of a pattern set as an SVG 1.1 file at true scale: width and height in mm, one user unit a millimetre. Each kind of piece stands by itself
@@ -60,14 +62,18 @@ public final class SvgExport {
             tallest = Math.max(tallest, block.bounds().height());
         }
         SvgCanvas canvas = SvgCanvas.begin(
-                title(set), description(set, chosen), Math.max(width, LEAST), HEADER + tallest + MARGIN);
+                title(set),
+                description(set, chosen),
+                set.title().language(),
+                Math.max(width, LEAST),
+                HEADER + tallest + MARGIN);
         header(canvas, set, chosen);
         double x = MARGIN;
         for (Block block : blocks) {
             Point at = new Point(
                     x - block.bounds().left(), -HEADER - block.bounds().top());
             canvas.group("piece", block.leading().piece().kind().id(), at);
-            PieceDrawing.draw(canvas, block);
+            PieceDrawing.draw(canvas, block, set.title().language());
             canvas.end();
             x += block.bounds().width() + GAP;
         }
@@ -75,33 +81,40 @@ public final class SvgExport {
     }
 
     private static String title(PatternSet set) {
-        return set.title().style() + ", revision " + set.title().revision();
+        return Text.of("{style}, revision {revision}")
+                .with("style", set.title().style())
+                .with("revision", set.title().revision())
+                .in(set.title().language());
     }
 
     private static String description(PatternSet set, List<Integer> chosen) {
-        StringBuilder words = new StringBuilder("Nest at true scale, one user unit is one millimetre. Sizes ");
-        words.append(String.join(
-                ", ", chosen.stream().map(i -> set.run().sizes().get(i).label()).toList()));
-        words.append("; base size ").append(set.run().baseSize().label());
-        words.append(". Measures in ").append(set.title().unit().symbol()).append('.');
+        List<Text> sentences = new ArrayList<>();
+        sentences.add(Text.of("Nest at true scale, one user unit is one millimetre. Sizes {sizes}; base size {base}."
+                        + " Measures in {unit}.")
+                .with(
+                        "sizes",
+                        Text.names(chosen.stream()
+                                .map(i -> set.run().sizes().get(i).label())
+                                .toList()))
+                .with("base", set.run().baseSize().label())
+                .with("unit", set.title().unit().symbol()));
         for (Piece piece : set.sizes().get(set.run().base())) {
-            words.append(' ')
-                    .append(piece.kind().words())
-                    .append(": ")
-                    .append(piece.cut().words())
-                    .append(", ");
-            words.append(piece.kind().material().name().toLowerCase(Locale.ROOT))
-                    .append('.');
+            sentences.add(Text.of("{piece}: {cut}, {material}.")
+                    .with("piece", Text.of(piece.kind().words()))
+                    .with("cut", piece.cut().words())
+                    .with("material", Text.of(piece.kind().material().words())));
         }
-        return words.append(" The test square measures 50 mm: check it before cutting.")
-                .toString();
+        sentences.add(Text.of("The test square measures 50 mm: check it before cutting."));
+        return Text.joined(sentences, " ").in(set.title().language());
     }
 
     private static void header(Canvas canvas, PatternSet set, List<Integer> chosen) {
         canvas.group("header", "", Point.ORIGIN);
         canvas.text(Letters.bold(8, Ink.TEXT), Place.LEFT, MARGIN, -20, title(set));
-        String words = "Nest at true scale · base size " + set.run().baseSize().label()
-                + " · cut lines with allowance, net line dashed";
+        Language language = set.title().language();
+        String words = Text.of("Nest at true scale · base size {size} · cut lines with allowance, net line dashed")
+                .with("size", set.run().baseSize().label())
+                .in(language);
         Letters small = Letters.regular(4.5, Ink.TEXT);
         canvas.text(small, Place.LEFT, MARGIN, -29, words);
         for (int place = 0; place < chosen.size(); place++) {
@@ -113,7 +126,7 @@ public final class SvgExport {
                     small, Place.CENTRE, x + 9, y + 3, set.run().sizes().get(i).label());
         }
         canvas.end().group("test-square", "", Point.ORIGIN);
-        TestSquare.draw(canvas, MARGIN, -36, SQUARE, "50 mm");
+        TestSquare.draw(canvas, MARGIN, -36, SQUARE, "50 mm", language);
         canvas.end();
     }
 }

@@ -18,6 +18,7 @@ class LayersTest {
 
     /** Lowest first; each may use those before it. */
     private static final List<String> ROOMS = List.of(
+            "words",
             "tables",
             "measure",
             "geometry",

@@ -82,10 +82,10 @@ class AbsoluteFitTest {
                                 .contains(found.get(0).value().orElseThrow()),
                 "the ease that is asked is told");
         assertTrue(
-                found.get(0).source().contains("common practice, no source")
-                        || found.get(0).source().contains("Santa Rosa")
-                        || found.get(0).source().contains("TM 10-227"),
-                found.get(0).source());
+                found.get(0).source().toString().contains("common practice, no source")
+                        || found.get(0).source().toString().contains("Santa Rosa")
+                        || found.get(0).source().toString().contains("TM 10-227"),
+                found.get(0).source().toString());
     }
 
     @Test
@@ -201,8 +201,8 @@ class AbsoluteFitTest {
                     assertEquals(1, found.size(), id + " " + label + " " + ease);
                     assertEquals(Severity.STOP, found.get(0).severity());
                     assertTrue(
-                            found.get(0).source().contains("NATICK/TR-89/044"),
-                            found.get(0).source());
+                            found.get(0).source().toString().contains("NATICK/TR-89/044"),
+                            found.get(0).source().toString());
                 }
             }
             compared++;

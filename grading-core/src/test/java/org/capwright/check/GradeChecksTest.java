@@ -57,8 +57,8 @@ class GradeChecksTest {
                 assertTrue(Double.isFinite(finding.expected().least().orElse(0)), said);
                 assertTrue(Double.isFinite(finding.expected().greatest().orElse(0)), said);
                 assertTrue(
-                        !finding.source().isBlank()
-                                && !finding.remedy().isBlank()
+                        !finding.source().toString().isBlank()
+                                && !finding.remedy().toString().isBlank()
                                 && !finding.subject().code().isBlank(),
                         said);
                 assertTrue(!finding.text(Unit.INCH).contains("NaN"), said);

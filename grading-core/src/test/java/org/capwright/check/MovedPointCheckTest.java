@@ -27,7 +27,9 @@ class MovedPointCheckTest {
         assertEquals(4, finding.value().orElseThrow(), 0.2);
         String place = "in the front half, at " + Math.round(-100 * at.x() / 160)
                 + " % of its width from the centre and at " + Math.round(100 * at.y() / 130) + " % of the cap height";
-        assertTrue(finding.message().contains(place), finding::message);
+        assertTrue(
+                finding.message().toString().contains(place),
+                () -> finding.message().toString());
     }
 
     @Test

@@ -51,7 +51,9 @@ class ProportionOpinionTest {
         assertEquals(270, wrist.greatest().orElseThrow(), 1e-9);
         assertEquals(310, wrist.value().orElseThrow());
         assertTrue(
-                wrist.reason().contains("upperArmGirth") && wrist.reason().contains("measure again"), wrist.reason());
+                wrist.reason().toString().contains("upperArmGirth")
+                        && wrist.reason().toString().contains("measure again"),
+                wrist.reason().toString());
     }
 
     @Test

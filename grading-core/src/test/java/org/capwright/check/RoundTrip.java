@@ -83,7 +83,7 @@ final class RoundTrip {
             } catch (ForeignInputException e) {
                 // Overlays cut for deep pleats, without any sleeve, show nothing that could be read: they may be
                 // refused.
-                if (drawn || !e.reason().contains("no outline of any size is a sleeve")) {
+                if (drawn || !e.reason().toString().contains("no outline of any size is a sleeve")) {
                     lost.add("seed " + seed + ": " + e.getMessage());
                 }
                 continue;

@@ -101,7 +101,7 @@ class SingleChecksTest {
             Finding stop = only(new CapEaseDriftCheck(), ease(10, 18, 26, 34, 42));
             assertEquals(Severity.STOP, stop.severity());
             assertEquals(32, stop.value().orElseThrow(), 1e-9);
-            assertTrue(stop.message().startsWith("the cap line grows faster"));
+            assertTrue(stop.message().toString().startsWith("the cap line grows faster"));
         }
 
         /** Taught 1 to 1 7/8 in, 25.4 to 47.6 mm: Santa Rosa Junior College, course 74936, 7.2. Industrial view 0 to 1/2 in: Design Loft, 2007. */
@@ -117,7 +117,7 @@ class SingleChecksTest {
             assertEquals(Severity.STOP, only(check, ease(-14, 30, 30)).severity());
             assertEquals(Severity.CAUTION, only(check, ease(30, 30, 50)).severity());
             assertEquals(Severity.STOP, only(check, ease(30, 30, 70)).severity());
-            assertTrue(only(check, ease(30, 30, 70)).source().contains("Santa Rosa"));
+            assertTrue(only(check, ease(30, 30, 70)).source().toString().contains("Santa Rosa"));
         }
     }
 
@@ -273,7 +273,7 @@ class SingleChecksTest {
             assertEquals(List.of("44"), whole.sizes());
             assertEquals("size", whole.subject().code());
             Finding row = only(check, CheckCases.row(CheckedMeasure.BICEP, 33.6, 34.8, 36, 37.2));
-            assertTrue(row.message().contains("row"));
+            assertTrue(row.message().toString().contains("row"));
         }
 
         @Test
@@ -292,6 +292,7 @@ class SingleChecksTest {
             assertEquals("bicep", figure.subject().code());
             assertTrue(only(check, CheckCases.row(CheckedMeasure.BICEP, 372, 360, 348))
                     .message()
+                    .toString()
                     .contains("large to small"));
         }
 

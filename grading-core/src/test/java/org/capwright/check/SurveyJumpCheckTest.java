@@ -44,16 +44,18 @@ class SurveyJumpCheckTest {
         assertEquals(12.32 + half, twelve.expected().greatest().orElseThrow(), 0.006);
         double t = (12 - 40 * slope.value()) / (40 * slope.standardError());
         double p = 2 * student.cumulativeProbability(-Math.abs(t));
-        assertTrue(twelve.message().contains(String.format(java.util.Locale.ROOT, "%.3f", p)), twelve.message());
-        assertTrue(twelve.message().startsWith("within what bodies do"));
+        assertTrue(
+                twelve.message().toString().contains(String.format(java.util.Locale.ROOT, "%.3f", p)),
+                twelve.message().toString());
+        assertTrue(twelve.message().toString().startsWith("within what bodies do"));
         assertEquals(List.of("36", "44"), twelve.sizes());
     }
 
     @Test
     void saysWhenBodiesDoNotGrowSo() {
-        assertTrue(bicep(16).message().startsWith("more than bodies grow"));
-        assertTrue(bicep(8).message().startsWith("less than bodies grow"));
-        assertTrue(bicep(8).message().contains("below 0.001"));
+        assertTrue(bicep(16).message().toString().startsWith("more than bodies grow"));
+        assertTrue(bicep(8).message().toString().startsWith("less than bodies grow"));
+        assertTrue(bicep(8).message().toString().contains("below 0.001"));
         assertEquals(Severity.INFO, bicep(8).severity());
     }
 

@@ -258,7 +258,9 @@ class SurveyOpinionTest {
                 .count();
         assertTrue(held >= 0.88 * alike.size(), held + " of " + alike.size() + " like her");
         assertTrue(bust.greatest().orElseThrow() - bust.least().orElseThrow() < 200, "narrow enough to be of use");
-        assertTrue(bust.reason().contains("measure again"), bust.reason());
+        assertTrue(
+                bust.reason().toString().contains("measure again"),
+                bust.reason().toString());
     }
 
     /** What was confirmed is not questioned again, nor does it make others doubtful. */

@@ -196,8 +196,8 @@ class WhatIfTest {
         // What is left lies in the base size: pleats that overlap, and the jump to the wider class.
         assertTrue(alarms - explained <= 2, alarms + " findings, " + explained + " explained");
         assertTrue(
-                figures.get(0).words().startsWith("One figure explains "),
-                figures.get(0).words());
+                figures.get(0).words().toString().startsWith("One figure explains "),
+                figures.get(0).words().toString());
     }
 
     /**

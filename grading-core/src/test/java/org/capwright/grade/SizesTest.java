@@ -26,7 +26,7 @@ class SizesTest {
                         InvalidMeasuresException.class, () -> SizeRun.grade(PLAIN, BASE, labels, base, List.of(rules)))
                 .violations()
                 .stream()
-                .map(violation -> violation.reason())
+                .map(violation -> violation.reason().toString())
                 .toList();
     }
 

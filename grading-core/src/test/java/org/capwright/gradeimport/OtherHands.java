@@ -323,7 +323,8 @@ final class OtherHands {
     }
 
     private static boolean says(List<Finding> findings, String words) {
-        return findings.stream().anyMatch(f -> Unread.is(f) && f.message().contains(words));
+        return findings.stream()
+                .anyMatch(f -> Unread.is(f) && f.message().toString().contains(words));
     }
 
     /** Counts a folder that the script has written. */

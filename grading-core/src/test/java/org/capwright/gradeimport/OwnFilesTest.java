@@ -82,7 +82,7 @@ class OwnFilesTest {
             outlines(DxfExport.blocks(set));
             return false;
         } catch (ForeignInputException e) {
-            assertTrue(e.reason().contains("no outline of any size is a sleeve"), e.reason());
+            assertTrue(e.reason().toString().contains("no outline of any size is a sleeve"), e.reason());
             return true;
         }
     }

@@ -14,6 +14,7 @@ import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
 import org.capwright.quantity.Unit;
 import org.capwright.report.LayPicture;
+import org.capwright.words.Language;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Polygon;
@@ -32,7 +33,7 @@ class LayPictureTest {
         Lay lay = Lay.of(
                 List.of(new PieceToCut(sleeve, 2), new PieceToCut(overlay, 2)),
                 Fabric.plain(Material.MAIN, 1400, laying));
-        String svg = LayPicture.svg(lay, Unit.CENTIMETRE);
+        String svg = LayPicture.svg(lay, Unit.CENTIMETRE, Language.ENGLISH);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
         Document document = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
@@ -64,8 +65,8 @@ class LayPictureTest {
         String words = root.getTextContent();
         assertTrue(words.contains("Under-sleeve") && words.contains("Overlay") && words.contains("size 4<0&"), words);
         assertTrue(words.contains(laying == Fabric.Laying.FOLDED ? "fold" : "opened out"), words);
-        assertEquals(svg, LayPicture.svg(lay, Unit.CENTIMETRE), "the same again");
-        assertTrue(LayPicture.svg(lay, Unit.INCH).contains(" in wide"));
+        assertEquals(svg, LayPicture.svg(lay, Unit.CENTIMETRE, Language.ENGLISH), "the same again");
+        assertTrue(LayPicture.svg(lay, Unit.INCH, Language.ENGLISH).contains(" in wide"));
     }
 
     private static Polygon polygon(String d) {

@@ -206,7 +206,7 @@ final class ChoirGown {
         List<String> lines = List.of(
                 kind.words(),
                 style + ", size " + size,
-                cut.words(),
+                cut.words().toString(),
                 kind.material().name().toLowerCase(java.util.Locale.ROOT));
         return new Piece(
                 kind, size, edges, cutLine, corners, notches, marks, cut, new PieceLabel(lines, labelAt, 7, 75));

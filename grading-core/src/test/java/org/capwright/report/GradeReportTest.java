@@ -32,6 +32,7 @@ import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,6 +50,7 @@ class GradeReportTest {
         return new GradeReport(
                 name,
                 Unit.CENTIMETRE,
+                Language.ENGLISH,
                 grade,
                 findings,
                 proposal.cures(),
@@ -98,7 +100,10 @@ class GradeReportTest {
             assertTrue(text.contains(words), words + " is missing in: " + text);
         }
         for (Finding finding : report.findings()) {
-            for (String part : List.of(finding.sentence(), finding.remedy(), finding.source())) {
+            for (String part : List.of(
+                    finding.sentence().toString(),
+                    finding.remedy().toString(),
+                    finding.source().toString())) {
                 assertTrue(text.contains(part.strip().replaceAll("\\s+", " ")), part + " is missing in: " + text);
             }
         }
@@ -160,7 +165,14 @@ class GradeReportTest {
         CheckedGrade one = new CheckedGrade(
                 List.of(new CheckedSize("40", Map.of(CheckedMeasure.BICEP, 360.0))), 0, Optional.empty());
         String text = text(written(new GradeReport(
-                "Sleeve", Unit.INCH, one, List.of(), List.of(), Optional.empty(), RunCoverage.aboutBase(one))));
+                "Sleeve",
+                Unit.INCH,
+                Language.ENGLISH,
+                one,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                RunCoverage.aboutBase(one))));
         assertTrue(text.contains("Nothing stops this grade."), text);
         assertTrue(text.contains("No table of bodies was chosen"), text);
     }
@@ -179,6 +191,7 @@ class GradeReportTest {
         byte[] bytes = written(new GradeReport(
                 "A very long name ".repeat(20),
                 Unit.INCH,
+                Language.ENGLISH,
                 grade,
                 findings,
                 List.of(),

@@ -19,6 +19,7 @@ import org.capwright.check.Crossing;
 import org.capwright.check.NestLine;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -78,14 +79,15 @@ class NestPictureTest {
     void nestedLinesDoNotCross() {
         CheckedGrade grade = new CheckedGrade(List.of(tent("38", 100, 100), tent("40", 120, 110)), 0, Optional.empty());
         assertEquals(List.of(), Crossing.of(grade));
-        assertTrue(NestPicture.write("Gown", grade, Unit.CENTIMETRE).contains("No line crosses another"));
+        assertTrue(NestPicture.write("Gown", grade, Unit.CENTIMETRE, Language.ENGLISH)
+                .contains("No line crosses another"));
     }
 
     @Test
     void crossingsAreCircledNumberedAndTold() throws Exception {
         CheckedGrade grade = new CheckedGrade(
                 List.of(tent("38", 100, 100), tent("40", 120, 80), tent("42", 130, 70)), 1, Optional.empty());
-        Document picture = parsed(NestPicture.write("A <gown> & more", grade, Unit.CENTIMETRE));
+        Document picture = parsed(NestPicture.write("A <gown> & more", grade, Unit.CENTIMETRE, Language.ENGLISH));
         List<Crossing> crossings = Crossing.of(grade);
         assertEquals(2, crossings.size());
         assertEquals(4, of(picture, "path", "crossing").size());
@@ -103,7 +105,7 @@ class NestPictureTest {
     @Test
     void sizesAreToldApartWithoutColour() throws Exception {
         CheckedGrade grade = CheckedGrade.of(org.capwright.check.ChoirGown.run());
-        Document picture = parsed(NestPicture.write("Gown", grade, Unit.MILLIMETRE));
+        Document picture = parsed(NestPicture.write("Gown", grade, Unit.MILLIMETRE, Language.ENGLISH));
         Set<String> dashes = new HashSet<>();
         List<Element> key = of(picture, "path", "key");
         key.forEach(line -> dashes.add(line.getAttribute("stroke-dasharray")));
@@ -116,7 +118,7 @@ class NestPictureTest {
     void aSpecTableHasNoLines() throws Exception {
         CheckedGrade grade = new CheckedGrade(
                 List.of(new CheckedSize("40", Map.of(CheckedMeasure.BICEP, 360.0))), 0, Optional.empty());
-        String words = parsed(NestPicture.write("Gown", grade, Unit.INCH))
+        String words = parsed(NestPicture.write("Gown", grade, Unit.INCH, Language.ENGLISH))
                 .getDocumentElement()
                 .getTextContent();
         assertTrue(words.contains("a spec table has figures only"), words);
@@ -126,6 +128,7 @@ class NestPictureTest {
     void sameGradeGivesTheSameText() {
         CheckedGrade grade = CheckedGrade.of(org.capwright.check.ChoirGown.run());
         assertEquals(
-                NestPicture.write("Gown", grade, Unit.MILLIMETRE), NestPicture.write("Gown", grade, Unit.MILLIMETRE));
+                NestPicture.write("Gown", grade, Unit.MILLIMETRE, Language.ENGLISH),
+                NestPicture.write("Gown", grade, Unit.MILLIMETRE, Language.ENGLISH));
     }
 }

@@ -274,6 +274,7 @@ class ReadBackTest {
     void sizesThatAreNotInTheRunAreRefused() {
         Violation violation = refused(PdfOptions.on(Paper.A4).withSizes(List.of("40", "39")));
         assertEquals(Option.PAPER_SIZES, violation.subject());
-        assertTrue(violation.reason().contains("39") && violation.reason().contains("36, 38, 40, 42"));
+        assertTrue(violation.reason().toString().contains("39")
+                && violation.reason().toString().contains("36, 38, 40, 42"));
     }
 }

@@ -72,10 +72,10 @@ export class Report {
     this.#empty();
     this.head.textContent = say("check.refused");
     const violations = problem.violations ?? [];
-    const words = violations.length > 0 ? violations.map((each) => ({ lang: sentence(each).lang, text: [placeName(each.field), sentence(each).text].filter((part) => part !== "").join(": ") })) : [spoken(problem.detail ?? problem.title)];
+    const words = violations.length > 0 ? violations.map((each) => [placeName(each.field), sentence(each)].filter((part) => part !== "").join(": ")) : [spoken(problem.detail ?? problem.title)];
     const where = problem.line ? say("check.line", { line: problem.line }) : "";
     this.body.append(
-      h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map(({ text, lang }) => h("p", { lang }, text))),
+      h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map((text) => h("p", null, text))),
       h("p", { class: "quiet-words" }, say("check.mend")),
     );
   }
@@ -211,7 +211,7 @@ export class Report {
           each.line > 0 ? String(each.line) : "–",
           find("check.traceKinds")[each.kind] ?? each.kind,
           each.subject === "file" ? say("check.wholeFile") : (find("points")[each.subject] ?? each.subject),
-          h("span", { lang: "en" }, each.words),
+          h("span", null, each.words),
         ]),
         "words-table",
       ),

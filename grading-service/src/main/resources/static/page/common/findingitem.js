@@ -49,14 +49,14 @@ export function findingItem(group, { name, every, id, press }) {
     h("strong", null, name),
     " ",
     h("span", { class: "finding-sizes" }, every ? say("everySize") : group.map(sizesOf).join(", ")),
-    h("span", { class: "finding-message", lang: message.lang }, message.text),
+    h("span", { class: "finding-message" }, message),
   ];
   return h(
     "li",
     { class: "finding " + first.severity },
     press ? h("button", { type: "button", class: "finding-button", id, onclick: press }, inside) : h("div", { class: "finding-words" }, inside),
     first.severity === "info" ? null : h("p", { class: "remedy" }, figures(first)),
-    remedy && h("p", { class: "remedy", lang: remedy.lang }, remedy.text),
-    h("details", { class: "source" }, h("summary", null, say("source")), h("p", { lang: "en" }, first.source)),
+    remedy && h("p", { class: "remedy" }, remedy),
+    h("details", { class: "source" }, h("summary", null, say("source")), h("p", null, first.source)),
   );
 }

@@ -1,7 +1,7 @@
 // The call behind an action, ready to be copied into a shell or a program.
 
 import { h } from "./dom.js";
-import { find, say } from "./words.js";
+import { current, find, say } from "./words.js";
 
 const ENDS = { "application/pdf": "pdf", "image/svg+xml": "svg", "image/vnd.dxf": "dxf", "application/vnd.hp-hpgl": "plt", "text/csv": "csv", "application/json": "json", "application/zip": "zip" };
 
@@ -14,7 +14,7 @@ const WRITTEN = {
   curl: (address, accept, body) => {
     const json = JSON.stringify(body, null, 2);
     return `curl --fail-with-body --silent --show-error --output ${fileOf(accept)} \\
-  --header 'Content-Type: application/json' --header 'Accept: ${accept}' \\
+  --header 'Content-Type: application/json' --header 'Accept: ${accept}' --header 'Accept-Language: ${current()}' \\
   --data-binary @- '${address}' <<'END_OF_REQUEST'
 ${json}
 END_OF_REQUEST
@@ -22,7 +22,7 @@ END_OF_REQUEST
   },
   JavaScript: (address, accept, body) => `const response = await fetch(${JSON.stringify(address)}, {
   method: "POST",
-  headers: { "Content-Type": "application/json", Accept: ${JSON.stringify(accept)} },
+  headers: { "Content-Type": "application/json", Accept: ${JSON.stringify(accept)}, "Accept-Language": "${current()}" },
   body: JSON.stringify(${indented(JSON.stringify(body, null, 2), "  ")}),
 });
 if (!response.ok) throw new Error((await response.json()).detail);
@@ -45,6 +45,7 @@ public class Sleeve {
         HttpRequest request = HttpRequest.newBuilder(URI.create(${JSON.stringify(address)}))
                 .header("Content-Type", "application/json")
                 .header("Accept", ${JSON.stringify(accept)})
+                .header("Accept-Language", "${current()}")
                 .POST(HttpRequest.BodyPublishers.ofString(body))
                 .build();
         HttpResponse<Path> response =

@@ -1,4 +1,6 @@
-// Calls of the service.
+// Calls of the service, in the language of the page.
+
+import { current } from "./words.js";
 
 /** What the service refused, with its problem document (RFC 9457). */
 export class Refused extends Error {
@@ -23,7 +25,7 @@ export const ask = async (path, body, accept, signal) =>
   checked(
     await fetch(path, {
       method: "POST",
-      headers: { "Content-Type": "application/json", Accept: accept },
+      headers: { "Content-Type": "application/json", Accept: accept, "Accept-Language": current() },
       body: JSON.stringify(body),
       signal,
     }),
@@ -31,7 +33,7 @@ export const ask = async (path, body, accept, signal) =>
 
 /** Sends files as they are; the browser names the type of a form, and a file brings its own. */
 export const send = async (path, body, type, accept, signal) =>
-  checked(await fetch(path, { method: "POST", headers: { Accept: accept, ...(type ? { "Content-Type": type } : {}) }, body, signal }));
+  checked(await fetch(path, { method: "POST", headers: { Accept: accept, "Accept-Language": current(), ...(type ? { "Content-Type": type } : {}) }, body, signal }));
 
 /** Asks for a size run in a media type. */
 export const sizeRun = (style, accept, signal) => ask("v1/size-runs", style, accept, signal);
@@ -40,14 +42,15 @@ const known = new Map();
 
 /** Something that does not change while the page is open; asked for once. */
 export function once(path) {
-  if (!known.has(path)) {
-    const answer = fetch(path, { headers: { Accept: "application/json" } })
+  const key = current() + " " + path;
+  if (!known.has(key)) {
+    const answer = fetch(path, { headers: { Accept: "application/json", "Accept-Language": current() } })
       .then(checked)
       .then((response) => response.json());
-    answer.catch(() => known.delete(path));
-    known.set(path, answer);
+    answer.catch(() => known.delete(key));
+    known.set(key, answer);
   }
-  return known.get(path);
+  return known.get(key);
 }
 
 /** Reads an answer piece by piece and tells how many bytes have come. */

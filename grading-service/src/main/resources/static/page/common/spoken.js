@@ -1,35 +1,8 @@
-// The service speaks English; here its sentences are said in the language of the page, by a book of phrases. What the book does not have stays as it is.
+// What the service says, which speaks the language of the page, as sentences of the page.
 
-import french from "../texts/phrases.fr.js";
 import { h } from "./dom.js";
 import { placeName } from "./names.js";
-import { current, find } from "./words.js";
-
-const BOOKS = { fr: french };
-
-const escaped = (text) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-
-/** A phrase as a pattern; {} stands for anything. */
-const pattern = (phrase) => new RegExp("^" + phrase.split("{}").map(escaped).join("(.+?)") + "\\.?$", "i");
-
-const books = new Map();
-
-function book(language) {
-  if (!books.has(language)) books.set(language, BOOKS[language].map(([phrase, ours]) => ({ pattern: pattern(phrase), ours })));
-  return books.get(language);
-}
-
-/** A number between words, as it is written in the language. */
-const inWriting = (part, language) => (language === "fr" ? part.replace(/\d\.\d/g, (number) => number.replace(".", ",")).replace(/^below /, "moins de ") : part);
-
-/** A text in a language, or undefined where the book does not have it. */
-export function translated(text, language) {
-  for (const { pattern: each, ours } of book(language)) {
-    const found = each.exec(text.trim());
-    if (found) return ours.replace(/\{(\d)\}/g, (whole, n) => inWriting(translated(found[n], language) ?? found[n], language));
-  }
-  return undefined;
-}
+import { find } from "./words.js";
 
 /** Places of a request, and names of measurements that only programs use, are called by their names. */
 const named = (text) =>
@@ -40,26 +13,8 @@ const named = (text) =>
 /** A sentence: with a capital letter, and a full stop. */
 const whole = (text) => text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?]$/.test(text) ? "" : ".");
 
-/** A text in the language of the page, or undefined where that has no book or the book does not have it. */
-export function inBook(text) {
-  const words = current() in BOOKS ? translated(text, current()) : undefined;
-  return words === undefined ? undefined : named(words);
-}
-
-/** What the service says as a sentence of the page: {text, lang}. */
-export function spoken(text) {
-  const words = inBook(text);
-  return words === undefined ? { text: whole(named(text)), lang: "en" } : { text: whole(words), lang: current() };
-}
+/** What the service says as a sentence of the page. */
+export const spoken = (text) => whole(named(text));
 
 /** A sentence of the service as an item of a list. */
-export function spokenItem(text) {
-  const { text: words, lang } = spoken(text);
-  return h("li", { lang }, words);
-}
-
-/** Few words that are no sentence, such as the name of a seam. */
-export function called(text) {
-  const words = inBook(text);
-  return h("span", { lang: words === undefined ? "en" : current() }, words ?? text);
-}
+export const spokenItem = (text) => h("li", null, spoken(text));

@@ -39,8 +39,5 @@ export const count = (key, n) => filled(find(key)[n === 1 ? "one" : "many"], { n
 /** Label and explanation of a field by its pointer. */
 export const field = (path) => LANGUAGES[code].fields[path] ?? [path, ""];
 
-/** The name of a point of measure, and the language it is in: the page's own words, or else those of the service. */
-export function pointName(row) {
-  const name = LANGUAGES[code].points[row.code];
-  return name ? { name, lang: code } : { name: row.name, lang: "en" };
-}
+/** The name of a point of measure: the page's own words, or else those of the service. */
+export const pointName = (row) => LANGUAGES[code].points[row.code] ?? row.name;

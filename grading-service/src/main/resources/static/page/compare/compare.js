@@ -4,7 +4,7 @@ import { h } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
 import * as kept from "../common/kept.js";
 import { overlaid } from "./overlaid.js";
-import { Refused, sizeRun } from "../common/service.js";
+import { sizeRun } from "../common/service.js";
 import { inUnits, opened } from "../style/style.js";
 import { why } from "../common/violations.js";
 import { show, signed } from "../common/units.js";
@@ -145,7 +145,7 @@ export class Compare {
     } catch (error) {
       if (flight.signal.aborted) return;
       this.#asked = "";
-      this.result.replaceChildren(h("p", { class: "error", lang: error instanceof Refused ? "en" : null }, say("compare.failed", { why: why(error) })));
+      this.result.replaceChildren(h("p", { class: "error" }, say("compare.failed", { why: why(error) })));
     }
   }
 
@@ -189,7 +189,7 @@ export class Compare {
     const codes = [...new Set([...first.specTable.rows, ...second.specTable.rows].map((row) => row.code))];
     return codes.map((code) => {
       const rows = [first, second].map((answer) => answer.specTable.rows.find((row) => row.code === code));
-      return [h("span", { lang: pointName(rows[0] ?? rows[1]).lang }, pointName(rows[0] ?? rows[1]).name), ...cell(rows)];
+      return [pointName(rows[0] ?? rows[1]), ...cell(rows)];
     });
   }
 

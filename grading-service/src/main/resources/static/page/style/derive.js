@@ -178,7 +178,7 @@ export class Derive {
             gradeName(each.dimension),
             grown(each.rounded),
             each.body ? (find("body")[each.body]?.[0] ?? each.body) : "–",
-            h("span", { lang: "en" }, each.words, each.estimated.length > 0 ? h("em", { class: "guess" }, ` (${say("grade.estimated", { sizes: each.estimated.join(", ") })})`) : null),
+            h("span", null, each.words, each.estimated.length > 0 ? h("em", { class: "guess" }, ` (${say("grade.estimated", { sizes: each.estimated.join(", ") })})`) : null),
           ]),
           "words-table",
         ),

@@ -54,7 +54,7 @@ export class Findings {
   /** What a finding is about, by the name in the spec table or of the field. */
   #dimension(code) {
     const row = this.drafted.answer.specTable.rows.find((each) => each.code === code);
-    if (row) return pointName(row).name;
+    if (row) return pointName(row);
     return code === "pleats" ? find("groups").pleats : measureName(code);
   }
 

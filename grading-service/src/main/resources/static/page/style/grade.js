@@ -114,10 +114,10 @@ export class Grade {
         );
       }
       if (finding) {
-        const { text, lang } = spoken(finding.message);
+        const text = spoken(finding.message);
         const row = this.body.querySelector(`[data-reasons="${dimension}"]`);
         row.hidden = false;
-        row.querySelector("ul").append(h("li", { lang }, `${from}–${to}: ${text}`));
+        row.querySelector("ul").append(h("li", null, `${from}–${to}: ${text}`));
       }
     }
   }

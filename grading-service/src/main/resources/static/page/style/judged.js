@@ -2,6 +2,7 @@
 
 import { ask } from "../common/service.js";
 import { convert } from "../common/units.js";
+import { current } from "../common/words.js";
 import { jumps, putJumps } from "./style.js";
 
 /** A jump that is mended is put on this grid, so that a tape measure shows it. */
@@ -17,7 +18,7 @@ export const graded = ({ materials, ...style }) => style;
 
 /** The answer of the checks for a style; asked for once as long as the style stays the same, for all who want it, so that none of them can call it off. */
 export function checked(style) {
-  const asked = JSON.stringify(graded(style));
+  const asked = current() + JSON.stringify(graded(style));
   if (asked !== last.asked) {
     const answer = ask("v1/checks", { sizeRun: graded(style) }, "application/json").then((response) => response.json());
     last = { asked, answer };

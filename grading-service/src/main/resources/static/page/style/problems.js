@@ -4,7 +4,7 @@ import { h } from "../common/dom.js";
 import { idOf } from "../common/inputs.js";
 import { placeName } from "../common/names.js";
 import { sentence } from "../common/violations.js";
-import { count, current, say } from "../common/words.js";
+import { count, say } from "../common/words.js";
 
 /** The field on the page that stands for a place of the body: itself, or the nearest place around it. */
 function placeOf(pointer) {
@@ -52,14 +52,11 @@ export class Problems {
     for (const error of document.querySelectorAll(".field .error, .jump-error")) error.textContent = "";
     for (const input of document.querySelectorAll("[aria-invalid]")) input.removeAttribute("aria-invalid");
     const items = [];
-    const mark = (path, text, lang) => {
+    const mark = (path, text) => {
       const at = placeOf(path);
       if (at === "") return at;
       const error = errorOf(at);
-      if (error) {
-        error.textContent = text;
-        error.lang = lang;
-      }
+      if (error) error.textContent = text;
       document.getElementById(idOf(at)).setAttribute("aria-invalid", "true");
       return at;
     };
@@ -67,15 +64,15 @@ export class Problems {
       const input = document.getElementById(idOf(path));
       if (!input?.hasAttribute("data-bad")) this.#typed.delete(path);
       else {
-        const at = mark(path, text, current());
+        const at = mark(path, text);
         // While it is being typed, the word beside it is enough.
-        if (document.activeElement !== input) items.push({ pointer: path, at, text, lang: current() });
+        if (document.activeElement !== input) items.push({ pointer: path, at, text });
       }
     }
     for (const violation of this.#violations) {
-      const { text, lang } = sentence(violation);
-      const at = this.#typed.has(violation.field) ? violation.field : mark(violation.field, text, lang);
-      items.push({ pointer: violation.field, at, text, lang });
+      const text = sentence(violation);
+      const at = this.#typed.has(violation.field) ? violation.field : mark(violation.field, text);
+      items.push({ pointer: violation.field, at, text });
     }
     this.element.replaceChildren();
     if (this.title) this.element.append(h("p", null, this.title));
@@ -85,14 +82,14 @@ export class Problems {
       h(
         "ul",
         null,
-        items.map(({ pointer, at, text, lang }) =>
+        items.map(({ pointer, at, text }) =>
           h(
             "li",
             null,
             at === ""
               ? placeName(pointer) === "" ? "" : [h("strong", null, placeName(pointer)), ": "]
               : [h("button", { type: "button", class: "link", onclick: () => this.goTo(at) }, placeName(pointer)), ": "],
-            h("span", { lang }, text),
+            h("span", null, text),
           ),
         ),
       ),

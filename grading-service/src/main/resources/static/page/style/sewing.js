@@ -2,7 +2,7 @@
 
 import { h, s } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
-import { called, spokenItem } from "../common/spoken.js";
+import { spokenItem } from "../common/spoken.js";
 import { number, show } from "../common/units.js";
 import { find, say } from "../common/words.js";
 import { worn } from "./worn.js";
@@ -113,7 +113,7 @@ export class Sewing {
         workroom.seams
           .filter((seam) => seam.size === base.label)
           .map((seam) => [
-            called(seam.name),
+            seam.name,
             length(seam.firstLength),
             length(seam.secondLength),
             length(seam.ease),

@@ -63,7 +63,6 @@ export default {
   unreachable: "The service does not answer. What you enter is kept in this browser. The page asks again by itself.",
   notNumber: "This is no number. Write 13.5 or 5 1/4.",
   wholeNumber: "A whole number, please.",
-  limits: { between: "{value} does not work here; {least} to {greatest} does.", least: "{value} does not work here; {least} or more does.", greatest: "{value} does not work here; {greatest} or less does." },
   less: "Less: {label}",
   more: "More: {label}",
   groups: {

@@ -63,7 +63,6 @@ export default {
   unreachable: "Le service ne répond pas. Votre saisie est conservée dans ce navigateur. La page redemande d’elle-même.",
   notNumber: "Ce n’est pas un nombre. Écrivez 13,5 ou 5 1/4.",
   wholeNumber: "Un nombre entier, s’il vous plaît.",
-  limits: { between: "{value} ne convient pas ici ; de {least} à {greatest} convient.", least: "{value} ne convient pas ici ; {least} ou plus convient.", greatest: "{value} ne convient pas ici ; {greatest} ou moins convient." },
   less: "Moins : {label}",
   more: "Plus : {label}",
   groups: {

@@ -11,7 +11,7 @@ import { bodyName, measureName, placeName } from "../common/names.js";
 import { number, show, signed } from "../common/units.js";
 import { spokenItem } from "../common/spoken.js";
 import { sentence } from "../common/violations.js";
-import { current, find, pointName, say } from "../common/words.js";
+import { find, pointName, say } from "../common/words.js";
 
 /** Whether a measurement is only doubted, so that it can be confirmed. */
 export const questioned = ({ reason, minimum, maximum, unit }) => /\bconfirmed\b/.test(reason) && minimum !== undefined && maximum !== undefined && unit !== undefined;
@@ -96,15 +96,15 @@ export class Fitted {
     const id = kind === "wearer" ? "w-" + name : kind === "ease" ? "w-ease-" + name : "";
     const label = placeName(pointer);
     const doubted = questioned(violation);
-    const { text, lang } = doubted
-      ? { text: say("wearer.unusual", { low: show(violation.minimum, violation.unit), high: show(violation.maximum, violation.unit), unit: violation.unit }), lang: current() }
+    const text = doubted
+      ? say("wearer.unusual", { low: show(violation.minimum, violation.unit), high: show(violation.maximum, violation.unit), unit: violation.unit })
       : sentence(violation);
     return h(
       "li",
       null,
       document.getElementById(id) ? h("button", { type: "button", class: "link", onclick: () => document.getElementById(id).focus() }, label) : label,
       " ",
-      h("span", { lang }, text),
+      h("span", null, text),
     );
   }
 
@@ -218,7 +218,7 @@ export class Fitted {
       figuresTable(
         say("wearer.sleeveCaption", { unit: say("unit." + specTable.unit) }),
         [say("table.measure"), say("wearer.finished")],
-        specTable.rows.map((row) => [h("span", { lang: pointName(row).lang }, pointName(row).name), show(row.rounded[0], specTable.unit)]),
+        specTable.rows.map((row) => [pointName(row), show(row.rounded[0], specTable.unit)]),
       ),
     );
   }

@@ -119,7 +119,7 @@ export class MeasureField {
     } else if (doubted) this.#say(say("wearer.unusual", { low: write(violation.minimum), high: write(violation.maximum), unit }), "doubt");
     else if (violation && value === undefined) this.#say(say("wearer.needed"), "guess");
     else if (violation) {
-      this.#say(sentence(violation).text, "error");
+      this.#say(sentence(violation), "error");
     } else this.#say("", "");
   }
 }
@@ -181,6 +181,6 @@ export class EaseField {
     if (this.desk.isUnread("/ease/" + this.name)) return;
     if (document.activeElement !== this.input) this.#write();
     this.input.toggleAttribute("data-bad", violation !== undefined);
-    this.error.textContent = violation ? sentence(violation).text : "";
+    this.error.textContent = violation ? sentence(violation) : "";
   }
 }

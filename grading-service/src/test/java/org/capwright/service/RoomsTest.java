@@ -65,7 +65,8 @@ class RoomsTest {
             "org.capwright.quantity",
             "org.capwright.report",
             "org.capwright.tables",
-            "org.capwright.tables.survey");
+            "org.capwright.tables.survey",
+            "org.capwright.words");
 
     @Test
     void everyRoomIsListed() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * A row of a table as a function of the dimension that orders the sizes: a monotone piecewise cubic through the values
@@ -32,12 +33,13 @@ public final class DimensionCurve {
                 .orElseThrow(() -> new InvalidMeasuresException(Violation.other(
                         new TableSubject.Argument("dimension"),
                         dimension.id(),
-                        "a dimension of " + table.id() + ": "
-                                + String.join(
-                                        ", ",
-                                        table.rows().stream()
+                        Text.of("a dimension of {source}: {names}")
+                                .with("source", table.id())
+                                .with(
+                                        "names",
+                                        Text.names(table.rows().stream()
                                                 .map(r -> r.dimension().id())
-                                                .toList()))));
+                                                .toList())))));
         List<Stretch> stretches = new ArrayList<>();
         List<Double> keys = new ArrayList<>();
         List<TableValue> values = new ArrayList<>();
@@ -93,11 +95,23 @@ public final class DimensionCurve {
                 return new TableValue(stretch.curve.at(place), Provenance.INTERPOLATED);
             }
         }
-        List<String> ranges = new ArrayList<>();
+        List<Text> ranges = new ArrayList<>();
         for (Stretch stretch : stretches) {
-            ranges.add(stretch.range.lower() + " to " + stretch.range.upper() + " mm");
+            ranges.add(Text.of("{least} to {greatest}")
+                    .with("least", Text.figures(String.valueOf(stretch.range.lower())))
+                    .with("greatest", Text.figures(stretch.range.upper() + " mm")));
         }
-        throw new InvalidMeasuresException(
-                Violation.other(key, place + " mm", "for " + dimension.id() + " " + String.join(" or ", ranges)));
+        throw new InvalidMeasuresException(Violation.other(
+                key,
+                place + " mm",
+                Text.of("for {measure} {ranges}")
+                        .with("measure", Text.of(dimension.id()))
+                        .with(
+                                "ranges",
+                                ranges.stream()
+                                        .reduce((first, second) -> Text.of("{first} or {second}")
+                                                .with("first", first)
+                                                .with("second", second))
+                                        .orElse(Text.name("")))));
     }
 }

@@ -14,6 +14,7 @@ import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.TableSubject.Field;
+import org.capwright.words.Text;
 
 /** Checks a user's table and collects everything that is wrong with it. */
 final class DraftCheck {
@@ -65,7 +66,9 @@ final class DraftCheck {
     private void checkId() {
         if (draft.id().length() > ID_LENGTH || !ID.matcher(draft.id()).matches()) {
             violations.add(Violation.other(
-                    Field.ID, shown(draft.id()), "kebab-case of a-z and 0-9, 1 to " + ID_LENGTH + " characters"));
+                    Field.ID,
+                    shown(draft.id()),
+                    Text.of("kebab-case of a-z and 0-9, 1 to {most} characters").with("most", ID_LENGTH)));
         } else if (SizeTables.find(draft.id()).isPresent()) {
             violations.add(Violation.other(Field.ID, draft.id(), "an id that no published table has"));
         }
@@ -73,21 +76,30 @@ final class DraftCheck {
 
     private void checkText(Field field, String text) {
         if (text.isBlank() || text.length() > TEXT_LENGTH) {
-            violations.add(Violation.other(field, shown(text), "1 to " + TEXT_LENGTH + " characters, not blank"));
+            violations.add(Violation.other(field, shown(text), characters(TEXT_LENGTH)));
         }
+    }
+
+    private static Text characters(int most) {
+        return Text.of("1 to {most} characters, not blank").with("most", most);
+    }
+
+    private static Text figure(double value) {
+        return Text.figures(String.format(Locale.ROOT, "%.4g", value));
     }
 
     private void checkSizes() {
         if (draft.sizes().isEmpty() || draft.sizes().size() > MOST_SIZES) {
-            violations.add(
-                    Violation.other(Field.SIZES, draft.sizes().size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
+            violations.add(Violation.other(
+                    Field.SIZES,
+                    draft.sizes().size() + " sizes",
+                    Text.of("1 to {most} sizes").with("most", MOST_SIZES)));
         }
         Set<String> seen = new HashSet<>();
         for (int i = 0; i < draft.sizes().size(); i++) {
             String size = draft.sizes().get(i);
             if (size.isBlank() || size.length() > SIZE_LENGTH) {
-                violations.add(Violation.other(
-                        new TableSubject.Size(i), shown(size), "1 to " + SIZE_LENGTH + " characters, not blank"));
+                violations.add(Violation.other(new TableSubject.Size(i), shown(size), characters(SIZE_LENGTH)));
             } else if (!seen.add(size)) {
                 violations.add(Violation.other(new TableSubject.Size(i), size, "each size once"));
             }
@@ -97,7 +109,10 @@ final class DraftCheck {
     private Map<TableDimension, Integer> rowPlaces() {
         List<RowDraft> rows = draft.rows();
         if (rows.isEmpty() || rows.size() > MOST_ROWS) {
-            violations.add(Violation.other(Field.ROWS, rows.size() + " rows", "1 to " + MOST_ROWS + " rows"));
+            violations.add(Violation.other(
+                    Field.ROWS,
+                    rows.size() + " rows",
+                    Text.of("1 to {most} rows").with("most", MOST_ROWS)));
         }
         Map<TableDimension, Integer> places = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
@@ -119,7 +134,8 @@ final class DraftCheck {
                 violations.add(Violation.other(
                         new TableSubject.RowValues(i),
                         row.values().size() + " values",
-                        draft.sizes().size() + " values, one per size; a gap is empty"));
+                        Text.of("{count} values, one per size; a gap is empty")
+                                .with("count", draft.sizes().size())));
             }
         }
         return places;
@@ -135,13 +151,11 @@ final class DraftCheck {
                     violations.add(Violation.other(
                             new TableSubject.Figure(place, i),
                             value.getAsDouble() + " " + unit.symbol(),
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s from %.4g to %.4g %s",
-                                    dimension.id(),
-                                    unit.fromMillimetres(range.lower()),
-                                    unit.fromMillimetres(range.upper()),
-                                    unit.symbol())));
+                            Text.of("{measure} from {least} to {greatest} {unit}")
+                                    .with("measure", Text.of(dimension.id()))
+                                    .with("least", figure(unit.fromMillimetres(range.lower())))
+                                    .with("greatest", figure(unit.fromMillimetres(range.upper())))
+                                    .with("unit", unit.symbol())));
                 }
             }
         });
@@ -163,7 +177,10 @@ final class DraftCheck {
                     violations.add(Violation.other(
                             new TableSubject.Figure(smaller, i),
                             given(low.get(i)),
-                            pair.part().id() + " below " + pair.whole().id() + ", here " + given(high.get(i))));
+                            Text.of("{part} below {whole}, here {value}")
+                                    .with("part", Text.of(pair.part().id()))
+                                    .with("whole", Text.of(pair.whole().id()))
+                                    .with("value", Text.figures(given(high.get(i))))));
                 }
             }
         }
@@ -185,7 +202,8 @@ final class DraftCheck {
                 violations.add(Violation.other(
                         new TableSubject.Figure(keyPlace, i),
                         "none",
-                        "a value for every size, as " + key.id() + " orders the sizes"));
+                        Text.of("a value for every size, as {measure} orders the sizes")
+                                .with("measure", Text.of(key.id()))));
             }
         }
         places.forEach((dimension, place) -> {
@@ -209,8 +227,12 @@ final class DraftCheck {
                     violations.add(Violation.other(
                             new TableSubject.Figure(place, i),
                             given(value),
-                            row.dimension() + (strictly ? " above " : " not below ") + given(before)
-                                    + " of the size before"));
+                            Text.of(
+                                            strictly
+                                                    ? "{measure} above {value} of the size before"
+                                                    : "{measure} not below {value} of the size before")
+                                    .with("measure", Text.of(row.dimension()))
+                                    .with("value", Text.figures(given(before)))));
                 }
             }
             before = value;

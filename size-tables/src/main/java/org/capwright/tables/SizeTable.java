@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * A table of measurements by size. All lengths are in millimetres, whatever unit the table is published in.
@@ -142,13 +143,16 @@ public record SizeTable(
             String name = sizesOrLabels.get(i);
             Optional<String> size = size(name);
             if (size.isEmpty()) {
-                violations.add(Violation.other(new TableSubject.Size(i), name, "a size of " + id() + ": " + names()));
+                violations.add(Violation.other(new TableSubject.Size(i), name, oneOf()));
                 continue;
             }
             int place = sizes.indexOf(size.get());
             if (place <= last) {
                 violations.add(Violation.other(
-                        new TableSubject.Size(i), name, "sizes in the order of the table, each once: " + names()));
+                        new TableSubject.Size(i),
+                        name,
+                        Text.of("sizes in the order of the table, each once: {sizes}")
+                                .with("sizes", names())));
             }
             last = Math.max(last, place);
             chosen.put(name, size.get());
@@ -177,8 +181,16 @@ public record SizeTable(
         return renamed;
     }
 
-    private String names() {
-        return String.join(", ", sizes) + (labels.isEmpty() ? "" : "; labels " + String.join(", ", labels.keySet()));
+    private Text oneOf() {
+        return Text.of("a size of {table}: {sizes}").with("table", id()).with("sizes", names());
+    }
+
+    private Text names() {
+        return labels.isEmpty()
+                ? Text.names(sizes)
+                : Text.of("{sizes}; labels {labels}")
+                        .with("sizes", Text.names(sizes))
+                        .with("labels", Text.names(List.copyOf(labels.keySet())));
     }
 
     /**
@@ -224,8 +236,10 @@ public record SizeTable(
         double from = keyOf(key, "lower", lower);
         double to = keyOf(key, "upper", upper);
         if (to < from) {
-            throw new InvalidMeasuresException(
-                    Violation.other(new TableSubject.Argument("upper"), upper, "a size not below " + lower));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("upper"),
+                    upper,
+                    Text.of("a size not below {size}").with("size", lower)));
         }
         return interpolate(dimension, fraction == 1 ? to : from + fraction * (to - from));
     }
@@ -240,8 +254,8 @@ public record SizeTable(
 
     private double keyOf(BodyDimension key, String field, String sizeOrLabel) {
         return value(sizeOrLabel, key)
-                .orElseThrow(() -> new InvalidMeasuresException(Violation.other(
-                        new TableSubject.Argument(field), sizeOrLabel, "a size of " + id() + ": " + names())))
+                .orElseThrow(() -> new InvalidMeasuresException(
+                        Violation.other(new TableSubject.Argument(field), sizeOrLabel, oneOf())))
                 .millimetres();
     }
 }

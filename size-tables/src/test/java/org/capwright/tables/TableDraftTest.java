@@ -103,7 +103,7 @@ class TableDraftTest {
         assertEquals(
                 List.of(new TableSubject.Figure(0, 1), new TableSubject.Figure(1, 1)),
                 found.stream().map(Violation::subject).toList());
-        assertTrue(found.get(0).reason().contains("above 84.0 cm"), found.toString());
+        assertTrue(found.get(0).reason().toString().contains("above 84.0 cm"), found.toString());
     }
 
     @Test
@@ -137,8 +137,8 @@ class TableDraftTest {
             sizes.add("s" + i);
         }
         assertTrue(violations(draft("cm", sizes, new RowDraft("bustGirth", List.of()))).stream()
-                .anyMatch(v ->
-                        v.subject() == TableSubject.Field.SIZES && v.reason().contains("100")));
+                .anyMatch(v -> v.subject() == TableSubject.Field.SIZES
+                        && v.reason().toString().contains("100")));
     }
 
     static LongStream seeds() {

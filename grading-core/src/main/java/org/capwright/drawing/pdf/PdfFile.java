@@ -26,6 +26,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocume
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.capwright.geometry.Box;
+import org.capwright.words.Language;
 
 /** A PDF file in the making. The same pages give the same bytes: no clock is read, and the identifier of the file is made of its content. */
 public final class PdfFile {
@@ -58,10 +59,19 @@ public final class PdfFile {
     private final Map<String, Form> forms = new LinkedHashMap<>();
     private final List<Page> pages = new ArrayList<>();
     private final List<Bookmark> bookmarks = new ArrayList<>();
-    private final Layers layers = new Layers();
+    private final Layers layers;
 
-    /** An empty file. */
-    public PdfFile() {}
+    private final Language language;
+
+    /**
+     * An empty file.
+     *
+     * @param language what its words are in
+     */
+    public PdfFile(Language language) {
+        this.language = language;
+        layers = new Layers(language);
+    }
 
     /**
      * A canvas for a page or a form of this file.
@@ -173,8 +183,7 @@ public final class PdfFile {
         return new PDStream(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE);
     }
 
-    private static void describe(
-            PDDocument document, String title, String subject, Optional<Instant> created, Scale scale) {
+    private void describe(PDDocument document, String title, String subject, Optional<Instant> created, Scale scale) {
         PDDocumentInformation information = new PDDocumentInformation();
         information.setTitle(title);
         information.setSubject(subject);
@@ -192,6 +201,6 @@ public final class PdfFile {
         }
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
-        document.getDocumentCatalog().setLanguage("en");
+        document.getDocumentCatalog().setLanguage(language.tag());
     }
 }

@@ -13,6 +13,7 @@ import org.capwright.drawing.Stroke;
 import org.capwright.drawing.Typeface;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
+import org.capwright.words.Language;
 
 /** Writes a picture as an SVG 1.1 document at true scale: one user unit is one millimetre. SVG counts y downward, so every y changes its sign. */
 public final class SvgCanvas extends Canvas {
@@ -41,11 +42,12 @@ public final class SvgCanvas extends Canvas {
      *
      * @param title what it is called
      * @param description what it shows, in words
+     * @param language what its words are in; named where it is not English
      * @param width of the paper, mm
      * @param height of the paper, mm
      * @return a canvas for what is on it
      */
-    public static SvgCanvas begin(String title, String description, double width, double height) {
+    public static SvgCanvas begin(String title, String description, Language language, double width, double height) {
         SvgCanvas canvas = new SvgCanvas();
         canvas.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
@@ -57,8 +59,9 @@ public final class SvgCanvas extends Canvas {
         canvas.put(' ');
         canvas.number(height);
         canvas.put("\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans"
-                + " Condensed, DejaVu Sans, Verdana, Helvetica, sans-serif\" font-stretch=\"condensed\">\n"
-                + "<title>");
+                + " Condensed, DejaVu Sans, Verdana, Helvetica, sans-serif\" font-stretch=\"condensed\""
+                + (language.equals(Language.ENGLISH) ? "" : " xml:lang=\"" + language.tag() + "\"")
+                + ">\n<title>");
         canvas.words(title);
         canvas.put("</title>\n<desc>");
         canvas.words(description);

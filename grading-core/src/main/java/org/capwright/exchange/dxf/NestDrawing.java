@@ -149,7 +149,7 @@ final class NestDrawing {
         Piece any = pieces.get(0);
         return List.of(
                 any.kind().words(),
-                any.cut().words(),
+                any.cut().words().toString(),
                 "material: " + any.kind().material().name().toLowerCase(Locale.ROOT));
     }
 

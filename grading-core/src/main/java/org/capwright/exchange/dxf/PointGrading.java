@@ -12,6 +12,7 @@ import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceKind;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * The base size of every piece and the rules that give the other sizes, for rooms that grade by points. Every line has as many points in every size, at the
@@ -110,9 +111,9 @@ public final class PointGrading {
             if (!structure(piece).equals(structure(model))) {
                 return Optional.of(Violation.of(
                                 model.kind() == PieceKind.UNDER_SLEEVE ? Option.UNDER_SLEEVE : Dimension.SIDE_DEPTH,
-                                "the " + model.kind().words()
-                                        + " has other edges than the base size, so that its points cannot be graded by"
-                                        + " rules")
+                                Text.of("the {piece} has other edges than the base size, so that its points"
+                                                + " cannot be graded by rules")
+                                        .with("piece", Text.of(model.kind().words())))
                         .inSize(piece.size()));
             }
         }

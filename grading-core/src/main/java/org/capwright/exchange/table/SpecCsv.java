@@ -44,7 +44,7 @@ public final class SpecCsv {
             CsvText.field(out, title.style());
             CsvText.field(out.append(','), title.revision());
             CsvText.field(out.append(','), row.code());
-            CsvText.field(out.append(','), row.name());
+            CsvText.field(out.append(','), title.language().say(row.name()));
             out.append(',').append(unit);
             List<Double> values = shown(row.values(), rounding);
             for (double value : values) {
@@ -55,8 +55,8 @@ public final class SpecCsv {
             }
             out.append(',').append(figure(title, row.tolerance()));
             CsvText.field(out.append(','), table.sizes().get(table.base()));
-            CsvText.field(out.append(','), row.definition());
-            CsvText.field(out.append(','), row.toleranceSource());
+            CsvText.field(out.append(','), title.language().say(row.definition()));
+            CsvText.field(out.append(','), title.language().say(row.toleranceSource()));
             out.append("\r\n");
         }
         return out.toString();

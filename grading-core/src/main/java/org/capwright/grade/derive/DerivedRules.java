@@ -18,6 +18,7 @@ import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Text;
 
 /**
  * Grade rules that follow the growth of bodies. Bicep, armhole, elbow and wrist grow with the arm and the stated ease; the cap height is what keeps the cap ease of the base size with the
@@ -135,8 +136,10 @@ public record DerivedRules(List<GradeRule> rules, List<Derivation> derivations) 
             if (!gaps.isEmpty()) {
                 missing.add(Violation.of(
                         new SleeveSubject.GradeOf(dimension),
-                        "the source has no " + body.id() + " for the sizes " + String.join(", ", gaps)
-                                + "; choose other sizes or another table, or have the gaps filled from a survey"));
+                        Text.of("the source has no {measure} for the sizes {sizes}; choose other sizes or another"
+                                        + " table, or have the gaps filled from a survey")
+                                .with("measure", Text.of(body.id()))
+                                .with("sizes", Text.names(gaps))));
             }
             return figures;
         }

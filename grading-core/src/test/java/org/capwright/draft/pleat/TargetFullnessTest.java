@@ -60,11 +60,11 @@ class TargetFullnessTest {
         Violation high = refused(new FullnessTarget.Ratio(3), 400);
         assertEquals(Option.FULLNESS, high.subject());
         assertEquals(Quantity.RATIO, high.quantity());
-        assertTrue(high.reason().contains("greatest rise"));
+        assertTrue(high.reason().toString().contains("greatest rise"));
         double nearest = high.greatest().orElseThrow();
         assertEquals(200, TargetFullness.rise(new FullnessTarget.Ratio(nearest), 400, GABLE, 0, 200), 1e-5);
         Violation low = refused(new FullnessTarget.Ratio(1.01), 400);
-        assertTrue(low.reason().contains("least rise"));
+        assertTrue(low.reason().toString().contains("least rise"));
         double least = low.least().orElseThrow();
         assertEquals(0, TargetFullness.rise(new FullnessTarget.Ratio(least), 400, GABLE, 0, 200), 1e-5);
     }
@@ -83,7 +83,7 @@ class TargetFullnessTest {
     @ValueSource(doubles = {0.9, 0, -2, Double.NaN})
     void aFullnessBelowOneIsRefused(double ratio) {
         Violation violation = refused(new FullnessTarget.Ratio(ratio), 500);
-        assertTrue(violation.reason().contains("less than the span"));
+        assertTrue(violation.reason().toString().contains("less than the span"));
         assertEquals(1, violation.least().orElseThrow(), 1e-12);
     }
 

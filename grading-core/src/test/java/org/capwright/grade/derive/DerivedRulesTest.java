@@ -184,7 +184,7 @@ class DerivedRulesTest {
                         new SleeveSubject.GradeOf(Dimension.ELBOW),
                         new SleeveSubject.GradeOf(Dimension.WRIST)),
                 stopped.violations().stream().map(v -> v.subject()).toList());
-        assertTrue(stopped.violations().get(0).reason().contains("107-113, 113-119"));
+        assertTrue(stopped.violations().get(0).reason().toString().contains("107-113, 113-119"));
     }
 
     /** Asked for, the survey's line continues the table: 12.32 mm of upper arm per 40 mm of bust (ANSUR 1988). */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.service.http.Accepted;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
@@ -127,7 +128,7 @@ final class CheckController {
                 .contentType(answer)
                 .cacheControl(CacheControl.noStore())
                 .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
-                .body(written(order, answer, drawn));
+                .body(written(order.in(Languages.of(request)), answer, drawn));
     }
 
     private JsonNode body(HttpServletRequest request) throws IOException {

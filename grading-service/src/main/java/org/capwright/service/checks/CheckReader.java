@@ -19,6 +19,7 @@ import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Language;
 import tools.jackson.databind.JsonNode;
 
 /** Reads a size run with limits of the label, and checks it. */
@@ -54,7 +55,8 @@ final class CheckReader {
                 List.of(),
                 Optional.empty(),
                 thresholds,
-                Optional.of(result));
+                Optional.of(result),
+                Language.ENGLISH);
     }
 
     /** The limits that the label sets itself. */

@@ -26,6 +26,7 @@ import org.capwright.report.GradeReport;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.words.Text;
 
 /** Writes what was found. */
 final class CheckReport {
@@ -46,10 +47,10 @@ final class CheckReport {
                 grade.body().map(body -> body.table().id()),
                 grade.body().map(body -> body.table().info().source()),
                 summary(order.findings()),
-                FindingAnswer.of(order.findings(), order.unit()),
+                FindingAnswer.of(order.findings(), order.unit(), order.language()),
                 causes(order, whatIf),
                 jumps(grade, order.thresholds(), order.unit()),
-                whatIf.map(proposal -> WhatIfAnswer.of(proposal, order.unit())),
+                whatIf.map(proposal -> WhatIfAnswer.of(proposal, order.unit(), order.language())),
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
                 order.traces().stream()
                         .map(trace -> new CheckAnswer.TraceAnswer(
@@ -95,7 +96,7 @@ final class CheckReport {
         return Cause.of(order.cures(whatIf), order.findings()).stream()
                 .filter(cause -> cause.cure().isPresent())
                 .map(cause -> new CheckAnswer.CauseAnswer(
-                        cause.words(),
+                        cause.words().in(order.language()),
                         WhatIfAnswer.CureAnswer.of(cause.cure().orElseThrow(), order.unit()),
                         cause.findings().stream().map(order.findings()::indexOf).toList()))
                 .toList();
@@ -172,6 +173,7 @@ final class CheckReport {
         new GradeReport(
                         order.name(),
                         order.unit(),
+                        order.language(),
                         order.grade(),
                         order.findings(),
                         order.cures(whatIf),
@@ -194,7 +196,7 @@ final class CheckReport {
 
     /** The findings of one cause, each with what is behind it. */
     private static void lines(StringBuilder out, GradeUnderCheck order, Cause cause) {
-        for (FindingAnswer finding : FindingAnswer.of(cause.findings(), order.unit())) {
+        for (FindingAnswer finding : FindingAnswer.of(cause.findings(), order.unit(), order.language())) {
             List<String> sizes = finding.sizes();
             CsvText.field(out, order.name());
             CsvText.field(out.append(','), finding.check());
@@ -209,16 +211,23 @@ final class CheckReport {
             CsvText.field(out.append(','), finding.message());
             CsvText.field(out.append(','), finding.remedy());
             CsvText.field(out.append(','), finding.source());
-            CsvText.field(out.append(','), cured(cause, order.unit()));
+            CsvText.field(out.append(','), cured(cause, order));
             out.append("\r\n");
         }
     }
 
-    private static String cured(Cause cause, Unit unit) {
+    private static String cured(Cause cause, GradeUnderCheck order) {
         return cause.cure()
-                .map(cure -> cause.words() + " It is " + unit.format(cure.before()) + " " + unit.symbol() + "; "
-                        + unit.format(cure.after()) + " " + unit.symbol() + " mends it.")
+                .map(cure -> Text.of("{cause} It is {before}; {after} mends it.")
+                        .with("cause", cause.words())
+                        .with("before", length(cure.before(), order.unit()))
+                        .with("after", length(cure.after(), order.unit()))
+                        .in(order.language()))
                 .orElse("");
+    }
+
+    private static Text length(double millimetres, Unit unit) {
+        return Text.figures(unit.format(millimetres) + " " + unit.symbol());
     }
 
     private static String figure(Optional<Double> figure) {

@@ -16,6 +16,7 @@ import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import tools.jackson.databind.json.JsonMapper;
@@ -58,7 +59,7 @@ final class ForeignBodies {
                 .isPresent()) {
             wrong.add(FieldViolation.of(
                     "baseSize",
-                    "must be a text of 1 to " + LONGEST_LABEL + " characters",
+                    Text.of("must be a text of 1 to {most} characters").with("most", LONGEST_LABEL),
                     Optional.of(shown(baseSize.get()))));
         }
         Optional<SizeTable> table = sizeTable.flatMap(TableReader::comparable);
@@ -69,8 +70,9 @@ final class ForeignBodies {
         if (!wrong.isEmpty()) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "A parameter is wrong: " + wrong.get(0).field() + " "
-                            + wrong.get(0).reason() + ".",
+                    Text.of("A parameter is wrong: {parameter} {reason}.")
+                            .with("parameter", wrong.get(0).field())
+                            .with("reason", wrong.get(0).reason()),
                     wrong));
         }
         return new ForeignReading(

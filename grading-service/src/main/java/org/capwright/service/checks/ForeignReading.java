@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.check.CheckedGrade;
@@ -24,7 +23,10 @@ import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.http.problem.WrongParameter;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * What is said of files of a style drawn elsewhere.
@@ -80,8 +82,9 @@ record ForeignReading(
         ProblemException tooLarge(String name) {
             return new ProblemException(Problem.of(
                     ProblemKind.BODY_TOO_LARGE,
-                    (name.isEmpty() ? "The body" : name) + " is larger than " + most / 1_000_000
-                            + " million bytes, the most that is read of such a file."));
+                    Text.of("{file} is larger than {most} million bytes, the most that is read of such a file.")
+                            .with("file", name.isEmpty() ? Text.of("The body") : Text.name(name))
+                            .with("most", most / 1_000_000)));
         }
     }
 
@@ -110,27 +113,30 @@ record ForeignReading(
                 read.traces(),
                 Optional.of(read),
                 thresholds,
-                Optional.empty());
+                Optional.empty(),
+                Language.ENGLISH);
     }
 
     private ProblemException otherBaseSize(UnknownBaseSizeException e) {
-        String reason = "must be one of the sizes of the file, " + String.join(", ", e.sizes());
-        boolean parameter = !baseSizeField.startsWith("/");
-        return new ProblemException(Problem.of(
-                parameter ? ProblemKind.BAD_REQUEST : ProblemKind.INVALID_REQUEST,
-                parameter
-                        ? "The parameter " + baseSizeField + " " + reason + "."
-                        : "1 field is wrong; it is named with what would work.",
-                List.of(FieldViolation.of(baseSizeField, reason, Optional.of(e.given())))));
+        Text reason = Text.of("must be one of the sizes of the file, {sizes}").with("sizes", Text.names(e.sizes()));
+        return baseSizeField.startsWith("/")
+                ? new ProblemException(Problem.of(
+                        ProblemKind.INVALID_REQUEST,
+                        Text.of("1 field is wrong; it is named with what would work."),
+                        List.of(FieldViolation.of(baseSizeField, reason, Optional.of(e.given())))))
+                : WrongParameter.of(baseSizeField, reason, e.given());
     }
 
     /** The reason names the line and, among several files, the file. */
     private static ProblemException malformed(ForeignInputException e) {
-        String reason = e.reason().isEmpty() ? "the file cannot be read" : e.reason();
-        String sentence = e.file().isEmpty()
-                ? reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1)
-                : e.file() + ": " + reason;
-        Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, sentence + (sentence.endsWith(".") ? "" : "."));
+        Text reason = Text.of(e.reason().isEmpty() ? "the file cannot be read" : e.reason());
+        Problem problem = Problem.of(
+                ProblemKind.MALFORMED_BODY,
+                e.file().isEmpty()
+                        ? reason.sentence()
+                        : Text.of(reason.toString().endsWith(".") ? "{file}: {reason}" : "{file}: {reason}.")
+                                .with("file", e.file())
+                                .with("reason", reason));
         return new ProblemException(e.line() > 0 ? problem.at(e.line(), 1) : problem);
     }
 }

@@ -13,6 +13,7 @@ import org.capwright.gradeimport.ImportNote;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.SizeRunResult;
+import org.capwright.words.Language;
 
 /**
  * A grade that was checked.
@@ -25,6 +26,7 @@ import org.capwright.service.sizerun.SizeRunResult;
  * @param read what was read of a file; none for a size run
  * @param thresholds limits of the label
  * @param run the run, where it was drafted here
+ * @param language what the answer is written in
  */
 record GradeUnderCheck(
         String name,
@@ -34,7 +36,12 @@ record GradeUnderCheck(
         List<ImportNote> traces,
         Optional<ForeignGrade> read,
         Thresholds thresholds,
-        Optional<SizeRunResult> run) {
+        Optional<SizeRunResult> run,
+        Language language) {
+
+    GradeUnderCheck in(Language other) {
+        return new GradeUnderCheck(name, unit, grade, findings, traces, read, thresholds, run, other);
+    }
 
     /** Where a sheet shows no grid of its own, whole millimetres are read easily. */
     private static final Rounding SHOWN = new Rounding(1);

@@ -8,6 +8,7 @@ import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 
 /** What of a checked grade is drawn. */
 enum Picture {
@@ -25,7 +26,7 @@ enum Picture {
             default ->
                 throw new ProblemException(Problem.of(
                         ProblemKind.BAD_REQUEST,
-                        "The parameter picture must be jumps or nest.",
+                        Text.of("The parameter picture must be jumps or nest."),
                         List.of(FieldViolation.of(
                                 "picture",
                                 "must be one of jumps, nest",
@@ -38,7 +39,7 @@ enum Picture {
 
     String drawn(GradeUnderCheck order) {
         return this == JUMPS
-                ? JumpChart.write(order.name(), order.grade(), order.unit())
-                : NestPicture.write(order.name(), order.grade(), order.unit());
+                ? JumpChart.write(order.name(), order.grade(), order.unit(), order.language())
+                : NestPicture.write(order.name(), order.grade(), order.unit(), order.language());
     }
 }

@@ -9,6 +9,7 @@ import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.http.schema.SchemaField;
+import org.capwright.words.Text;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -39,7 +40,11 @@ final class RowMapping {
         Map<String, String> mapping = object.dictionary(MAPPING);
         mapping.forEach((name, meaning) -> {
             if (!ForeignOptions.isMeaning(meaning)) {
-                object.refuse(MAPPING, WANTED + ", not " + meaning);
+                object.refuse(
+                        MAPPING,
+                        Text.of("{wanted}, not {meaning}")
+                                .with("wanted", Text.of(WANTED))
+                                .with("meaning", meaning));
             }
         });
         return mapping;
@@ -66,7 +71,8 @@ final class RowMapping {
         if (!right) {
             wrong.add(FieldViolation.of(
                     MAPPING,
-                    "must be a JSON object of at most " + KIND.most() + " texts, such as {\"Armloch\": \"armhole\"}",
+                    Text.of("must be a JSON object of at most {most} texts, such as {\"Armloch\": \"armhole\"}")
+                            .with("most", KIND.most()),
                     Optional.empty()));
             return mapping;
         }

@@ -25,6 +25,7 @@ import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.http.schema.SizeLabels;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.util.StringUtils;
@@ -109,8 +110,8 @@ final class Uploads {
         if (part.getSize() > RequestBodies.MOST_BYTES) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BODY_TOO_LARGE,
-                    "The part request is larger than " + RequestBodies.MOST_BYTES / 1024
-                            + " kB, the most that is read of it."));
+                    Text.of("The part request is larger than {most} kB, the most that is read of it.")
+                            .with("most", RequestBodies.MOST_BYTES / 1024)));
         }
         JsonNode tree;
         try (InputStream content = part.getInputStream()) {
@@ -118,7 +119,8 @@ final class Uploads {
         } catch (ProblemException e) {
             Problem problem = e.problem();
             Problem ofPart = Problem.of(
-                    ProblemKind.MALFORMED_BODY, problem.detail().replace("The body is", "The part request is"));
+                    ProblemKind.MALFORMED_BODY,
+                    problem.detail().toString().replace("The body is", "The part request is"));
             throw new ProblemException(
                     problem.line().isPresent()
                             ? ofPart.at(problem.line().get(), problem.column().orElse(1))

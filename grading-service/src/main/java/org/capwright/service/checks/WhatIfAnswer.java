@@ -11,6 +11,7 @@ import org.capwright.grade.SizeRun;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.service.sizerun.GradeWriter;
+import org.capwright.words.Language;
 
 /** The smallest change of the grade rules that leaves no finding as grave as the gravest; lengths in the unit of the answer. */
 @Schema(
@@ -111,7 +112,7 @@ record WhatIfAnswer(
         }
     }
 
-    static WhatIfAnswer of(WhatIf.Proposal proposal, Unit unit) {
+    static WhatIfAnswer of(WhatIf.Proposal proposal, Unit unit, Language language) {
         List<ChangeAnswer> changes = new ArrayList<>();
         for (WhatIf.Change change : proposal.changes()) {
             add(changes, change, proposal.run(), unit);
@@ -121,7 +122,7 @@ record WhatIfAnswer(
                 proposal.cures().stream().map(cure -> CureAnswer.of(cure, unit)).toList(),
                 changes,
                 GradeWriter.written(proposal.run().rules(), unit),
-                FindingAnswer.of(proposal.remaining(), unit));
+                FindingAnswer.of(proposal.remaining(), unit, language));
     }
 
     private static void add(List<ChangeAnswer> changes, WhatIf.Change change, SizeRun run, Unit unit) {

@@ -4,10 +4,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.web.servlet.mvc.condition.ProducesRequestCondition;
@@ -35,11 +35,12 @@ public final class Accepted {
                 .map(matching -> matching.getProducibleMediaTypes().iterator().next())
                 .orElseThrow(() -> new ProblemException(Problem.of(
                         ProblemKind.NOT_ACCEPTABLE,
-                        "None of the media types asked for by Accept can be made; there are "
-                                + offered.stream()
-                                        .map(type -> type.getType() + "/" + type.getSubtype())
-                                        .collect(Collectors.joining(", "))
-                                + ".")));
+                        Text.of("None of the media types asked for by Accept can be made; there are {types}.")
+                                .with(
+                                        "types",
+                                        Text.names(offered.stream()
+                                                .map(type -> type.getType() + "/" + type.getSubtype())
+                                                .toList())))));
     }
 
     /** A quality of 0 says "not acceptable" (RFC 9110, section 12.4.2), which Spring takes for "last". */

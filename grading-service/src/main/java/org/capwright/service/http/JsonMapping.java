@@ -2,16 +2,22 @@ package org.capwright.service.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import org.capwright.words.Text;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.converter.json.ProblemDetailJacksonMixin;
+import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.cfg.DateTimeFeature;
+import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.ToStringSerializer;
 
 /** The one mapper between JSON and objects. */
 @Configuration(proxyBeanMethods = false)
@@ -42,11 +48,27 @@ public class JsonMapping {
         return JsonMapper.builder(factory)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .addMixIn(ProblemDetail.class, ProblemInOrder.class)
+                .addModule(new SimpleModule()
+                        .addSerializer(Text.class, ToStringSerializer.instance)
+                        .addDeserializer(Text.class, new SaidText()))
                 .disable(DateTimeFeature.WRITE_DATES_AS_TIMESTAMPS)
                 .changeDefaultPropertyInclusion(inclusion -> inclusion
                         .withValueInclusion(JsonInclude.Include.NON_ABSENT)
                         .withContentInclusion(JsonInclude.Include.ALWAYS))
                 .build();
+    }
+
+    /** What was said once, and is kept. */
+    private static final class SaidText extends StdDeserializer<Text> {
+
+        SaidText() {
+            super(Text.class);
+        }
+
+        @Override
+        public Text deserialize(JsonParser parser, DeserializationContext context) {
+            return Text.name(parser.getString());
+        }
     }
 
     /** Members in the order of RFC 9457, section 3.1, then our own. */

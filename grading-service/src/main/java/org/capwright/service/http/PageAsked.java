@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.capwright.service.http.problem.WrongParameter;
+import org.capwright.words.Text;
 
 /**
  * The part of a list that was asked for. Its cursor says after which entry it begins, so entries that come or go meanwhile shift nothing.
@@ -34,7 +35,8 @@ public record PageAsked(int limit, Optional<String> after) {
             most = 0;
         }
         if (most < 1 || most > MOST) {
-            throw WrongParameter.of("limit", "must be a whole number from 1 to " + MOST, limit);
+            throw WrongParameter.of(
+                    "limit", Text.of("must be a whole number from 1 to {most}").with("most", MOST), limit);
         }
         if (cursor.isEmpty()) {
             return new PageAsked(most, Optional.empty());

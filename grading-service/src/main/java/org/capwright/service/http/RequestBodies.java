@@ -10,6 +10,7 @@ import java.util.Map;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.JacksonException;
@@ -93,7 +94,9 @@ public final class RequestBodies {
 
     private static ProblemException tooLarge(int most) {
         return new ProblemException(Problem.of(
-                ProblemKind.BODY_TOO_LARGE, "The body is larger than " + most / 1024 + " kB, the most that is read."));
+                ProblemKind.BODY_TOO_LARGE,
+                Text.of("The body is larger than {most} kB, the most that is read.")
+                        .with("most", most / 1024)));
     }
 
     /**
@@ -125,25 +128,28 @@ public final class RequestBodies {
     }
 
     private static ProblemException malformed(JacksonException e) {
-        Problem problem = Problem.of(ProblemKind.MALFORMED_BODY, "The body is no JSON document: " + reason(e) + ".");
+        Problem problem = Problem.of(
+                ProblemKind.MALFORMED_BODY,
+                Text.of("The body is no JSON document: {reason}.").with("reason", reason(e)));
         TokenStreamLocation at = e.getLocation();
         return new ProblemException(
                 at == null || at.getLineNr() < 1 ? problem : problem.at(at.getLineNr(), Math.max(1, at.getColumnNr())));
     }
 
     /** In words of our own: the parser's speak of its classes and of where it reads from. */
-    private static String reason(JacksonException e) {
+    private static Text reason(JacksonException e) {
         if (e instanceof StreamConstraintsException) {
-            return "it goes beyond what is read, " + JsonMapping.DEEPEST
-                    + " levels deep and numbers and texts of usual length";
+            return Text.of("it goes beyond what is read, {most} levels deep and numbers and texts of usual length")
+                    .with("most", JsonMapping.DEEPEST);
         } else if (e instanceof UnexpectedEndOfInputException) {
-            return "it ends before everything is closed that was opened";
+            return Text.of("it ends before everything is closed that was opened");
         } else if (e instanceof MismatchedInputException) {
-            return "something follows after its end";
+            return Text.of("something follows after its end");
         }
         String said = e.getOriginalMessage();
-        return said != null && said.startsWith("Duplicate")
-                ? "an object names a field twice"
-                : "a character stands where it cannot";
+        return Text.of(
+                said != null && said.startsWith("Duplicate")
+                        ? "an object names a field twice"
+                        : "a character stands where it cannot");
     }
 }

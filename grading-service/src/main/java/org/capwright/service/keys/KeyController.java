@@ -23,6 +23,7 @@ import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.http.problem.WrongParameter;
 import org.capwright.service.http.schema.RequestObject;
+import org.capwright.words.Text;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -99,8 +100,9 @@ final class KeyController {
                             origins::add,
                             () -> body.refuse(
                                     "origins",
-                                    "must be origins of web pages such as https://shop.example, without a path; " + text
-                                            + " is none"));
+                                    Text.of("must be origins of web pages such as https://shop.example, without a path;"
+                                                    + " {origin} is none")
+                                            .with("origin", text)));
         }
         if (body.has("origins") && origins.isEmpty()) {
             body.refuse("origins", "must name one origin or more");

@@ -8,6 +8,7 @@ import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
+import org.capwright.words.Text;
 
 /** Where in the order the fields of the drafted run come from, so that what is wrong is named where the caller can mend it. */
 final class DerivedPlaces {
@@ -39,13 +40,7 @@ final class DerivedPlaces {
         for (FieldViolation violation : problem.violations()) {
             String origin = origins.getOrDefault(violation.field(), violation.field());
             if (!standIns.contains(violation.field()) && !found.names(origin)) {
-                found.add(new FieldViolation(
-                        origin,
-                        reason(violation),
-                        violation.value(),
-                        violation.unit(),
-                        violation.minimum(),
-                        violation.maximum()));
+                found.add(violation.at(origin, reason(violation)));
             }
         }
     }
@@ -57,12 +52,15 @@ final class DerivedPlaces {
         found.refuse();
     }
 
-    private String reason(FieldViolation violation) {
+    private Text reason(FieldViolation violation) {
         String measurement = sums.get(violation.field());
         if (measurement == null) {
             return violation.reason();
         }
         String dimension = violation.field().substring(violation.field().lastIndexOf('/') + 1);
-        return dimension + ", which is " + measurement + " and this ease, " + violation.reason();
+        return Text.of("{dimension}, which is {measurement} and this ease, {reason}")
+                .with("dimension", Text.of(dimension))
+                .with("measurement", Text.of(measurement))
+                .with("reason", violation.reason());
     }
 }

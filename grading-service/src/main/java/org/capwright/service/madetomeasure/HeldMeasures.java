@@ -9,6 +9,7 @@ import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunFormat;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
+import org.capwright.words.Language;
 import org.springframework.http.MediaType;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,15 +31,21 @@ public final class HeldMeasures {
      * Drafts the set.
      *
      * @param tree a body of {@code POST /v1/made-to-measure}
+     * @param language what is said to the caller, and on every sheet
      * @return the set
      * @throws ProblemException with everything that is wrong
      */
-    public static HeldMeasures draft(JsonNode tree) {
+    public static HeldMeasures draft(JsonNode tree, Language language) {
         FoundViolations questions = new FoundViolations(
                 tree.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
-        MeasureRequest order = MeasureReader.held(tree, questions);
+        MeasureRequest order = MeasureReader.held(tree, questions).in(language);
         try {
-            return new HeldMeasures(order, SizeRunService.draft(order.run()), questions.list());
+            return new HeldMeasures(
+                    order,
+                    SizeRunService.draft(order.run()),
+                    questions.list().stream()
+                            .map(question -> question.in(language))
+                            .toList());
         } catch (ProblemException e) {
             // What cannot be drafted is likely to be what is improbable.
             FoundViolations found = new FoundViolations(order.run().unit());

@@ -13,6 +13,7 @@ import org.capwright.check.NearestSize;
 import org.capwright.check.Severity;
 import org.capwright.check.SurveyOpinion;
 import org.capwright.quantity.Unit;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunFormat;
@@ -20,6 +21,8 @@ import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.Survey;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -55,7 +58,7 @@ final class MeasureController {
     @PostMapping("/v1/made-to-measure")
     ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
         SizeRunFormat rendering = drafting.accepted(request);
-        MeasureRequest order = MeasureReader.read(bodies.read(request));
+        MeasureRequest order = MeasureReader.read(bodies.read(request)).in(Languages.of(request));
         byte[] body;
         Stream<String> findings;
         try {
@@ -90,6 +93,7 @@ final class MeasureController {
 
     static MeasureAnswer answer(MeasureRequest order, SizeRunResult result) {
         Unit unit = order.run().unit();
+        Language language = order.run().language();
         return new MeasureAnswer(
                 unit.symbol(),
                 order.nearest().map(MeasureController::nearest),
@@ -103,7 +107,7 @@ final class MeasureController {
                         .toList(),
                 order.opinion()
                         .map(opinion -> order.estimates().stream()
-                                .map(estimate -> estimate(estimate, opinion.survey(), unit))
+                                .map(estimate -> estimate(estimate, opinion.survey(), unit, language))
                                 .toList())
                         .orElse(List.of()),
                 names(order.confirmed().stream().toList()),
@@ -134,7 +138,8 @@ final class MeasureController {
                 names(opinion.beyond()));
     }
 
-    private static MeasureAnswer.EstimateAnswer estimate(Estimate estimate, Survey survey, Unit unit) {
+    private static MeasureAnswer.EstimateAnswer estimate(
+            Estimate estimate, Survey survey, Unit unit, Language language) {
         return new MeasureAnswer.EstimateAnswer(
                 estimate.dimension().id(),
                 shown(estimate.prediction().estimate(), unit),
@@ -143,7 +148,10 @@ final class MeasureController {
                 estimate.prediction().probability(),
                 names(estimate.from()),
                 names(estimate.beyond()),
-                survey.source() + "; " + survey.people() + " people");
+                Text.of("{survey}; {people} people")
+                        .with("survey", survey.source())
+                        .with("people", survey.people())
+                        .in(language));
     }
 
     private static List<String> names(List<BodyDimension> dimensions) {

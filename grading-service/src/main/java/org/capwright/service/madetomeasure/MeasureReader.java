@@ -24,6 +24,7 @@ import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.survey.Survey;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -149,7 +150,10 @@ final class MeasureReader {
             BodyDimension.find(word).ifPresent(dimension -> {
                 confirmed.add(dimension);
                 if (!given.containsKey(dimension) && !found.names("/wearer/" + word)) {
-                    found.add("/confirmed", "names " + word + ", which the wearer has not; give it, or leave it out");
+                    found.add(
+                            "/confirmed",
+                            Text.of("names {measurement}, which the wearer has not; give it, or leave it out")
+                                    .with("measurement", Text.of(word)));
                 }
             });
         }
@@ -159,7 +163,10 @@ final class MeasureReader {
     private Optional<NearestSize> nearest(SizeTable table) {
         String key = table.info().key().map(BodyDimension::id).orElse("");
         if (table.info().key().filter(given::containsKey).isEmpty() && !found.names("/wearer/" + key)) {
-            found.add("/wearer/" + key, "is missing; the table " + table.id() + " orders its sizes by it");
+            found.add(
+                    "/wearer/" + key,
+                    Text.of("is missing; the table {table} orders its sizes by it")
+                            .with("table", table.id()));
         }
         return NearestSize.of(table, given);
     }
@@ -292,10 +299,11 @@ final class MeasureReader {
             if (estimate.isEmpty()) {
                 found.add(
                         pointer,
-                        "is missing and cannot be estimated; measure it, or give "
-                                + (opinion.isPresent()
-                                        ? "another measurement that the survey has, such as bustGirth"
-                                        : "a survey that describes the wearer"));
+                        opinion.isPresent()
+                                ? "is missing and cannot be estimated; measure it, or give another measurement that the"
+                                        + " survey has, such as bustGirth"
+                                : "is missing and cannot be estimated; measure it, or give a survey that describes the"
+                                        + " wearer");
                 return OptionalDouble.empty();
             }
             estimates.add(estimate.get());

@@ -9,6 +9,7 @@ import org.capwright.check.NearestSize;
 import org.capwright.check.SurveyOpinion;
 import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.tables.BodyDimension;
+import org.capwright.words.Language;
 
 /**
  * A made-to-measure order, read and found consistent.
@@ -28,4 +29,9 @@ record MeasureRequest(
         List<Estimate> estimates,
         Optional<SurveyOpinion> opinion,
         Optional<NearestSize> nearest,
-        DerivedPlaces places) {}
+        DerivedPlaces places) {
+
+    MeasureRequest in(Language language) {
+        return new MeasureRequest(run.in(language), given, confirmed, estimates, opinion, nearest, places);
+    }
+}

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.sizerun.MaterialAnswer;
@@ -33,7 +34,8 @@ final class MaterialController {
     @Operation(operationId = "createMaterials", summary = "Lay the pieces of a size run and tell what to buy")
     @PostMapping(path = "/v1/materials", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<MaterialAnswer> create(HttpServletRequest request) throws IOException {
-        SizeRunResult result = SizeRunService.draft(SizeRunReader.read(bodies.read(request)));
+        SizeRunResult result =
+                SizeRunService.draft(SizeRunReader.read(bodies.read(request)).in(Languages.of(request)));
         return ResponseEntity.ok()
                 .cacheControl(CacheControl.noStore())
                 .body(result.toBuy().orElseThrow(() -> missing(result.order())));

@@ -13,12 +13,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import org.capwright.service.http.Accepted;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.access.Needs;
 import org.capwright.service.http.access.Scope;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.InvalidMediaTypeException;
@@ -90,7 +92,7 @@ final class BatchController implements AutoCloseable {
         }
         Accepted.best(request, List.of(LINES));
         response.setContentType(LINES.toString());
-        batch.take(Caller.of(request), lines, response.getOutputStream());
+        batch.take(Caller.of(request), lines, Languages.of(request), response.getOutputStream());
     }
 
     /** RFC 7240, section 4.1. */
@@ -110,7 +112,8 @@ final class BatchController implements AutoCloseable {
         throw new ProblemException(
                 Problem.of(
                         ProblemKind.UNSUPPORTED_MEDIA_TYPE,
-                        "The body must be sent as Content-Type: " + LINES + ", one order on a line, in UTF-8."),
+                        Text.of("The body must be sent as Content-Type: {type}, one order on a line, in UTF-8.")
+                                .with("type", LINES.toString())),
                 Map.of("Accept-Post", LINES.toString()));
     }
 

@@ -12,6 +12,7 @@ import org.capwright.service.jobs.Work;
 import org.capwright.service.store.Store;
 import org.capwright.service.webhooks.Announcements;
 import org.capwright.service.webhooks.WebhookEvent;
+import org.capwright.words.Language;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -109,7 +110,7 @@ final class BatchParts implements Work {
             answer(due, batch, part, BatchAnswer.failed(due.line().number()));
             return;
         }
-        BatchAnswer answer = order.take(due.caller(), due.line(), (database, taken) -> {
+        BatchAnswer answer = order.take(due.caller(), due.line(), Language.ENGLISH, (database, taken) -> {
             if (!new BatchBook(database, due.caller().tenant()).answer(batch, part, taken, json(taken))) {
                 throw new NotToBeAnsweredException();
             }

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.words.Language;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import tools.jackson.databind.json.JsonMapper;
@@ -35,13 +36,13 @@ final class OrderBatch {
         this.together = together;
     }
 
-    void take(Caller caller, BatchLines lines, OutputStream out) throws IOException {
+    void take(Caller caller, BatchLines lines, Language language, OutputStream out) throws IOException {
         Queue<Future<BatchAnswer>> waiting = new ArrayDeque<>();
         Optional<BatchLines.Line> line = lines.next();
         while (line.isPresent()) {
             BatchLines.Line one = line.get();
             if (!one.blank()) {
-                waiting.add(hands.submit(() -> answer(caller, one)));
+                waiting.add(hands.submit(() -> answer(caller, one, language)));
             }
             // Before it waits for more, everything that was sent is answered.
             while (waiting.size() >= together || !waiting.isEmpty() && !lines.ready()) {
@@ -67,11 +68,11 @@ final class OrderBatch {
         }
     }
 
-    private BatchAnswer answer(Caller caller, BatchLines.Line line) {
+    private BatchAnswer answer(Caller caller, BatchLines.Line line, Language language) {
         try {
-            return order.take(caller, line, (database, answer) -> {});
+            return order.take(caller, line, language, (database, answer) -> {});
         } catch (ProblemException e) {
-            return BatchAnswer.of(line.number(), e.problem());
+            return BatchAnswer.of(line.number(), e.problem().in(language));
         } catch (RuntimeException e) {
             LOG.error("Failed to take an order of a batch: {}", e.getClass().getName());
             return BatchAnswer.failed(line.number());

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.capwright.quantity.Unit;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.PageAsked;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
@@ -72,8 +73,11 @@ final class OrderController {
                     Optional<String> key)
             throws IOException {
         byte[] body = bodies.bytes(request, RequestBodies.MOST_BYTES);
-        OrderDesk.Taken taken =
-                desk.take(Caller.of(request), style, bodies.parse(body), IdempotencyKey.of(key, style, body));
+        OrderDesk.Taken taken = desk.take(
+                Caller.of(request),
+                style,
+                OrderRequest.in(Languages.of(request), bodies.parse(body)),
+                IdempotencyKey.of(key, style, body));
         return ResponseEntity.created(URI.create("/v1/orders/" + taken.id()))
                 .contentType(MediaType.APPLICATION_JSON)
                 .cacheControl(CacheControl.noStore())

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.problem.FieldViolation;
@@ -25,6 +24,7 @@ import org.capwright.service.styles.StyleRevision;
 import org.capwright.service.styles.StyleShelf;
 import org.capwright.service.webhooks.Announcements;
 import org.capwright.service.webhooks.WebhookEvent;
+import org.capwright.words.Text;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.http.HttpHeaders;
@@ -245,15 +245,22 @@ final class OrderDesk {
                 if (!order.state().next().contains(state)) {
                     throw new ProblemException(Problem.of(
                             ProblemKind.CONFLICT,
-                            "The order is " + order.state().word() + ", and "
-                                    + (order.state().next().isEmpty()
-                                            ? "nothing comes after that; order a remake."
-                                            : "can only become "
-                                                    + order.state().next().stream()
-                                                            .map(OrderState::word)
-                                                            .sorted()
-                                                            .collect(Collectors.joining(" or "))
-                                                    + ".")));
+                            Text.of(
+                                            order.state().next().isEmpty()
+                                                    ? "The order is {state}, and nothing comes after that; order a"
+                                                            + " remake."
+                                                    : "The order is {state}, and can only become {next}.")
+                                    .with("state", Text.of(order.state().word()))
+                                    .with(
+                                            "next",
+                                            order.state().next().stream()
+                                                    .map(OrderState::word)
+                                                    .sorted()
+                                                    .map(Text::of)
+                                                    .reduce((first, second) -> Text.of("{first} or {second}")
+                                                            .with("first", first)
+                                                            .with("second", second))
+                                                    .orElse(Text.name("")))));
                 }
                 if (order.erasedAt().isPresent()) {
                     throw erased(order);
@@ -268,8 +275,10 @@ final class OrderDesk {
     private static ProblemException erased(SleeveOrder order) {
         return new ProblemException(Problem.of(
                 ProblemKind.NOT_FOUND,
-                "Measurements and files of this order were erased"
-                        + order.erasedAt().map(at -> " at " + at).orElse("") + "."));
+                order.erasedAt()
+                        .map(at -> Text.of("Measurements and files of this order were erased at {time}.")
+                                .with("time", String.valueOf(at)))
+                        .orElse(Text.of("Measurements and files of this order were erased."))));
     }
 
     /** The body that the order was taken by. */
@@ -315,10 +324,12 @@ final class OrderDesk {
             if (!order.state().drawn()) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
-                        "The order is " + order.state().word() + " and must not be cut; "
-                                + (order.state() == OrderState.QUESTIONED
-                                        ? "its questions say what to measure again, then confirm it."
-                                        : "take a new one.")));
+                        Text.of(
+                                        order.state() == OrderState.QUESTIONED
+                                                ? "The order is {state} and must not be cut; its questions say what to"
+                                                        + " measure again, then confirm it."
+                                                : "The order is {state} and must not be cut; take a new one.")
+                                .with("state", Text.of(order.state().word()))));
             }
             List<DrawnFile> files = book.files(id).stream()
                     .filter(file -> format.isEmpty() || format.get().equals(file.format()))
@@ -327,9 +338,12 @@ final class OrderDesk {
             if (files.isEmpty()) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.NOT_FOUND,
-                        "The order has no such file, only "
-                                + book.files(id).stream().map(OrderFile::format).collect(Collectors.joining(", "))
-                                + ", and zip for all of them."));
+                        Text.of("The order has no such file, only {formats}, and zip for all of them.")
+                                .with(
+                                        "formats",
+                                        Text.names(book.files(id).stream()
+                                                .map(OrderFile::format)
+                                                .toList()))));
             }
             return files;
         });

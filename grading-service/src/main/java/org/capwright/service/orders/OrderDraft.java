@@ -16,6 +16,8 @@ import org.capwright.service.sizerun.SizeRunReader;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
 import org.capwright.service.styles.StyleDocument;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -63,7 +65,13 @@ final class OrderDraft {
     /** Draws an order that has a size or a wearer. */
     Drawn draw(StyleDocument style, int revision, JsonNode order) {
         ObjectNode run = style.sizeRun(revision);
-        return order.hasNonNull("size") ? ofSize(run, label(order.get("size"))) : ofWearer(style, run, order);
+        return order.hasNonNull("size")
+                ? ofSize(run, label(order.get("size")), language(order))
+                : ofWearer(style, run, order);
+    }
+
+    private static Language language(JsonNode order) {
+        return Language.find(order.path("language").asString("")).orElse(Language.ENGLISH);
     }
 
     /** A whole number is read as its digits. */
@@ -79,7 +87,7 @@ final class OrderDraft {
                 .findFirst()
                 .orElseThrow();
         if (order.hasNonNull("size")) {
-            SizeRunResult one = alone(run, label(order.get("size")));
+            SizeRunResult one = alone(run, label(order.get("size")), language(order));
             return OrderPreview.of(figures(() -> SizeRunService.written(one, json)), run, revision, List.of());
         }
         return made(
@@ -93,19 +101,19 @@ final class OrderDraft {
         return mapper.readTree(bytes(written));
     }
 
-    private Drawn ofSize(ObjectNode run, String size) {
-        SizeRunResult one = alone(run, size);
+    private Drawn ofSize(ObjectNode run, String size, Language language) {
+        SizeRunResult one = alone(run, size, language);
         return new Drawn(Optional.of(size), List.of(), files(form -> SizeRunService.written(one, form)));
     }
 
-    private static SizeRunResult alone(ObjectNode run, String size) {
-        SizeRunResult whole = SizeRunService.draft(SizeRunReader.read(run));
+    private static SizeRunResult alone(ObjectNode run, String size, Language language) {
+        SizeRunResult whole = SizeRunService.draft(SizeRunReader.read(run).in(language));
         if (!whole.order().sizes().contains(size)) {
             FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
             found.add(
                     "/size",
-                    "must be one of the sizes "
-                            + String.join(", ", whole.order().sizes()),
+                    Text.of("must be one of the sizes {sizes}")
+                            .with("sizes", Text.names(whole.order().sizes())),
                     size);
             found.refuse();
         }
@@ -122,7 +130,7 @@ final class OrderDraft {
 
     private static <T> T made(StyleDocument style, ObjectNode run, JsonNode order, Function<HeldMeasures, T> use) {
         try {
-            return use.apply(HeldMeasures.draft(measures(style, run, order)));
+            return use.apply(HeldMeasures.draft(measures(style, run, order), language(order)));
         } catch (ProblemException e) {
             FoundViolations found = new FoundViolations(
                     run.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
@@ -137,21 +145,15 @@ final class OrderDraft {
         String first =
                 violation.field().split("/", 3).length > 1 ? violation.field().split("/", 3)[1] : "";
         if (first.equals("order")) {
-            return at("/reference", "", violation);
+            return violation.at("/reference", violation.reason());
         }
         return order.hasNonNull(first) || first.equals("confirmed")
                 ? violation
-                : at("", "the style's " + violation.field() + " ", violation);
-    }
-
-    private static FieldViolation at(String field, String before, FieldViolation violation) {
-        return new FieldViolation(
-                field,
-                before + violation.reason(),
-                violation.value(),
-                violation.unit(),
-                violation.minimum(),
-                violation.maximum());
+                : violation.at(
+                        "",
+                        Text.of("the style's {field} {reason}")
+                                .with("field", violation.field())
+                                .with("reason", violation.reason()));
     }
 
     /** The body of a made-to-measure order: the wearer's from the order, the sleeve from the style but for what follows from the wearer. */

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
 import org.capwright.service.http.access.Needs;
@@ -50,7 +51,8 @@ final class OrderFormController {
             HttpServletRequest request,
             @Parameter(description = ID, example = "choir-gown") @PathVariable("id") String style)
             throws IOException {
-        return answered(form.tried(Caller.of(request), style, bodies.read(request)));
+        return answered(
+                form.tried(Caller.of(request), style, OrderRequest.in(Languages.of(request), bodies.read(request))));
     }
 
     private static <T> ResponseEntity<T> answered(T answer) {

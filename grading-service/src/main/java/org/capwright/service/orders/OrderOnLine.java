@@ -10,6 +10,8 @@ import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.JsonNode;
@@ -40,25 +42,28 @@ final class OrderOnLine {
      *
      * @param caller who sent it
      * @param line the line
+     * @param language that of the sender, for an order that names none
      * @param with what is done with the answer in the transaction in which the order is taken; not where it is refused
      * @return the answer
      */
-    BatchAnswer take(Caller caller, BatchLines.Line line, BiConsumer<JdbcClient, BatchAnswer> with) {
+    BatchAnswer take(Caller caller, BatchLines.Line line, Language language, BiConsumer<JdbcClient, BatchAnswer> with) {
         try {
-            return taken(caller, line, with);
+            return taken(caller, line, language, with);
         } catch (ProblemException e) {
             if (e.problem().status() >= ProblemKind.INTERNAL_ERROR.status() || OrderDesk.isBusy(e)) {
                 throw e;
             }
-            return BatchAnswer.of(line.number(), e.problem());
+            return BatchAnswer.of(line.number(), e.problem().in(language));
         }
     }
 
-    private BatchAnswer taken(Caller caller, BatchLines.Line line, BiConsumer<JdbcClient, BatchAnswer> with) {
+    private BatchAnswer taken(
+            Caller caller, BatchLines.Line line, Language language, BiConsumer<JdbcClient, BatchAnswer> with) {
         if (!line.whole()) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BODY_TOO_LARGE,
-                    "The line is longer than " + LONGEST / 1024 + " kB, the most that is read of one."));
+                    Text.of("The line is longer than {most} kB, the most that is read of one.")
+                            .with("most", LONGEST / 1024)));
         }
         JsonNode tree = bodies.parse(line.bytes());
         FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
@@ -79,7 +84,7 @@ final class OrderOnLine {
         OrderDesk.Taken taken = desk.take(
                 caller,
                 style,
-                order,
+                OrderRequest.in(language, order),
                 IdempotencyKey.of(key, style, order.toString().getBytes(StandardCharsets.UTF_8)),
                 (database, one) -> with.accept(database, answer(line, one)));
         return answer(line, taken);

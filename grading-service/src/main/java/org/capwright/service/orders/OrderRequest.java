@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.schema.RequestObject;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -30,6 +32,7 @@ record OrderRequest(
         Optional<Integer> revision = order.whole("revision");
         Optional<String> remakeOf = order.text("remakeOf");
         order.choice("units");
+        order.choice("language");
         if (order.has("size") && order.has("wearer")) {
             order.refuse("size", "has no use beside wearer; leave out one of them");
         } else if (tree.isObject() && !order.has("size") && !order.has("wearer") && !order.has("remakeOf")) {
@@ -39,12 +42,20 @@ record OrderRequest(
         return new OrderRequest((ObjectNode) tree, reference, revision, remakeOf);
     }
 
+    /** The order with the language of who asks, where it names none: what is kept of it says which one its files are in. */
+    static JsonNode in(Language language, JsonNode tree) {
+        if (tree instanceof ObjectNode order && !order.has("language") && !language.equals(Language.ENGLISH)) {
+            order.put("language", language.tag());
+        }
+        return tree;
+    }
+
     /** Refuses another unit than that of the style. */
     void checkUnits(String ofStyle) {
         String given = body.path("units").asStringOpt().orElse(ofStyle);
         if (!given.equals(ofStyle)) {
             FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
-            found.add("/units", "must be " + ofStyle + ", the unit of the style", given);
+            found.add("/units", Text.of("must be {unit}, the unit of the style").with("unit", ofStyle), given);
             found.refuse();
         }
     }

@@ -7,6 +7,7 @@ import org.capwright.service.http.schema.RequestSchema;
 import org.capwright.service.http.schema.SchemaField;
 import org.capwright.service.madetomeasure.MeasureSchema;
 import org.capwright.service.sizerun.SizeRunSchema;
+import org.capwright.words.Language;
 
 /** The bodies of the calls about orders. */
 final class OrderSchema {
@@ -48,6 +49,14 @@ final class OrderSchema {
                             "units",
                             SizeRunSchema.REQUEST.field("units").kind(),
                             "Unit of every length; it must be that of the style, and may be left out."),
+                    SchemaField.optional(
+                                    "language",
+                                    new FieldType.Choice(Language.all().stream()
+                                            .map(Language::tag)
+                                            .toList()),
+                                    "What labels, sewing order and the other words of its files are in; as"
+                                            + " Accept-Language asks if left out.")
+                            .example("fr"),
                     SchemaField.optional(
                             "revision",
                             new FieldType.Whole(1, 1_000_000),

@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.capwright.service.http.PageAsked;
 import org.capwright.service.http.problem.WrongParameter;
+import org.capwright.words.Text;
 
 /**
  * Which orders are listed.
@@ -58,10 +58,12 @@ record OrderSearch(
         if (!state.isEmpty() && found.isEmpty()) {
             throw WrongParameter.of(
                     "state",
-                    "must be one of "
-                            + Stream.of(OrderState.values())
-                                    .map(OrderState::word)
-                                    .collect(Collectors.joining(", ")),
+                    Text.of("must be one of {words}")
+                            .with(
+                                    "words",
+                                    Text.names(Stream.of(OrderState.values())
+                                            .map(OrderState::word)
+                                            .toList())),
                     state);
         }
         return new OrderSearch(

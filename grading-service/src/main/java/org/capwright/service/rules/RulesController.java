@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
@@ -28,6 +29,6 @@ final class RulesController {
     ResponseEntity<RulesAnswer> create(HttpServletRequest request) throws IOException {
         return ResponseEntity.ok()
                 .cacheControl(CacheControl.noStore())
-                .body(new RulesReader(bodies.read(request)).answer());
+                .body(new RulesReader(bodies.read(request), Languages.of(request)).answer());
     }
 }

@@ -34,6 +34,8 @@ import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads what rules are asked for, and derives them. */
@@ -46,8 +48,10 @@ final class RulesReader {
     private final RequestObject body;
     private final Optional<SizeRunRequest> run;
     private final Unit unit;
+    private final Language language;
 
-    RulesReader(JsonNode tree) {
+    RulesReader(JsonNode tree, Language language) {
+        this.language = language;
         Optional<Unit> named = NestedRun.unit(tree);
         unit = named.orElse(Unit.MILLIMETRE);
         found = new FoundViolations(unit);
@@ -105,7 +109,7 @@ final class RulesReader {
                 rules.derivations().stream()
                         .map(derivation -> answer(derivation, judged.rules(), order, bodies, ease))
                         .toList(),
-                FindingAnswer.of(judged.left(), unit));
+                FindingAnswer.of(judged.left(), unit, language));
     }
 
     /** Even rules; as they were derived where the style cannot be drafted with them, which is said when it is drafted. */
@@ -164,7 +168,8 @@ final class RulesReader {
         if (policy.isPresent() && needed != object.has("perSize")) {
             object.refuse(
                     "perSize",
-                    needed ? "is missing; " + needing + " needs it" : "has no use unless policy is " + needing);
+                    Text.of(needed ? "is missing; {policy} needs it" : "has no use unless policy is {policy}")
+                            .with("policy", needing));
         }
         return object.length("perSize");
     }
@@ -216,16 +221,20 @@ final class RulesReader {
                 .orElseThrow();
         boolean stated =
                 derivation.dimension() == Dimension.LENGTH && derivation.body().isEmpty();
-        String words = derivation
+        Text words = derivation
                 .body()
-                .map(dimension -> "as " + dimension.id()
-                        + (derivation.dimension() == Dimension.LENGTH ? "" : ", with " + words(ease)))
-                .orElse(derivation.source());
+                .map(dimension -> Text.of(
+                                derivation.dimension() == Dimension.LENGTH
+                                        ? "as {measure}"
+                                        : "as {measure}, with {ease}")
+                        .with("measure", Text.of(dimension.id()))
+                        .with("ease", words(ease)))
+                .orElse(Text.of(derivation.source()));
         return new RulesAnswer.DerivationAnswer(
                 derivation.dimension().gradeName(),
                 derivation.body().map(BodyDimension::id),
-                words,
-                stated ? "stated in the request" : table.info().source(),
+                words.in(language),
+                stated ? language.say("stated in the request") : table.info().source(),
                 derivation.exact().stream().map(this::shown).toList(),
                 IntStream.range(0, order.sizes().size())
                         .mapToObj(i -> shown(rule.apply(0, order.base(), i)))
@@ -233,13 +242,15 @@ final class RulesReader {
                 derivation.estimated());
     }
 
-    private String words(EasePolicy ease) {
+    private Text words(EasePolicy ease) {
         if (ease instanceof EasePolicy.Growing growing) {
-            return unit.format(growing.perSize()) + " " + unit.symbol() + " more ease per size";
+            return Text.of("{length} more ease per size")
+                    .with("length", Text.figures(unit.format(growing.perSize()) + " " + unit.symbol()));
         }
-        return ease instanceof EasePolicy.Percent
-                ? "the same share of ease in every size"
-                : "the same ease in every size";
+        return Text.of(
+                ease instanceof EasePolicy.Percent
+                        ? "the same share of ease in every size"
+                        : "the same ease in every size");
     }
 
     private double shown(double millimetres) {

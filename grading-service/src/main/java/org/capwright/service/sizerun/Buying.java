@@ -21,7 +21,7 @@ final class Buying {
     }
 
     static MaterialAnswer pictured(Materials needs, UnitFormat shown) {
-        return answer(needs, shown, need -> Optional.of(LayPicture.svg(need.lay(), shown.unit())));
+        return answer(needs, shown, need -> Optional.of(LayPicture.svg(need.lay(), shown.unit(), shown.language())));
     }
 
     private static MaterialAnswer answer(
@@ -47,7 +47,7 @@ final class Buying {
         return new MaterialAnswer.ClothAnswer(
                 need.pairs(),
                 UnitFormat.word(need.material()),
-                fabric.words(shown.unit()),
+                shown.say(fabric.words(shown.unit())),
                 shown.length(fabric.width()),
                 UnitFormat.word(fabric.laying()),
                 UnitFormat.word(fabric.nap()),

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.capwright.check.Finding;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 
 /**
  * Something worth a look before cutting.
@@ -30,7 +31,8 @@ public record FindingAnswer(
 
         @Schema(
                 description =
-                        "How grave it is: worth knowing; look at it before cutting; do not cut before it is mended or meant.",
+                        "How grave it is: worth knowing; look at it before cutting; do not cut before it is mended or"
+                                + " meant.",
                 allowableValues = {"info", "caution", "stop"},
                 example = "caution")
         String severity,
@@ -71,10 +73,11 @@ public record FindingAnswer(
      *
      * @param findings what was found
      * @param unit unit of the answer
+     * @param language what they are said in
      * @return the same, lengths in the unit
      */
-    public static List<FindingAnswer> of(List<Finding> findings, Unit unit) {
-        UnitFormat shown = new UnitFormat(unit);
+    public static List<FindingAnswer> of(List<Finding> findings, Unit unit, Language language) {
+        UnitFormat shown = new UnitFormat(unit, language);
         return findings.stream().map(finding -> answer(finding, shown)).toList();
     }
 
@@ -89,9 +92,9 @@ public record FindingAnswer(
                 figure(finding.expected().least(), length, shown),
                 figure(finding.expected().greatest(), length, shown),
                 length ? Optional.of(shown.unit().symbol()) : Optional.empty(),
-                finding.source(),
-                finding.sentence(),
-                finding.remedy());
+                shown.say(finding.source()),
+                shown.say(finding.sentence()),
+                shown.say(finding.remedy()));
     }
 
     private static Optional<Double> figure(OptionalDouble figure, boolean length, UnitFormat shown) {

@@ -65,7 +65,7 @@ final class JsonFormat implements SizeRunFormat {
     static SizeRunAnswer answer(SizeRunResult result) {
         SizeRunRequest order = result.order();
         SizeRun run = result.run();
-        UnitFormat shown = new UnitFormat(order.unit());
+        UnitFormat shown = new UnitFormat(order.unit(), order.language());
         List<SizeRunAnswer.GradedSizeAnswer> sizes = new ArrayList<>();
         for (int i = 0; i < run.sizes().size(); i++) {
             sizes.add(size(result, i, shown));
@@ -87,7 +87,7 @@ final class JsonFormat implements SizeRunFormat {
                 sizes,
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
-                FindingAnswer.of(result.findings(), order.unit()),
+                FindingAnswer.of(result.findings(), order.unit(), order.language()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
                 new SizeRunAnswer.PaperAnswer(
@@ -159,12 +159,12 @@ final class JsonFormat implements SizeRunFormat {
     private static SizeRunAnswer.PieceAnswer piece(Piece piece, UnitFormat shown) {
         return new SizeRunAnswer.PieceAnswer(
                 piece.kind().id(),
-                piece.kind().words(),
+                shown.say(piece.kind().words()),
                 UnitFormat.word(piece.kind().material()),
                 new SizeRunAnswer.CutAnswer(
                         piece.cut().count(),
                         UnitFormat.word(piece.cut().laying()),
-                        piece.cut().words()),
+                        shown.say(piece.cut().words())),
                 piece.edges().stream()
                         .map(edge -> new SizeRunAnswer.EdgeAnswer(
                                 edge.name(),
@@ -197,13 +197,13 @@ final class JsonFormat implements SizeRunFormat {
         List<SizeRunAnswer.RowAnswer> rows = table.rows().stream()
                 .map(row -> new SizeRunAnswer.RowAnswer(
                         row.code(),
-                        row.name(),
-                        row.definition(),
+                        shown.say(row.name()),
+                        shown.say(row.definition()),
                         shown.lengths(row.values()),
                         shown.lengths(row.values().stream().map(rounding::round).toList()),
                         shown.lengths(row.jumps()),
                         shown.length(row.tolerance()),
-                        row.toleranceSource()))
+                        shown.say(row.toleranceSource())))
                 .toList();
         return new SizeRunAnswer.SpecTableAnswer(
                 table.sizes(), base, shown.unit().symbol(), shown.length(rounding.step()), rows);

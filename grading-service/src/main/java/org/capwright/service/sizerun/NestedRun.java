@@ -61,13 +61,7 @@ public final class NestedRun {
 
     private static void add(ProblemException e, FoundViolations found) {
         for (FieldViolation violation : e.problem().violations()) {
-            found.add(new FieldViolation(
-                    POINTER + violation.field(),
-                    violation.reason(),
-                    violation.value(),
-                    violation.unit(),
-                    violation.minimum(),
-                    violation.maximum()));
+            found.add(violation.at(POINTER + violation.field(), violation.reason()));
         }
     }
 }

@@ -11,6 +11,7 @@ import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.service.http.schema.RequestObject;
+import org.capwright.words.Text;
 
 /** Reads the pleats. A depth, be it greatest or not, stands among the dimensions as well, so that it can be graded. */
 final class PleatReader {
@@ -61,7 +62,9 @@ final class PleatReader {
         PleatKind kind = word.map(KINDS::get).orElse(PleatKind.KNIFE);
         Optional<String> direction = pleats.choice("direction");
         if (kind != PleatKind.KNIFE && pleats.has("direction")) {
-            pleats.refuse("direction", "has no use for " + word.orElse("") + " pleats; leave it out");
+            pleats.refuse(
+                    "direction",
+                    Text.of("has no use for {kind} pleats; leave it out").with("kind", word.orElse("")));
         }
         Optional<RequestObject> zones = pleats.object("flatZone");
         OptionalDouble both = zones.isPresent() ? OptionalDouble.empty() : pleats.length("flatZone");
@@ -75,11 +78,15 @@ final class PleatReader {
         List<String> given = new ArrayList<>(SIZINGS);
         given.removeIf(field -> !pleats.has(field));
         if (given.isEmpty()) {
-            pleats.refuse("count", "is missing; give exactly one of " + String.join(", ", SIZINGS));
+            pleats.refuse(
+                    "count", Text.of("is missing; give exactly one of {words}").with("words", Text.names(SIZINGS)));
         }
         for (String surplus : given.subList(Math.min(1, given.size()), given.size())) {
             pleats.refuse(
-                    surplus, "contradicts " + given.get(0) + "; give exactly one of " + String.join(", ", SIZINGS));
+                    surplus,
+                    Text.of("contradicts {other}; give exactly one of {words}")
+                            .with("other", given.get(0))
+                            .with("words", Text.names(SIZINGS)));
         }
         Optional<PleatSizing> byCount = pleats.whole("count").map(PleatSizing.ByCount::new);
         if (given.size() != 1) {

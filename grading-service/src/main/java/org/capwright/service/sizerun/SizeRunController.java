@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -27,7 +28,7 @@ final class SizeRunController {
     @PostMapping("/v1/size-runs")
     ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
         SizeRunFormat rendering = drafting.accepted(request);
-        SizeRunRequest order = SizeRunReader.read(bodies.read(request));
+        SizeRunRequest order = SizeRunReader.read(bodies.read(request)).in(Languages.of(request));
         return SizeRunService.response(
                 order, rendering, SizeRunService.written(SizeRunService.draft(order, rendering), rendering));
     }

@@ -29,6 +29,8 @@ import org.capwright.service.http.schema.FieldType;
 import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.http.schema.SizeLabels;
 import org.capwright.service.tables.TableReader;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the body of {@code POST /v1/size-runs} and names everything that is wrong with it at once. */
@@ -108,7 +110,8 @@ public final class SizeRunReader {
                 body.object("plotter").map(plotter -> plotter.length("width")).orElse(OptionalDouble.empty()),
                 printed(sizes),
                 body.object("materials").map(given -> MaterialReader.read(given, sizes.orElse(List.of()), found)),
-                step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty());
+                step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty(),
+                Language.ENGLISH);
         found.refuse();
         return order;
     }
@@ -127,7 +130,7 @@ public final class SizeRunReader {
         }
         int place = sizes.get().indexOf(label.get());
         if (place < 0) {
-            body.refuse("baseSize", "must be one of the sizes " + String.join(", ", sizes.get()));
+            body.refuse("baseSize", Text.of("must be one of the sizes {sizes}").with("sizes", Text.names(sizes.get())));
             return Optional.empty();
         }
         return Optional.of(place);
@@ -145,7 +148,7 @@ public final class SizeRunReader {
                 continue;
             }
             Optional<List<Double>> increments = grade.get().growth(name, intervals);
-            Optional<String> reason = style.reasonNotToGrow(dimension);
+            Optional<Text> reason = style.reasonNotToGrow(dimension);
             reason.ifPresent(why -> grade.get().refuse(name, why));
             if (increments.isPresent() && reason.isEmpty()) {
                 rules.add(new GradeRule(dimension, increments.get()));
@@ -186,7 +189,7 @@ public final class SizeRunReader {
             if (!sizes.get().contains(printed.get(i))) {
                 found.add(
                         "/paper/sizes/" + i,
-                        "must be one of the sizes " + String.join(", ", sizes.get()),
+                        Text.of("must be one of the sizes {sizes}").with("sizes", Text.names(sizes.get())),
                         printed.get(i));
             }
         }

@@ -18,6 +18,7 @@ import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
 import org.capwright.tables.SizeTable;
+import org.capwright.words.Language;
 
 /**
  * A request for a size run, read and found consistent; lengths in millimetres.
@@ -39,6 +40,7 @@ import org.capwright.tables.SizeTable;
  * @param printed sizes that are printed; empty for all
  * @param materials what to reckon of cloth and trimming, if it was asked for
  * @param rounding grid of the shown values, if one was asked for
+ * @param language what is said beside the figures
  */
 public record SizeRunRequest(
         String name,
@@ -57,7 +59,8 @@ public record SizeRunRequest(
         OptionalDouble plotterWidth,
         List<String> printed,
         Optional<MaterialRequest> materials,
-        Optional<Rounding> rounding) {
+        Optional<Rounding> rounding,
+        Language language) {
 
     /** How a DXF file is laid out. */
     public enum Layout {
@@ -100,12 +103,41 @@ public record SizeRunRequest(
                 plotterWidth,
                 printed,
                 materials,
-                rounding);
+                rounding,
+                language);
+    }
+
+    /**
+     * The same run in a language.
+     *
+     * @param other what is said beside the figures
+     * @return the same style, sizes and rules
+     */
+    public SizeRunRequest in(Language other) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                sizeTable,
+                options,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding,
+                other);
     }
 
     /** What stands on every file. */
     PatternSet.Title title() {
-        return new PatternSet.Title(name, revision, unit);
+        return new PatternSet.Title(name, revision, unit, language);
     }
 
     /** Drafts every size, by the front door of the engine as any program does. */

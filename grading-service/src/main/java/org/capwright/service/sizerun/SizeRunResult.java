@@ -98,7 +98,8 @@ public final class SizeRunResult {
                 order.plotterWidth(),
                 List.of(),
                 Optional.empty(),
-                order.rounding());
+                order.rounding(),
+                order.language());
     }
 
     /**
@@ -144,7 +145,7 @@ public final class SizeRunResult {
      * @return the needs, where they were asked for
      */
     public Optional<MaterialAnswer> toBuy() {
-        return materials().map(needs -> Buying.pictured(needs, new UnitFormat(order.unit())));
+        return materials().map(needs -> Buying.pictured(needs, new UnitFormat(order.unit(), order.language())));
     }
 
     /**

@@ -16,6 +16,7 @@ import org.capwright.measure.Dimensions;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.RequestPlaces;
 import org.capwright.service.http.schema.RequestObject;
+import org.capwright.words.Text;
 
 /** Reads sleeve, overlay and under-sleeve: dimensions, and what is the same in every size. */
 final class StyleReader {
@@ -52,21 +53,23 @@ final class StyleReader {
     }
 
     /** Why a dimension cannot grow, or nothing if it can. */
-    Optional<String> reasonNotToGrow(Dimension dimension) {
+    Optional<Text> reasonNotToGrow(Dimension dimension) {
         if (values.containsKey(dimension) || found.names(RequestPlaces.USUAL.of(dimension))) {
             return Optional.empty();
         }
         if (dimension == Dimension.RISE && riseFollows) {
-            return Optional.of("follows from the fullness or the pleats in every size, so it has no growth of its own");
+            return Optional.of(
+                    Text.of("follows from the fullness or the pleats in every size, so it has no growth of its own"));
         }
         boolean follows = dimension == Dimension.CAP_HEIGHT && !(style.fit() instanceof CapFit.Given)
                 || dimension == Dimension.BICEP && style.fit() instanceof CapFit.BicepFor
                 || dimension == Dimension.FRONT_WIDTH && style.fit() instanceof CapFit.HalvesFor;
-        return Optional.of(
-                follows
-                        ? "follows from the cap ease in every size, so it has no growth of its own"
-                        : "the style has no such dimension, so it cannot grow; give "
-                                + RequestPlaces.USUAL.of(dimension) + " or leave this out");
+        return Optional.of(Text.of(
+                        follows
+                                ? "follows from the cap ease in every size, so it has no growth of its own"
+                                : "the style has no such dimension, so it cannot grow; give {place} or leave"
+                                        + " this out")
+                .with("place", RequestPlaces.USUAL.of(dimension)));
     }
 
     private void put(RequestObject from, String field, Dimension dimension) {
@@ -164,7 +167,8 @@ final class StyleReader {
                     "rise",
                     overlay.has("rise")
                             ? "contradicts fullness; give exactly one of them"
-                            : "is missing; give it, or the fullness or the pleats by count and depth that it follows from");
+                            : "is missing; give it, or the fullness or the pleats by count and depth that it follows"
+                                    + " from");
         }
         return ratio.isPresent() ? Optional.of(new FullnessTarget.Ratio(ratio.getAsDouble())) : Optional.empty();
     }
@@ -199,7 +203,8 @@ final class StyleReader {
     private static void refuseUnless(
             ElbowShaping needed, ElbowShaping shaping, RequestObject underSleeve, String field) {
         if (shaping != needed && underSleeve.has(field)) {
-            underSleeve.refuse(field, "has no use unless shaping is " + needed.label());
+            underSleeve.refuse(
+                    field, Text.of("has no use unless shaping is {shaping}").with("shaping", needed.label()));
         }
     }
 }

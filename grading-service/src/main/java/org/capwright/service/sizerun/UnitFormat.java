@@ -6,15 +6,30 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /** Shows lengths and points in the caller's unit, off the noise of binary fractions. */
-record UnitFormat(Unit unit) {
+record UnitFormat(Unit unit, Language language) {
 
     /** Values keep ten decimals: far below what can be measured, far above the noise. */
     private static final double VALUE = 1e10;
 
     /** Points of flattened lines lie within 0.01 mm of the curve; six decimals are ample. */
     private static final double POINT = 1e6;
+
+    /** Figures alone. */
+    UnitFormat(Unit unit) {
+        this(unit, Language.ENGLISH);
+    }
+
+    String say(Text text) {
+        return text.in(language);
+    }
+
+    String say(String text) {
+        return language.say(text);
+    }
 
     double length(double millimetres) {
         return rounded(unit.fromMillimetres(millimetres), VALUE);

@@ -41,7 +41,7 @@ final class Workroom {
     private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, UnitFormat shown) {
         return new SizeRunAnswer.SeamAnswer(
                 pair.size(),
-                pair.name(),
+                shown.say(pair.words()),
                 pair.first(),
                 shown.length(pair.firstLength()),
                 pair.second(),

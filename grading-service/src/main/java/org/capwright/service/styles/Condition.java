@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 
 /**
  * What a caller believes to be there (RFC 9110, section 13.1; 428 of RFC 6585).
@@ -46,8 +47,9 @@ record Condition(List<String> match, List<String> noneMatch) {
         if (there.isPresent() && match.isEmpty()) {
             throw new ProblemException(Problem.of(
                     ProblemKind.PRECONDITION_REQUIRED,
-                    "The style is there already, at " + there.get().entityTag()
-                            + ". Send If-Match with the entity tag that your change is made from."));
+                    Text.of("The style is there already, at {tag}. Send If-Match with the entity tag that your"
+                                    + " change is made from.")
+                            .with("tag", there.get().entityTag())));
         }
     }
 

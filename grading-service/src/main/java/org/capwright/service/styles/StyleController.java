@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.service.http.Languages;
 import org.capwright.service.http.PageAsked;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
@@ -216,7 +217,8 @@ final class StyleController {
         SizeRunFormat rendering = drafting.accepted(request);
         StyleRevision kept = revision(request, id, number);
         SizeRunRequest order = SizeRunReader.read(
-                StyleDocument.of(mapper.readTree(kept.body())).sizeRun(kept.revision()));
+                        StyleDocument.of(mapper.readTree(kept.body())).sizeRun(kept.revision()))
+                .in(Languages.of(request));
         SizeRunResult result = SizeRunService.draft(order, rendering);
         return SizeRunService.response(order, rendering, SizeRunService.written(result, rendering));
     }

@@ -7,6 +7,7 @@ import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 
 /** The id of a style, chosen by who keeps it. Small letters alone, so that no two differ by their case. */
 final class StyleId {
@@ -31,7 +32,7 @@ final class StyleId {
             String shown = id.length() > 64 ? id.substring(0, 64) + "…" : id;
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "The id " + REASON + ".",
+                    Text.of("The id {reason}.").with("reason", Text.of(REASON)),
                     List.of(FieldViolation.of("id", REASON, Optional.of(shown)))));
         }
         return id;

@@ -10,6 +10,7 @@ import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.store.Fingerprint;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads a document of styles; every revision in it is checked as if it were put by itself. */
@@ -53,7 +54,10 @@ final class StyleImport {
             String at = where + "/revisions/" + i;
             JsonNode revision = list.get(i);
             if (revision.path("revision").asInt(0) != i + 1) {
-                found.add(at + "/revision", "must be " + (i + 1) + ", as revisions are counted from 1 without a gap");
+                found.add(
+                        at + "/revision",
+                        Text.of("must be {number}, as revisions are counted from 1 without a gap")
+                                .with("number", i + 1));
             }
             read(id, i + 1, revision, at, style.path("archived").asBoolean(false))
                     .ifPresent(revisions::add);

@@ -13,6 +13,7 @@ import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.store.AuditTrail;
 import org.capwright.service.store.Fingerprint;
 import org.capwright.service.store.Times;
+import org.capwright.words.Text;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The styles of a tenant in the database of one transaction. */
@@ -48,8 +49,10 @@ public final class StyleShelf {
                 row.getBoolean(8));
     }
 
-    private static ProblemException unknown(String what) {
-        return new ProblemException(Problem.of(ProblemKind.NOT_FOUND, what + "; GET /v1/styles lists the styles."));
+    private static ProblemException unknown(Text what) {
+        return new ProblemException(Problem.of(
+                ProblemKind.NOT_FOUND,
+                Text.of("{what}; GET /v1/styles lists the styles.").with("what", what)));
     }
 
     /**
@@ -74,7 +77,7 @@ public final class StyleShelf {
      * @throws ProblemException if there is no such style or revision
      */
     public StyleRevision get(String id, Optional<Integer> number) {
-        StyleRevision latest = find(id).orElseThrow(() -> unknown("There is no style of this id"));
+        StyleRevision latest = find(id).orElseThrow(() -> unknown(Text.of("There is no style of this id")));
         if (number.isEmpty() || number.get() == latest.revision()) {
             return latest;
         }
@@ -82,7 +85,8 @@ public final class StyleShelf {
                 .params(caller.tenant(), id, number.get())
                 .query(StyleShelf::revision)
                 .optional()
-                .orElseThrow(() -> unknown("The style has no such revision, only 1 to " + latest.revision()));
+                .orElseThrow(() -> unknown(Text.of("The style has no such revision, only 1 to {last}")
+                        .with("last", latest.revision())));
     }
 
     List<StyleRevision> revisions(String id, int before, int most) {
@@ -169,7 +173,7 @@ public final class StyleShelf {
     Optional<StyleRevision> remove(String id, Condition condition) {
         Optional<StyleRevision> before = findLocked(id);
         if (before.isEmpty()) {
-            throw unknown("There is no style of this id");
+            throw unknown(Text.of("There is no style of this id"));
         }
         condition.check(before);
         boolean pinned = database.sql("SELECT id FROM sleeve_order WHERE tenant = ? AND style = ? LIMIT 1")
@@ -199,8 +203,9 @@ public final class StyleShelf {
                     && !get(id, Optional.of(revision.revision())).sha256().equals(revision.sha256())) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
-                        "The style " + id + " is there with another revision " + revision.revision()
-                                + "; nothing was imported."));
+                        Text.of("The style {id} is there with another revision {revision}; nothing was imported.")
+                                .with("id", id)
+                                .with("revision", revision.revision())));
             }
         }
         StyleRevision last = revisions.get(revisions.size() - 1);

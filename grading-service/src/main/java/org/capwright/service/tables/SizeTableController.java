@@ -11,16 +11,17 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
-import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.http.problem.WrongParameter;
 import org.capwright.service.http.schema.NearestWord;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.SizeTables;
+import org.capwright.words.Text;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -101,14 +102,17 @@ final class SizeTableController {
         Unit unit = unit(units);
         BodyDimension key = table.info()
                 .key()
-                .orElseThrow(() -> wrong("at", "has no use with this table: no body dimension orders its sizes", at));
+                .orElseThrow(() ->
+                        WrongParameter.of("at", "has no use with this table: no body dimension orders its sizes", at));
         Interval range = Places.range(table, key);
         double place = Places.read(at, unit)
                 .filter(range::contains)
-                .orElseThrow(() -> wrong(
+                .orElseThrow(() -> WrongParameter.of(
                         "at",
-                        "must be a length of " + key.id() + " from " + unit.format(range.lower()) + " to "
-                                + unit.format(range.upper()) + " " + unit.symbol(),
+                        Text.of("must be a length of {measure} from {least} to {greatest}")
+                                .with("measure", Text.of(key.id()))
+                                .with("least", Text.figures(unit.format(range.lower())))
+                                .with("greatest", Text.figures(unit.format(range.upper()) + " " + unit.symbol())),
                         at));
         return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit).figures(table, key, place));
     }
@@ -143,21 +147,13 @@ final class SizeTableController {
         List<String> ids = SizeTables.all().stream().map(SizeTable::id).toList();
         return Problem.of(
                 ProblemKind.NOT_FOUND,
-                "There is no size table of this id; "
-                        + NearestWord.to(id, ids)
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("GET /v1/size-tables lists them."));
+                NearestWord.to(id, ids)
+                        .map(near -> Text.of("There is no size table of this id; did you mean {near}?")
+                                .with("near", near))
+                        .orElse(Text.of("There is no size table of this id; GET /v1/size-tables lists them.")));
     }
 
     private static Unit unit(String units) {
-        return Unit.find(units).orElseThrow(() -> wrong("units", "must be one of mm, cm, in", units));
-    }
-
-    private static ProblemException wrong(String parameter, String reason, String value) {
-        String shown = value.length() > 20 ? value.substring(0, 20) + "…" : value;
-        return new ProblemException(Problem.of(
-                ProblemKind.BAD_REQUEST,
-                "The parameter " + parameter + " " + reason + ".",
-                List.of(FieldViolation.of(parameter, reason, Optional.of(shown)))));
+        return Unit.find(units).orElseThrow(() -> WrongParameter.of("units", "must be one of mm, cm, in", units));
     }
 }

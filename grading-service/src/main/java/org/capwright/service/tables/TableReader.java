@@ -19,6 +19,7 @@ import org.capwright.tables.SizeTables;
 import org.capwright.tables.TableDraft;
 import org.capwright.tables.TableKind;
 import org.capwright.tables.TableSubject;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads size tables: by id, or of the caller's own. */
@@ -100,21 +101,21 @@ public final class TableReader {
      * @param id what was given
      * @return in words, with what was probably meant
      */
-    public static String unknown(String id) {
+    public static Text unknown(String id) {
         List<String> ids = SizeTables.all().stream()
                 .filter(TableReader::comparable)
                 .map(SizeTable::id)
                 .toList();
-        String all = String.join(", ", ids);
         if (SizeTables.find(id).isPresent()) {
-            return "is no table of bodies whose sizes a body dimension orders, so nothing can be held against it; such"
-                    + " are "
-                    + all;
+            return Text.of("is no table of bodies whose sizes a body dimension orders, so nothing can be held against"
+                            + " it; such are {tables}")
+                    .with("tables", Text.names(ids));
         }
-        return "is not the id of a size table; "
-                + NearestWord.to(id, ids)
-                        .map(near -> "did you mean " + near + "?")
-                        .orElse("there are " + all);
+        return NearestWord.to(id, ids)
+                .map(near -> Text.of("is not the id of a size table; did you mean {near}?")
+                        .with("near", near))
+                .orElse(Text.of("is not the id of a size table; there are {tables}")
+                        .with("tables", Text.names(ids)));
     }
 
     /** Millimetres where the unit is wrong, which is said of the unit. */

@@ -12,6 +12,7 @@ import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.store.AuditTrail;
 import org.capwright.service.store.Store;
 import org.capwright.service.store.Times;
+import org.capwright.words.Text;
 import org.springframework.stereotype.Component;
 
 /** Looks after webhooks. */
@@ -38,8 +39,10 @@ final class WebhookDesk {
         return store.transaction(database -> {
             WebhookBook book = new WebhookBook(database, caller.tenant());
             if (book.list().size() >= MOST) {
-                throw new ProblemException(
-                        Problem.of(ProblemKind.CONFLICT, "There are " + MOST + " webhooks, the most; end one first."));
+                throw new ProblemException(Problem.of(
+                        ProblemKind.CONFLICT,
+                        Text.of("There are {most} webhooks, the most; end one first.")
+                                .with("most", MOST)));
             }
             book.add(made);
             AuditTrail.write(database, caller, "webhook.made", made.id());
@@ -97,8 +100,10 @@ final class WebhookDesk {
             if (delivery.state() == Delivery.State.WAITING) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
-                        "The message is waiting to be tried"
-                                + delivery.nextAt().map(at -> " at " + at).orElse("") + "."));
+                        delivery.nextAt()
+                                .map(at -> Text.of("The message is waiting to be tried at {time}.")
+                                        .with("time", String.valueOf(at)))
+                                .orElse(Text.of("The message is waiting to be tried."))));
             }
             book.again(delivery);
             Delivery now = book.delivery(message).orElseThrow();

@@ -141,7 +141,9 @@ class SizeRunReaderTest {
                 fields,
                 violations.stream().map(FieldViolation::field).collect(Collectors.joining(",")),
                 violations::toString);
-        assertTrue(violations.get(0).reason().contains(words), violations.get(0)::reason);
+        assertTrue(
+                violations.get(0).reason().toString().contains(words),
+                () -> violations.get(0).reason().toString());
     }
 
     /** The rise follows from the pleats whether they are right or wrong, so its growth is refused for that reason. */
@@ -154,7 +156,8 @@ class SizeRunReaderTest {
                 List.of("/overlay/pleats/count", "/overlay/pleats/kind", "/grade/rise"),
                 violations.stream().map(FieldViolation::field).toList());
         assertTrue(
-                violations.get(2).reason().contains("follows from the fullness or the pleats"), violations::toString);
+                violations.get(2).reason().toString().contains("follows from the fullness or the pleats"),
+                violations::toString);
         assertEquals(
                 List.of("/overlay/fullness", "/grade/rise"),
                 refused(Requests.patched("""

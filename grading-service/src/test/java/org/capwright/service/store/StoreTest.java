@@ -135,8 +135,8 @@ class StoreTest {
             ProblemException refused = assertThrows(ProblemException.class, () -> write(store, CHOIR, "gown"));
             assertEquals(503, refused.problem().status());
             assertTrue(
-                    refused.problem().detail().contains("capwright.store"),
-                    refused.problem().detail());
+                    refused.problem().detail().toString().contains("capwright.store"),
+                    refused.problem().detail().toString());
         }
     }
 
@@ -155,7 +155,7 @@ class StoreTest {
         try (Store store = new Store("jdbc:postgresql://127.0.0.1:9/none?user=capwright&password=hidden")) {
             ProblemException refused = assertThrows(ProblemException.class, () -> write(store, CHOIR, "gown"));
             assertEquals(503, refused.problem().status());
-            assertFalse(refused.problem().detail().contains("hidden"));
+            assertFalse(refused.problem().detail().toString().contains("hidden"));
         }
     }
 

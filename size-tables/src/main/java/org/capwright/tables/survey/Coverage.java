@@ -15,6 +15,7 @@ import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.TableSubject;
+import org.capwright.words.Text;
 
 /**
  * How many of the people surveyed find a size in a run whose arm girth and arm length both fit them.
@@ -132,7 +133,9 @@ public record Coverage(
         List<Violation> violations = new ArrayList<>();
         if (run.isEmpty() || run.size() > MOST_SIZES) {
             violations.add(Violation.other(
-                    new TableSubject.Argument("run"), run.size() + " sizes", "1 to " + MOST_SIZES + " sizes"));
+                    new TableSubject.Argument("run"),
+                    run.size() + " sizes",
+                    Text.of("1 to {most} sizes").with("most", MOST_SIZES)));
         }
         Set<String> names = new HashSet<>();
         for (int i = 0; i < run.size(); i++) {

@@ -13,6 +13,7 @@ import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.TableSubject;
+import org.capwright.words.Text;
 
 /**
  * Ordinary least squares of one body dimension on one or more others, over the people of a survey.
@@ -266,8 +267,10 @@ public final class Regression {
     public double departureOfJump(Map<BodyDimension, Double> step, double jump) {
         RealVector d = step(step);
         if (d.getNorm() == 0) {
-            throw new InvalidMeasuresException(
-                    Violation.other(new TableSubject.Argument("step"), "0 mm", "a step other than 0 mm of " + names()));
+            throw new InvalidMeasuresException(Violation.other(
+                    new TableSubject.Argument("step"),
+                    "0 mm",
+                    Text.of("a step other than 0 mm of {names}").with("names", names())));
         }
         double distance = requireFinite("jump", jump) - slopes.dotProduct(d);
         return student.departure(distance / (residualSd * Math.sqrt(quadratic(d))));
@@ -317,7 +320,9 @@ public final class Regression {
                 violations.add(Violation.other(
                         predictor,
                         value == null ? "none" : value + " mm",
-                        range.lower() + " to " + range.upper() + " mm, as surveyed"));
+                        Text.of("{least} to {greatest}, as surveyed")
+                                .with("least", Text.figures(String.valueOf(range.lower())))
+                                .with("greatest", Text.figures(range.upper() + " mm"))));
             } else {
                 deviation[i] = value - means[i];
             }

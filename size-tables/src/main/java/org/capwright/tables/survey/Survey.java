@@ -11,6 +11,7 @@ import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.tables.TableSubject;
+import org.capwright.words.Text;
 
 /** A public survey of soldiers. All are works of the US Government, public domain. Of the women every person is with the library, of the men means, deviations and correlations. */
 public enum Survey {
@@ -178,10 +179,13 @@ public enum Survey {
             throw new InvalidMeasuresException(Violation.other(
                     new TableSubject.Argument(field),
                     dimension.id(),
-                    "a dimension of " + id + ": "
-                            + String.join(
-                                    ", ",
-                                    dimensions().stream().map(BodyDimension::id).toList())));
+                    Text.of("a dimension of {source}: {names}")
+                            .with("source", id)
+                            .with(
+                                    "names",
+                                    Text.names(dimensions().stream()
+                                            .map(BodyDimension::id)
+                                            .toList()))));
         }
         return dimension;
     }

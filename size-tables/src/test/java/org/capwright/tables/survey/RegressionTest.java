@@ -234,7 +234,7 @@ class RegressionTest {
         assertEquals(
                 new TableSubject.Argument("response"),
                 lacking.violations().get(0).subject());
-        assertTrue(lacking.violations().get(0).reason().contains("upperArmGirthFlexed"));
+        assertTrue(lacking.violations().get(0).reason().toString().contains("upperArmGirthFlexed"));
         assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH));
         assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH, ARM_LENGTH));
         assertThrows(InvalidMeasuresException.class, () -> survey.regression(ARM_LENGTH, STATURE, STATURE));

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Component;
@@ -94,8 +95,10 @@ public final class Allowance {
             throw new ProblemException(
                     Problem.of(
                             ProblemKind.TOO_MANY_REQUESTS,
-                            "The key may make " + known.calls() + " calls in "
-                                    + known.window().getSeconds() + " seconds. Retry-After says when to try again."),
+                            Text.of("The key may make {calls} calls in {seconds} seconds. Retry-After says when to try"
+                                            + " again.")
+                                    .with("calls", known.calls())
+                                    .with("seconds", known.window().getSeconds())),
                     Map.of(HttpHeaders.RETRY_AFTER, Long.toString(seconds(probe.getNanosToWaitForRefill()))));
         }
     }

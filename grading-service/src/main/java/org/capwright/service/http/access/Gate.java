@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.stereotype.Component;
@@ -90,7 +91,8 @@ final class Gate implements HandlerInterceptor, WebMvcConfigurer {
         return new ProblemException(
                 Problem.of(
                         ProblemKind.FORBIDDEN,
-                        "The key is not good for this call, which needs one with the scope " + scope.word() + "."),
+                        Text.of("The key is not good for this call, which needs one with the scope {scope}.")
+                                .with("scope", scope.word())),
                 Map.of(
                         HttpHeaders.WWW_AUTHENTICATE,
                         "Bearer realm=\"capwright\", error=\"insufficient_scope\", scope=\"" + scope.word() + "\""));

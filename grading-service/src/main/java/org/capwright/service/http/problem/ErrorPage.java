@@ -2,7 +2,9 @@ package org.capwright.service.http.problem;
 
 import io.swagger.v3.oas.annotations.Hidden;
 import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
 import java.net.URI;
+import org.capwright.service.http.Languages;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpHeaders;
@@ -21,9 +23,12 @@ final class ErrorPage implements ErrorController {
     @RequestMapping("${spring.web.error.path:/error}")
     ResponseEntity<ProblemDetail> answer(
             @RequestAttribute(name = RequestDispatcher.ERROR_STATUS_CODE, required = false) @Nullable Integer status,
-            @RequestAttribute(name = RequestDispatcher.ERROR_REQUEST_URI, required = false) @Nullable String path) {
-        ProblemDetail document =
-                ProblemKind.of(status == null ? 404 : status).usual().document();
+            @RequestAttribute(name = RequestDispatcher.ERROR_REQUEST_URI, required = false) @Nullable String path,
+            HttpServletRequest request) {
+        ProblemDetail document = ProblemKind.of(status == null ? 404 : status)
+                .usual()
+                .in(Languages.of(request))
+                .document();
         if (path != null) {
             document.setInstance(URI.create(path));
         }

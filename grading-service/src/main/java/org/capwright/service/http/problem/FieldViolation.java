@@ -2,6 +2,8 @@ package org.capwright.service.http.problem;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Optional;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * One thing that is wrong with a request.
@@ -22,8 +24,9 @@ public record FieldViolation(
 
         @Schema(
                 description = "What is wrong and what would work, in words.",
+                implementation = String.class,
                 example = "outside what a sleeve can have: 0.5 cm given; 1 to 50 cm would work")
-        String reason,
+        Text reason,
 
         @Schema(
                 description = "The value given, or that follows from what was given: a number, a text or true/false.",
@@ -51,7 +54,40 @@ public record FieldViolation(
      * @param value the value given, where it can be shown
      * @return the violation
      */
-    public static FieldViolation of(String field, String reason, Optional<Object> value) {
+    public static FieldViolation of(String field, Text reason, Optional<Object> value) {
         return new FieldViolation(field, reason, value, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * A violation without bounds, whose reason has no parts that change.
+     *
+     * @param field where it stands
+     * @param reason what is wrong and what would work
+     * @param value the value given, if it is to be shown
+     * @return a violation
+     */
+    public static FieldViolation of(String field, String reason, Optional<Object> value) {
+        return of(field, Text.of(reason), value);
+    }
+
+    /**
+     * The same violation at another field.
+     *
+     * @param other where it stands
+     * @param why what is wrong and what would work
+     * @return a violation
+     */
+    public FieldViolation at(String other, Text why) {
+        return new FieldViolation(other, why, value, unit, minimum, maximum);
+    }
+
+    /**
+     * The same violation, said in a language for good.
+     *
+     * @param language that of the reader
+     * @return a violation
+     */
+    public FieldViolation in(Language language) {
+        return at(field, Text.name(reason.in(language)));
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /** Gathers everything that is wrong with a request, ranges in the caller's unit. */
 public final class FoundViolations {
@@ -45,8 +46,29 @@ public final class FoundViolations {
      * @param field where, as a JSON pointer
      * @param reason what is wrong and what would work
      */
-    public void add(String field, String reason) {
+    public void add(String field, Text reason) {
         add(FieldViolation.of(field, reason, Optional.empty()));
+    }
+
+    /**
+     * Adds something wrong that no range mends.
+     *
+     * @param field where, as a JSON pointer
+     * @param reason what is wrong and what would work
+     */
+    public void add(String field, String reason) {
+        add(field, Text.of(reason));
+    }
+
+    /**
+     * Adds something wrong with a value that can be shown.
+     *
+     * @param field where, as a JSON pointer
+     * @param reason what is wrong and what would work
+     * @param value the value given
+     */
+    public void add(String field, Text reason, Object value) {
+        add(FieldViolation.of(field, reason, Optional.of(value)));
     }
 
     /**
@@ -57,7 +79,7 @@ public final class FoundViolations {
      * @param value the value given
      */
     public void add(String field, String reason, Object value) {
-        add(FieldViolation.of(field, reason, Optional.of(value)));
+        add(field, Text.of(reason), value);
     }
 
     /**
@@ -94,35 +116,42 @@ public final class FoundViolations {
             minimum = shown(violation.least(), length, RoundingMode.HALF_EVEN);
             maximum = shown(violation.greatest(), length, RoundingMode.HALF_EVEN);
         }
-        String symbol = length ? " " + unit.symbol() : "";
-        StringBuilder reason = new StringBuilder(violation.sentence());
-        value.ifPresent(v -> reason.append(": ").append(plain(v)).append(symbol));
-        if (minimum.isPresent() || maximum.isPresent()) {
-            reason.append(value.isPresent() ? "; " : ": ");
-        }
-        if (minimum.isPresent() && minimum.equals(maximum)) {
-            reason.append("only ").append(plain(minimum.get())).append(symbol);
-        } else if (minimum.isPresent() && maximum.isPresent()) {
-            reason.append(plain(minimum.get()))
-                    .append(" to ")
-                    .append(plain(maximum.get()))
-                    .append(symbol);
-        } else {
-            minimum.ifPresent(v -> reason.append(plain(v)).append(symbol).append(" or more"));
-            maximum.ifPresent(v -> reason.append(plain(v)).append(symbol).append(" or less"));
-        }
-        if (minimum.isPresent() || maximum.isPresent()) {
-            reason.append(" would work");
-        }
+        Optional<Text> works = works(minimum, maximum, length);
+        Text reason = Text.of(
+                        value.isPresent() && works.isPresent()
+                                ? "{reason}: {value}; {works}"
+                                : value.isPresent()
+                                        ? "{reason}: {value}"
+                                        : works.isPresent() ? "{reason}: {works}" : "{reason}")
+                .with("reason", violation.sentence())
+                .with("value", value.map(v -> plain(v, length)).orElse(Text.name("")))
+                .with("works", works.orElse(Text.name("")));
         add(new FieldViolation(
                 field,
-                reason.toString(),
+                reason,
                 violation.given().<Object>map(given -> given).or(() -> value),
                 length && (value.isPresent() || minimum.isPresent() || maximum.isPresent())
                         ? Optional.of(unit.symbol())
                         : Optional.empty(),
                 minimum,
                 maximum));
+    }
+
+    private Optional<Text> works(Optional<Double> minimum, Optional<Double> maximum, boolean length) {
+        if (minimum.isEmpty() && maximum.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Text.of(
+                        maximum.isEmpty()
+                                ? "{least} or more would work"
+                                : minimum.isEmpty()
+                                        ? "{greatest} or less would work"
+                                        : minimum.equals(maximum)
+                                                ? "only {greatest} would work"
+                                                : "{number} to {greatest} would work")
+                .with("number", minimum.map(v -> plain(v, false)).orElse(Text.name("")))
+                .with("least", minimum.map(v -> plain(v, length)).orElse(Text.name("")))
+                .with("greatest", maximum.map(v -> plain(v, length)).orElse(Text.name(""))));
     }
 
     private Optional<Double> shown(OptionalDouble value, boolean length, RoundingMode rounding) {
@@ -136,9 +165,10 @@ public final class FoundViolations {
                 .doubleValue());
     }
 
-    private static String plain(double value) {
+    private Text plain(double value, boolean length) {
         BigDecimal text = BigDecimal.valueOf(value).stripTrailingZeros();
-        return text.signum() == 0 ? "0" : text.toPlainString();
+        String number = text.signum() == 0 ? "0" : text.toPlainString();
+        return Text.figures(length ? number + " " + unit.symbol() : number);
     }
 
     /**
@@ -182,9 +212,14 @@ public final class FoundViolations {
      */
     public void refuse() {
         if (!list.isEmpty()) {
-            String detail = (list.size() == 1 ? "One field is wrong: " : list.size() + " fields are wrong, the first: ")
-                    + (list.get(0).field().isEmpty() ? "the body" : list.get(0).field()) + ": "
-                    + list.get(0).reason() + ".";
+            FieldViolation first = list.get(0);
+            Text detail = Text.of(
+                            list.size() == 1
+                                    ? "One field is wrong: {field}: {reason}."
+                                    : "{count} fields are wrong, the first: {field}: {reason}.")
+                    .with("count", list.size())
+                    .with("field", first.field().isEmpty() ? Text.of("the body") : Text.name(first.field()))
+                    .with("reason", first.reason());
             throw new ProblemException(Problem.of(ProblemKind.INVALID_REQUEST, detail, list));
         }
     }

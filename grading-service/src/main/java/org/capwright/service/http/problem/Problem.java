@@ -4,6 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.ProblemDetail;
 
@@ -34,8 +36,9 @@ public record Problem(
 
         @Schema(
                 description = "What went wrong this time and what to do about it.",
+                implementation = String.class,
                 example = "1 field is wrong; each is named with what would work.")
-        String detail,
+        Text detail,
 
         @Schema(description = "Path of the request.", example = "/v1/size-runs")
         Optional<String> instance,
@@ -58,8 +61,19 @@ public record Problem(
      * @param detail what went wrong this time
      * @return the document, without an instance
      */
-    public static Problem of(ProblemKind kind, String detail) {
+    public static Problem of(ProblemKind kind, Text detail) {
         return of(kind, detail, List.of());
+    }
+
+    /**
+     * A problem of a kind.
+     *
+     * @param kind which
+     * @param detail what went wrong this time
+     * @return the document, without an instance
+     */
+    public static Problem of(ProblemKind kind, String detail) {
+        return of(kind, Text.of(detail));
     }
 
     /**
@@ -70,7 +84,7 @@ public record Problem(
      * @param violations what is wrong
      * @return the document, without an instance
      */
-    public static Problem of(ProblemKind kind, String detail, List<FieldViolation> violations) {
+    public static Problem of(ProblemKind kind, Text detail, List<FieldViolation> violations) {
         return new Problem(
                 TYPE + kind.word(),
                 kind.title(),
@@ -95,8 +109,26 @@ public record Problem(
     }
 
     /** The document as Spring writes it; Spring adds the path of the request. */
+    /**
+     * The same problem, said in a language for good.
+     *
+     * @param language that of the reader
+     * @return a problem
+     */
+    public Problem in(Language language) {
+        return new Problem(
+                type,
+                language.say(title),
+                status,
+                Text.name(detail.in(language)),
+                instance,
+                line,
+                column,
+                violations.stream().map(violation -> violation.in(language)).toList());
+    }
+
     ProblemDetail document() {
-        ProblemDetail document = ProblemDetail.forStatusAndDetail(HttpStatusCode.valueOf(status), detail);
+        ProblemDetail document = ProblemDetail.forStatusAndDetail(HttpStatusCode.valueOf(status), detail.toString());
         document.setType(URI.create(type));
         document.setTitle(title);
         line.ifPresent(found -> document.setProperty("line", found));

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.tomcat.util.http.fileupload.impl.FileCountLimitExceededException;
+import org.capwright.words.Language;
+import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -59,9 +61,9 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
             HttpHeaders headers,
             HttpStatusCode status,
             WebRequest request) {
-        ProblemDetail document = exception instanceof ProblemException known
-                ? known.getBody()
-                : usual(exception, status.value()).document();
+        Problem problem =
+                exception instanceof ProblemException known ? known.problem() : usual(exception, status.value());
+        ProblemDetail document = problem.in(language(request)).document();
         ResponseEntity<ProblemDetail> answer = answer(document, headers);
         if (answer.getStatusCode().value() == ProblemKind.INTERNAL_ERROR.status()) {
             log(exception);
@@ -74,11 +76,14 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
             String[] others = wrong.getSupportedMethods();
             return Problem.of(
                     ProblemKind.METHOD_NOT_ALLOWED,
-                    "This address does not answer to " + wrong.getMethod() + ", only to "
-                            + Stream.of(others == null ? new String[] {"other methods"} : others)
-                                    .sorted()
-                                    .collect(Collectors.joining(", "))
-                            + ".");
+                    Text.of("This address does not answer to {method}, only to {others}.")
+                            .with("method", wrong.getMethod())
+                            .with(
+                                    "others",
+                                    others == null
+                                            ? Text.of("other methods")
+                                            : Text.names(
+                                                    Stream.of(others).sorted().toList())));
         }
         if (exception instanceof MethodArgumentTypeMismatchException wrong) {
             return WrongParameter.of(
@@ -99,24 +104,25 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
         return exception instanceof MaxUploadSizeExceededException
                 ? Problem.of(
                         ProblemKind.BODY_TOO_LARGE,
-                        "The form is larger than " + forms.getMaxRequestSize() / 1_000_000
-                                + " million bytes, the most that is read of all its parts together.")
+                        Text.of("The form is larger than {most} million bytes, the most that is read of all its parts"
+                                        + " together.")
+                                .with("most", forms.getMaxRequestSize() / 1_000_000))
                 : ProblemKind.of(status).usual();
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> brokenForm(MultipartException exception) {
-        return answer(BROKEN_FORM.document(), HttpHeaders.EMPTY);
+    ResponseEntity<ProblemDetail> brokenForm(MultipartException exception, WebRequest request) {
+        return answer(BROKEN_FORM.in(language(request)).document(), HttpHeaders.EMPTY);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> brokenOff(IOException exception) {
+    ResponseEntity<ProblemDetail> brokenOff(IOException exception, WebRequest request) {
         LOG.debug("the request broke off");
-        return answer(ProblemKind.BAD_REQUEST.usual().document(), HttpHeaders.EMPTY);
+        return answer(ProblemKind.BAD_REQUEST.usual().in(language(request)).document(), HttpHeaders.EMPTY);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> unforeseen(Exception exception) {
+    ResponseEntity<ProblemDetail> unforeseen(Exception exception, WebRequest request) {
         log(exception);
         if (NestedExceptionUtils.getMostSpecificCause(exception) instanceof OutOfMemoryError) {
             HttpHeaders later = new HttpHeaders();
@@ -126,10 +132,16 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                                     ProblemKind.UNAVAILABLE,
                                     "There was no memory left for this request beside the others. Retry-After says when"
                                             + " to try again; if it fails again, it is too large for this service.")
+                            .in(language(request))
                             .document(),
                     later);
         }
-        return answer(ProblemKind.INTERNAL_ERROR.usual().document(), HttpHeaders.EMPTY);
+        return answer(ProblemKind.INTERNAL_ERROR.usual().in(language(request)).document(), HttpHeaders.EMPTY);
+    }
+
+    private static Language language(WebRequest request) {
+        String[] wanted = request.getHeaderValues(HttpHeaders.ACCEPT_LANGUAGE);
+        return Language.accepted(wanted == null ? "" : String.join(",", wanted));
     }
 
     /** The place, but not the message: it could hold the measurements of a person. */

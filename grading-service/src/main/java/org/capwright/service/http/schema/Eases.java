@@ -1,8 +1,8 @@
 package org.capwright.service.http.schema;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /** Reads an ease: a length, or a percentage such as {@code "4%"}. */
 final class Eases {
@@ -23,12 +23,10 @@ final class Eases {
         }
         double share = Double.parseDouble(number) / 100;
         if (share < range.least() || share > range.greatest()) {
-            given.refuse(String.format(
-                    Locale.ROOT,
-                    "out of range: %s; %.0f%% to %.0f%% would work",
-                    Texts.shortened(text),
-                    100 * range.least(),
-                    100 * range.greatest()));
+            given.refuse(Text.of("out of range: {value}; {least}% to {greatest}% would work")
+                    .with("value", Texts.shortened(text))
+                    .with("least", Math.round(100 * range.least()))
+                    .with("greatest", Math.round(100 * range.greatest())));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(share);

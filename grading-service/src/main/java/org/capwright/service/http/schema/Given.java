@@ -1,6 +1,7 @@
 package org.capwright.service.http.schema;
 
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -18,6 +19,10 @@ record Given(JsonNode node, String where, FoundViolations found) {
     }
 
     void refuse(String reason) {
+        refuse(Text.of(reason));
+    }
+
+    void refuse(Text reason) {
         Texts.shown(node).ifPresentOrElse(shown -> found.add(where, reason, shown), () -> found.add(where, reason));
     }
 }

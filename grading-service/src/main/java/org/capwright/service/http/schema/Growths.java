@@ -8,6 +8,7 @@ import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.RequestField;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the growth of a dimension: one increment for all intervals, or one for each. */
@@ -31,8 +32,9 @@ final class Growths {
             given.found()
                     .add(Violation.outside(
                             new RequestField(given.where()),
-                            "a list needs one increment for each of the " + intervals
-                                    + " intervals between neighbouring sizes; number of increments",
+                            Text.of("a list needs one increment for each of the {count} intervals between neighbouring"
+                                            + " sizes; number of increments")
+                                    .with("count", intervals),
                             Quantity.COUNT,
                             value.size(),
                             intervals,

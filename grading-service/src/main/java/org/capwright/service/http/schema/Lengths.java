@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.RequestField;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads lengths: numbers, or text with fractions. */
@@ -45,7 +46,8 @@ final class Lengths {
                 // said below
             }
         }
-        given.refuse("must be a length in " + unit.symbol() + ": a number, or text such as \"3.5\" or \"3 1/2\"");
+        given.refuse(Text.of("must be a length in {unit}: a number, or text such as \"3.5\" or \"3 1/2\"")
+                .with("unit", unit.symbol()));
         return OptionalDouble.empty();
     }
 
@@ -71,7 +73,8 @@ final class Lengths {
     static List<OptionalDouble> gapped(Given given, Unit unit, FieldType.Gapped kind) {
         JsonNode value = given.node();
         if (!value.isArray() || value.size() > kind.most()) {
-            given.refuse("must be a list of no more than " + kind.most() + " lengths, null where one is not known");
+            given.refuse(Text.of("must be a list of no more than {most} lengths, null where one is not known")
+                    .with("most", kind.most()));
             return List.of();
         }
         List<OptionalDouble> lengths = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.RequestField;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads plain numbers. */
@@ -16,7 +17,9 @@ final class Numbers {
 
     static OptionalDouble ratio(Given given, FieldType.Ratio kind) {
         if (!isNumber(given.node())) {
-            given.refuse("must be a number from " + kind.least() + " to " + kind.greatest());
+            given.refuse(Text.of("must be a number from {least} to {greatest}")
+                    .with("least", Text.figures(String.valueOf(kind.least())))
+                    .with("greatest", Text.figures(String.valueOf(kind.greatest()))));
             return OptionalDouble.empty();
         }
         return within(given, Quantity.RATIO, kind.least(), kind.greatest());
@@ -25,7 +28,9 @@ final class Numbers {
     static Optional<Integer> whole(Given given, FieldType.Whole kind) {
         if (!isNumber(given.node())
                 || given.node().asDouble() != Math.rint(given.node().asDouble())) {
-            given.refuse("must be a whole number from " + kind.least() + " to " + kind.greatest());
+            given.refuse(Text.of("must be a whole number from {least} to {greatest}")
+                    .with("least", kind.least())
+                    .with("greatest", kind.greatest()));
             return Optional.empty();
         }
         OptionalDouble number = within(given, Quantity.COUNT, kind.least(), kind.greatest());

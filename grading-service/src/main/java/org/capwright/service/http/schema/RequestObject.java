@@ -12,6 +12,7 @@ import java.util.Set;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.RequestPlaces;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -43,7 +44,7 @@ public final class RequestObject {
         this.unit = unit;
         this.found = found;
         if (!node.isObject()) {
-            found.add(pointer, "must be an object with the fields " + names(schema));
+            found.add(pointer, fields(schema));
             return;
         }
         for (Map.Entry<String, JsonNode> entry : node.properties()) {
@@ -55,7 +56,7 @@ public final class RequestObject {
         }
         for (SchemaField field : schema.fields().values()) {
             if (field.required() && !values.containsKey(field.name())) {
-                found.add(at(field.name()), "is missing" + wanted(field.kind()));
+                found.add(at(field.name()), missing(field.kind()));
             }
         }
     }
@@ -64,21 +65,28 @@ public final class RequestObject {
         String shown = Texts.shortened(name);
         found.add(
                 pointer + "/" + RequestPlaces.escaped(shown),
-                "is not a known field; "
-                        + schema.nearest(name)
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("known here: " + names(schema)));
+                schema.nearest(name)
+                        .map(near -> Text.of("is not a known field; did you mean {near}?")
+                                .with("near", near))
+                        .orElse(Text.of("is not a known field; known here: {fields}")
+                                .with("fields", names(schema))));
     }
 
     private static String names(RequestSchema schema) {
         return String.join(", ", schema.fields().keySet());
     }
 
-    private String wanted(FieldType kind) {
+    private static Text fields(RequestSchema schema) {
+        return Text.of("must be an object with the fields {fields}").with("fields", names(schema));
+    }
+
+    private Text missing(FieldType kind) {
         if (kind instanceof FieldType.Choice choice) {
-            return "; one of " + String.join(", ", choice.words());
+            return Text.of("is missing; one of {words}").with("words", Text.names(choice.words()));
         }
-        return kind instanceof FieldType.Length ? "; a length in " + unit.symbol() : "";
+        return kind instanceof FieldType.Length
+                ? Text.of("is missing; a length in {unit}").with("unit", unit.symbol())
+                : Text.of("is missing");
     }
 
     /**
@@ -265,7 +273,7 @@ public final class RequestObject {
         }
         if (!value.isObject()) {
             if (complained.add(field)) {
-                refuse(field, "must be an object with the fields " + names(((FieldType.Nested) kind).schema()));
+                refuse(field, fields(((FieldType.Nested) kind).schema()));
             }
             return Optional.empty();
         }
@@ -289,7 +297,11 @@ public final class RequestObject {
             return List.of();
         }
         if (!value.isArray() || value.isEmpty() || value.size() > kind.most()) {
-            refuse(field, "must be a list of 1 to " + kind.most() + " objects with the fields " + names(kind.schema()));
+            refuse(
+                    field,
+                    Text.of("must be a list of 1 to {most} objects with the fields {fields}")
+                            .with("most", kind.most())
+                            .with("fields", names(kind.schema())));
             return List.of();
         }
         List<RequestObject> objects = new ArrayList<>();
@@ -331,8 +343,9 @@ public final class RequestObject {
         if (!right) {
             refuse(
                     field,
-                    "must be an object of at most " + kind.most() + " texts, each under a name of 1 to "
-                            + kind.longestName() + " characters");
+                    Text.of("must be an object of at most {most} texts, each under a name of 1 to {longest} characters")
+                            .with("most", kind.most())
+                            .with("longest", kind.longestName()));
             return texts;
         }
         value.properties()
@@ -362,8 +375,18 @@ public final class RequestObject {
      * @param field a declared field
      * @param reason what is wrong and what would work
      */
-    public void refuse(String field, String reason) {
+    public void refuse(String field, Text reason) {
         given(field).ifPresentOrElse(value -> value.refuse(reason), () -> found.add(at(field), reason));
+    }
+
+    /**
+     * Adds a violation of a field.
+     *
+     * @param field a declared field
+     * @param reason what is wrong and what would work
+     */
+    public void refuse(String field, String reason) {
+        refuse(field, Text.of(reason));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.service.http.problem.RequestPlaces;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads a whole number for each of some sizes. */
@@ -23,7 +24,7 @@ final class SizeCounts {
                 given.found()
                         .add(
                                 given.where() + "/" + RequestPlaces.escaped(Texts.shortened(entry.getKey())),
-                                "must be one of the sizes " + String.join(", ", sizes));
+                                Text.of("must be one of the sizes {sizes}").with("sizes", Text.names(sizes)));
             }
         }
         Map<String, Integer> right = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
 import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.RequestField;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the names of the sizes: texts or whole numbers, all different, ascending where all are numbers. */
@@ -46,7 +47,10 @@ public final class SizeLabels {
             if (label.isPresent()) {
                 Integer before = first.putIfAbsent(label.get(), i);
                 if (before != null) {
-                    found.add(where + "/" + i, "repeats the size at " + where + "/" + before, label.get());
+                    found.add(
+                            where + "/" + i,
+                            Text.of("repeats the size at {place}").with("place", where + "/" + before),
+                            label.get());
                     right = false;
                 }
                 labels.add(label.get());
@@ -81,8 +85,8 @@ public final class SizeLabels {
             if (new BigDecimal(labels.get(i)).compareTo(new BigDecimal(labels.get(i - 1))) <= 0) {
                 found.add(
                         where + "/" + i,
-                        "sizes that are all numbers must ascend; it does not exceed " + labels.get(i - 1)
-                                + " before it",
+                        Text.of("sizes that are all numbers must ascend; it does not exceed {before} before it")
+                                .with("before", labels.get(i - 1)),
                         labels.get(i));
                 right = false;
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.service.http.problem.FoundViolations;
+import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Checks texts and shows values in errors. */
@@ -14,7 +15,8 @@ final class Texts {
     private Texts() {}
 
     static Optional<String> checked(JsonNode value, String where, int longest, FoundViolations found) {
-        String wanted = "must be a text of 1 to " + longest + " characters without control characters";
+        Text wanted = Text.of("must be a text of 1 to {most} characters without control characters")
+                .with("most", longest);
         if (!value.isString()) {
             shown(value).ifPresentOrElse(shown -> found.add(where, wanted, shown), () -> found.add(where, wanted));
             return Optional.empty();
@@ -33,7 +35,8 @@ final class Texts {
     static List<String> some(Given given, FieldType.TextList texts) {
         JsonNode value = given.node();
         if (!value.isArray() || value.size() > texts.most()) {
-            given.refuse("must be a list of up to " + texts.most() + " texts, each once");
+            given.refuse(
+                    Text.of("must be a list of up to {most} texts, each once").with("most", texts.most()));
             return List.of();
         }
         List<String> right = new ArrayList<>();
