@@ -17,4 +17,15 @@ module org.capwright.grading {
     exports org.capwright.grade;
     exports org.capwright.lay;
     exports org.capwright.measure;
+    // What a style in JSON speaks of; no others may rely on it.
+    exports org.capwright.draft to
+            org.capwright.json;
+    exports org.capwright.draft.pleat to
+            org.capwright.json;
+    exports org.capwright.geometry to
+            org.capwright.json;
+    exports org.capwright.pattern to
+            org.capwright.json;
+    exports org.capwright.report to
+            org.capwright.json;
 }

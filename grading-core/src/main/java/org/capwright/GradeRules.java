@@ -75,8 +75,14 @@ public final class GradeRules {
         return new GradeRules(unit, Collections.unmodifiableMap(more));
     }
 
-    /** A single increment holds for every jump. */
-    List<GradeRule> over(Sizes sizes) {
+    /**
+     * The rules over some sizes; a single increment holds for every jump.
+     *
+     * @param sizes the sizes
+     * @return a rule for each dimension that grows
+     * @throws InvalidMeasuresException if a list has not one increment per interval
+     */
+    public List<GradeRule> over(Sizes sizes) {
         List<GradeRule> rules = new ArrayList<>();
         increments.forEach((dimension, given) -> rules.add(
                 given.size() == 1

@@ -31,6 +31,16 @@ public final class PieceStep {
         this.options = options;
     }
 
+    /**
+     * Where finishing begins: 10 mm allowance all round, mitred corners, pieces on the fold, snips at the pleats.
+     *
+     * @param unit the unit of the style, in which the steps take their lengths
+     * @return the usual finish
+     */
+    public static PieceStep usual(Unit unit) {
+        return new PieceStep(unit, PatternOptions.usual());
+    }
+
     private PieceStep with(Allowances allowances) {
         return new PieceStep(unit, options.with(allowances));
     }
@@ -235,7 +245,12 @@ public final class PieceStep {
         return OptionalDouble.of(length);
     }
 
-    PatternOptions options() {
+    /**
+     * What was chosen.
+     *
+     * @return lengths in mm
+     */
+    public PatternOptions options() {
         return options;
     }
 }

@@ -95,8 +95,7 @@ public final class SizeRun {
      * @throws InvalidMeasuresException if an allowance or the turn of cloth is out of range or leaves a piece without a valid outline; with the greatest value that works
      */
     public Pieces pieces(UnaryOperator<PieceStep> finish) {
-        return pieces(finish.apply(new PieceStep(title.unit(), PatternOptions.usual()))
-                .options());
+        return pieces(finish.apply(PieceStep.usual(title.unit())).options());
     }
 
     /**

@@ -130,6 +130,33 @@ public final class StructuredSleeve {
                 step.given().dimensions());
     }
 
+    /**
+     * What stands on every file.
+     *
+     * @return name, revision and unit
+     */
+    public PatternSet.Title title() {
+        return title;
+    }
+
+    /**
+     * What is the same in every size.
+     *
+     * @return the style
+     */
+    public SleeveStyle style() {
+        return style;
+    }
+
+    /**
+     * The base size.
+     *
+     * @return its dimensions, mm
+     */
+    public Dimensions dimensions() {
+        return dimensions;
+    }
+
     private Given given() {
         return new Given(title.unit(), dimensions);
     }

@@ -1,11 +1,13 @@
 package org.capwright;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.capwright.draft.CapFit;
 import org.capwright.measure.Dimension;
@@ -65,9 +67,11 @@ final class WorkingValues {
             }
         }
         first.forEach((subject, violation) -> ranges.computeIfAbsent(subject, s -> range(violation, all)));
+        Set<Subject> unmended = new HashSet<>();
         for (Violation violation : found) {
             Optional<Violation> range = ranges.getOrDefault(subject(violation), Optional.empty());
-            if (first.containsKey(subject(violation))) {
+            // Without a range it is the same in every size, and said once.
+            if (first.containsKey(subject(violation)) && (range.isPresent() || unmended.add(subject(violation)))) {
                 named.add(range.map(r -> bounded(violation, r)).orElseGet(() -> unbounded(violation)));
             }
         }

@@ -32,13 +32,31 @@ final class CapBounds {
             }
             double share = ease.getAsDouble() / draft.dimensions().get(Dimension.ARMHOLE);
             if (share < CapEase.LEAST_SHARE || share > CapEase.GREATEST_SHARE) {
-                Violation violation = violation(draft.dimensions(), share > 0);
+                Violation violation = armholeTooShort(draft.dimensions())
+                        ? armhole(draft.dimensions(), ease.getAsDouble())
+                        : violation(draft.dimensions(), share > 0);
                 found.add(i == run.base() ? violation : violation.inSize(size.label()));
             }
         }
         if (!found.isEmpty()) {
             throw new InvalidMeasuresException(found);
         }
+    }
+
+    /** Even a cap without height, as long as the bicep line, would be more than a gathered one. */
+    private static boolean armholeTooShort(Dimensions dimensions) {
+        return dimensions.get(Dimension.BICEP) > dimensions.get(Dimension.ARMHOLE) * (1 + CapEase.GREATEST_SHARE);
+    }
+
+    /** The armholes that take this very cap line. */
+    private static Violation armhole(Dimensions dimensions, double ease) {
+        double armhole = dimensions.get(Dimension.ARMHOLE);
+        return Violation.lengthOutside(
+                Dimension.ARMHOLE,
+                "far shorter than any cap line over this bicep, even that of a flat cap",
+                armhole,
+                (armhole + ease) / (1 + CapEase.GREATEST_SHARE),
+                (armhole + ease) / (1 + CapEase.LEAST_SHARE));
     }
 
     private static Violation violation(Dimensions dimensions, boolean tooLong) {

@@ -3,11 +3,11 @@ package org.capwright.service.checks;
 import java.util.List;
 import java.util.stream.Stream;
 import org.capwright.check.Threshold;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.quantity.Quantity;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunSchema;
 
 /** The JSON body of {@code POST /v1/checks}. */
 public final class CheckSchema {

@@ -2,9 +2,9 @@ package org.capwright.service.checks;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.json.problem.FieldViolation;
 import org.capwright.report.JumpChart;
 import org.capwright.report.NestPicture;
-import org.capwright.service.http.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;

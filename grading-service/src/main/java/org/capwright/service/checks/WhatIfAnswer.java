@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.check.WhatIf;
 import org.capwright.grade.SizeRun;
+import org.capwright.json.style.GradeWriter;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.FindingAnswer;
-import org.capwright.service.sizerun.GradeWriter;
 import org.capwright.words.Language;
 
 /** The smallest change of the grade rules that leaves no finding as grave as the gravest; lengths in the unit of the answer. */

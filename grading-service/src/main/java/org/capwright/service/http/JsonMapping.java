@@ -1,18 +1,14 @@
 package org.capwright.service.http;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import org.capwright.json.StrictJson;
 import org.capwright.words.Text;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.converter.json.ProblemDetailJacksonMixin;
 import tools.jackson.core.JsonParser;
-import tools.jackson.core.StreamReadConstraints;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationContext;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.cfg.DateTimeFeature;
 import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.json.JsonMapper;
@@ -23,38 +19,17 @@ import tools.jackson.databind.ser.std.ToStringSerializer;
 @Configuration(proxyBeanMethods = false)
 public class JsonMapping {
 
-    /** No request nests deeper than three objects; this leaves room and stops bombs. */
-    static final int DEEPEST = 16;
-
-    private static final int LONGEST_TEXT = 10_000;
-    private static final int LONGEST_NUMBER = 60;
-    private static final int LONGEST_NAME = 1_000;
-
     /**
      * A mapper that reads strictly and writes what is there.
      *
      * @return the mapper, safe for many threads
      */
     public static JsonMapper mapper() {
-        JsonFactory factory = JsonFactory.builder()
-                .streamReadConstraints(StreamReadConstraints.builder()
-                        .maxNestingDepth(DEEPEST)
-                        .maxStringLength(LONGEST_TEXT)
-                        .maxNumberLength(LONGEST_NUMBER)
-                        .maxNameLength(LONGEST_NAME)
-                        .build())
-                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .build();
-        return JsonMapper.builder(factory)
-                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+        return StrictJson.mapper()
                 .addMixIn(ProblemDetail.class, ProblemInOrder.class)
                 .addModule(new SimpleModule()
                         .addSerializer(Text.class, ToStringSerializer.instance)
                         .addDeserializer(Text.class, new SaidText()))
-                .disable(DateTimeFeature.WRITE_DATES_AS_TIMESTAMPS)
-                .changeDefaultPropertyInclusion(inclusion -> inclusion
-                        .withValueInclusion(JsonInclude.Include.NON_ABSENT)
-                        .withContentInclusion(JsonInclude.Include.ALWAYS))
                 .build();
     }
 

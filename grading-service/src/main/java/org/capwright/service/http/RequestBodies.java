@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.capwright.json.StrictJson;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -140,7 +141,7 @@ public final class RequestBodies {
     private static Text reason(JacksonException e) {
         if (e instanceof StreamConstraintsException) {
             return Text.of("it goes beyond what is read, {most} levels deep and numbers and texts of usual length")
-                    .with("most", JsonMapping.DEEPEST);
+                    .with("most", StrictJson.DEEPEST);
         } else if (e instanceof UnexpectedEndOfInputException) {
             return Text.of("it ends before everything is closed that was opened");
         } else if (e instanceof MismatchedInputException) {

@@ -2,10 +2,10 @@ package org.capwright.service.keys;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
 import org.capwright.service.http.access.Scope;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
 
 /** The bodies of the calls about keys. */
 final class KeySchema {

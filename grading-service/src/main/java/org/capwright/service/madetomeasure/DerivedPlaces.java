@@ -4,10 +4,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.Problem;
 import org.capwright.words.Text;
 
 /** Where in the order the fields of the drafted run come from, so that what is wrong is named where the caller can mend it. */
@@ -36,8 +36,8 @@ final class DerivedPlaces {
     }
 
     /** Adds what is wrong with the run, at the fields of the order. */
-    void add(Problem problem, FoundViolations found) {
-        for (FieldViolation violation : problem.violations()) {
+    void add(RefusedRequestException refused, FoundViolations found) {
+        for (FieldViolation violation : refused.violations()) {
             String origin = origins.getOrDefault(violation.field(), violation.field());
             if (!standIns.contains(violation.field()) && !found.names(origin)) {
                 found.add(violation.at(origin, reason(violation)));
@@ -46,9 +46,9 @@ final class DerivedPlaces {
     }
 
     /** Refuses what cannot be drafted. */
-    void refuse(Problem problem, Unit unit) {
+    void refuse(RefusedRequestException refused, Unit unit) {
         FoundViolations found = new FoundViolations(unit);
-        add(problem, found);
+        add(refused, found);
         found.refuse();
     }
 

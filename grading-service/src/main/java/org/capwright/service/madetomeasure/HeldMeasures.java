@@ -2,10 +2,10 @@ package org.capwright.service.madetomeasure;
 
 import java.io.IOException;
 import java.util.List;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunFormat;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
@@ -33,7 +33,7 @@ public final class HeldMeasures {
      * @param tree a body of {@code POST /v1/made-to-measure}
      * @param language what is said to the caller, and on every sheet
      * @return the set
-     * @throws ProblemException with everything that is wrong
+     * @throws RefusedRequestException with everything that is wrong
      */
     public static HeldMeasures draft(JsonNode tree, Language language) {
         FoundViolations questions = new FoundViolations(
@@ -46,11 +46,11 @@ public final class HeldMeasures {
                     questions.list().stream()
                             .map(question -> question.in(language))
                             .toList());
-        } catch (ProblemException e) {
+        } catch (RefusedRequestException e) {
             // What cannot be drafted is likely to be what is improbable.
             FoundViolations found = new FoundViolations(order.run().unit());
             questions.list().forEach(found::add);
-            order.places().add(e.problem(), found);
+            order.places().add(e, found);
             found.refuse();
             throw e;
         }
@@ -72,7 +72,7 @@ public final class HeldMeasures {
      * @param mapper writes JSON
      * @return the bytes
      * @throws IOException if it cannot be written
-     * @throws ProblemException if it cannot be written in this form
+     * @throws RefusedRequestException if it cannot be written in this form
      */
     public byte[] written(SizeRunFormat form, JsonMapper mapper) throws IOException {
         return form.mediaType().equals(MediaType.APPLICATION_JSON)

@@ -12,10 +12,10 @@ import org.capwright.check.Finding;
 import org.capwright.check.NearestSize;
 import org.capwright.check.Severity;
 import org.capwright.check.SurveyOpinion;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
-import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.sizerun.SizeRunFormat;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
@@ -69,8 +69,8 @@ final class MeasureController {
             body = rendering.mediaType().equals(MediaType.APPLICATION_JSON)
                     ? mapper.writeValueAsBytes(answer(order, result))
                     : SizeRunService.written(result, rendering);
-        } catch (ProblemException e) {
-            order.places().refuse(e.problem(), order.run().unit());
+        } catch (RefusedRequestException e) {
+            order.places().refuse(e, order.run().unit());
             throw e;
         }
         ResponseEntity<byte[]> response = SizeRunService.response(order.run(), rendering, body);

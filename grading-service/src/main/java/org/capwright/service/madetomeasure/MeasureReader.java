@@ -14,13 +14,14 @@ import org.capwright.check.NearestSize;
 import org.capwright.check.ProportionOpinion;
 import org.capwright.check.SurveyOpinion;
 import org.capwright.check.WearerBody;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.schema.RequestObject;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
+import org.capwright.json.tables.TableReader;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.schema.RequestObject;
-import org.capwright.service.sizerun.SizeRunReader;
-import org.capwright.service.sizerun.SizeRunRequest;
-import org.capwright.service.tables.TableReader;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.survey.Survey;
@@ -95,8 +96,8 @@ final class MeasureReader {
         Optional<SizeRunRequest> run = Optional.empty();
         try {
             run = Optional.of(SizeRunReader.read(tree));
-        } catch (ProblemException e) {
-            places.add(e.problem(), found);
+        } catch (RefusedRequestException e) {
+            places.add(e, found);
         }
         found.refuse();
         return new MeasureRequest(

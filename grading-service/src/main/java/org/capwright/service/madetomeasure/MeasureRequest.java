@@ -7,7 +7,7 @@ import java.util.Set;
 import org.capwright.check.Estimate;
 import org.capwright.check.NearestSize;
 import org.capwright.check.SurveyOpinion;
-import org.capwright.service.sizerun.SizeRunRequest;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.tables.BodyDimension;
 import org.capwright.words.Language;
 

@@ -3,10 +3,10 @@ package org.capwright.service.madetomeasure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunSchema;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.survey.Survey;
 

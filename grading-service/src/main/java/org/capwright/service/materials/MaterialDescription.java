@@ -5,11 +5,11 @@ import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
 import org.capwright.service.sizerun.MaterialAnswer;
-import org.capwright.service.sizerun.SizeRunSchema;
 import org.springframework.stereotype.Component;
 
 /** Describes {@code POST /v1/materials}. */

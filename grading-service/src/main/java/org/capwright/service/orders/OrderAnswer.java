@@ -5,7 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.json.problem.FieldViolation;
 
 /**
  * An order.

@@ -8,10 +8,11 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.access.Caller;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -195,15 +196,10 @@ final class OrderDesk {
                 .orElseThrow(() -> wrong("/remakeOf", "must be the id of an order on this style"));
     }
 
-    private static ProblemException wrong(String field, String reason) {
+    private static RefusedRequestException wrong(String field, String reason) {
         FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
         found.add(field, reason);
-        try {
-            found.refuse();
-        } catch (ProblemException e) {
-            return e;
-        }
-        throw new IllegalStateException();
+        return new RefusedRequestException(found.list());
     }
 
     /** The order with its history and its files. */

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunReader;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.madetomeasure.HeldMeasures;
 import org.capwright.service.sizerun.SizeRunFormat;
-import org.capwright.service.sizerun.SizeRunReader;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
 import org.capwright.service.styles.StyleDocument;
@@ -131,10 +131,10 @@ final class OrderDraft {
     private static <T> T made(StyleDocument style, ObjectNode run, JsonNode order, Function<HeldMeasures, T> use) {
         try {
             return use.apply(HeldMeasures.draft(measures(style, run, order), language(order)));
-        } catch (ProblemException e) {
+        } catch (RefusedRequestException e) {
             FoundViolations found = new FoundViolations(
                     run.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
-            e.problem().violations().forEach(violation -> found.add(placed(violation, order)));
+            e.violations().forEach(violation -> found.add(placed(violation, order)));
             found.refuse();
             throw e;
         }

@@ -3,10 +3,11 @@ package org.capwright.service.orders;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
-import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -49,6 +50,8 @@ final class OrderOnLine {
     BatchAnswer take(Caller caller, BatchLines.Line line, Language language, BiConsumer<JdbcClient, BatchAnswer> with) {
         try {
             return taken(caller, line, language, with);
+        } catch (RefusedRequestException e) {
+            return BatchAnswer.of(line.number(), Problem.of(e).in(language));
         } catch (ProblemException e) {
             if (e.problem().status() >= ProblemKind.INTERNAL_ERROR.status() || OrderDesk.isBusy(e)) {
                 throw e;

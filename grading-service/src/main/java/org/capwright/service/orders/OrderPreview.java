@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.json.problem.FieldViolation;
 import tools.jackson.databind.JsonNode;
 
 /**

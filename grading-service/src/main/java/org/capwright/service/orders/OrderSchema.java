@@ -2,11 +2,11 @@ package org.capwright.service.orders;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.service.madetomeasure.MeasureSchema;
-import org.capwright.service.sizerun.SizeRunSchema;
 import org.capwright.words.Language;
 
 /** The bodies of the calls about orders. */

@@ -1,11 +1,11 @@
 package org.capwright.service.rules;
 
 import java.util.List;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
-import org.capwright.service.sizerun.SizeRunSchema;
-import org.capwright.service.tables.TableSchema;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
+import org.capwright.json.tables.TableSchema;
 
 /** The body of {@code POST /v1/grade-rules}. The style is declared as in a size run. */
 public final class RulesSchema {
@@ -93,9 +93,9 @@ public final class RulesSchema {
                             "increments",
                             FieldType.Choice.of("even", "bySize"),
                             "Even: one increment on the grid that breaks only where the bodies or the checks demand"
-                                    + " it, all rules together under the checks that judge them. By size: the growth of"
-                                    + " every size rounded by itself, never off by more than half a step, with the table's"
-                                    + " chance ups and downs. Even if left out."),
+                                + " it, all rules together under the checks that judge them. By size: the growth of"
+                                + " every size rounded by itself, never off by more than half a step, with the table's"
+                                + " chance ups and downs. Even if left out."),
                     SchemaField.optional(
                                     "grid",
                                     new FieldType.Step(0.01, 100),

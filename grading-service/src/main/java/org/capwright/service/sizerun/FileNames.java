@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.nio.charset.StandardCharsets;
 import org.capwright.exchange.FileName;
+import org.capwright.json.style.SizeRunRequest;
 import org.springframework.http.ContentDisposition;
 
 /** Names the file of an answer in its headers. */

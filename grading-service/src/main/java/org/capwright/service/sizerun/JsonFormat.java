@@ -19,6 +19,7 @@ import org.capwright.grade.GradePoints;
 import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.pattern.Piece;

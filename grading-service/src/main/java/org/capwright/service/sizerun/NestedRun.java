@@ -1,11 +1,12 @@
 package org.capwright.service.sizerun;
 
 import java.util.Optional;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.schema.RequestObject;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.schema.RequestObject;
 import tools.jackson.databind.JsonNode;
 
 /** A size run within another request, as its field {@code sizeRun}. */
@@ -35,7 +36,7 @@ public final class NestedRun {
     public static Optional<SizeRunRequest> read(RequestObject body, FoundViolations found) {
         try {
             return body.raw("sizeRun").map(SizeRunReader::read);
-        } catch (ProblemException e) {
+        } catch (RefusedRequestException e) {
             add(e, found);
             return Optional.empty();
         }
@@ -46,12 +47,12 @@ public final class NestedRun {
      *
      * @param order the run
      * @return the run with its pieces
-     * @throws ProblemException if a size cannot be drafted, with everything that is wrong at the fields of the whole request
+     * @throws RefusedRequestException if a size cannot be drafted, with everything that is wrong at the fields of the whole request
      */
     public static SizeRunResult drafted(SizeRunRequest order) {
         try {
             return SizeRunService.draft(order);
-        } catch (ProblemException e) {
+        } catch (RefusedRequestException e) {
             FoundViolations found = new FoundViolations(order.unit());
             add(e, found);
             found.refuse();
@@ -59,9 +60,7 @@ public final class NestedRun {
         }
     }
 
-    private static void add(ProblemException e, FoundViolations found) {
-        for (FieldViolation violation : e.problem().violations()) {
-            found.add(violation.at(POINTER + violation.field(), violation.reason()));
-        }
+    private static void add(RefusedRequestException e, FoundViolations found) {
+        e.violations().forEach(violation -> found.add(violation.at(POINTER + violation.field())));
     }
 }

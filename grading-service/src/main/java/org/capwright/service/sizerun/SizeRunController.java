@@ -4,6 +4,8 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.springframework.http.ResponseEntity;

@@ -10,6 +10,7 @@ import org.capwright.check.Finding;
 import org.capwright.check.Thresholds;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.lay.Materials;
 import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternSet;

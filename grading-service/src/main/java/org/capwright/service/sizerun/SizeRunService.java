@@ -5,12 +5,12 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.Accepted;
 import org.capwright.service.http.EntityTag;
-import org.capwright.service.http.problem.FoundViolations;
 import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.problem.RequestPlaces;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -59,13 +59,13 @@ public final class SizeRunService {
      *
      * @param order what is asked for
      * @return the run with its pieces
-     * @throws ProblemException if a size cannot be drafted, with everything that is wrong at the fields of the request
+     * @throws RefusedRequestException if a size cannot be drafted, with everything that is wrong at the fields of the request
      */
     public static SizeRunResult draft(SizeRunRequest order) {
         try {
             return SizeRunResult.of(order);
         } catch (InvalidMeasuresException e) {
-            throw refused(e, order);
+            throw order.refused(e);
         }
     }
 
@@ -75,7 +75,7 @@ public final class SizeRunService {
      * @param order what is asked for
      * @param rendering the form
      * @return the run
-     * @throws ProblemException if it cannot be drafted, with everything that is wrong at the fields of the request
+     * @throws RefusedRequestException if it cannot be drafted, with everything that is wrong at the fields of the request
      */
     public static SizeRunResult draft(SizeRunRequest order, SizeRunFormat rendering) {
         boolean pieces = rendering.takesPieces()
@@ -84,7 +84,7 @@ public final class SizeRunService {
         try {
             return pieces ? SizeRunResult.of(order) : SizeRunResult.graded(order);
         } catch (InvalidMeasuresException e) {
-            throw refused(e, order);
+            throw order.refused(e);
         }
     }
 
@@ -95,21 +95,14 @@ public final class SizeRunService {
      * @param rendering the form
      * @return the body of the answer
      * @throws IOException if it cannot be written
-     * @throws ProblemException if the run cannot be written in this form
+     * @throws RefusedRequestException if the run cannot be written in this form
      */
     public static byte[] written(SizeRunResult result, SizeRunFormat rendering) throws IOException {
         try {
             return rendering.render(result);
         } catch (InvalidMeasuresException e) {
-            throw refused(e, result.order());
+            throw result.order().refused(e);
         }
-    }
-
-    private static RuntimeException refused(InvalidMeasuresException e, SizeRunRequest order) {
-        FoundViolations found = new FoundViolations(order.unit());
-        found.addAll(e.violations(), RequestPlaces.of(order.style()));
-        found.refuse();
-        return e;
     }
 
     /**
@@ -117,13 +110,13 @@ public final class SizeRunService {
      *
      * @param result a drafted run
      * @return everything there is
-     * @throws ProblemException if the run cannot be written in this form
+     * @throws RefusedRequestException if the run cannot be written in this form
      */
     public static SizeRunAnswer answer(SizeRunResult result) {
         try {
             return JsonFormat.answer(result);
         } catch (InvalidMeasuresException e) {
-            throw refused(e, result.order());
+            throw result.order().refused(e);
         }
     }
 

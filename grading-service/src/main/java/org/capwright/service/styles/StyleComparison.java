@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
+import org.capwright.json.problem.RequestPlaces;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.RequestPlaces;
 import tools.jackson.databind.JsonNode;
 
 /** Compares two bodies of a style field by field, and the sleeves drafted from them point of measure by point of measure. */

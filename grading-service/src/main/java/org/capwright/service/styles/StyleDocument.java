@@ -1,13 +1,13 @@
 package org.capwright.service.styles;
 
 import java.util.Optional;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.schema.RequestObject;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.schema.RequestObject;
 import org.capwright.service.madetomeasure.MeasureSchema;
-import org.capwright.service.sizerun.SizeRunReader;
-import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.sizerun.SizeRunService;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -40,7 +40,7 @@ public final class StyleDocument {
      *
      * @param tree the body
      * @return the size run
-     * @throws ProblemException with everything that is wrong
+     * @throws RefusedRequestException with everything that is wrong
      */
     static SizeRunRequest checked(JsonNode tree) {
         if (!tree.isObject()) {
@@ -53,8 +53,8 @@ public final class StyleDocument {
         Optional<SizeRunRequest> run = Optional.empty();
         try {
             run = Optional.of(SizeRunReader.read(document.sizeRun));
-        } catch (ProblemException e) {
-            e.problem().violations().forEach(found::add);
+        } catch (RefusedRequestException e) {
+            e.violations().forEach(found::add);
         }
         found.refuse();
         SizeRunRequest read = run.orElseThrow();

@@ -3,7 +3,7 @@ package org.capwright.service.styles;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.json.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;

@@ -5,10 +5,10 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.sizerun.SizeRunRequest;
 import org.capwright.service.store.Fingerprint;
 import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
@@ -77,9 +77,8 @@ final class StyleImport {
             String body = style.toString();
             return madeAt.map(time ->
                     new StyleRevision(id, number, checked.name(), body, Fingerprint.of(body), time, madeBy, archived));
-        } catch (ProblemException e) {
-            e.problem()
-                    .violations()
+        } catch (RefusedRequestException e) {
+            e.violations()
                     .forEach(violation -> found.add(
                             at + "/style" + violation.field(),
                             violation.reason(),

@@ -2,11 +2,11 @@ package org.capwright.service.styles;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.service.madetomeasure.MeasureSchema;
-import org.capwright.service.sizerun.SizeRunSchema;
 
 /** The body of a style. */
 final class StyleSchema {

@@ -2,9 +2,9 @@ package org.capwright.service.webhooks;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
 
 /** The bodies of the calls about webhooks. */
 final class WebhookSchema {

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.problem.RequestPlaces;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.FoundViolations;
-import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.problem.RequestPlaces;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,8 +69,8 @@ class BrokenRequestsTest {
         SizeRunRequest order;
         try {
             order = SizeRunReader.read(body);
-        } catch (ProblemException e) {
-            into.addAll(e.problem().violations());
+        } catch (RefusedRequestException e) {
+            into.addAll(e.violations());
             return fields(into);
         }
         try {

@@ -11,9 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
+import org.capwright.json.style.SizeRunSchema;
+import org.capwright.json.style.SizeRunWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -21,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 
-/** No field of a request is ignored: another value gives other bytes in at least one form of the answer. */
+/** No field of a request is ignored: another value gives other bytes in at least one form of the answer, and what was read is read again from what is written. */
 @Execution(ExecutionMode.CONCURRENT)
 class EveryFieldCountsTest {
 
@@ -243,6 +247,13 @@ class EveryFieldCountsTest {
 
     private static SizeRunResult result(String patch) {
         JsonNode body = Requests.patched(patch.replace("\"REMOVE\"", "null"));
-        return SizeRunResult.of(SizeRunReader.read(body));
+        SizeRunRequest read = SizeRunReader.read(body);
+        assertEquals(read, again(read), () -> "written and read again: " + SizeRunWriter.written(read));
+        return SizeRunResult.of(read);
+    }
+
+    private static SizeRunRequest again(SizeRunRequest read) {
+        return SizeRunReader.read(
+                Requests.MAPPER.readTree(Requests.MAPPER.writeValueAsString(SizeRunWriter.written(read))));
     }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.capwright.exchange.FileName;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,8 +46,8 @@ class FileNamesTest {
         assertTrue(header.chars().allMatch(c -> c >= 0x20 && c < 0x7F), header);
         String value = header.substring(header.indexOf("filename"));
         assertTrue(
-                value.matches(
-                        "filename\\*?=(\"(=\\?UTF-8\\?Q\\?)?[^\"\\\\/:*|<>]*\"|UTF-8''[A-Za-z0-9%.-]*)(; filename\\*=UTF-8''[A-Za-z0-9%.-]*)?"),
+                value.matches("filename\\*?=(\"(=\\?UTF-8\\?Q\\?)?[^\"\\\\/:*|<>]*\"|UTF-8''[A-Za-z0-9%.-]*)(;"
+                        + " filename\\*=UTF-8''[A-Za-z0-9%.-]*)?"),
                 header);
         assertTrue(!header.contains("..") && !header.contains("%2F") && !header.contains("%5C"), header);
         String file = FileName.of(named(name).title());

@@ -10,9 +10,11 @@ import java.util.stream.Collectors;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.grade.Alignment;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunReader;
+import org.capwright.json.style.SizeRunRequest;
 import org.capwright.measure.Dimension;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.ProblemException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,9 +23,9 @@ import tools.jackson.databind.JsonNode;
 class SizeRunReaderTest {
 
     private static List<FieldViolation> refused(JsonNode body) {
-        ProblemException e = assertThrows(ProblemException.class, () -> SizeRunReader.read(body), body::toString);
-        assertEquals(422, e.problem().status());
-        return e.problem().violations();
+        RefusedRequestException e =
+                assertThrows(RefusedRequestException.class, () -> SizeRunReader.read(body), body::toString);
+        return e.violations();
     }
 
     @Test

@@ -6,8 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.ProblemException;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunReader;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -27,8 +28,8 @@ class SuggestionsTest {
         try {
             SizeRunService.draft(SizeRunReader.read(body));
             return List.of();
-        } catch (ProblemException e) {
-            return e.problem().violations();
+        } catch (RefusedRequestException e) {
+            return e.violations();
         }
     }
 

@@ -10,8 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.capwright.exchange.hpgl.HpglExport;
-import org.capwright.service.http.problem.FieldViolation;
-import org.capwright.service.http.problem.ProblemException;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.style.SizeRunReader;
 import org.junit.jupiter.api.Test;
 
 /** A piece over 900 mm both ways, the width of a usual roll. */
@@ -19,8 +20,8 @@ class WidePiecesTest {
 
     /** A bell of an overlay: unequal halves are cut flat, not on the fold. */
     private static final String WIDE = "{\"sizes\":[\"40\"],\"grade\":null,\"underSleeve\":null,"
-            + "\"sleeve\":{\"bicep\":95,\"length\":null,\"capHeight\":20,\"capOutward\":null,\"capInward\":null,\"armhole\":100,\"front\":{\"width\":46}},"
-            + "\"overlay\":{\"rise\":14,\"length\":95,\"hem\":\"level\",\"pleats\":null}%s}";
+        + "\"sleeve\":{\"bicep\":95,\"length\":null,\"capHeight\":20,\"capOutward\":null,\"capInward\":null,\"armhole\":100,\"front\":{\"width\":46}},"
+        + "\"overlay\":{\"rise\":14,\"length\":95,\"hem\":\"level\",\"pleats\":null}%s}";
 
     private static SizeRunResult drafted(String more) {
         return SizeRunService.draft(SizeRunReader.read(Requests.patched(WIDE.formatted(more))));
@@ -52,8 +53,8 @@ class WidePiecesTest {
 
     @Test
     void aStatedRollThatIsTooNarrowIsRefusedAtItsFieldWhateverTheForm() throws IOException {
-        FieldViolation violation = assertThrows(ProblemException.class, () -> drafted(",\"plotter\":{\"width\":91.4}"))
-                .problem()
+        FieldViolation violation = assertThrows(
+                        RefusedRequestException.class, () -> drafted(",\"plotter\":{\"width\":91.4}"))
                 .violations()
                 .get(0);
         assertEquals("/plotter/width", violation.field());

@@ -8,7 +8,7 @@ import io.swagger.v3.oas.models.media.Schema;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.capwright.service.http.problem.FieldViolation;
+import org.capwright.json.problem.FieldViolation;
 import org.capwright.service.http.problem.Problem;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.stereotype.Component;

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import org.capwright.service.http.schema.RequestSchema;
+import org.capwright.json.schema.RequestSchema;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The API description in the making. What a call refers to is described by that. */

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.capwright.json.schema.FieldType;
+import org.capwright.json.schema.RequestSchema;
+import org.capwright.json.schema.SchemaField;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.schema.FieldType;
-import org.capwright.service.http.schema.RequestSchema;
-import org.capwright.service.http.schema.SchemaField;
 
 /** Makes schemas of the shapes by which requests are read. */
 final class OpenApiSchemas {

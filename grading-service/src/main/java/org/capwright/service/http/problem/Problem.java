@@ -4,6 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 import org.springframework.http.HttpStatusCode;
@@ -94,6 +96,16 @@ public record Problem(
                 Optional.empty(),
                 Optional.empty(),
                 List.copyOf(violations));
+    }
+
+    /**
+     * What is wrong with a request.
+     *
+     * @param refused what was found
+     * @return the document, without an instance
+     */
+    public static Problem of(RefusedRequestException refused) {
+        return of(ProblemKind.INVALID_REQUEST, refused.detail(), refused.violations());
     }
 
     /**

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.tomcat.util.http.fileupload.impl.FileCountLimitExceededException;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
@@ -108,6 +109,11 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                                         + " together.")
                                 .with("most", forms.getMaxRequestSize() / 1_000_000))
                 : ProblemKind.of(status).usual();
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> refused(RefusedRequestException refused, WebRequest request) {
+        return answer(Problem.of(refused).in(language(request)).document(), HttpHeaders.EMPTY);
     }
 
     @ExceptionHandler

@@ -2,6 +2,7 @@ package org.capwright.service.http.problem;
 
 import java.util.List;
 import java.util.Optional;
+import org.capwright.json.problem.FieldViolation;
 import org.capwright.words.Text;
 
 /** Refuses a parameter or a header of a request. */

@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RequestPlaces;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.Subject;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
-import org.capwright.service.sizerun.SizeRunSchema;
 import org.capwright.tables.TableSubject;
 import org.junit.jupiter.api.Test;
 

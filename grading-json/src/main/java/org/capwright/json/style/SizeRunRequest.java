@@ -1,0 +1,247 @@
+package org.capwright.json.style;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.GradeRules;
+import org.capwright.Pieces;
+import org.capwright.SizeRun;
+import org.capwright.StructuredSleeve;
+import org.capwright.draft.SleeveStyle;
+import org.capwright.grade.Alignment;
+import org.capwright.grade.GradeRule;
+import org.capwright.grade.Sizes;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.problem.RequestPlaces;
+import org.capwright.measure.Dimensions;
+import org.capwright.pattern.PatternOptions;
+import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
+import org.capwright.report.Paper;
+import org.capwright.tables.SizeTable;
+import org.capwright.words.Language;
+
+/**
+ * A request for a size run, read and found consistent; lengths in millimetres.
+ *
+ * @param name name of the style
+ * @param revision revision of the style
+ * @param unit unit of the answer
+ * @param sizes names of the sizes, smallest first
+ * @param base position of the base size
+ * @param style what is the same in every size
+ * @param dimensions dimensions of the base size
+ * @param rules grade rules
+ * @param sizeTable table to compare the jumps with
+ * @param options allowances and corners
+ * @param alignment point on which the nest lies
+ * @param layout how a DXF file is laid out
+ * @param paper what a PDF is printed on
+ * @param plotterWidth width of the roll of a pen plotter, mm, if one was stated
+ * @param printed sizes that are printed; empty for all
+ * @param materials what to reckon of cloth and trimming, if it was asked for
+ * @param rounding grid of the shown values, if one was asked for
+ * @param language what is said beside the figures
+ */
+public record SizeRunRequest(
+        String name,
+        String revision,
+        Unit unit,
+        List<String> sizes,
+        int base,
+        SleeveStyle style,
+        Dimensions dimensions,
+        List<GradeRule> rules,
+        Optional<SizeTable> sizeTable,
+        PatternOptions options,
+        Alignment alignment,
+        Layout layout,
+        Paper paper,
+        OptionalDouble plotterWidth,
+        List<String> printed,
+        Optional<MaterialRequest> materials,
+        Optional<Rounding> rounding,
+        Language language) {
+
+    /** How a DXF file is laid out. */
+    public enum Layout {
+        /** All sizes over one another. */
+        NEST,
+        /** One block per piece and size. */
+        BLOCKS
+    }
+
+    /**
+     * The grid of the shown values.
+     *
+     * @return the one asked for, else 1 mm, 0.1 cm or 1/8 in
+     */
+    public Rounding shownRounding() {
+        return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
+    }
+
+    /**
+     * The same order, held against other bodies.
+     *
+     * @param bodies a table of bodies
+     * @return a new order
+     */
+    public SizeRunRequest against(SizeTable bodies) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                Optional.of(bodies),
+                options,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding,
+                language);
+    }
+
+    /**
+     * The same run in a language.
+     *
+     * @param other what is said beside the figures
+     * @return the same style, sizes and rules
+     */
+    public SizeRunRequest in(Language other) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                sizeTable,
+                options,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding,
+                other);
+    }
+
+    /**
+     * A run of which all else is as usual.
+     *
+     * @param title what stands on every file
+     * @param style what is the same in every size
+     * @param dimensions dimensions of the base size
+     * @param rules grade rules
+     * @param sizes the sizes
+     * @return the run
+     */
+    public static SizeRunRequest usual(
+            PatternSet.Title title, SleeveStyle style, Dimensions dimensions, List<GradeRule> rules, Sizes sizes) {
+        return new SizeRunRequest(
+                title.style(),
+                title.revision(),
+                title.unit(),
+                sizes.labels(),
+                sizes.base(),
+                style,
+                dimensions,
+                rules,
+                Optional.empty(),
+                PatternOptions.usual(),
+                Alignment.FOLD_AND_BICEP_LINE,
+                Layout.NEST,
+                Paper.A4,
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                title.language());
+    }
+
+    /**
+     * The same run, its pieces finished otherwise.
+     *
+     * @param other allowances, corners and marks
+     * @return a new run
+     */
+    public SizeRunRequest finished(PatternOptions other) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                sizeTable,
+                other,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding,
+                language);
+    }
+
+    /**
+     * What stands on every file.
+     *
+     * @return name, revision and unit
+     */
+    public PatternSet.Title title() {
+        return new PatternSet.Title(name, revision, unit, language);
+    }
+
+    /**
+     * Drafts every size, by the front door of the engine as any program does.
+     *
+     * @return the run
+     * @throws InvalidMeasuresException if a size cannot be drafted
+     */
+    public SizeRun graded() {
+        return StructuredSleeve.of(title(), style, dimensions)
+                .grade(GradeRules.of(rules), new Sizes(sizes, base), options);
+    }
+
+    /**
+     * Drafts the pieces.
+     *
+     * @param graded the run of this request
+     * @return the pieces
+     * @throws InvalidMeasuresException if a piece cannot be made
+     */
+    public Pieces pieces(SizeRun graded) {
+        Pieces pieces =
+                graded.pieces(options).alignedOn(alignment).onPaper(paper).printedIn(printed);
+        return rounding.map(pieces::roundedTo).orElse(pieces);
+    }
+
+    /**
+     * What the engine refused, at the fields of this request.
+     *
+     * @param refused what is wrong
+     * @return with what would work, in the unit of the request
+     */
+    public RefusedRequestException refused(InvalidMeasuresException refused) {
+        FoundViolations found = new FoundViolations(unit);
+        found.addAll(refused.violations(), RequestPlaces.of(style));
+        return new RefusedRequestException(found.list());
+    }
+}
