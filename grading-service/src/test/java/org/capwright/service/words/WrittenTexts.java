@@ -62,7 +62,7 @@ final class WrittenTexts {
     static WrittenTexts read() throws IOException {
         WrittenTexts texts = new WrittenTexts();
         List<Path> files = new ArrayList<>();
-        for (String module : List.of("size-tables", "grading-core", "grading-service")) {
+        for (String module : List.of("size-tables", "grading-core", "grading-json", "grading-service")) {
             try (Stream<Path> all = Files.walk(Path.of("..", module, "src/main/java"))) {
                 all.filter(file -> file.toString().endsWith(".java")).forEach(files::add);
             }
