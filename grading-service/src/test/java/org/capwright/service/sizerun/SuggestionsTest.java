@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What a refusal says would work is sent back as a caller would send it, each end of each range, the other fields that were complained of set to what is nearest: it must be taken, in every size of the run. {@code -Drequests=20000} tries as many. */
+/** What a refusal says would work is sent back as a caller would send it, each end of each range, the other fields that were complained of set to what is nearest: it must be taken, in every size of the run. {@code -Drequests=20000} tries as many, {@code -Dfrom=20000} others. */
 class SuggestionsTest {
 
     private static final int FEW = 12;
@@ -23,6 +23,7 @@ class SuggestionsTest {
     private int refused;
     private int tried;
     private int taken;
+    private int unnamed;
 
     private static List<FieldViolation> refused(JsonNode body) {
         try {
@@ -36,18 +37,21 @@ class SuggestionsTest {
     @Test
     void valuesThatAreSaidToWorkWork() {
         int requests = Integer.getInteger("requests", Boolean.getBoolean("capwright.thorough") ? MANY : FEW);
-        for (long seed = 0; seed < requests; seed++) {
+        long from = Long.getLong("from", 0);
+        for (long seed = from; seed < from + requests; seed++) {
             JsonNode body = RandomRequests.of(seed);
             List<FieldViolation> violations = refused(body);
             refused += violations.isEmpty() ? 0 : 1;
             JsonNode mended = mended(body, violations);
             for (FieldViolation violation : violations) {
+                unnamed += bounds(violation).isEmpty() ? 1 : 0;
                 for (double bound : bounds(violation)) {
                     send(seed, set(mended, violation.field(), bound), violation, bound);
                 }
             }
         }
-        String figures = requests + " requests, " + refused + " refused, " + tried + " values, " + taken + " taken";
+        String figures = requests + " requests, " + refused + " refused, " + tried + " values, " + taken + " taken, "
+                + unnamed + " complaints without a value that works";
         System.out.println(figures);
         assertTrue(tried > requests / 4 && taken >= 0.99 * tried, () -> figures + failed);
     }
