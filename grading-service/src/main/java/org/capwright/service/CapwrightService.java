@@ -1,5 +1,7 @@
 package org.capwright.service;
 
+import java.sql.SQLException;
+import org.capwright.service.store.StoreMove;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.SpringApplication;
@@ -13,14 +15,21 @@ import org.springframework.context.annotation.Bean;
 @SpringBootApplication
 public class CapwrightService {
 
+    private static final String MOVE = "move-store";
     private static final Logger LOG = LoggerFactory.getLogger(CapwrightService.class);
 
     /**
-     * Starts the service.
+     * Starts the service, or moves what is kept from one store to another.
      *
-     * @param arguments settings in the manner of Spring Boot, for example {@code --server.port=8081}
+     * @param arguments settings in the manner of Spring Boot, for example {@code --server.port=8081}; or {@code move-store} and the settings of two stores
+     * @throws SQLException if a store cannot be moved
      */
-    public static void main(String[] arguments) {
+    public static void main(String[] arguments) throws SQLException {
+        if (arguments.length == 3 && arguments[0].equals(MOVE)) {
+            StoreMove.copy(arguments[1], arguments[2])
+                    .forEach((table, rows) -> LOG.info("{} rows of {} were moved", rows, table));
+            return;
+        }
         SpringApplication.run(CapwrightService.class, arguments);
     }
 

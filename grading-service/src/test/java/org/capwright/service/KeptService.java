@@ -23,24 +23,39 @@ public final class KeptService {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final Map<Databases, KeptService> STARTED = new EnumMap<>(Databases.class);
 
+    /** Copies that are to notice soon that another is dead. */
+    private static final String SIGNS = "--capwright.sign-of-life=PT1S";
+
     private final ConfigurableApplicationContext context;
+    private final String store;
     private final int port;
 
-    private KeptService(ConfigurableApplicationContext context) {
+    private KeptService(ConfigurableApplicationContext context, String store) {
         this.context = context;
+        this.store = store;
         this.port = ((WebServerApplicationContext) context).getWebServer().getPort();
     }
 
     /** The service on a kind of database, with whatever other tests have put there: every test uses ids of its own. */
     public static synchronized KeptService on(Databases kind) {
-        return STARTED.computeIfAbsent(kind, database -> started(database.empty()));
+        return STARTED.computeIfAbsent(kind, database -> started(database.empty(), SIGNS));
     }
 
     /** A service of one's own. */
     public static KeptService started(String store, String... settings) {
         List<String> arguments = new ArrayList<>(List.of("--server.port=0", "--capwright.store=" + store));
         arguments.addAll(List.of(settings));
-        return new KeptService(SpringApplication.run(CapwrightService.class, arguments.toArray(String[]::new)));
+        return new KeptService(SpringApplication.run(CapwrightService.class, arguments.toArray(String[]::new)), store);
+    }
+
+    /** Another copy on the same database. */
+    public KeptService copy() {
+        return started(store, SIGNS);
+    }
+
+    /** The setting of its store. */
+    public String store() {
+        return store;
     }
 
     /** Ends it, as a user does. */

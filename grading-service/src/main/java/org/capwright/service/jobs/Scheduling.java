@@ -3,12 +3,15 @@ package org.capwright.service.jobs;
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerName;
 import com.github.kagkarlsson.scheduler.logging.LogLevel;
+import com.github.kagkarlsson.scheduler.stats.MicrometerStatsRegistry;
+import com.github.kagkarlsson.scheduler.stats.StatsRegistryAdapter;
 import com.github.kagkarlsson.scheduler.task.CompletionHandler;
 import com.github.kagkarlsson.scheduler.task.ExecutionContext;
 import com.github.kagkarlsson.scheduler.task.FailureHandler;
 import com.github.kagkarlsson.scheduler.task.Task;
 import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
+import io.micrometer.core.instrument.Metrics;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -60,6 +63,8 @@ public final class Scheduling implements AutoCloseable {
                 .shutdownMaxWait(STOPS_WITHIN)
                 .enablePriority()
                 .enableImmediateExecution()
+                .addSchedulerListener(
+                        new StatsRegistryAdapter(new MicrometerStatsRegistry(Metrics.globalRegistry, tasks)))
                 .failureLogging(LogLevel.WARN, false)
                 .build();
         scheduler = begun;

@@ -29,7 +29,7 @@ import org.springframework.stereotype.Component;
 final class BatchDesk {
 
     /** Lines that one hand works off in a row: few enough that all hands have some, and that little waits on a hand that died. */
-    private static final int OF_A_PART = 50;
+    private static final int OF_A_PART = 25;
 
     private static final int RESULTS_AT_ONCE = 500;
     private static final Duration FIRST_LOOK = Duration.ofDays(1);

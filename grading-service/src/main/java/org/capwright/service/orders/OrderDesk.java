@@ -13,6 +13,7 @@ import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.access.Caller;
+import org.capwright.service.http.meters.TradeMeters;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -187,6 +188,7 @@ final class OrderDesk {
     /** In the audit trail, and by webhooks. */
     private void noted(JdbcClient database, Caller caller, SleeveOrder order, WebhookEvent event) {
         AuditTrail.write(database, caller, event.word(), order.id());
+        TradeMeters.order(event.word());
         announcements.tell(database, caller.tenant(), event, OrderAnswer.Entry.of(order));
     }
 

@@ -8,6 +8,7 @@ import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;
+import org.capwright.service.http.meters.TradeMeters;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -56,6 +57,7 @@ final class OrderOnLine {
             if (e.problem().status() >= ProblemKind.INTERNAL_ERROR.status() || OrderDesk.isBusy(e)) {
                 throw e;
             }
+            TradeMeters.refused(ProblemKind.of(e.problem().status()).word());
             return BatchAnswer.of(line.number(), e.problem().in(language));
         }
     }

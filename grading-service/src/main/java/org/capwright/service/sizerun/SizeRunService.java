@@ -10,6 +10,7 @@ import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.Accepted;
 import org.capwright.service.http.EntityTag;
+import org.capwright.service.http.meters.TradeMeters;
 import org.capwright.service.http.problem.ProblemException;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
@@ -63,6 +64,7 @@ public final class SizeRunService {
      */
     public static SizeRunResult draft(SizeRunRequest order) {
         try {
+            TradeMeters.drafted(order.sizes().size());
             return SizeRunResult.of(order);
         } catch (InvalidMeasuresException e) {
             throw order.refused(e);
@@ -82,6 +84,7 @@ public final class SizeRunService {
                 || order.materials().isPresent()
                 || order.plotterWidth().isPresent();
         try {
+            TradeMeters.drafted(order.sizes().size());
             return pieces ? SizeRunResult.of(order) : SizeRunResult.graded(order);
         } catch (InvalidMeasuresException e) {
             throw order.refused(e);
@@ -99,6 +102,9 @@ public final class SizeRunService {
      */
     public static byte[] written(SizeRunResult result, SizeRunFormat rendering) throws IOException {
         try {
+            if (rendering.mediaType().equals(MediaType.APPLICATION_PDF)) {
+                TradeMeters.drawn(result.pieces().pages());
+            }
             return rendering.render(result);
         } catch (InvalidMeasuresException e) {
             throw result.order().refused(e);

@@ -135,6 +135,11 @@ public final class Store implements AutoCloseable {
                         .single();
     }
 
+    /** The database itself, opened. */
+    DataSource database() {
+        return open().pool;
+    }
+
     private synchronized Opened open() {
         Opened known = opened;
         if (known != null) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
+import org.capwright.service.http.meters.TradeMeters;
 import org.capwright.service.jobs.Work;
 import org.capwright.service.store.Store;
 import org.springframework.beans.factory.annotation.Value;
@@ -59,6 +60,7 @@ final class Deliveries implements Work {
             return due.flatMap(Due::rests);
         }
         Sender.Outcome outcome = sender.send(due.get().webhook(), due.get().delivery());
+        TradeMeters.message(outcome.taken());
         return store.transaction(database -> noted(new WebhookBook(database, tenant), due.get(), outcome));
     }
 

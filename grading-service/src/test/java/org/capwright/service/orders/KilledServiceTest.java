@@ -33,7 +33,7 @@ class KilledServiceTest {
     private static final int ROUNDS =
             Integer.getInteger("capwright.kills", Boolean.getBoolean("capwright.thorough") ? 25 : 1);
     private static final int LONGEST_PAUSE = 700;
-    private static final long PATIENCE = TimeUnit.SECONDS.toNanos(60);
+    private static final long PATIENCE = TimeUnit.SECONDS.toNanos(120);
     private static final List<String> FORMATS = List.of("csv", "dxf", "json", "pdf", "plt", "svg");
 
     private static final String GOWN = """
@@ -68,7 +68,11 @@ class KilledServiceTest {
     }
 
     private static void put(AnnotationConfigApplicationContext service) {
-        service.getBean(Store.class).transaction(database -> {
+        put(service.getBean(Store.class));
+    }
+
+    static void put(Store store) {
+        store.transaction(database -> {
             database.sql("INSERT INTO style (tenant, id, revision, archived) VALUES ('local', ?, 1, FALSE)")
                     .param(KilledWriter.STYLE)
                     .update();
@@ -81,7 +85,31 @@ class KilledServiceTest {
     }
 
     private static Told killed(String setting, int round, int pause) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(
+        Process process = started(setting, round);
+        Told told = new Told(new HashMap<>(), new HashSet<>(), new HashSet<>());
+        try (BufferedReader said =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            String line = said.readLine();
+            while (line != null && !note(line, told)) {
+                line = said.readLine();
+            }
+            Thread.sleep(pause);
+            kill(process);
+            for (String rest = said.readLine(); rest != null; rest = said.readLine()) {
+                note(rest, told);
+            }
+        }
+        return told;
+    }
+
+    /** By its handle: the process itself would close what it has said. */
+    static void kill(Process process) throws InterruptedException {
+        process.toHandle().destroyForcibly();
+        process.waitFor();
+    }
+
+    static Process started(String setting, int round) throws IOException {
+        return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
@@ -92,22 +120,6 @@ class KilledServiceTest {
                         Integer.toString(round))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        Told told = new Told(new HashMap<>(), new HashSet<>(), new HashSet<>());
-        try (BufferedReader said =
-                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
-            String line = said.readLine();
-            while (line != null && !note(line, told)) {
-                line = said.readLine();
-            }
-            Thread.sleep(pause);
-            // By its handle: the process itself would close what it has said.
-            process.toHandle().destroyForcibly();
-            process.waitFor();
-            for (String rest = said.readLine(); rest != null; rest = said.readLine()) {
-                note(rest, told);
-            }
-        }
-        return told;
     }
 
     /** A line that was cut off by the end says nothing. */

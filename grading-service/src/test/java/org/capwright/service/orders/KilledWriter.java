@@ -28,7 +28,7 @@ final class KilledWriter {
 
     static final String STYLE = "killed-gown";
 
-    static final int LINES_OF_A_JOB = 60;
+    static final int LINES_OF_A_JOB = 40;
 
     private static final int DESKS = 3;
 
@@ -46,7 +46,7 @@ final class KilledWriter {
                                 "capwright.store",
                                 store,
                                 "capwright.sign-of-life",
-                                "PT0.5S",
+                                "PT1S",
                                 "capwright.keep-batches",
                                 "P7D")));
         context.register(

@@ -8,6 +8,7 @@ import org.apache.tomcat.util.http.fileupload.impl.FileCountLimitExceededExcepti
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
+import org.capwright.service.http.meters.TradeMeters;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -66,6 +67,9 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                 exception instanceof ProblemException known ? known.problem() : usual(exception, status.value());
         ProblemDetail document = problem.in(language(request)).document();
         ResponseEntity<ProblemDetail> answer = answer(document, headers);
+        if (answer.getStatusCode().is4xxClientError()) {
+            TradeMeters.refused(ProblemKind.of(answer.getStatusCode().value()).word());
+        }
         if (answer.getStatusCode().value() == ProblemKind.INTERNAL_ERROR.status()) {
             log(exception);
         }

@@ -105,7 +105,7 @@ public enum ProblemKind {
      * @param status HTTP status code, 400 or more
      * @return the kind of this status, else whether the caller or the service is at fault
      */
-    static ProblemKind of(int status) {
+    public static ProblemKind of(int status) {
         return Stream.of(values())
                 .filter(kind -> kind.status == status && kind != MALFORMED_BODY)
                 .findFirst()
