@@ -6,6 +6,8 @@ import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * Interfacing that is cut away between the folds: between the fold line and the placement line of each pleat a gap runs down from the top edge as far as the lines are drawn, so that only what is seen of the
@@ -16,17 +18,35 @@ final class CutAway {
     /** What is left between two gaps is this wide at least, mm. Common practice, no source. */
     private static final double NARROWEST = 5;
 
-    /** Gaps become shallower by this share until the piece is whole. */
-    private static final double SHALLOWER = 0.7;
+    /** Gaps become shallower by this share until enough is left between them. */
+    private static final double SHALLOWER = 0.85;
 
-    private static final int TRIES = 8;
+    private static final int TRIES = 16;
 
     private static final double SAME = 1e-6;
 
     private CutAway() {}
 
     /** A gap between two places of the top edge, down to the points beneath them. */
-    private record Gap(double from, Point underFrom, double to, Point underTo) {}
+    private record Gap(double from, Point underFrom, double to, Point underTo) {
+
+        Geometry line(Curve edge) {
+            return Outline.PLANE.createLineString(new Coordinate[] {
+                Outline.coordinate(edge.pointAtLength(from)),
+                Outline.coordinate(underFrom),
+                Outline.coordinate(underTo),
+                Outline.coordinate(edge.pointAtLength(to))
+            });
+        }
+
+        Gap shallower(Curve edge) {
+            return new Gap(
+                    from,
+                    edge.pointAtLength(from).towards(underFrom, SHALLOWER),
+                    to,
+                    edge.pointAtLength(to).towards(underTo, SHALLOWER));
+        }
+    }
 
     /** The interfacing of an overlay; as it was where it has no pleats. */
     static PieceDraft of(PieceDraft interfacing) {
@@ -36,17 +56,46 @@ final class CutAway {
         if (gaps.isEmpty()) {
             return interfacing;
         }
-        double share = 1;
+        Geometry others = others(interfacing);
+        List<Gap> shallow = gaps;
         for (int i = 0; i < TRIES; i++) {
-            PieceDraft cut = with(
-                    interfacing,
-                    new PieceEdge(top.name(), top.kind(), edge(top.curve(), gaps, share), top.allowance()));
-            if (Outline.isSimple(PieceFinish.netLine(cut))) {
-                return cut;
-            }
-            share *= SHALLOWER;
+            shallow = apart(shallow, top.curve(), others);
         }
-        return interfacing;
+        PieceEdge open = new PieceEdge(top.name(), top.kind(), edge(top.curve(), shallow), top.allowance());
+        PieceDraft cut = with(interfacing, open);
+        return Outline.isSimple(PieceFinish.netLine(cut)) ? cut : interfacing;
+    }
+
+    /** The other edges of the piece; beyond the fold of a half its other half begins. */
+    private static Geometry others(PieceDraft piece) {
+        return Outline.PLANE.buildGeometry(piece.edges().stream()
+                .filter(edge -> !edge.name().equals(OverlayPieces.TOP_EDGE))
+                .map(edge -> Outline.PLANE.createLineString(edge.curve().flattened(Piece.FLATTENING).stream()
+                        .map(Outline::coordinate)
+                        .toArray(Coordinate[]::new)))
+                .toList());
+    }
+
+    /** Gaps that come too near to one another or to another edge are made shallower; those that begin there are not. */
+    private static List<Gap> apart(List<Gap> gaps, Curve edge, Geometry others) {
+        List<Geometry> lines = gaps.stream().map(gap -> gap.line(edge)).toList();
+        boolean[] near = new boolean[gaps.size()];
+        for (int i = 0; i < near.length; i++) {
+            boolean atEnd = gaps.get(i).from < NARROWEST || edge.length() - gaps.get(i).to < NARROWEST;
+            near[i] |= !atEnd && lines.get(i).isWithinDistance(others, NARROWEST);
+            for (int k = i + 1; k < near.length; k++) {
+                boolean one = k == i + 1 && gaps.get(k).from - gaps.get(i).to < NARROWEST;
+                if (!one && lines.get(i).isWithinDistance(lines.get(k), NARROWEST)) {
+                    near[i] = true;
+                    near[k] = true;
+                }
+            }
+        }
+        List<Gap> moved = new ArrayList<>(gaps.size());
+        for (int i = 0; i < near.length; i++) {
+            moved.add(near[i] ? gaps.get(i).shallower(edge) : gaps.get(i));
+        }
+        return moved;
     }
 
     private static List<Gap> gaps(Curve edge, List<MarkLine> marks) {
@@ -67,13 +116,12 @@ final class CutAway {
         return gaps;
     }
 
-    private static Curve edge(Curve edge, List<Gap> gaps, double share) {
+    private static Curve edge(Curve edge, List<Gap> gaps) {
         List<Curve> parts = new ArrayList<>();
         double reached = 0;
         Point at = edge.start();
         boolean under = false;
         for (Gap gap : gaps) {
-            Point from = edge.pointAtLength(gap.from);
             boolean seen = gap.from - reached >= (under ? NARROWEST : SAME);
             if (under && seen) {
                 at = line(parts, at, edge.pointAtLength(reached));
@@ -82,8 +130,8 @@ final class CutAway {
                 parts.add(startingAt(at, edge.part(reached, gap.from)));
                 at = parts.get(parts.size() - 1).end();
             }
-            at = line(parts, at, from.towards(gap.underFrom, share));
-            at = line(parts, at, edge.pointAtLength(gap.to).towards(gap.underTo, share));
+            at = line(parts, at, gap.underFrom);
+            at = line(parts, at, gap.underTo);
             reached = Math.max(reached, gap.to);
             under = true;
         }

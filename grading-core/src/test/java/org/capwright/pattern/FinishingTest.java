@@ -115,6 +115,10 @@ class FinishingTest {
         assertEquals(Math.sqrt(0.5), grain(strip).x(), 1e-9);
         assertEquals(Math.sqrt(0.5), grain(strip).y(), 1e-9);
 
+        assertEquals(
+                List.of("Stay of the top edge, size 40", "cut 2, lining; Choir gown, shoulder overlay, revision 3"),
+                stay.label().lines());
+
         // The stay of the head is as long as the drawn cap from notch to notch, walked by JTS.
         Piece sleeve = piece(set, PieceKind.UNDER_SLEEVE);
         LengthIndexedLine cap =
@@ -166,8 +170,10 @@ class FinishingTest {
         Geometry expected = through.difference(gaps);
         double apart = expected.symDifference(stiff).getArea();
         double cut = through.intersection(gaps).getArea();
-        // Strips too narrow to be fused go as well, and flattening makes a little.
-        assertTrue(apart < 0.05 * cut, kind + ": " + apart + " of " + cut);
+        // Strips too narrow to be fused go as well, and gaps are shallower where what is left between them would be.
+        assertTrue(apart < 0.1 * cut, kind + ": " + apart + " of " + cut);
+        // Two stitches' room everywhere: it does not fall apart where strips of 4 mm are taken away.
+        assertEquals(1, stiff.buffer(-2).getNumGeometries());
         assertTrue(stiff.isValid() && through.buffer(0.02).covers(stiff));
     }
 
