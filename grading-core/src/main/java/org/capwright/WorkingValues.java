@@ -175,12 +175,15 @@ final class WorkingValues {
                         .isPresent();
     }
 
+    /** The end of the range that is nearest to the value: a value that was set to an end may lie inside by rounding alone. */
     private static double nearest(Violation violation) {
         double value = violation.value().orElseThrow();
-        if (violation.least().isPresent() && value < violation.least().getAsDouble()) {
-            return violation.least().getAsDouble();
+        double least = violation.least().orElse(Double.NEGATIVE_INFINITY);
+        double greatest = violation.greatest().orElse(Double.POSITIVE_INFINITY);
+        if (Double.isInfinite(least) && Double.isInfinite(greatest)) {
+            return value;
         }
-        return violation.greatest().orElse(violation.least().orElse(value));
+        return Math.abs(value - least) <= Math.abs(greatest - value) ? least : greatest;
     }
 
     /** Nothing is promised where nothing was found. */

@@ -56,6 +56,21 @@ class SuggestionsTest {
         assertTrue(tried > requests / 4 && taken >= 0.99 * tried, () -> figures + failed);
     }
 
+    /** An ease at the very end of its range may be refused again, by rounding: it is moved in, and what is then found wrong as well is mended too. */
+    @Test
+    void valuesAtTheEndOfARangeAreMovedInUntilTheyWork() {
+        JsonNode body = RandomRequests.of(136);
+        List<FieldViolation> violations = refused(body);
+        JsonNode mended = mended(body, violations);
+        for (FieldViolation violation : violations) {
+            assertTrue(!bounds(violation).isEmpty(), violation::reason);
+            for (double bound : bounds(violation)) {
+                send(136, set(mended, violation.field(), bound), violation, bound);
+            }
+        }
+        assertTrue(tried > 0 && taken == tried, failed::toString);
+    }
+
     private void send(long seed, JsonNode body, FieldViolation violation, double bound) {
         tried++;
         List<FieldViolation> again = refused(body);
