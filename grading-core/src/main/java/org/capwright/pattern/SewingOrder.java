@@ -185,8 +185,9 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
                     .with("back", length(draft.dimensions().getOr(Dimension.BACK_GAP, 0), set)));
         }
         if (set.sizes().get(set.run().base()).stream().anyMatch(p -> p.kind() == PieceKind.SLEEVE_HEAD)) {
-            steps.add(Text.of("Lay the stay of the sleeve head inside the cap, apex to apex, its ends at the notches, and"
-                    + " stitch it to the allowance."));
+            steps.add(
+                    Text.of("Lay the stay of the sleeve head inside the cap, apex to apex, its ends at the notches, and"
+                            + " stitch it to the allowance."));
         }
         if (draft.dimensions().has(Dimension.ARMHOLE)) {
             steps.add(Text.of("To bind the armhole seam, cut a bias strip {width} wide and {length} long.")

@@ -63,7 +63,7 @@ class SuggestionsTest {
         List<FieldViolation> violations = refused(body);
         JsonNode mended = mended(body, violations);
         for (FieldViolation violation : violations) {
-            assertTrue(!bounds(violation).isEmpty(), violation::reason);
+            assertTrue(!bounds(violation).isEmpty(), violation::toString);
             for (double bound : bounds(violation)) {
                 send(136, set(mended, violation.field(), bound), violation, bound);
             }
