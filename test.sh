@@ -17,6 +17,7 @@ need mutool mupdf-tools                                      # checks the operat
 need_file /usr/lib/postgresql postgresql                       # the other database of the store
 need chromium chromium                                       # the browser of the page's tests
 need chromedriver chromium-driver
+need msgfmt gettext                                          # checks the catalogues of other languages
 need node nodejs                                             # runs the page's unit tests and the JavaScript example
 need_file /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf fonts-dejavu-core
 

@@ -79,7 +79,10 @@ final class MaterialSheet {
     private String bought(Map<String, Integer> pairs, double length) {
         List<String> sizes = new ArrayList<>();
         pairs.forEach((size, count) -> sizes.add(whole(pairs) ? count + " × " + size : size));
-        return String.join(", ", sizes) + ":\u00a0" + language.figures(unit.format(length));
+        return Text.of("{sizes}:\u00a0{length}")
+                .with("sizes", Text.names(sizes))
+                .with("length", Text.figures(unit.format(length)))
+                .in(language);
     }
 
     private Band row(String words, List<String> lengths) {
