@@ -127,7 +127,7 @@ final class CheckController {
         return ResponseEntity.ok()
                 .contentType(answer)
                 .cacheControl(CacheControl.noStore())
-                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
+                .varyBy(HttpHeaders.ACCEPT, HttpHeaders.ACCEPT_LANGUAGE)
                 .body(written(order.in(Languages.of(request)), answer, drawn));
     }
 

@@ -72,6 +72,9 @@ record OrderRequest(
     /** What to make: this order, with what it leaves out from the first one. A measurement that is altered is not confirmed any more. */
     ObjectNode over(JsonNode first) {
         ObjectNode made = body.deepCopy();
+        if (!made.hasNonNull("language") && first.hasNonNull("language")) {
+            made.set("language", first.get("language"));
+        }
         if (made.hasNonNull("size")) {
             return made;
         }

@@ -139,7 +139,7 @@ public final class SizeRunService {
                 .contentType(rendering.contentType())
                 .eTag(EntityTag.of(body))
                 .cacheControl(CacheControl.noStore())
-                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT)
+                .varyBy(HttpHeaders.ACCEPT, HttpHeaders.ACCEPT_LANGUAGE)
                 .header(HttpHeaders.CONTENT_DISPOSITION, FileNames.disposition(order, rendering.extension()))
                 .body(body);
     }
