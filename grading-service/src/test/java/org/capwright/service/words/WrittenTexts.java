@@ -36,7 +36,7 @@ final class WrittenTexts {
 
     /** Methods that take texts among other things, whoever they are called on. */
     private static final Set<String> TAKING_METHODS =
-            Set.of("refuse", "need", "assumed", "leftOut", "notRead", "refused", "wrong", "unknown");
+            Set.of("refuse", "need", "check", "assumed", "leftOut", "notRead", "refused", "wrong", "unknown");
 
     /** Classes whose methods and constructors take texts among other things. */
     private static final Set<String> TAKING =
