@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
@@ -43,12 +44,8 @@ class LanguageIT {
     void answersSayTheirLanguageAndThatItWasChosen() {
         Response french = run("fr-CH, fr;q=0.9, en;q=0.8", "application/json");
         assertEquals("fr", french.header("Content-Language"));
-        assertTrue(
-                french.headers().getValues("Vary").toString().contains("Accept-Language"),
-                french.headers().toString());
-        assertTrue(
-                french.headers().getValues("Vary").toString().contains("Accept"),
-                french.headers().toString());
+        String vary = String.join(",", french.headers().getValues("Vary")).toLowerCase(Locale.ROOT);
+        assertTrue(List.of(vary.split(", ?")).containsAll(List.of("accept", "accept-language")), vary);
         Response english = run("de, en;q=0.5", "application/json");
         assertEquals("en", english.header("Content-Language"));
         assertEquals("en", run("xx", "application/json").header("Content-Language"));
