@@ -31,9 +31,9 @@ final class CoverageBands {
         List<Band> bands = new ArrayList<>();
         bands.addAll(TextBands.paragraph(
                 Text.of("{share} of the people surveyed find a size whose sleeve fits upper arm and arm length both"
-                    + " ({covered} of {people}; {lower} to {upper} of the population of the survey, 95 % confidence)."
-                    + " A size fits as the base size fits its own body, give or take {girth} of girth and {length} of"
-                    + " length.")
+                                + " ({covered} of {people}; {lower} to {upper} of the population of the survey, 95 % confidence)."
+                                + " A size fits as the base size fits its own body, give or take {girth} of girth and {length} of"
+                                + " length.")
                         .with("share", percent(coverage.share()))
                         .with("covered", coverage.covered())
                         .with("people", coverage.people())

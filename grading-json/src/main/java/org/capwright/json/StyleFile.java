@@ -87,8 +87,7 @@ public final class StyleFile {
         try {
             return new StyleFile(SizeRunReader.read(MAPPER.readTree(json)));
         } catch (JacksonException e) {
-            throw new RefusedRequestException(
-                    List.of(FieldViolation.of("", place(e.getLocation()), Optional.empty())));
+            throw new RefusedRequestException(List.of(FieldViolation.of("", place(e.getLocation()), Optional.empty())));
         }
     }
 

@@ -31,9 +31,9 @@ class AccessIT {
     /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
     static final String AXE =
             "const done = arguments[arguments.length - 1];axe.run(document, {resultTypes: ['violations'], selectors:"
-                + " false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
-                + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': ' +"
-                + " violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+                    + " false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
+                    + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': ' +"
+                    + " violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
 
     /** Each screen and each colour scheme once; every pair of them with {@code -Pthorough}. */
     static Stream<Arguments> looks() {

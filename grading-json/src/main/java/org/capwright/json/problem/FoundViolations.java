@@ -9,9 +9,6 @@ import java.util.OptionalDouble;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 import org.capwright.quantity.Violation;
-import org.capwright.service.http.problem.Problem;
-import org.capwright.service.http.problem.ProblemException;
-import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.words.Text;
 
 /** Gathers everything that is wrong with a request, ranges in the caller's unit. */

@@ -21,10 +21,10 @@ final class KeyDescription implements DescribedCall {
     public void describe(DescribedApi api) {
         Operation make = api.at(KEYS).getPost();
         make.setDescription("The operator makes the first key of a tenant, with the secret of the setting"
-            + " capwright.operator-key; whoever has a key with the scope admin makes others of the same tenant. The"
-            + " secret is answered this once. A key with origins is publishable: it may stand in the open in the pages"
-            + " of these origins, which take orders with it and do nothing else; x-publishable marks the calls that it"
-            + " is good for.");
+                + " capwright.operator-key; whoever has a key with the scope admin makes others of the same tenant. The"
+                + " secret is answered this once. A key with origins is publishable: it may stand in the open in the pages"
+                + " of these origins, which take orders with it and do nothing else; x-publishable marks the calls that it"
+                + " is good for.");
         make.setRequestBody(api.json(
                 KeySchema.KEY,
                 "For the front desk",

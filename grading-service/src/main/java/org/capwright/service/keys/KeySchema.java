@@ -29,9 +29,9 @@ final class KeySchema {
                                             .map(Scope::word)
                                             .toList()),
                                     "What it is good for. read drafts, checks and looks; style changes styles; order"
-                                        + " takes orders, carries them on and sees measurements; admin makes keys,"
-                                        + " erases measurements and reads the audit trail. None includes another. Left"
-                                        + " out beside origins.")
+                                            + " takes orders, carries them on and sees measurements; admin makes keys,"
+                                            + " erases measurements and reads the audit trail. None includes another. Left"
+                                            + " out beside origins.")
                             .example(List.of("read", "order")),
                     SchemaField.optional(
                                     "origins",

@@ -28,8 +28,8 @@ final class OrderSchema {
                                     "reference",
                                     new FieldType.Text(LONGEST_REFERENCE),
                                     "The shop's own name for the order, found again by GET /v1/orders; with"
-                                        + " measurements it is written on every piece. A number will do; no name of a"
-                                        + " person is needed.")
+                                            + " measurements it is written on every piece. A number will do; no name of a"
+                                            + " person is needed.")
                             .example("order 1207"),
                     SchemaField.optional(
                                     "size",

@@ -93,9 +93,9 @@ public final class RulesSchema {
                             "increments",
                             FieldType.Choice.of("even", "bySize"),
                             "Even: one increment on the grid that breaks only where the bodies or the checks demand"
-                                + " it, all rules together under the checks that judge them. By size: the growth of"
-                                + " every size rounded by itself, never off by more than half a step, with the table's"
-                                + " chance ups and downs. Even if left out."),
+                                    + " it, all rules together under the checks that judge them. By size: the growth of"
+                                    + " every size rounded by itself, never off by more than half a step, with the table's"
+                                    + " chance ups and downs. Even if left out."),
                     SchemaField.optional(
                                     "grid",
                                     new FieldType.Step(0.01, 100),

@@ -22,9 +22,9 @@ final class TableDescription implements DescribedCall {
         Operation operation = api.at("/v1/size-tables").getPost();
         operation.setDescription(
                 "Checks a table of your own (units, plausible ranges, growth that must be monotone, dimensions that"
-                    + " must exceed one another) and answers it as GET does a published one, or names everything that"
-                    + " is wrong with it. Nothing is kept: put the same object into the field sizeTable of a request"
-                    + " wherever an id is taken. Bodies are read up to 256 kB.");
+                        + " must exceed one another) and answers it as GET does a published one, or names everything that"
+                        + " is wrong with it. Nothing is kept: put the same object into the field sizeTable of a request"
+                        + " wherever an id is taken. Bodies are read up to 256 kB.");
         operation.setRequestBody(
                 api.json(TableSchema.TABLE, "Six sizes of a workshop", api.example("example-size-table.json")));
         ErrorAnswers.ofBody(operation);

@@ -64,8 +64,8 @@ class EveryFieldCountsTest {
                 "/units",
                 "{}",
                 "{\"units\":\"in\",\"sleeve\":{\"bicep\":14,\"length\":24,\"capHeight\":5,\"capOutward\":0.7,\"capInward\":0.5,\"armhole\":18},"
-                    + "\"overlay\":{\"rise\":5,\"length\":13,\"frontGap\":2,\"backGap\":2},\"underSleeve\":{\"elbow\":11,\"wrist\":8},"
-                    + "\"seamAllowance\":0.5,\"grade\":{\"bicep\":0.5,\"length\":0.2,\"capHeight\":0.1,\"armhole\":0.6}}");
+                        + "\"overlay\":{\"rise\":5,\"length\":13,\"frontGap\":2,\"backGap\":2},\"underSleeve\":{\"elbow\":11,\"wrist\":8},"
+                        + "\"seamAllowance\":0.5,\"grade\":{\"bicep\":0.5,\"length\":0.2,\"capHeight\":0.1,\"armhole\":0.6}}");
         values("/sleeve/bicep", "{}", "36", "36.5");
         values("/sleeve/length", "{}", "60", "61");
         values("/sleeve/capHeight", "{}", "13.5", "13.6");
@@ -177,7 +177,7 @@ class EveryFieldCountsTest {
 
     private static void growth() {
         String halves = "{\"sleeve\":{\"front\":{\"width\":17.5,\"capOutward\":1.9,\"capInward\":1.2,\"armhole\":22}},"
-            + "\"overlay\":{\"sideDepth\":3,\"hem\":\"bowed\",\"hemSagitta\":1,\"extraWidth\":2},\"underSleeve\":{\"elbowLevel\":20}}";
+                + "\"overlay\":{\"sideDepth\":3,\"hem\":\"bowed\",\"hemSagitta\":1,\"extraWidth\":2},\"underSleeve\":{\"elbowLevel\":20}}";
         String backs = "{\"sleeve\":{\"back\":{\"capOutward\":1.9,\"capInward\":1.2}}}";
         String depth = "{\"overlay\":{\"pleats\":{\"count\":\"REMOVE\",\"depth\":2}}}";
         String dart =

@@ -20,8 +20,8 @@ class WidePiecesTest {
 
     /** A bell of an overlay: unequal halves are cut flat, not on the fold. */
     private static final String WIDE = "{\"sizes\":[\"40\"],\"grade\":null,\"underSleeve\":null,"
-        + "\"sleeve\":{\"bicep\":95,\"length\":null,\"capHeight\":20,\"capOutward\":null,\"capInward\":null,\"armhole\":100,\"front\":{\"width\":46}},"
-        + "\"overlay\":{\"rise\":14,\"length\":95,\"hem\":\"level\",\"pleats\":null}%s}";
+            + "\"sleeve\":{\"bicep\":95,\"length\":null,\"capHeight\":20,\"capOutward\":null,\"capInward\":null,\"armhole\":100,\"front\":{\"width\":46}},"
+            + "\"overlay\":{\"rise\":14,\"length\":95,\"hem\":\"level\",\"pleats\":null}%s}";
 
     private static SizeRunResult drafted(String more) {
         return SizeRunService.draft(SizeRunReader.read(Requests.patched(WIDE.formatted(more))));
