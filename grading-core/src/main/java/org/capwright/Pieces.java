@@ -3,6 +3,7 @@ package org.capwright;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import org.capwright.report.Paper;
 import org.capwright.report.PdfExport;
 import org.capwright.report.PdfOptions;
 import org.capwright.report.SvgExport;
+import org.capwright.report.WornPicture;
 import org.capwright.tables.SizeTable;
 import org.capwright.words.Text;
 
@@ -41,6 +43,9 @@ public final class Pieces {
     /** A usual roll where the paper asked for is a sheet, mm. */
     private static final double USUAL_ROLL = 900;
 
+    private static final String WORN =
+            "The base size as it is worn: a simulation sent with the request, not a fitting.";
+
     private final PatternSet patterns;
     private final Alignment alignment;
     private final Paper paper;
@@ -48,6 +53,7 @@ public final class Pieces {
     private final OptionalDouble plotterWidth;
     private final Optional<Rounding> rounding;
     private final Optional<Materials> materials;
+    private final Optional<WornPicture> worn;
 
     private Pieces(
             PatternSet patterns,
@@ -56,7 +62,8 @@ public final class Pieces {
             List<String> printed,
             OptionalDouble plotterWidth,
             Optional<Rounding> rounding,
-            Optional<Materials> materials) {
+            Optional<Materials> materials,
+            Optional<WornPicture> worn) {
         this.patterns = patterns;
         this.alignment = alignment;
         this.paper = paper;
@@ -64,6 +71,7 @@ public final class Pieces {
         this.plotterWidth = plotterWidth;
         this.rounding = rounding;
         this.materials = materials;
+        this.worn = worn;
     }
 
     static Pieces of(PatternSet patterns) {
@@ -73,6 +81,7 @@ public final class Pieces {
                 Paper.A4,
                 List.of(),
                 OptionalDouble.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -84,7 +93,7 @@ public final class Pieces {
      * @return the pieces
      */
     public Pieces alignedOn(Alignment point) {
-        return new Pieces(patterns, point, paper, printed, plotterWidth, rounding, materials);
+        return new Pieces(patterns, point, paper, printed, plotterWidth, rounding, materials, worn);
     }
 
     /**
@@ -94,7 +103,7 @@ public final class Pieces {
      * @return the pieces
      */
     public Pieces onPaper(Paper sheetsOrRoll) {
-        return new Pieces(patterns, alignment, sheetsOrRoll, printed, plotterWidth, rounding, materials);
+        return new Pieces(patterns, alignment, sheetsOrRoll, printed, plotterWidth, rounding, materials, worn);
     }
 
     /**
@@ -125,6 +134,17 @@ public final class Pieces {
     }
 
     /**
+     * Made into a PDF of one page for a projector over the cutting table, with thick lines, a grid of 10 cm and a length each way to set the projector by.
+     *
+     * @param width width of the table that the pieces are laid within, mm
+     * @param ground what the lines stand on
+     * @return the same pieces, projected
+     */
+    public Pieces projected(double width, Paper.Ground ground) {
+        return onPaper(new Paper.Projection(width, ground));
+    }
+
+    /**
      * The same pieces on one page from a roll.
      *
      * @param width width of the paper, mm; the widest piece and a margin of 10 mm on both sides must fit
@@ -141,7 +161,7 @@ public final class Pieces {
      * @return the pieces
      */
     public Pieces printedIn(List<String> labels) {
-        return new Pieces(patterns, alignment, paper, List.copyOf(labels), plotterWidth, rounding, materials);
+        return new Pieces(patterns, alignment, paper, List.copyOf(labels), plotterWidth, rounding, materials, worn);
     }
 
     /**
@@ -153,7 +173,7 @@ public final class Pieces {
      */
     public Pieces onPlotter(double width) {
         HpglExport.checkWidth(patterns, width);
-        return new Pieces(patterns, alignment, paper, printed, OptionalDouble.of(width), rounding, materials);
+        return new Pieces(patterns, alignment, paper, printed, OptionalDouble.of(width), rounding, materials, worn);
     }
 
     /**
@@ -163,7 +183,7 @@ public final class Pieces {
      * @return the pieces
      */
     public Pieces roundedTo(Rounding grid) {
-        return new Pieces(patterns, alignment, paper, printed, plotterWidth, Optional.of(grid), materials);
+        return new Pieces(patterns, alignment, paper, printed, plotterWidth, Optional.of(grid), materials, worn);
     }
 
     /**
@@ -173,7 +193,26 @@ public final class Pieces {
      * @return the pieces
      */
     public Pieces withMaterials(Materials needs) {
-        return new Pieces(patterns, alignment, paper, printed, plotterWidth, rounding, Optional.of(needs));
+        return new Pieces(patterns, alignment, paper, printed, plotterWidth, rounding, Optional.of(needs), worn);
+    }
+
+    /**
+     * The same pieces with a picture of the sleeve as it is worn, on the cover of the PDF and in the archive.
+     *
+     * @param png a PNG file, up to 1600 dots each way
+     * @return the pieces
+     * @throws InvalidMeasuresException if it is none, or larger
+     */
+    public Pieces withWornPicture(byte[] png) {
+        return new Pieces(
+                patterns,
+                alignment,
+                paper,
+                printed,
+                plotterWidth,
+                rounding,
+                materials,
+                Optional.of(WornPicture.of(png)));
     }
 
     /**
@@ -330,7 +369,9 @@ public final class Pieces {
      * @throws InvalidMeasuresException as for {@link #writePdf}
      */
     public void writeZip(OutputStream out, NamedFile... first) throws IOException {
-        Archive.write(this, List.of(first), out);
+        List<NamedFile> before = new ArrayList<>(List.of(first));
+        worn.ifPresent(picture -> before.add(new NamedFile("worn.png", WORN, picture.png())));
+        Archive.write(this, before, out);
     }
 
     /**
@@ -389,7 +430,8 @@ public final class Pieces {
                 .withSizes(printed)
                 .withAlignment(alignment)
                 .withSewing(sewing.steps(), sewing.cautions());
-        return materials.map(options::withMaterials).orElse(options);
+        options = materials.map(options::withMaterials).orElse(options);
+        return worn.map(options::withWorn).orElse(options);
     }
 
     /** A roll that is only assumed gives way to the pieces; one that was stated has been checked against them. */

@@ -266,6 +266,71 @@ class SizeRunIT {
         assertTrue(answer.getList("workroom.seams.matches").stream().allMatch(Boolean.TRUE::equals));
     }
 
+    /** The page for a projector, read by poppler: one, as many tens of centimetres wide and high as its grid, with words to set it by. */
+    @Test
+    void aProjectorGetsOnePageOverAGrid(@TempDir Path folder) throws Exception {
+        String request = Requests.agreedWith(
+                "\"align\":\"underarm\"", "\"paper\":{\"format\":\"projector\",\"ground\":\"light\",\"width\":140}");
+        Path pdf = folder.resolve("table.pdf");
+        Files.write(
+                pdf,
+                given().filter(described)
+                        .baseUri(RunningService.address())
+                        .contentType("application/json")
+                        .accept("application/pdf")
+                        .body(request)
+                        .post("/v1/size-runs")
+                        .asByteArray());
+        String info = Tool.run("poppler-utils", List.of("pdfinfo", pdf.toString()));
+        assertTrue(info.matches("(?s).*Pages: +1\n.*"), info);
+        java.util.regex.Matcher size = java.util.regex.Pattern.compile("Page size: +([0-9.]+) x ([0-9.]+)")
+                .matcher(info);
+        assertTrue(size.find(), info);
+        for (int side = 1; side <= 2; side++) {
+            double tens = Double.parseDouble(size.group(side)) / 72 * 2.54 / 10;
+            assertEquals(Math.rint(tens), tens, 0.001, info);
+        }
+        String words = Tool.run("poppler-utils", List.of("pdftotext", pdf.toString(), "-"));
+        assertTrue(words.contains("50 cm on the table, both ways"), words);
+        given().filter(described)
+                .baseUri(RunningService.address())
+                .contentType("application/json")
+                .body(request)
+                .post("/v1/size-runs")
+                .then()
+                .statusCode(200)
+                .body("paper.format", equalTo("projector"))
+                .body("paper.pages", equalTo(1));
+    }
+
+    /** A picture of the worn sleeve that is sent stands on the cover, and lies in the archive as it came; poppler and Python look. */
+    @Test
+    void aPictureAsWornIsPutOnTheCoverAndIntoTheArchive(@TempDir Path folder) throws Exception {
+        java.awt.image.BufferedImage drawn =
+                new java.awt.image.BufferedImage(120, 160, java.awt.image.BufferedImage.TYPE_INT_RGB);
+        drawn.setRGB(60, 80, 0x4477aa);
+        java.io.ByteArrayOutputStream png = new java.io.ByteArrayOutputStream();
+        ImageIO.write(drawn, "png", png);
+        String request = Requests.agreedWith(
+                "\"align\":\"underarm\"",
+                "\"wornPicture\":\"" + java.util.Base64.getEncoder().encodeToString(png.toByteArray()) + "\"");
+        Path pdf = folder.resolve("gown.pdf");
+        Files.write(pdf, post(request, "application/pdf").asByteArray());
+        String images = Tool.run("poppler-utils", List.of("pdfimages", "-list", "-f", "1", "-l", "1", pdf.toString()));
+        assertTrue(images.matches("(?s).*image +120 +160 .*"), images);
+        String words = Tool.run("poppler-utils", List.of("pdftotext", "-l", "1", pdf.toString(), "-"));
+        assertTrue(words.contains("A simulation of the base size, sent with the request"), words);
+        Path zip = folder.resolve("gown.zip");
+        Files.write(zip, post(request, "application/zip").asByteArray());
+        Tool.run("python3", List.of("python3", "-m", "zipfile", "-e", zip.toString(), folder.toString()));
+        try (var files = Files.list(folder)) {
+            Path worn = files.filter(file -> file.toString().endsWith("worn.png"))
+                    .findFirst()
+                    .orElseThrow();
+            assertArrayEquals(png.toByteArray(), Files.readAllBytes(worn));
+        }
+    }
+
     /** Every broken request gets a problem document that names the field. */
     @ParameterizedTest
     @CsvSource(
@@ -289,6 +354,10 @@ class SizeRunIT {
                 "\"armhole\":45 | \"armhole\":90 | /overlay/frontGap",
                 "\"align\":\"underarm\" | \"paper\":{\"format\":\"roll\",\"width\":1.5} | /paper/width",
                 "\"align\":\"underarm\" | \"paper\":{\"format\":\"roll\",\"width\":20} | /paper/width",
+                "\"align\":\"underarm\" | \"paper\":{\"format\":\"a4\",\"ground\":\"dark\"} | /paper/ground",
+                "\"align\":\"underarm\" | \"paper\":{\"format\":\"projector\",\"width\":20} | /paper/width",
+                "\"align\":\"underarm\" | \"wornPicture\":\"no picture\" | /wornPicture",
+                "\"align\":\"underarm\" | \"wornPicture\":\"iVBORw0KGgo=\" | /wornPicture",
                 "\"sizeTable\":null | \"sizeTable\":\"no-such\" | /sizeTable"
             })
     void namesTheFieldOfABadValue(String old, String replacement, String field) {
@@ -317,11 +386,11 @@ class SizeRunIT {
     @Test
     void takesInchesWithFractions() {
         String body = """
-                {"units":"in","baseSize":"12","sizes":["10","12","14"],
-                 "sleeve":{"bicep":"14 1/4","capHeight":"5 1/4","armhole":"17 3/4","length":"23 5/8"},
-                 "underSleeve":{"wrist":"8 1/2"},
-                 "grade":{"bicep":"1/2","capHeight":"1/8","armhole":"1/2"},"seamAllowance":"5/8"}
-                """;
+            {"units":"in","baseSize":"12","sizes":["10","12","14"],
+             "sleeve":{"bicep":"14 1/4","capHeight":"5 1/4","armhole":"17 3/4","length":"23 5/8"},
+             "underSleeve":{"wrist":"8 1/2"},
+             "grade":{"bicep":"1/2","capHeight":"1/8","armhole":"1/2"},"seamAllowance":"5/8"}
+            """;
         JsonPath answer =
                 post(body, "application/json").then().statusCode(200).extract().jsonPath();
         assertEquals(14.25, value(answer, "bicep", 1), 1e-9);

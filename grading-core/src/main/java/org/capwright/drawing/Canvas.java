@@ -232,6 +232,20 @@ public abstract class Canvas {
     public abstract Canvas text(Letters letters, Place place, double x, double y, String words);
 
     /**
+     * Shows a picture of dots that the file holds; a format that has no place for it leaves it out.
+     *
+     * @param name its name in the file
+     * @param x left, mm
+     * @param y bottom, mm
+     * @param width mm
+     * @param height mm
+     * @return this
+     */
+    public Canvas picture(String name, double x, double y, double width, double height) {
+        return this;
+    }
+
+    /**
      * Writes text along a direction, centred on a point of its base line.
      *
      * @param letters typeface, size and colour

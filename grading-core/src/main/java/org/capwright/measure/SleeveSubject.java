@@ -55,6 +55,8 @@ public sealed interface SleeveSubject extends Subject
         SIZE_TABLE("sizeTable"),
         /** Width of the paper. */
         PAPER_WIDTH("paperWidth"),
+        /** A picture of the sleeve as it is worn. */
+        WORN_PICTURE("wornPicture"),
         /** Height of the paper. */
         PAPER_HEIGHT("paperHeight"),
         /** The sizes that are printed. */

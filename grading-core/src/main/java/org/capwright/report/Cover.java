@@ -18,6 +18,11 @@ import org.capwright.words.Text;
 /** What stands on the cover: title, test squares, picture, tables, sewing order, map of the sheets. */
 final class Cover {
 
+    /** The name of the picture of the worn sleeve in the file. */
+    static final String WORN = "W";
+
+    private static final double WORN_HEIGHT = 90;
+
     private static final double[] COLUMNS = {0, 0.34, 0.70};
 
     private final PatternSet set;
@@ -38,6 +43,7 @@ final class Cover {
         List<Band> bands = new ArrayList<>();
         title(bands);
         squares(bands);
+        options.worn().ifPresent(picture -> worn(bands, picture));
         cuttingList(bands);
         options.materials()
                 .ifPresent(needs -> bands.addAll(
@@ -104,6 +110,19 @@ final class Cover {
         if (!beside) {
             bands.add(Band.of(66, (canvas, left, top) -> picture.draw(canvas, left, top - 2)));
         }
+    }
+
+    private void worn(List<Band> bands, WornPicture picture) {
+        double height = Math.min(WORN_HEIGHT, WORN_HEIGHT * width / picture.width(WORN_HEIGHT));
+        bands.add(TextBands.heading(language.say("As worn")));
+        bands.add(Band.of(
+                        height + 3,
+                        (canvas, left, top) -> canvas.picture(WORN, left, top - height, picture.width(height), height))
+                .keptWithNext());
+        bands.addAll(TextBands.paragraph(
+                language.say(
+                        "A simulation of the base size, sent with the request; not a fitting. Sew a trial sleeve."),
+                width));
     }
 
     private void cuttingList(List<Band> bands) {

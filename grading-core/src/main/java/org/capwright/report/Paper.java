@@ -78,4 +78,20 @@ public sealed interface Paper {
      * @param width width of the paper, mm; the widest piece and a margin on both sides must fit
      */
     record Roll(double width) implements Paper {}
+
+    /**
+     * The light of a projector on the cutting table: one page without a margin, thick lines, a grid, and lengths to set the projector by.
+     *
+     * @param width width that the pieces are laid within, mm; the page is as much wider as its rulers need
+     * @param ground what the lines stand on
+     */
+    record Projection(double width, Ground ground) implements Paper {}
+
+    /** What projected lines stand on. */
+    enum Ground {
+        /** Light lines on dark: for dark cloth, or a dim room. */
+        DARK,
+        /** Dark lines on light: for light cloth, or a bright room. */
+        LIGHT
+    }
 }

@@ -19,7 +19,7 @@ import org.capwright.words.Language;
 import org.capwright.words.Text;
 
 /**
- * Prints a pattern at true scale: a cover, and the pieces on sheets to be glued together or on one page from a roll. Lengths on paper are those of the pattern;
+ * Prints a pattern at true scale: a cover, and the pieces on sheets to be glued together or on one page from a roll; or one page for a projector. Lengths on paper are those of the pattern;
  * the file asks the print dialog not to scale. The same pattern and options give the same bytes.
  */
 public final class PdfExport {
@@ -53,6 +53,8 @@ public final class PdfExport {
             write(set, options, sheets, blocks -> Tiling.fewest(blocks, sheets), out);
         } else if (paper instanceof Paper.Roll roll) {
             new PdfExport(set, options).onRoll(roll, out);
+        } else if (paper instanceof Paper.Projection projection) {
+            new PdfExport(set, options).projected(projection, out);
         }
     }
 
@@ -67,6 +69,10 @@ public final class PdfExport {
     public static int pages(PatternSet set, PdfOptions options) {
         PdfExport export = new PdfExport(set, options);
         Paper paper = options.paper();
+        if (paper instanceof Paper.Projection projection) {
+            Projected.of(export.blocks, projection);
+            return 1;
+        }
         if (paper instanceof Paper.Roll roll) {
             CoverFlow flow = coverOn(Paper.A4);
             Tiling tiling = export.rollTiling(roll, flow, new Cover(set, options, export.blocks, flow.columnWidth()));
@@ -150,6 +156,15 @@ public final class PdfExport {
         save(tilePages(tiling, drawn, flow, 0), drawn, out);
     }
 
+    private void projected(Paper.Projection projection, OutputStream out) throws IOException {
+        Projected projected = Projected.of(blocks, projection);
+        file.add(projected.page(file, projection.ground(), words(), language));
+        for (Block block : blocks) {
+            file.bookmark(block.words(language), 0);
+        }
+        finish(out);
+    }
+
     /** The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several pages. */
     private Tiling rollTiling(Paper.Roll roll, CoverFlow flow, Cover cover) {
         Tiling tiling = belowPanels(roll, flow, flow.count(cover.bands(Optional.empty())));
@@ -169,11 +184,7 @@ public final class PdfExport {
     }
 
     private List<PdfFile.Page> tilePages(Tiling tiling, List<PdfCanvas> panels, CoverFlow flow, int before) {
-        String words = Text.of("{style}, revision {revision}, {sizes}")
-                .with("style", set.title().style())
-                .with("revision", set.title().revision())
-                .with("sizes", SizeNames.named(blocks.get(0)))
-                .in(language);
+        String words = words();
         List<PdfFile.Page> pages = new ArrayList<>();
         Map<Integer, Integer> begins = new TreeMap<>();
         for (int row = 0; row < tiling.rows(); row++) {
@@ -191,6 +202,14 @@ public final class PdfExport {
         }
         begins.forEach((position, page) -> file.bookmark(name(position), page));
         return pages;
+    }
+
+    private String words() {
+        return Text.of("{style}, revision {revision}, {sizes}")
+                .with("style", set.title().style())
+                .with("revision", set.title().revision())
+                .with("sizes", SizeNames.named(blocks.get(0)))
+                .in(language);
     }
 
     private String name(int position) {
@@ -243,6 +262,11 @@ public final class PdfExport {
             file.form("C" + i, panels.get(i), new Box(-5, -300, 300, 5));
         }
         pages.forEach(file::add);
+        finish(out);
+    }
+
+    private void finish(OutputStream out) throws IOException {
+        options.worn().ifPresent(worn -> file.picture(Cover.WORN, worn.image()));
         List<String> sizes = blocks.get(0).layers().stream()
                 .map(layer -> layer.piece().size())
                 .toList();

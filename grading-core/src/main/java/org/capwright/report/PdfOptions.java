@@ -15,6 +15,7 @@ import org.capwright.lay.Materials;
  * @param sewingOrder the steps of sewing, in order, without numbers; may be empty
  * @param cautions what to beware of; may be empty
  * @param materials what to buy, shown on the cover with the lays of the base size; empty where nobody asked
+ * @param worn a picture of the sleeve as it is worn, for the cover; empty where nobody sent one
  * @param created the date that the file states; empty for none, so that the same pattern always gives the same bytes
  */
 public record PdfOptions(
@@ -24,6 +25,7 @@ public record PdfOptions(
         List<String> sewingOrder,
         List<String> cautions,
         Optional<Materials> materials,
+        Optional<WornPicture> worn,
         Optional<Instant> created) {
 
     /**
@@ -35,6 +37,7 @@ public record PdfOptions(
      * @param sewingOrder the steps of sewing, in order, without numbers; may be empty
      * @param cautions what to beware of; may be empty
      * @param materials what to buy, shown on the cover with the lays of the base size; empty where nobody asked
+     * @param worn a picture of the sleeve as it is worn, for the cover; empty where nobody sent one
      * @param created the date that the file states; empty for none, so that the same pattern always gives the same bytes
      */
     public PdfOptions {
@@ -57,6 +60,7 @@ public record PdfOptions(
                 List.of(),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -67,7 +71,7 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withSizes(List<String> labels) {
-        return new PdfOptions(paper, labels, alignment, sewingOrder, cautions, materials, created);
+        return new PdfOptions(paper, labels, alignment, sewingOrder, cautions, materials, worn, created);
     }
 
     /**
@@ -77,7 +81,7 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withAlignment(Alignment point) {
-        return new PdfOptions(paper, sizes, point, sewingOrder, cautions, materials, created);
+        return new PdfOptions(paper, sizes, point, sewingOrder, cautions, materials, worn, created);
     }
 
     /**
@@ -88,7 +92,7 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withSewing(List<String> steps, List<String> warnings) {
-        return new PdfOptions(paper, sizes, alignment, steps, warnings, materials, created);
+        return new PdfOptions(paper, sizes, alignment, steps, warnings, materials, worn, created);
     }
 
     /**
@@ -98,7 +102,17 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withMaterials(Materials needs) {
-        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, Optional.of(needs), created);
+        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, Optional.of(needs), worn, created);
+    }
+
+    /**
+     * These options with a picture.
+     *
+     * @param picture the sleeve as it is worn
+     * @return new options
+     */
+    public PdfOptions withWorn(WornPicture picture) {
+        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, materials, Optional.of(picture), created);
     }
 
     /**
@@ -108,6 +122,6 @@ public record PdfOptions(
      * @return new options
      */
     public PdfOptions withDate(Instant instant) {
-        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, materials, Optional.of(instant));
+        return new PdfOptions(paper, sizes, alignment, sewingOrder, cautions, materials, worn, Optional.of(instant));
     }
 }

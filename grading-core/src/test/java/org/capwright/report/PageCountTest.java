@@ -23,8 +23,13 @@ import org.junit.jupiter.api.Test;
 /** Pages that are counted without drawing any are those that PDFBox finds in the file, for styles from all over the style space. */
 class PageCountTest {
 
-    private static final List<Paper> PAPERS =
-            List.of(Paper.A4, Paper.LETTER, Paper.A3, new Paper.Roll(1200), new Paper.Roll(1600));
+    private static final List<Paper> PAPERS = List.of(
+            Paper.A4,
+            Paper.LETTER,
+            Paper.A3,
+            new Paper.Roll(1200),
+            new Paper.Roll(1600),
+            new Paper.Projection(1500, Paper.Ground.DARK));
 
     private static PatternSet set(long seed) {
         StyleSpace.Case drawn = StyleSpace.of(seed);

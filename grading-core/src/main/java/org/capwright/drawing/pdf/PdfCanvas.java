@@ -3,6 +3,7 @@ package org.capwright.drawing.pdf;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import org.capwright.drawing.Appearance;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -27,11 +28,13 @@ public final class PdfCanvas extends Canvas {
 
     private final Lettering lettering;
     private final Layers layers;
+    private final Appearance appearance;
     private final Deque<Boolean> layered = new ArrayDeque<>();
 
-    PdfCanvas(Lettering lettering, Layers layers) {
+    PdfCanvas(Lettering lettering, Layers layers, Appearance appearance) {
         this.lettering = lettering;
         this.layers = layers;
+        this.appearance = appearance;
     }
 
     private PdfCanvas op(String operator) {
@@ -81,6 +84,12 @@ public final class PdfCanvas extends Canvas {
     }
 
     @Override
+    public Canvas picture(String name, double x, double y, double width, double height) {
+        save().transform(width, 0, 0, height, x, y);
+        return form(name).restore();
+    }
+
+    @Override
     public Canvas group(String kind, String name, Point move) {
         save();
         boolean layer = kind.equals(LAYERED);
@@ -126,7 +135,8 @@ public final class PdfCanvas extends Canvas {
 
     /** Lines of dashes end bluntly, so that dashes keep their lengths. */
     @Override
-    public Canvas stroke(Stroke stroke) {
+    public Canvas stroke(Stroke drawn) {
+        Stroke stroke = appearance.of(drawn);
         colour(stroke.ink(), "RG").numbers(stroke.width()).op("w");
         op(stroke.dash().isEmpty() ? "1 J 1 j" : "0 J 1 j");
         put('[');
@@ -136,7 +146,7 @@ public final class PdfCanvas extends Canvas {
 
     @Override
     public Canvas ink(Ink ink) {
-        return colour(ink, "rg");
+        return colour(appearance.of(ink), "rg");
     }
 
     private PdfCanvas colour(Ink ink, String operator) {
@@ -191,7 +201,8 @@ public final class PdfCanvas extends Canvas {
     }
 
     @Override
-    public Canvas text(Letters letters, Place place, double x, double y, String text) {
+    public Canvas text(Letters drawn, Place place, double x, double y, String text) {
+        Letters letters = appearance.of(drawn);
         Script script = Script.of(text, letters.face());
         if (script.shown().length == 0) {
             return this;
@@ -201,7 +212,7 @@ public final class PdfCanvas extends Canvas {
             case CENTRE -> letters.face().width(script, letters.size()) / 2;
             case RIGHT -> letters.face().width(script, letters.size());
         };
-        ink(letters.ink());
+        colour(letters.ink(), "rg");
         if (script.altered()) {
             actualText(script.text());
         }

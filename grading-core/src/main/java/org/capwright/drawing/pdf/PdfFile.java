@@ -1,5 +1,6 @@
 package org.capwright.drawing.pdf;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -22,9 +23,11 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.capwright.drawing.Appearance;
 import org.capwright.geometry.Box;
 import org.capwright.words.Language;
 
@@ -57,6 +60,7 @@ public final class PdfFile {
 
     private final Lettering lettering = new Lettering();
     private final Map<String, Form> forms = new LinkedHashMap<>();
+    private final Map<String, BufferedImage> pictures = new LinkedHashMap<>();
     private final List<Page> pages = new ArrayList<>();
     private final List<Bookmark> bookmarks = new ArrayList<>();
     private final Layers layers;
@@ -79,7 +83,17 @@ public final class PdfFile {
      * @return an empty one
      */
     public PdfCanvas canvas() {
-        return new PdfCanvas(lettering, layers);
+        return canvas(Appearance.ON_PAPER);
+    }
+
+    /**
+     * A canvas on which all looks in a way of its own.
+     *
+     * @param appearance how it looks
+     * @return an empty one
+     */
+    public PdfCanvas canvas(Appearance appearance) {
+        return new PdfCanvas(lettering, layers, appearance);
     }
 
     /**
@@ -91,6 +105,16 @@ public final class PdfFile {
      */
     public void form(String name, PdfCanvas content, Box bounds) {
         forms.put(name, new Form(content, bounds));
+    }
+
+    /**
+     * Adds a picture of dots.
+     *
+     * @param name its name on the pages
+     * @param picture the picture
+     */
+    public void picture(String name, BufferedImage picture) {
+        pictures.put(name, picture);
     }
 
     /**
@@ -140,6 +164,11 @@ public final class PdfFile {
                                 bounds.height()));
                 form.setResources(fonts);
                 resources.put(COSName.getPDFName(entry.getKey()), form);
+            }
+            for (Map.Entry<String, BufferedImage> entry : pictures.entrySet()) {
+                resources.put(
+                        COSName.getPDFName(entry.getKey()),
+                        LosslessFactory.createFromImage(document, entry.getValue()));
             }
             for (Page page : pages) {
                 PdfCanvas whole = canvas();

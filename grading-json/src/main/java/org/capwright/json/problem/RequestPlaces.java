@@ -167,6 +167,7 @@ public final class RequestPlaces {
                     SIZE_TABLE -> "/" + option.code();
             case WHOLE_SIZE -> "/sizes";
             case PAPER_WIDTH -> "/paper/width";
+            case WORN_PICTURE -> "/wornPicture";
             case PAPER_HEIGHT -> "/paper/height";
             case PAPER_SIZES -> "/paper/sizes";
             case PLOTTER_WIDTH -> "/plotter/width";

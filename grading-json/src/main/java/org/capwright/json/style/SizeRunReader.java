@@ -1,6 +1,7 @@
 package org.capwright.json.style;
 
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,12 +30,16 @@ import org.capwright.pattern.Strips;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
+import org.capwright.report.WornPicture;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the body of {@code POST /v1/size-runs} and names everything that is wrong with it at once. */
 public final class SizeRunReader {
+
+    /** Width of a cutting table that takes cloth of 140 or 150 cm, mm. Common practice, no source. */
+    private static final double TABLE = 1500;
 
     private static final String DEFAULT_NAME = "Sleeve";
     private static final String DEFAULT_REVISION = "1";
@@ -111,6 +116,7 @@ public final class SizeRunReader {
                 printed(sizes),
                 body.object("materials").map(given -> MaterialReader.read(given, sizes.orElse(List.of()), found)),
                 step.isPresent() ? Optional.of(new Rounding(step.getAsDouble())) : Optional.empty(),
+                worn(),
                 Language.ENGLISH);
         found.refuse();
         return order;
@@ -157,22 +163,42 @@ public final class SizeRunReader {
         return rules;
     }
 
+    private Optional<WornPicture> worn() {
+        return body.text("wornPicture").flatMap(text -> {
+            try {
+                return Optional.of(WornPicture.of(Base64.getDecoder().decode(text)));
+            } catch (IllegalArgumentException e) {
+                body.refuse("wornPicture", "must be a PNG picture of up to 1600 dots each way, in Base64");
+                return Optional.empty();
+            }
+        });
+    }
+
     private Paper paper() {
         Optional<RequestObject> paper = body.object("paper");
         String format =
                 paper.map(object -> object.choice("format").orElse("a4")).orElse("a4");
         OptionalDouble width = paper.isPresent() ? paper.get().length("width") : OptionalDouble.empty();
         boolean roll = format.equals("roll");
-        if (paper.isPresent() && roll != paper.get().has("width")) {
+        boolean projector = format.equals("projector");
+        if (paper.isPresent() && !projector && roll != paper.get().has("width")) {
             paper.get()
                     .refuse(
                             "width",
                             roll ? "is missing; a roll needs its width" : "has no use with sheets; leave it out");
         }
+        Optional<String> ground = paper.flatMap(object -> object.choice("ground"));
+        if (paper.isPresent() && !projector && paper.get().has("ground")) {
+            paper.get().refuse("ground", "has no use on paper; leave it out, or choose the format projector");
+        }
         return switch (format) {
             case "a0" -> Paper.A0;
             case "a3" -> Paper.A3;
             case "letter" -> Paper.LETTER;
+            case "projector" ->
+                new Paper.Projection(
+                        width.orElse(TABLE),
+                        ground.orElse("dark").equals("dark") ? Paper.Ground.DARK : Paper.Ground.LIGHT);
             case "roll" -> new Paper.Roll(width.orElse(Paper.GREATEST));
             default -> Paper.A4;
         };

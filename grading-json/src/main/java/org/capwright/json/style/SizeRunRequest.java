@@ -21,6 +21,7 @@ import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
+import org.capwright.report.WornPicture;
 import org.capwright.tables.SizeTable;
 import org.capwright.words.Language;
 
@@ -44,6 +45,7 @@ import org.capwright.words.Language;
  * @param printed sizes that are printed; empty for all
  * @param materials what to reckon of cloth and trimming, if it was asked for
  * @param rounding grid of the shown values, if one was asked for
+ * @param worn a picture of the sleeve as it is worn, if one was sent
  * @param language what is said beside the figures
  */
 public record SizeRunRequest(
@@ -64,6 +66,7 @@ public record SizeRunRequest(
         List<String> printed,
         Optional<MaterialRequest> materials,
         Optional<Rounding> rounding,
+        Optional<WornPicture> worn,
         Language language) {
 
     /** How a DXF file is laid out. */
@@ -108,6 +111,7 @@ public record SizeRunRequest(
                 printed,
                 materials,
                 rounding,
+                worn,
                 language);
     }
 
@@ -136,6 +140,7 @@ public record SizeRunRequest(
                 printed,
                 materials,
                 rounding,
+                worn,
                 other);
     }
 
@@ -230,7 +235,8 @@ public record SizeRunRequest(
     public Pieces pieces(SizeRun graded) {
         Pieces pieces =
                 graded.pieces(options).alignedOn(alignment).onPaper(paper).printedIn(printed);
-        return rounding.map(pieces::roundedTo).orElse(pieces);
+        Pieces shown = rounding.map(pieces::roundedTo).orElse(pieces);
+        return worn.map(picture -> shown.withWornPicture(picture.png())).orElse(shown);
     }
 
     /**

@@ -22,6 +22,10 @@ public final class SizeRunSchema {
 
     static final int MOST_SIZES = 40;
     static final int LONGEST_LABEL = 20;
+
+    /** A picture in Base64, so that the whole body stays within its bound. */
+    private static final int LONGEST_PICTURE = 200_000;
+
     private static final double GREATEST_JUMP = 200;
 
     private static final FieldType EASE = new FieldType.Ease(
@@ -227,13 +231,21 @@ public final class SizeRunSchema {
             List.of(
                     SchemaField.optional(
                                     "format",
-                                    FieldType.Choice.of("a4", "a3", "a0", "letter", "roll"),
-                                    "Sheets that are glued together, or paper from a roll. A4 if left out.")
+                                    FieldType.Choice.of("a4", "a3", "a0", "letter", "roll", "projector"),
+                                    "Sheets that are glued together, paper from a roll, or one page for a projector"
+                                        + " over the cutting table: thick lines, a grid of 10 cm, and 50 cm each way"
+                                        + " to set the projector by. A4 if left out.")
                             .example("a4"),
+                    SchemaField.optional(
+                                    "ground",
+                                    FieldType.Choice.of("dark", "light"),
+                                    "What projected lines stand on; for the projector only. dark if left out.")
+                            .example("dark"),
                     SchemaField.optional(
                             "width",
                             new FieldType.Length(Paper.LEAST, Paper.GREATEST),
-                            "Width of the paper on the roll; needed with a roll, refused with sheets."),
+                            "Width of the paper on the roll, needed with one; or of the table under the projector,"
+                                    + " 1500 mm if left out. Refused with sheets."),
                     SchemaField.optional(
                             "sizes",
                             new FieldType.Labels(MOST_SIZES, LONGEST_LABEL),
@@ -346,6 +358,12 @@ public final class SizeRunSchema {
                             "For DXF: all sizes as a nest, or one block per piece and size. Nest if left out; other"
                                     + " media types are the same either way."),
                     SchemaField.optional("paper", new FieldType.Nested(PAPER), PAPER.meaning()),
+                    SchemaField.optional(
+                            "wornPicture",
+                            new FieldType.Text(LONGEST_PICTURE),
+                            "For PDF and ZIP: a picture of the base size as it is worn, a PNG file of up to 1600 dots"
+                                + " each way, in Base64. It is shown on the cover as a simulation that was sent, and"
+                                + " put into the archive. None if left out."),
                     SchemaField.optional("plotter", new FieldType.Nested(PLOTTER), PLOTTER.meaning()),
                     SchemaField.optional(
                             "materials",

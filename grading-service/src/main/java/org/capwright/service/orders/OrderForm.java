@@ -40,7 +40,8 @@ final class OrderForm {
         drafted(body).forEach(dimension -> measurements.add(measurement(dimension, true, unit)));
         List.of(BodyDimension.BUST_GIRTH, BodyDimension.STATURE)
                 .forEach(dimension -> measurements.add(measurement(dimension, false, unit)));
-        return new OrderFormAnswer(id, style.name(), style.revision(), unit.symbol(), measurements);
+        return new OrderFormAnswer(
+                id, style.name(), style.revision(), unit.symbol(), body.hasNonNull("ease"), measurements);
     }
 
     /** What made to measure drafts a style from. */

@@ -11,6 +11,7 @@ import java.util.List;
  * @param name its name
  * @param revision number of the revision
  * @param unit unit of every length
+ * @param ease whether the style has an ease of its own
  * @param measurements what is measured
  */
 @Schema(name = "OrderForm", description = "What a form for orders on a style has to ask.")
@@ -29,6 +30,12 @@ record OrderFormAnswer(
                 allowableValues = {"mm", "cm", "in"},
                 example = "cm")
         String unit,
+
+        @Schema(
+                description =
+                        "Whether the style has an ease. Without it every order by measurements must bring its own.",
+                example = "true")
+        boolean ease,
 
         @ArraySchema(
                 arraySchema =

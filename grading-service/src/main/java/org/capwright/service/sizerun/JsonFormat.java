@@ -97,7 +97,10 @@ final class JsonFormat implements SizeRunFormat {
     }
 
     private static String format(Paper paper) {
-        return paper instanceof Paper.Sheets sheets ? sheets.name().toLowerCase(Locale.ROOT) : "roll";
+        if (paper instanceof Paper.Sheets sheets) {
+            return sheets.name().toLowerCase(Locale.ROOT);
+        }
+        return paper instanceof Paper.Projection ? "projector" : "roll";
     }
 
     private static String align(Alignment alignment) {

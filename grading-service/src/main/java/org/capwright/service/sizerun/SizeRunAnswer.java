@@ -77,7 +77,7 @@ public record SizeRunAnswer(
     record PaperAnswer(
             @Schema(
                     description = "The format.",
-                    allowableValues = {"a4", "a3", "a0", "letter", "roll"},
+                    allowableValues = {"a4", "a3", "a0", "letter", "roll", "projector"},
                     example = "a4")
             String format,
 

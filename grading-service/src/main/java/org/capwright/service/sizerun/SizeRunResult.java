@@ -100,6 +100,7 @@ public final class SizeRunResult {
                 List.of(),
                 Optional.empty(),
                 order.rounding(),
+                Optional.empty(),
                 order.language());
     }
 

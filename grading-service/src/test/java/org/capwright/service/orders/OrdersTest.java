@@ -99,6 +99,7 @@ class OrdersTest {
         String style = style(service);
         JsonNode form = service.get("/v1/styles/" + style + "/order-form").json();
         assertEquals("cm", form.get("unit").stringValue());
+        assertTrue(form.get("ease").booleanValue());
         assertEquals(
                 List.of(
                         "upperArmGirth",
