@@ -65,13 +65,19 @@ class SleeveMeasure extends HTMLElement {
     this.calls = new Calls(service, this.getAttribute("style-id") ?? this.getAttribute("style") ?? "", this.getAttribute("key") ?? "", language);
     const signal = this.#next();
     try {
-      this.#build(await this.calls.asked(signal));
+      const asked = await this.calls.asked(signal);
+      if (asked.ease) this.#build(asked);
+      else this.#shut(this.#say("shut", { reason: this.#say("noEase") }), null);
     } catch (error) {
       if (signal.aborted) return;
       const shut = error instanceof Refused && error.status < 500 && error.status !== 429;
       const again = shut ? null : h("button", { type: "button", onclick: () => this.#open() }, this.#say("again"));
-      this.#root.replaceChildren(h("div", { class: "form", part: "form", lang: language }, h("p", { role: "alert" }, this.#reason(error)), again));
+      this.#shut(this.#reason(error), again);
     }
+  }
+
+  #shut(words, button) {
+    this.#root.replaceChildren(h("div", { class: "form", part: "form", lang: this.#language }, h("p", { role: "alert" }, words), button));
   }
 
   #reason(error) {

@@ -37,6 +37,7 @@ const WORDS = {
     silent: "The workroom cannot be reached just now. Your measurements are still here; try again.",
     busy: "The workroom is busy just now. Your measurements are still here; try again in a moment.",
     shut: "This form is not set up: the workroom’s service refused it ({reason}).",
+    noEase: "the style has no ease to make it to measure with",
     again: "Try again",
     worn: {
       picture: "Sketch of your arm from the outer side: the overlay stands over the shoulder and falls over the under-sleeve.",
@@ -79,11 +80,12 @@ const WORDS = {
     silent: "L’atelier ne répond pas pour le moment. Vos mesures sont toujours là ; réessayez.",
     busy: "L’atelier est occupé pour le moment. Vos mesures sont toujours là ; réessayez dans un instant.",
     shut: "Ce formulaire n’est pas en place : le service de l’atelier l’a refusé ({reason}).",
+    noEase: "le modèle n’a pas d’aisance pour le sur-mesure",
     again: "Réessayer",
     worn: {
-      picture: "Croquis de votre bras, vu de l’extérieur : le volant se dresse sur l’épaule et tombe sur la sous-manche.",
+      picture: "Croquis de votre bras, vu de l’extérieur : la surmanche se dresse sur l’épaule et tombe sur la sous-manche.",
       pictureBare: "Croquis de votre bras, vu de l’extérieur, avec sa manche.",
-      overlay: "volant",
+      overlay: "surmanche",
       sleeve: "manche",
     },
     sewing: { front: "devant", back: "dos" },

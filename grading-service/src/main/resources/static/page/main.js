@@ -10,14 +10,17 @@ import { Files } from "./style/files.js";
 import { Findings } from "./style/findings.js";
 import { Form } from "./style/form.js";
 import { Grade } from "./style/grade.js";
+import { keepVersion } from "./common/history.js";
 import { keepLanguage } from "./common/kept.js";
 import { Light } from "./drawing/light.js";
 import { guides } from "./drawing/places.js";
+import { Panes } from "./common/panes.js";
 import { Problems } from "./style/problems.js";
 import { Run } from "./style/run.js";
 import { readRanges } from "./common/ranges.js";
 import { once } from "./common/service.js";
 import { Sewing } from "./style/sewing.js";
+import { SignIn } from "./common/signin.js";
 import { Spec } from "./style/spec.js";
 import { Store } from "./common/store.js";
 import { inUnits, opened } from "./style/style.js";
@@ -25,6 +28,7 @@ import { Tasks } from "./tasks.js";
 import { Tools } from "./drawing/tools.js";
 import { UNITS } from "./common/units.js";
 import { Work, works } from "./common/works.js";
+import { worn } from "./style/worn.js";
 import { chooseLanguage, current, LANGUAGES, say, use } from "./common/words.js";
 
 const WIDE = matchMedia("(min-width: 62rem)");
@@ -32,6 +36,12 @@ const TABS = ["measures", "spec", "jumps", "findings", "sewing", "cloth", "files
 
 /** How long (ms) a mistake may last before it is spoken of. */
 const PATIENCE = 350;
+
+/** When the first drawing has been there for a while, ms, what the views will want is asked for. */
+const AT_LEISURE = 1500;
+
+/** What has stood for so long, ms, becomes a version of the history. */
+const SETTLED = 2500;
 
 const freshView = () => ({ piece: WIDE.matches ? "all" : "overlay-main", hidden: [], without: [], tab: WIDE.matches ? "spec" : "measures", task: "style" });
 
@@ -60,6 +70,8 @@ class Page {
     });
     this.store.listen((what) => this.#changed(what));
     this.writeSoon = quietly(400, () => this.#writeAddress());
+    this.versionSoon = quietly(SETTLED, (answer) => this.#version(answer));
+    work.whenCopied(() => this.#tell("copied"));
     addEventListener("pagehide", () => this.#keep());
     addEventListener("hashchange", () => this.#addressed());
     addEventListener("keydown", (event) => this.#key(event));
@@ -86,7 +98,12 @@ class Page {
     this.cloth = new Cloth({ store, drafted, complain });
     this.files = new Files({ store, linked: () => this.#writeAddress(), replace: (style) => this.#replace(style), fresh: () => this.#fresh(), begin: () => this.#begin(), work: this.work, resume: (work) => this.#resume(work) });
     this.notice = h("div", { class: "notice", role: "status", hidden: true });
-    this.tasks = new Tasks(store);
+    this.panes = new Panes();
+    this.tasks = new Tasks(store, { replace: (style) => this.#replace(style) });
+    this.signIn = new SignIn(() => {
+      this.run.ask(this.store.style);
+      this.tasks.again();
+    });
     this.drawing.element.append(this.problems.element);
     this.status = h("p", { class: "unseen", role: "status" });
     this.tabs = TABS.map((tab) =>
@@ -95,12 +112,15 @@ class Page {
     document.getElementById("page").replaceChildren(
       h("a", { class: "skip", href: "#sheet", onclick: (event) => (event.preventDefault(), this.#skip()) }, say("skip")),
       this.#header(),
+      this.signIn.element,
       this.notice,
       h(
         "main",
         { id: "bench" },
         this.form.element,
-        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element, this.asWorn.element)),
+        this.panes.borders.measures,
+        (this.view = h("section", { class: "view", "aria-label": say("drawing.name") }, this.tools.element, this.drawing.element, this.panes.borders.board, this.asWorn.element)),
+        this.panes.borders.views,
         h("nav", { class: "tabs", "aria-label": say("sections") }, this.tabs),
         (this.dock = h("div", { class: "dock" }, h("p", { class: "age-words" }, say("outdated")), this.spec.element, this.grade.element, this.findings.element, this.sewing.element, this.cloth.element, this.files.element)),
       ),
@@ -172,6 +192,7 @@ class Page {
         h("div", { class: "pills" }, this.unitBoxes.map((box) => [box, h("label", { for: box.id, "aria-label": say("unit." + box.value) }, box.value)])),
       ),
       language,
+      this.signIn.button,
     );
   }
 
@@ -219,13 +240,25 @@ class Page {
     this.tools.refresh();
     if (!this.drafted.answer) {
       performance.mark("drawn");
+      setTimeout(() => this.grade.foresee(), AT_LEISURE);
       this.tasks.fetchSoon();
     }
     requestAnimationFrame(() => performance.measure("change-on-screen", { start: since, end: performance.now() }));
   }
 
+  /** Keeps what stands on the bench as a version, with the picture of how it is worn. */
+  async #version(answer) {
+    const { style } = this.store;
+    this.#keep();
+    if (!this.work.changed) return;
+    const base = answer.sizes.find((size) => size.label === answer.baseSize);
+    await keepVersion(this.work.id, style, worn(answer, base, style, say).outerHTML);
+    this.files.showHistory();
+  }
+
   #answered(answer) {
     this.drafted.answer = answer;
+    this.versionSoon(answer);
     this.#age("");
     this.form.refresh();
     this.spec.answered();
@@ -294,7 +327,7 @@ class Page {
 
   #showTab() {
     const [first, second] = WIDE.matches ? [this.form.element, this.view] : [this.view, this.form.element];
-    if (first.nextElementSibling !== second) first.parentNode.insertBefore(first, second);
+    if (first.compareDocumentPosition(second) & Node.DOCUMENT_POSITION_PRECEDING) first.parentNode.insertBefore(first, second);
     // A wide screen shows the measures beside everything else.
     if (WIDE.matches && this.store.view.tab === "measures") this.store.view.tab = "spec";
     const { tab } = this.store.view;
@@ -307,7 +340,7 @@ class Page {
     this.tabShown = tab;
     if (turned && tab === "cloth") this.cloth.refresh();
     if (tab === "files") this.files.shown();
-    if (turned) this.grade.judge();
+    if (turned) this.grade.judgeNow();
   }
 
   #key(event) {
@@ -324,14 +357,15 @@ class Page {
   #replace(style) {
     this.#keep();
     this.work.begin(style);
+    this.store.look((view) => delete view.shelf);
     this.#put(style);
   }
 
   /** Goes on with a work that this browser has kept. */
   async #resume(work) {
     this.#keep();
-    await this.work.resume(work);
-    this.#tell("");
+    const own = await this.work.resume(work);
+    this.#tell(own ? "" : "copy");
     this.#put(opened(work.style));
     this.store.look((view) => Object.assign(view, work.view));
   }
@@ -351,7 +385,7 @@ class Page {
 
   /** A style of one's own, from a few questions. */
   async #begin() {
-    const { Start } = await import("./start/start.js");
+    const [{ Start }, { bare }] = await Promise.all([import("./start/start.js"), import("./start/composed.js")]);
     new Start({
       units: this.store.style.units,
       take: (style) => {
@@ -360,6 +394,11 @@ class Page {
         this.#tell("");
       },
       demo: () => this.#fresh(),
+      empty: () => {
+        this.#replace(opened(bare(this.store.style.units)));
+        this.store.look((view) => Object.assign(view, { task: "style", piece: "all", hidden: [] }));
+        this.#tell("");
+      },
     }).open();
   }
 
@@ -399,13 +438,13 @@ async function begun(work) {
   const damaged = isLink(location.hash) && !linked ? "damaged" : "";
   const before = Work.ofThisTab();
   if (before && (!linked || same(linked.style, before.style))) {
-    await work.resume(before);
-    return [{ ...before, ...linked }, damaged];
+    const own = await work.resume(before);
+    return [{ ...before, ...linked }, damaged || (own ? "" : "copy")];
   }
   const [latest] = works();
   if (!linked && latest) {
-    await work.resume(latest);
-    return [latest, damaged];
+    const own = await work.resume(latest);
+    return [latest, damaged || (own ? "" : "copy")];
   }
   const state = linked ?? { style: await once("examples/choir-gown.json") };
   const style = opened(state.style);

@@ -7,6 +7,8 @@ const MODULES = {
   wearer: () => import("./wearer/wearer.js").then((module) => module.Wearer),
   check: () => import("./check/check.js").then((module) => module.Check),
   compare: () => import("./compare/compare.js").then((module) => module.Compare),
+  shelf: () => import("./shelf/shelf.js").then((module) => module.Shelf),
+  orders: () => import("./orders/orders.js").then((module) => module.Orders),
 };
 
 /** When a first visit has had its drawing for a while, ms. */
@@ -19,8 +21,10 @@ export class Tasks {
   static #desks = new Map();
   #shown = "";
 
-  constructor(store) {
+  /** uses: what a task may do with the bench. */
+  constructor(store, uses) {
     this.store = store;
+    this.uses = uses;
     this.buttons = NAMES.map((name) =>
       h("button", { type: "button", class: "task", "data-task": name, onclick: () => store.look((view) => (view.task = name)) }, find("tasks")[name]),
     );
@@ -34,8 +38,11 @@ export class Tasks {
     const name = NAMES.includes(view.task) ? view.task : "style";
     document.getElementById("page").dataset.task = name;
     for (const button of this.buttons) {
-      if (button.dataset.task === name) button.setAttribute("aria-current", "page");
-      else button.removeAttribute("aria-current");
+      if (button.dataset.task === name) {
+        button.setAttribute("aria-current", "page");
+        // On a phone the row of tasks is wider than the screen.
+        this.nav.scrollLeft = button.offsetLeft - this.nav.offsetLeft - 16;
+      } else button.removeAttribute("aria-current");
     }
     const bench = document.getElementById("bench");
     bench.hidden = name !== "style";
@@ -47,6 +54,12 @@ export class Tasks {
       if (name !== "style") await this.#open(name);
       scrollTo(0, 0);
     } else if (name !== "style") this.desk?.refresh?.();
+  }
+
+  /** Somebody signed in or out: what is open is asked for anew. */
+  again() {
+    this.#shown = "";
+    this.refresh();
   }
 
   /** Fetches the other tasks while nothing else is to be done, so that they open even if the service is gone by then. */
@@ -68,7 +81,7 @@ export class Tasks {
       return;
     }
     if (this.#shown !== name) return;
-    this.desk = new Desk(this.store, Tasks.#desks.get(name));
+    this.desk = new Desk(this.store, Tasks.#desks.get(name), this.uses);
     Tasks.#desks.set(name, this.desk.state);
     this.element.setAttribute("aria-label", find("tasks")[name]);
     this.element.replaceChildren(this.desk.element);

@@ -1,4 +1,4 @@
-// What this browser keeps by name: the language, and styles.
+// What this browser keeps by name: the language, where the borders of the panes stand, and styles.
 
 const STYLES = "capwright.styles";
 
@@ -21,6 +21,8 @@ function write(key, value) {
 
 export const language = () => read("capwright.language");
 export const keepLanguage = (code) => write("capwright.language", code);
+export const panes = () => read("capwright.panes") ?? {};
+export const keepPanes = (places) => write("capwright.panes", places);
 export const styles = () => read(STYLES) ?? {};
 
 /** Keeps a style under a name; false if the browser refuses. */

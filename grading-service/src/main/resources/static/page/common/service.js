@@ -10,8 +10,41 @@ export class Refused extends Error {
   }
 }
 
+const KEY = "capwright.key";
+
+function remembered() {
+  try {
+    return sessionStorage.getItem(KEY) ?? "";
+  } catch {
+    return "";
+  }
+}
+
+let key = remembered();
+let wanted = () => undefined;
+
+/** The key that calls are made with from now on; empty for none. It is kept for the session of this tab alone. */
+export function keyIs(text) {
+  key = text;
+  try {
+    if (text) sessionStorage.setItem(KEY, text);
+    else sessionStorage.removeItem(KEY);
+  } catch {
+    // Then it lasts until the page is loaded anew.
+  }
+}
+
+/** Whether there is a key. */
+export const allowed = () => key !== "";
+
+/** Who is told that the service wants a key, or another one. */
+export function listenForKey(listener) {
+  wanted = listener;
+}
+
 async function checked(response) {
   if (response.ok) return response;
+  if (response.status === 401) wanted();
   const type = response.headers.get("Content-Type") ?? "";
   throw new Refused(
     type.includes("json")
@@ -20,20 +53,17 @@ async function checked(response) {
   );
 }
 
+/** A call of the service with the key, if there is one. */
+export const call = async (path, { headers, ...rest } = {}) => checked(await fetch(path, { ...rest, headers: { "Accept-Language": current(), ...(key ? { Authorization: "Bearer " + key } : {}), ...headers } }));
+
 /** Asks an address of the service with a JSON body, for an answer in a media type. */
-export const ask = async (path, body, accept, signal) =>
-  checked(
-    await fetch(path, {
-      method: "POST",
-      headers: { "Content-Type": "application/json", Accept: accept, "Accept-Language": current() },
-      body: JSON.stringify(body),
-      signal,
-    }),
-  );
+export const ask = (path, body, accept, signal) => call(path, { method: "POST", headers: { "Content-Type": "application/json", Accept: accept }, body: JSON.stringify(body), signal });
 
 /** Sends files as they are; the browser names the type of a form, and a file brings its own. */
-export const send = async (path, body, type, accept, signal) =>
-  checked(await fetch(path, { method: "POST", headers: { Accept: accept, "Accept-Language": current(), ...(type ? { "Content-Type": type } : {}) }, body, signal }));
+export const send = (path, body, type, accept, signal) => call(path, { method: "POST", headers: { Accept: accept, ...(type ? { "Content-Type": type } : {}) }, body, signal });
+
+/** What is at an address of the service, as JSON. */
+export const look = async (path, signal) => (await call(path, { headers: { Accept: "application/json" }, signal })).json();
 
 /** Asks for a size run in a media type. */
 export const sizeRun = (style, accept, signal) => ask("v1/size-runs", style, accept, signal);
@@ -42,15 +72,13 @@ const known = new Map();
 
 /** Something that does not change while the page is open; asked for once. */
 export function once(path) {
-  const key = current() + " " + path;
-  if (!known.has(key)) {
-    const answer = fetch(path, { headers: { Accept: "application/json", "Accept-Language": current() } })
-      .then(checked)
-      .then((response) => response.json());
-    answer.catch(() => known.delete(key));
-    known.set(key, answer);
+  const name = current() + " " + path;
+  if (!known.has(name)) {
+    const answer = look(path);
+    answer.catch(() => known.delete(name));
+    known.set(name, answer);
   }
-  return known.get(key);
+  return known.get(name);
 }
 
 /** Reads an answer piece by piece and tells how many bytes have come. */

@@ -38,10 +38,10 @@ const apart = (file, variant) => (variant === "" ? file : file.replace(/(\.\w+)$
 
 /**
  * A row of a list of files: what is asked for at a path of the service with a body, by its kind, and the call to look at. What was chosen beside the button, such as the
- * paper, is told by variant and stands in the file's name. Where files are sent rather than a body, send makes the call instead, by kind and signal.
+ * paper, is told by variant and stands in the file's name. What takes a while to prepare goes with the body of the call alone, by prepared. Where files are sent rather than a body, send makes the call instead, by kind and signal.
  */
-export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "", path, body }, send) {
-  const ask = send ?? ((each, signal) => call(path, body(each), each, signal));
+export function takeRow({ kind, name, meaning, main, options, fallback, variant = () => "", path, body, prepared = body }, send) {
+  const ask = send ?? (async (each, signal) => call(path, await prepared(each, signal), each, signal));
   let flight = null;
   const bar = h("progress", { "aria-label": name, hidden: true });
   const state = h("span", { class: "file-state", role: "status" });

@@ -1,6 +1,8 @@
 // What is on the bench of each tab, kept in this browser. Every tab has a work of its own, so that neither a second tab nor a link that somebody sent ever writes
 // over what another holds. A browser that refuses to keep anything is told of, not passed over.
 
+import { dropVersions } from "./history.js";
+
 const PREFIX = "capwright.work.";
 const TAB = "capwright.tab";
 
@@ -50,6 +52,9 @@ function held(id, hold) {
 /** A page that was loaded anew has hardly let go of its own work yet. */
 const pause = () => new Promise((done) => setTimeout(done, 150));
 
+/** How the tabs of this browser hear of one another. */
+const TABS = globalThis.BroadcastChannel ? new BroadcastChannel("capwright.tabs") : null;
+
 export class Work {
   #id = "";
   #release = () => undefined;
@@ -58,13 +63,31 @@ export class Work {
   /** The work that this tab had open before it was loaded anew. */
   static ofThisTab = () => works().find((work) => work.id === thisTab());
 
-  /** Goes on with a work that is kept; with a copy of it where another tab has it open. */
+  /** Calls back when another tab begins to work on a copy of what this one has open. */
+  whenCopied(listener) {
+    TABS?.addEventListener("message", ({ data }) => data.copied === this.#id && listener());
+  }
+
+  get id() {
+    return this.#id;
+  }
+
+  /** Whether it is anything else than what it began with. */
+  get changed() {
+    return this.#start === "";
+  }
+
+  /** Goes on with a work that is kept; with a copy of it where another tab has it open. True if it is the work itself. */
   async resume(work) {
     this.#release();
     const take = () => held(work.id, (release) => (this.#release = release));
     const mine = navigator.locks ? (await take()) || (await pause(), await take()) : work.id === thisTab();
     if (mine) this.#open(work.id, "");
-    else this.begin(work.style);
+    else {
+      this.begin(work.style);
+      TABS?.postMessage({ copied: work.id });
+    }
+    return mine;
   }
 
   /** A work of its own for a style that came from elsewhere. It is kept from the first change on. */
@@ -95,7 +118,10 @@ export class Work {
     this.#start = "";
     try {
       localStorage.setItem(PREFIX + this.#id, JSON.stringify({ style, view, changed: Date.now() }));
-      for (const old of works().slice(MOST)) localStorage.removeItem(PREFIX + old.id);
+      for (const old of works().slice(MOST)) {
+        localStorage.removeItem(PREFIX + old.id);
+        dropVersions(old.id);
+      }
       return true;
     } catch {
       return false;

@@ -57,3 +57,12 @@ export function composed({ name, units, sizes, baseSize, sizeTable, arm, height,
   }
   return style;
 }
+
+/** An arm of nobody's, cm, only so that there is something to change. */
+const ANY_ARM = { upperArmGirth: 30, armhole: 45, armLength: 59 };
+
+/** As little as can be drafted: one plain cap in one size, nothing over it or under it, nothing graded. */
+export function bare(units) {
+  const arm = Object.fromEntries(Object.entries(ANY_ARM).map(([name, length]) => [name, Number((Math.round(convert(length, "cm", units) / GRID[units]) * GRID[units]).toFixed(4))]));
+  return composed({ name: "", units, sizes: ["1"], baseSize: "1", sizeTable: "", arm, height: "none", width: "most", hem: "vee", sleeve: "none" });
+}

@@ -28,7 +28,7 @@ const QUESTIONS = [
 export class Start {
   #own = new Set();
 
-  constructor({ units, take, demo }) {
+  constructor({ units, take, demo, empty }) {
     this.units = units;
     this.take = take;
     this.unit = h("select", { id: "start-units", onchange: () => this.#turn(this.unit.value) }, UNITS.map((unit) => h("option", { value: unit, selected: unit === units }, say("unit." + unit))));
@@ -63,7 +63,7 @@ export class Start {
           ),
         ),
         this.says,
-        h("div", { class: "buttons" }, h("button", { type: "submit", class: "main", id: "start-make" }, say("start.make")), h("button", { type: "button", id: "start-demo", onclick: () => (this.element.close(), demo()) }, say("start.demo")), h("button", { type: "button", id: "start-close", onclick: () => this.element.close() }, say("start.close"))),
+        h("div", { class: "buttons" }, h("button", { type: "submit", class: "main", id: "start-make" }, say("start.make")), h("button", { type: "button", id: "start-empty", onclick: () => (this.element.close(), empty()) }, say("start.empty")), h("button", { type: "button", id: "start-demo", onclick: () => (this.element.close(), demo()) }, say("start.demo")), h("button", { type: "button", id: "start-close", onclick: () => this.element.close() }, say("start.close"))),
       ),
     );
     once("v1/size-tables")

@@ -1,12 +1,17 @@
 // Files to take away, and the style itself: saved, opened, kept, linked.
 
 import { h, quietly } from "../common/dom.js";
+import { tableOf } from "../common/bodies.js";
+import { versions } from "../common/history.js";
 import * as kept from "../common/kept.js";
 import { convert, fromMm, parseLength, show, toMm } from "../common/units.js";
 import { once, sizeRun } from "../common/service.js";
+import { paperOf } from "../common/paper.js";
 import { opened } from "./style.js";
 import { hand, KINDS, takeRow } from "../common/take.js";
 import { count, current, find, say } from "../common/words.js";
+
+const parser = new DOMParser();
 
 /** Those that the first version of the service can make, until its description says more. */
 const ALWAYS = new Set(KINDS.filter((kind) => kind !== "application/vnd.hp-hpgl"));
@@ -46,12 +51,14 @@ export class Files {
       { id: "printed", onchange: () => this.#count() },
       ["every", "visible", "base"].map((word) => h("option", { value: word }, say("file." + word))),
     );
+    this.pictured = h("input", { type: "checkbox", id: "pictured" });
     this.layout = h("select", { id: "layout" }, option(find("file.layouts")));
     this.list = h("ul", { class: "file-list" });
     this.says = h("p", { class: "says", role: "status" });
     this.keptList = h("ul", { class: "kept-list" });
     this.lately = h("div", { class: "lately" });
     this.question = h("div", { class: "question", hidden: true });
+    this.history = h("div", { class: "versions", hidden: true });
     addEventListener("storage", () => this.#showKept());
     this.opener = h("input", { type: "file", accept: ".json,application/json", class: "unseen", id: "open-style", "aria-label": say("file.open"), onchange: () => this.open(this.opener.files[0]) });
     const button = (key, click, kind) => h("button", { type: "button", class: kind ?? "", id: key.replace(".", "-"), onclick: click }, say(key));
@@ -77,6 +84,7 @@ export class Files {
       this.says,
       this.question,
       this.keptList,
+      this.history,
       this.lately,
     );
     this.#showRoll();
@@ -92,6 +100,7 @@ export class Files {
   /** Called when the files come into view: the description of the service tells what else it can make. */
   shown() {
     this.#showKept();
+    this.showHistory();
     this.#count();
     once("v3/api-docs")
       .then((description) => {
@@ -172,6 +181,7 @@ export class Files {
             h("div", { class: "tool" }, h("label", { for: "paper" }, say("file.paper")), this.paper),
             this.rollTool,
             h("div", { class: "tool" }, h("label", { for: "printed" }, say("file.printed")), this.printed),
+            h("div", { class: "switch" }, this.pictured, h("label", { for: "pictured" }, say("file.pictured"))),
             this.pages,
           )
         : kind === "image/vnd.dxf"
@@ -187,6 +197,7 @@ export class Files {
       fallback: "sleeve." + kind.split("/").pop(),
       path: "v1/size-runs",
       body: (each) => this.#request(each),
+      prepared: (each, signal) => this.#pictured(each, signal),
     });
   }
 
@@ -204,7 +215,7 @@ export class Files {
     const { style, view } = this.store;
     const body = structuredClone(style);
     if (kind === "application/pdf" || kind === "application/zip") {
-      body.paper = { format: this.paper.value };
+      body.paper = paperOf(this.paper.value);
       if (this.paper.value === "roll") {
         body.paper.width = this.roll.hasAttribute("data-bad") ? this.roll.value : convert(this.#roll, "mm", style.units);
       }
@@ -216,6 +227,17 @@ export class Files {
     }
     if (kind === "image/vnd.dxf" || kind === "application/zip") body.layout = this.layout.value;
     return body;
+  }
+
+  /** The request with the picture of the worn sleeve, where it was asked for. */
+  async #pictured(kind, signal) {
+    const body = this.#request(kind);
+    if (!this.pictured.checked || !["application/pdf", "application/zip"].includes(kind)) return body;
+    const [{ still }, answer, table] = await Promise.all([import("../worn/still.js"), sizeRun({ ...body, paper: undefined, materials: undefined }, "application/json", signal).then((response) => response.json()), tableOf(body).catch(() => null)]);
+    const picture = new Uint8Array(await (await still(answer, table, signal)).arrayBuffer());
+    let text = "";
+    for (const byte of picture) text += String.fromCharCode(byte);
+    return { ...body, wornPicture: btoa(text) };
   }
 
   #fileName() {
@@ -284,6 +306,37 @@ export class Files {
     } catch {
       this.says.textContent = say("file.linkFailed");
     }
+  }
+
+  /** What the style on the bench was like before, with pictures; each can be put back, and that undone. */
+  async showHistory() {
+    const known = await versions(this.work.id);
+    const time = new Intl.DateTimeFormat(current(), { dateStyle: "short", timeStyle: "short" });
+    this.history.hidden = known.length === 0;
+    this.history.replaceChildren(
+      h("h2", null, say("file.history")),
+      h("p", { class: "quiet-words" }, say("file.historyLead")),
+      h(
+        "ol",
+        { class: "version-list" },
+        known.map(({ at, style, picture }) => {
+          const drawn = document.importNode(parser.parseFromString(picture, "text/html").querySelector("svg"), true);
+          drawn.removeAttribute("role");
+          drawn.removeAttribute("aria-label");
+          drawn.setAttribute("aria-hidden", "true");
+          drawn.classList.add("small-picture");
+          return h("li", null, h("button", { type: "button", class: "version", "aria-label": say("file.putBack", { time: time.format(at) }), onclick: () => this.#putBack(style) }, h("span", { class: "version-picture" }, drawn), h("span", null, time.format(at))));
+        }),
+      ),
+    );
+  }
+
+  #putBack(style) {
+    this.store.change("", (each) => {
+      for (const name of Object.keys(each)) delete each[name];
+      Object.assign(each, structuredClone(style));
+    });
+    this.says.textContent = say("file.isBack");
   }
 
   /** What was on the bench before, in this tab or another. */

@@ -70,6 +70,16 @@ export class Grade {
     if (this.store.view.tab === "jumps") this.judgeSoon();
   }
 
+  /** At once: the view was just turned to. */
+  judgeNow() {
+    if (this.store.view.tab === "jumps") this.#judge();
+  }
+
+  /** Asks beforehand, so that the table has its marks from the beginning when it is turned to. */
+  foresee() {
+    checked(this.store.style).catch(() => undefined);
+  }
+
   async #judge() {
     const { style } = this.store;
     try {
@@ -80,12 +90,12 @@ export class Grade {
     }
   }
 
-  /** Every jump between its bounds; the culprit ringed, with its reason and a way to mend it. */
+  /**
+   * Every jump between its bounds; the culprit ringed, with its reason and a way to mend it. What needed room once keeps it as long as the table has the same rows, so that nothing slides
+   * away under the hand that types.
+   */
   #mark(style, cells) {
-    for (const row of this.body.querySelectorAll(".reason-row")) {
-      row.hidden = true;
-      row.querySelector("ul").replaceChildren();
-    }
+    const said = new Map();
     for (const [key, mark] of this.#marks) {
       const known = cells.get(key) ?? {};
       const [dimension, at] = key.split("/");
@@ -114,11 +124,20 @@ export class Grade {
         );
       }
       if (finding) {
-        const text = spoken(finding.message);
-        const row = this.body.querySelector(`[data-reasons="${dimension}"]`);
-        row.hidden = false;
-        row.querySelector("ul").append(h("li", null, `${from}–${to}: ${text}`));
+        said.set(dimension, [...(said.get(dimension) ?? []), h("li", null, `${from}–${to}: ${spoken(finding.message)}`)]);
       }
+      if (value !== undefined) mark.closest("tr").classList.add("mended-once");
+    }
+    for (const row of this.body.querySelectorAll(".reason-row")) {
+      const items = said.get(row.dataset.reasons);
+      row.classList.toggle("past", items === undefined);
+      if (items === undefined) continue;
+      row.hidden = false;
+      const list = row.querySelector("ul");
+      list.replaceChildren(...items);
+      // The most that it took so far.
+      list.dataset.lines = String(Math.max(items.length, Number(list.dataset.lines ?? 0)));
+      list.style.minHeight = `${1.5 * Number(list.dataset.lines)}em`;
     }
   }
 

@@ -2,13 +2,15 @@
 
 import { h } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
+import { figuresOf } from "../worn/figures.js";
+import { paperOf } from "../common/paper.js";
 import { KINDS } from "../common/take.js";
 import { Plan } from "../drawing/plan.js";
 import { once } from "../common/service.js";
 import { hand, takeRow } from "../common/take.js";
 import { findingItem, together } from "../common/findingitem.js";
 import { bodyName, measureName, placeName } from "../common/names.js";
-import { number, show, signed } from "../common/units.js";
+import { number, show, signed, toMm } from "../common/units.js";
 import { spokenItem } from "../common/spoken.js";
 import { sentence } from "../common/violations.js";
 import { find, pointName, say } from "../common/words.js";
@@ -16,13 +18,23 @@ import { find, pointName, say } from "../common/words.js";
 /** Whether a measurement is only doubted, so that it can be confirmed. */
 export const questioned = ({ reason, minimum, maximum, unit }) => /\bconfirmed\b/.test(reason) && minimum !== undefined && maximum !== undefined && unit !== undefined;
 
+/** What the arm of a wearer is built from, by the names of its measurements. */
+const ARM = ["upperArmGirth", "elbowGirth", "wristGirth", "armLength"];
+
 export class Fitted {
-  constructor(body) {
+  #panel = null;
+  drafted = {};
+
+  constructor(body, store) {
     this.body = body;
+    this.store = store;
     this.plan = new Plan(say("wearer.drawing"));
     this.head = h("p", { class: "fitted-head", role: "status" });
     this.trouble = h("ul", { class: "fitted-trouble" });
     this.words = h("div", { class: "fitted-words" });
+    this.wornButton = h("button", { type: "button", id: "wearer-worn", "aria-expanded": "false", onclick: () => this.#showWorn() }, say("worn3d.name"));
+    this.worn = h("section", { class: "worn3d fitted-worn", "aria-label": say("worn3d.name"), hidden: true });
+    this.wornBox = h("div", { class: "fitted-as-worn", hidden: true }, this.wornButton, this.worn);
     this.paper = h("select", { id: "wearer-paper" }, Object.entries(find("file.papers")).filter(([value]) => value !== "roll").map(([value, text]) => h("option", { value }, text)));
     this.files = h("div", { class: "fitted-files", hidden: true }, h("h2", null, say("files")), this.#list());
     this.element = h(
@@ -32,10 +44,39 @@ export class Fitted {
       this.head,
       this.trouble,
       this.plan.element,
+      this.wornBox,
       this.words,
       this.files,
     );
     this.wait();
+  }
+
+  /** The sleeve on an arm built from what was measured, and from the estimates for the rest. */
+  #arm = (size, unit, style) => {
+    const { wearer } = this.body();
+    const length = (name) => wearer[name] ?? this.measured.estimates.find((each) => each.dimension === name)?.value;
+    const known = ARM.filter((name) => length(name) !== undefined);
+    const { figures } = figuresOf(size, unit, null);
+    return { figures: { ...figures, ...Object.fromEntries(known.map((name) => [name, toMm(length(name), style.units) / 1000])) }, words: say("worn3d.armWearer") };
+  };
+
+  async #showWorn() {
+    this.worn.hidden = !this.worn.hidden;
+    this.wornButton.setAttribute("aria-expanded", String(!this.worn.hidden));
+    if (this.worn.hidden) return;
+    if (this.#panel === null) {
+      this.worn.textContent = say("worn3d.loading");
+      this.#panel = import("../worn/panel.js").then(({ Panel }) => {
+        const panel = new Panel({ store: this.store, drafted: this.drafted, arm: this.#arm, id: "wearer3d" });
+        this.worn.replaceChildren(panel.element);
+        return panel;
+      });
+      this.#panel.catch(() => {
+        this.#panel = null;
+        this.worn.textContent = say("worn3d.notLoaded");
+      });
+    }
+    (await this.#panel.catch(() => null))?.refresh();
   }
 
   #list() {
@@ -56,7 +97,7 @@ export class Fitted {
           variant: () => (paper ? this.paper.value : ""),
           fallback: "sleeve." + kind.split("/").pop(),
           path: "v1/made-to-measure",
-          body: () => ({ ...this.body(), ...(paper ? { paper: { format: this.paper.value } } : {}) }),
+          body: () => ({ ...this.body(), ...(paper ? { paper: paperOf(this.paper.value) } : {}) }),
         });
       }),
       h(
@@ -78,6 +119,7 @@ export class Fitted {
     this.words.replaceChildren();
     this.plan.clear();
     this.plan.element.hidden = true;
+    this.wornBox.hidden = true;
     this.files.hidden = true;
   }
 
@@ -113,6 +155,10 @@ export class Fitted {
     this.trouble.replaceChildren();
     this.plan.element.hidden = false;
     this.plan.put(svg);
+    this.wornBox.hidden = false;
+    this.drafted.answer = answer.sizeRun;
+    this.measured = answer;
+    if (!this.worn.hidden) this.#panel?.then((panel) => panel.refresh());
     this.files.hidden = false;
     this.words.replaceChildren(this.#findings(answer), this.#nearest(answer), this.#estimates(answer), this.#together(answer), this.#measures(answer), this.#cautions(answer));
   }

@@ -41,7 +41,7 @@ export class Wearer {
     this.soon = quietly(150, () => this.#ask());
     this.fields = new Map([...FIRST, ...MORE].map((name) => [name, new MeasureField(this, name, measurePicture(name))]));
     this.eases = new Map(Object.keys(EASE).map((name) => [name, new EaseField(this, name)]));
-    this.fitted = new Fitted(() => this.body());
+    this.fitted = new Fitted(() => this.body(), store);
     this.element = h("div", { class: "wearer" }, this.#form(), this.fitted.element);
     this.#tables();
   }

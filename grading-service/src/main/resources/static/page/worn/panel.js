@@ -13,8 +13,8 @@ import { PRESETS, RANGE } from "./stuffs.js";
 const INPUTS = ["cloth", "interfacing"];
 
 /** The drawing by the graphics card, or painted where the browser lends none. */
-function drawer() {
-  const canvas = () => h("canvas", { class: "worn3d-canvas", id: "worn3d-canvas", tabindex: "0", role: "img", "aria-label": say("worn3d.picture"), "aria-describedby": "worn3d-keys" });
+function drawer(id) {
+  const canvas = () => h("canvas", { class: "worn3d-canvas", id: id + "-canvas", tabindex: "0", role: "img", "aria-label": say("worn3d.picture"), "aria-describedby": id + "-keys" });
   let own = canvas();
   try {
     return { canvas: own, draws: new Solid(own), kind: "solid" };
@@ -25,25 +25,34 @@ function drawer() {
   }
 }
 
+/** The arm of a size: that of the table which the style names, or what the sleeve lets suppose. */
+async function armOfSize(size, unit, style) {
+  const table = await tableOf(style).catch(() => null);
+  const { figures, measured } = figuresOf(size, unit, table);
+  return { figures, words: say(measured ? "worn3d.armTable" : "worn3d.armSleeve", { table: table?.info.title ?? "" }) };
+}
+
 export class Panel {
   #id = 0;
   #asked = "";
   #ready = false;
 
-  constructor({ store, drafted }) {
+  /** arm tells whose arm it is on: {figures in metres, words}; id sets the ids of its inputs apart from those of another view. */
+  constructor({ store, drafted, arm = armOfSize, id = "worn3d" }) {
     this.store = store;
     this.drafted = drafted;
+    this.armOf = arm;
     this.lengths = { ...PRESETS.firm };
-    this.size = h("select", { id: "worn3d-size", onchange: () => this.refresh() });
+    this.size = h("select", { id: id + "-size", onchange: () => this.refresh() });
     this.preset = h(
       "select",
-      { id: "worn3d-preset", onchange: () => this.#choose() },
+      { id: id + "-preset", onchange: () => this.#choose() },
       [...Object.keys(PRESETS), "own"].map((name) => h("option", { value: name, selected: name === "firm" }, find("worn3d.presets")[name])),
     );
-    this.inputs = INPUTS.map((name) => h("input", { type: "text", inputmode: "decimal", autocomplete: "off", id: "worn3d-" + name, "aria-describedby": "worn3d-error", oninput: () => this.#typed() }));
-    this.error = h("p", { class: "error", id: "worn3d-error", role: "status" });
+    this.inputs = INPUTS.map((name) => h("input", { type: "text", inputmode: "decimal", autocomplete: "off", id: `${id}-${name}`, "aria-describedby": id + "-error", oninput: () => this.#typed() }));
+    this.error = h("p", { class: "error", id: id + "-error", role: "status" });
     this.says = h("p", { class: "worn3d-says", role: "status" });
-    const { canvas, draws, kind } = drawer();
+    const { canvas, draws, kind } = drawer(id);
     Object.assign(this, { canvas, draws });
     canvas.dataset.kind = kind;
     this.camera = new Camera(() => this.#draw());
@@ -57,17 +66,17 @@ export class Panel {
         { class: "worn3d-stage" },
         canvas,
         h("div", { class: "worn3d-turn" }, turn("worn3d.left", "↺", -0.3), turn("worn3d.right", "↻", 0.3), h("button", { type: "button", class: "quiet", onclick: () => this.camera.reset() }, say("worn3d.reset"))),
-        h("p", { class: "unseen", id: "worn3d-keys" }, say("worn3d.keys")),
+        h("p", { class: "unseen", id: id + "-keys" }, say("worn3d.keys")),
       ),
       h(
         "div",
         { class: "worn3d-side" },
-        h("div", { class: "tool" }, h("label", { for: "worn3d-size" }, say("worn3d.size")), this.size),
-        h("div", { class: "tool" }, h("label", { for: "worn3d-preset" }, say("worn3d.stuff")), this.preset),
-        INPUTS.map((name, i) => h("div", { class: "tool" }, h("label", { for: "worn3d-" + name }, say("worn3d." + name) + ", cm"), this.inputs[i])),
+        (this.sizeTool = h("div", { class: "tool" }, h("label", { for: id + "-size" }, say("worn3d.size")), this.size)),
+        h("div", { class: "tool" }, h("label", { for: id + "-preset" }, say("worn3d.stuff")), this.preset),
+        INPUTS.map((name, i) => h("div", { class: "tool" }, h("label", { for: `${id}-${name}` }, say("worn3d." + name) + ", cm"), this.inputs[i])),
         this.error,
         this.says,
-        h("details", { class: "worn3d-about" }, h("summary", null, say("worn3d.about")), h("p", { id: "worn3d-lead" }, say("worn3d.lead")), h("p", null, say("worn3d.leaves")), (this.arm = h("p"))),
+        h("details", { class: "worn3d-about" }, h("summary", null, say("worn3d.about")), h("p", { id: id + "-lead" }, say("worn3d.lead")), h("p", null, say("worn3d.leaves")), (this.arm = h("p"))),
       ),
     );
     this.worker = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
@@ -85,11 +94,11 @@ export class Panel {
       const before = this.size.value;
       this.size.replaceChildren(...labels.map((label) => h("option", { value: label }, label)));
       this.size.value = labels.includes(before) ? before : answer.baseSize;
+      this.sizeTool.hidden = labels.length < 2;
     }
     const size = answer.sizes.find((each) => each.label === this.size.value);
-    const table = await tableOf(this.store.style).catch(() => null);
-    const { figures, measured } = figuresOf(size, answer.unit, table);
-    this.arm.textContent = say(measured ? "worn3d.armTable" : "worn3d.armSleeve", { table: table?.info.title ?? "" });
+    const { figures, words } = await this.armOf(size, answer.unit, this.store.style);
+    this.arm.textContent = words;
     const { pieces, dimensions, pleats } = size;
     const asked = JSON.stringify([pieces, dimensions, pleats, answer.unit, figures, this.lengths]);
     if (asked === this.#asked) return;

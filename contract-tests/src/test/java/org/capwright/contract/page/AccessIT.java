@@ -26,7 +26,7 @@ class AccessIT {
 
     private static final String[] TABS = {"measures", "spec", "jumps", "findings", "sewing", "cloth", "files"};
 
-    private static final String[] TASKS = {"wearer", "check", "compare"};
+    private static final String[] TASKS = {"wearer", "check", "compare", "shelf", "orders"};
 
     /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
     static final String AXE =
@@ -109,6 +109,9 @@ class AccessIT {
                 browser.click("#check-own");
                 browser.await("the report", "return !!document.querySelector('.verdict');");
             }
+            case "shelf" ->
+                browser.await("the shelf", "return !!document.querySelector('.shelf-style, .absent:not([hidden])');");
+            case "orders" -> browser.await("the orders", "return !!document.querySelector('.order-section');");
             default -> browser.await("both styles", "return !!document.querySelector('.overlaid .outline.second');");
         }
     }

@@ -4,10 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.path.json.JsonPath;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.imageio.ImageIO;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,11 +93,11 @@ class FilesIT {
     void opensAStyleWrittenByHand(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("hand.json");
         Files.writeString(file, """
-                {"units":"in","baseSize":12,"sizes":["10","12","14"],
-                 "sleeve":{"bicep":"14 1/4","capHeight":"5 1/4","armhole":"17 3/4","length":"23 5/8"},
-                 "underSleeve":{"wrist":"8 1/2"},"sizeTable":null,
-                 "grade":{"bicep":"1/2","capHeight":"1/8","armhole":"1/2"},"seamAllowance":"5/8"}
-                """);
+            {"units":"in","baseSize":12,"sizes":["10","12","14"],
+             "sleeve":{"bicep":"14 1/4","capHeight":"5 1/4","armhole":"17 3/4","length":"23 5/8"},
+             "underSleeve":{"wrist":"8 1/2"},"sizeTable":null,
+             "grade":{"bicep":"1/2","capHeight":"1/8","armhole":"1/2"},"seamAllowance":"5/8"}
+            """);
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.find("#open-style").sendKeys(file.toString());
             browser.await("the style", "return document.getElementById('f-sleeve-bicep').value === '14 1/4';");
@@ -109,7 +116,8 @@ class FilesIT {
             browser.find("#open-style").sendKeys(file.toString());
             browser.await(
                     "words",
-                    "return document.querySelector('#panel-files .says').textContent.includes('list.json is no style');");
+                    "return document.querySelector('#panel-files .says').textContent.includes('list.json is no"
+                            + " style');");
         }
     }
 
@@ -133,6 +141,7 @@ class FilesIT {
     @CsvSource({
         "paper, a3, application/pdf, -a3.pdf",
         "paper, letter, application/zip, -letter-nest.zip",
+        "paper, projector-light, application/pdf, -projector-light.pdf",
         "layout, blocks, image/vnd.dxf, -blocks.dxf"
     })
     void namesAFileByWhatWasChosenForIt(String select, String value, String kind, String end) throws IOException {
@@ -161,6 +170,31 @@ class FilesIT {
                 }
             }
             throw new AssertionError("no PDF in the archive");
+        }
+    }
+
+    /** The worn sleeve is settled and drawn out of sight, and sent along. */
+    @Test
+    void thePictureAsWornGoesIntoTheArchive() throws IOException {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("files");
+            browser.click("#pictured");
+            browser.click("[data-kind='application/zip']");
+            byte[] worn = new byte[0];
+            try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(browser.downloaded(".zip")))) {
+                for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                    if (entry.getName().endsWith("worn.png")) {
+                        worn = zip.readAllBytes();
+                    }
+                }
+            }
+            BufferedImage picture = ImageIO.read(new ByteArrayInputStream(worn));
+            assertEquals(3.0 / 4, (double) picture.getWidth() / picture.getHeight(), 0.01);
+            Set<Integer> colours = new HashSet<>();
+            for (int x = 0; x < picture.getWidth(); x++) {
+                colours.add(picture.getRGB(x, picture.getHeight() / 3));
+            }
+            assertTrue(colours.size() > 20, colours.size() + " colours across the upper arm");
         }
     }
 

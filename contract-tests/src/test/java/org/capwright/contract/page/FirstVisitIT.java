@@ -22,7 +22,8 @@ class FirstVisitIT {
     /** All pictures together, so that the documentation stays light. */
     private static final long MOST_BYTES = 750_000;
 
-    private static void keep(Browser browser, String name) throws IOException {
+    /** Keeps a picture for the documentation. */
+    static void keep(Browser browser, String name) throws IOException {
         Files.createDirectories(FOLDER);
         Files.write(FOLDER.resolve(name + ".png"), SmallPicture.of(browser.picture()));
     }

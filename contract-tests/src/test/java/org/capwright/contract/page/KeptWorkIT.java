@@ -47,13 +47,49 @@ class KeptWorkIT {
             link(browser, "9");
             browser.inAnotherTab(RunningService.address() + "/", () -> {
                 assertEquals("9", browser.value("#f-overlay-rise"), "begins where the first is");
+                assertTrue(browser.text(".notice").contains("open in another tab"), browser.text(".notice"));
                 link(browser, "16");
             });
             assertEquals("9", browser.value("#f-overlay-rise"));
+            assertTrue(browser.text(".notice").contains("works on a copy"), browser.text(".notice"));
             assertTrue((Boolean) browser.run(KEPT, 9));
             assertTrue((Boolean) browser.run(KEPT, 16));
             browser.show("files");
             assertEquals(1, browser.all(".lately-list li").size(), "and each knows of the other");
+        }
+    }
+
+    private static void versions(Browser browser, int number) {
+        browser.await(
+                number + " versions", "return document.querySelectorAll('.version').length === arguments[0];", number);
+    }
+
+    /** What stood on the bench for a while is kept with a picture, also over a reload, and comes back by one press. */
+    @Test
+    void whatAStyleWasBeforeComesBackFromItsHistory() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("files");
+            versions(browser, 0);
+            browser.type("f-overlay-rise", "9");
+            versions(browser, 1);
+            browser.type("f-overlay-rise", "16");
+            versions(browser, 2);
+            browser.reload();
+            browser.show("files");
+            versions(browser, 2);
+            assertEquals(
+                    2, browser.all(".version svg.small-picture .worn-overlay").size(), "each with its picture");
+            assertFalse(
+                    browser.all(".version svg")
+                            .get(0)
+                            .getDomProperty("outerHTML")
+                            .equals(browser.all(".version svg").get(1).getDomProperty("outerHTML")),
+                    "of its own");
+            browser.click(".version-list li:nth-child(2) .version");
+            browser.await("what it was", "return document.getElementById('f-overlay-rise').value === '9';");
+            browser.settle();
+            browser.run("document.querySelector('.history button').click();");
+            browser.await("undone", "return document.getElementById('f-overlay-rise').value === '16';");
         }
     }
 

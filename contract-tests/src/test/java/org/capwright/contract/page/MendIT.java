@@ -29,6 +29,25 @@ class MendIT {
         browser.settle();
     }
 
+    /** Judgements come and go without anything sliding away under the hand. */
+    @Test
+    void theTableKeepsItsHeight() {
+        String height = "return document.querySelector('#panel-jumps table').offsetHeight;";
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            browser.show("jumps");
+            Object first = browser.run(height);
+            browser.await("the bounds", "return !!document.querySelector('.jump-bar');");
+            assertEquals(first, browser.run(height), "bounds find room that was left for them");
+            spoil(browser);
+            Object spoilt = browser.run(height);
+            browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "1.2");
+            browser.settle();
+            browser.await("no culprit", "return !document.getElementById('mend-bicep-1');");
+            assertEquals(spoilt, browser.run(height), "the room of what is mended stays");
+            assertFalse(browser.find("[data-reasons=bicep]").isDisplayed(), "though nothing is said there any more");
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(Screen.class)
     void theCulpritIsRingedAndMendedByOnePress(Screen screen) {

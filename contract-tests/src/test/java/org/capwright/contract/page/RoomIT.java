@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
 
 /** What is asked for is seen, on a phone, on a laptop, on a magnified page and on a large screen. */
 class RoomIT {
@@ -55,6 +56,60 @@ class RoomIT {
             browser.room(2560, 1440);
             browser.await("a larger hand", "return getComputedStyle(document.documentElement).fontSize === '20px';");
             assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth;"));
+        }
+    }
+
+    private static double size(Browser browser, String selector, String side) {
+        return ((Number) browser.run(
+                        "return document.querySelector(arguments[0]).getBoundingClientRect()[arguments[1]];",
+                        selector,
+                        side))
+                .doubleValue();
+    }
+
+    private static void press(Browser browser, String border, Keys... keys) {
+        browser.run("document.querySelector(arguments[0]).focus();", border);
+        browser.actions().sendKeys(keys).perform();
+    }
+
+    /** Panes are as wide and high as one likes, by keys and by pointer, and stay so; a large screen has a taste of its own. */
+    @Test
+    void bordersStayWhereTheyWerePut() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            double measures = size(browser, ".measures", "width");
+            double drawing = size(browser, ".view", "height");
+            press(browser, ".border-measures", Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+            press(browser, ".border-views", Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+            assertEquals(measures + 4 * 16, size(browser, ".measures", "width"), 1);
+            assertTrue(size(browser, ".view", "height") > drawing + 10, "more of the drawing");
+            browser.actions()
+                    .clickAndHold(browser.find(".border-measures"))
+                    .moveByOffset(-48, 0)
+                    .release()
+                    .perform();
+            double dragged = size(browser, ".measures", "width");
+            assertEquals(measures + 16, dragged, 10, "follows the pointer");
+            browser.reload();
+            assertEquals(dragged, size(browser, ".measures", "width"), 1, "also the next time");
+            browser.room(2560, 1440);
+            browser.await(
+                    "a border from top to bottom",
+                    "return document.querySelector('.border-views').ariaOrientation === 'vertical';");
+            double wide = size(browser, ".view", "width");
+            press(browser, ".border-views", Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+            assertTrue(size(browser, ".view", "width") < wide, "more of the views");
+            assertEquals(2560, size(browser, ".dock", "right"), 25, "to the rim of the screen");
+            assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth;"));
+            browser.keep("panes-2560");
+            browser.room(1280, 800);
+            press(browser, ".border-measures", Keys.HOME);
+            assertEquals(measures, size(browser, ".measures", "width"), 1, "back as it was");
+        }
+        try (Browser browser = Browser.open(Screen.PHONE)) {
+            double board = size(browser, ".board", "height");
+            press(browser, ".border-board", Keys.ARROW_UP, Keys.ARROW_UP);
+            assertTrue(size(browser, ".board", "height") < board, "less of the drawing");
+            assertTrue(size(browser, ".border-board", "height") >= 24, "enough for a thumb");
         }
     }
 }

@@ -209,6 +209,32 @@ class ShopIT {
         }
     }
 
+    /** Where keys are on, the page asks for one, keeps it in the tab alone, and shows the tenant's own. */
+    @Test
+    void theWorkroomSignsInOnThePage() {
+        try (Browser browser = Browser.blank(Screen.DESKTOP)) {
+            browser.visit(service.url() + "/");
+            browser.await("the request for a key", "return document.querySelector('.sign-in')?.hidden === false;");
+            browser.run(AccessIT.axe());
+            accessible(browser, "sign in");
+            browser.find("#key").sendKeys("cw_wrong", Keys.ENTER);
+            browser.await("the refusal", "return document.querySelector('.sign-in .error').textContent !== '';");
+            browser.find("#key").sendKeys(desk, Keys.ENTER);
+            browser.settle();
+            browser.task("shelf");
+            browser.await("the shelf", "return !!document.querySelector('.shelf-style[data-id=choir-gown]');");
+            browser.reload();
+            assertEquals(false, browser.run("return !document.querySelector('.sign-in').hidden;"), "still signed in");
+            assertEquals(
+                    false,
+                    browser.run("return JSON.stringify(localStorage).includes(arguments[0]);", desk),
+                    "the tab alone");
+            browser.click("#sign");
+            browser.await("the request for a key", "return document.querySelector('.sign-in')?.hidden === false;");
+            assertEquals(0L, browser.run("return sessionStorage['capwright.key']?.length ?? 0;"));
+        }
+    }
+
     /** One file at a stable address, for pages of any origin, small. */
     @Test
     void theScriptIsOneSmallFile() throws IOException {

@@ -19,9 +19,9 @@ import org.openqa.selenium.Keys;
 class StartIT {
 
     private static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: {type:"
-            + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
-            + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
-            + " node.html.slice(0, 120)).join(' | '))));";
+        + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
+        + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
+        + " node.html.slice(0, 120)).join(' | '))));";
 
     private static String axe() throws IOException {
         try (InputStream in = StartIT.class.getResourceAsStream("/axe.min.js")) {
@@ -101,6 +101,15 @@ class StartIT {
             browser.settle();
             browser.show("files");
             assertTrue(browser.text(".lately-list").contains("Choir gown sleeve"), "what was on the table is kept");
+            browser.click("#file-begin");
+            browser.await("the questions", "return !!document.getElementById('start');");
+            browser.click("#start-empty");
+            browser.settle();
+            assertTrue(browser.all("#f-overlay-rise").isEmpty(), "nothing over the cap");
+            assertEquals(
+                    List.of("base-sleeve"),
+                    browser.run("return [...document.querySelectorAll('g.piece')].map(piece => piece.dataset.piece);"));
+            assertTrue(browser.all(".problems li").isEmpty());
         }
     }
 

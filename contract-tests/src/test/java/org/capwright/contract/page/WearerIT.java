@@ -79,9 +79,33 @@ class WearerIT {
                             .get(0)
                             .findElements(org.openqa.selenium.By.cssSelector("tbody tr"))
                             .size());
+            if (screen == Screen.DESKTOP) {
+                worn(browser);
+            }
             browser.run("window.scrollTo(0, 0);");
             browser.keep("wearer");
         }
+    }
+
+    /** The sleeve is seen on the arm that was measured, and follows a change of it. */
+    private static void worn(Browser browser) {
+        String settled = "return document.querySelector('.fitted-worn .worn3d-inner')?.dataset.state === 'settled';";
+        browser.click("#wearer-worn");
+        browser.await("the worn sleeve", settled);
+        assertTrue(((String) browser.run("return document.querySelector('.fitted-worn').textContent;"))
+                .contains("built from the measurements of this wearer"));
+        String before =
+                (String) browser.run("return document.querySelector('.fitted-worn .worn3d-inner').dataset.top;");
+        assertTrue(Double.parseDouble(before) > 0, "the overlay stands above the shoulder point, metres: " + before);
+        measure(browser, "upperArmGirth", "33.5");
+        browser.await(
+                "the new sleeve",
+                "const worn = document.querySelector('.fitted-worn .worn3d-inner').dataset;"
+                        + "return worn.state === 'settled' && worn.top !== arguments[0];",
+                before);
+        browser.keep("wearer-worn");
+        measure(browser, "upperArmGirth", "31.5");
+        browser.await("the first sleeve", "return !document.querySelector('.wearer').classList.contains('asking');");
     }
 
     /** 36 cm of upper arm beside 96 cm of bust lies outside what the survey would let pass. */

@@ -174,6 +174,7 @@ public record SizeRunRequest(
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 title.language());
     }
 
@@ -202,6 +203,7 @@ public record SizeRunRequest(
                 printed,
                 materials,
                 rounding,
+                worn,
                 language);
     }
 
