@@ -3,6 +3,7 @@ package org.capwright.report;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -66,6 +67,16 @@ public final class WornPicture {
      */
     public byte[] png() {
         return png.clone();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof WornPicture picture && Arrays.equals(png, picture.png);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(png);
     }
 
     BufferedImage image() {

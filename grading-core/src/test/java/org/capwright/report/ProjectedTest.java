@@ -100,7 +100,10 @@ class ProjectedTest {
                 .sorted(Comparator.comparingDouble(box -> -box.height()))
                 .toList();
         List<int[]> found = besideOneAnother(seen);
-        assertEquals(pieces.size(), found.size());
+        assertEquals(
+                pieces.size(),
+                found.size(),
+                () -> found.stream().map(java.util.Arrays::toString).toList() + " of " + seen.width() + " mm");
         for (int i = 0; i < found.size(); i++) {
             assertEquals(pieces.get(i).width(), found.get(i)[1] - found.get(i)[0], LINE, "piece " + i);
         }
@@ -109,9 +112,9 @@ class ProjectedTest {
     /** Where there are lines, from left to right; pieces are 10 mm apart. */
     private static List<int[]> besideOneAnother(Seen seen) {
         List<int[]> found = new ArrayList<>();
-        for (int x = 95; x < seen.width(); x++) {
+        for (int x = 95; x < seen.width() - 1; x++) {
             boolean there = false;
-            for (int y = 98; y < seen.height(); y++) {
+            for (int y = 98; y < seen.height() - 1; y++) {
                 there |= seen.line(x, y);
             }
             if (there && !found.isEmpty() && x - found.get(found.size() - 1)[1] <= 3) {

@@ -1,6 +1,7 @@
 package org.capwright.json.style;
 
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -79,6 +80,9 @@ public final class SizeRunWriter {
         run.plotterWidth().ifPresent(width -> body.put("plotter", Map.of("width", length(width))));
         run.materials().ifPresent(materials -> body.put("materials", materials(materials)));
         // A step is told with its unit, as a grid may be finer than the unit of the request shows.
+        run.worn()
+                .ifPresent(
+                        picture -> body.put("wornPicture", Base64.getEncoder().encodeToString(picture.png())));
         run.rounding()
                 .ifPresent(
                         grid -> body.put("rounding", number(unit.fromMillimetres(grid.step())) + " " + unit.symbol()));
@@ -222,6 +226,10 @@ public final class SizeRunWriter {
         if (run.paper() instanceof Paper.Roll roll) {
             paper.put("format", "roll");
             paper.put("width", length(roll.width()));
+        } else if (run.paper() instanceof Paper.Projection projection) {
+            paper.put("format", "projector");
+            paper.put("ground", projection.ground().name().toLowerCase(Locale.ROOT));
+            paper.put("width", length(projection.width()));
         } else if (!run.paper().equals(Paper.A4)) {
             paper.put("format", ((Paper.Sheets) run.paper()).name().toLowerCase(Locale.ROOT));
         }

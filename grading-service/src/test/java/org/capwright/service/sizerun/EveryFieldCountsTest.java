@@ -136,6 +136,13 @@ class EveryFieldCountsTest {
         values("/paper/format", "{}", "\"a4\"", "\"letter\"");
         values("/paper/width", "{\"paper\":{\"format\":\"roll\"}}", "90", "120");
         values("/paper/sizes", "{}", "[\"40\"]", "[\"40\",\"42\"]");
+        values("/paper/ground", "{\"paper\":{\"format\":\"projector\"}}", "\"dark\"", "\"light\"");
+        // Pictures of one dot, black and white.
+        values(
+                "/wornPicture",
+                "{}",
+                "\"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==\"",
+                "\"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg==\"");
         values("/plotter/width", "{}", "90", "120");
         materials();
         growth();
