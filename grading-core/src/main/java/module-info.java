@@ -3,6 +3,7 @@
  * below (the draft, the pieces, the drawings) is not exported and may change from version to version.
  */
 module org.capwright.grading {
+    requires java.desktop;
     requires static org.jspecify;
     requires transitive org.capwright.tables;
     requires commons.math3;

@@ -134,14 +134,23 @@ public final class Pieces {
     }
 
     /**
-     * Made into a PDF of one page for a projector over the cutting table, with thick lines, a grid of 10 cm and a length each way to set the projector by.
+     * The same pieces as a PDF of one page for a projector over the cutting table: thick light lines on a dark ground, a grid of 10 cm, and a length each way to set the projector by.
      *
      * @param width width of the table that the pieces are laid within, mm
-     * @param ground what the lines stand on
      * @return the same pieces, projected
      */
-    public Pieces projected(double width, Paper.Ground ground) {
-        return onPaper(new Paper.Projection(width, ground));
+    public Pieces projectedOnDark(double width) {
+        return onPaper(new Paper.Projection(width, Paper.Ground.DARK));
+    }
+
+    /**
+     * The same as {@link #projectedOnDark}, with dark lines on a light ground.
+     *
+     * @param width width of the table that the pieces are laid within, mm
+     * @return the same pieces, projected
+     */
+    public Pieces projectedOnLight(double width) {
+        return onPaper(new Paper.Projection(width, Paper.Ground.LIGHT));
     }
 
     /**
