@@ -2,6 +2,7 @@ package org.capwright.check;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +28,24 @@ final class MovedPointCheck implements PlausibilityCheck {
     /** Off by more than this the line cannot be sewn as drawn, mm. Common practice, no source. */
     private static final double STOP = 2;
 
+    /** A corner nearer to the end of its line than this may be rounded, mm. Common practice, no source. */
+    private static final double CORNER = 2;
+
+    /** A cap line turns twice; one more at each end may be the corner's own. */
+    private static final int MOST_BENDS = 4;
+
+    /** What changes with a corner. */
+    private static final List<CheckedMeasure> OF_CORNERS = List.of(
+            CheckedMeasure.BICEP,
+            CheckedMeasure.CAP_HEIGHT,
+            CheckedMeasure.CAP_LINE,
+            CheckedMeasure.FRONT_WIDTH,
+            CheckedMeasure.BACK_WIDTH,
+            CheckedMeasure.FRONT_CAP_LINE,
+            CheckedMeasure.BACK_CAP_LINE,
+            CheckedMeasure.FRONT_INFLECTIONS,
+            CheckedMeasure.BACK_INFLECTIONS);
+
     @Override
     public String code() {
         return "moved-point";
@@ -36,8 +55,9 @@ final class MovedPointCheck implements PlausibilityCheck {
     public Sifted sift(CheckedGrade grade, Thresholds thresholds) {
         List<Finding> found = new ArrayList<>();
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
+        corners(grade, found, rest);
         for (int i = 0; i < grade.sizes().size(); i++) {
-            Optional<NestLine> line = grade.sizes().get(i).line(NestLine.Kind.CAP_LINE);
+            Optional<NestLine> line = rest.get(i).line(NestLine.Kind.CAP_LINE);
             if (line.isEmpty() || !grade.isMeasured()) {
                 continue;
             }
@@ -49,6 +69,145 @@ final class MovedPointCheck implements PlausibilityCheck {
             }
         }
         return new Sifted(List.copyOf(found), grade.with(rest));
+    }
+
+    /** An underarm corner that does not end its cap line as the corners of the other sizes do. */
+    private void corners(CheckedGrade grade, List<Finding> found, List<CheckedSize> rest) {
+        int n = grade.sizes().size();
+        double[][] off = new double[n][2];
+        double next = 0;
+        int size = 0;
+        int end = 0;
+        for (int i = 0; i < n && grade.isMeasured(); i++) {
+            List<Point> points = capLine(grade.sizes().get(i));
+            off[i][0] = Math.max(beyond(points), along(grade, i, 0));
+            off[i][1] = Math.max(beyond(reversed(points)), along(grade, i, 1));
+            for (int e = 0; e < 2; e++) {
+                size = off[i][e] > off[size][end] ? i : size;
+                end = size == i && off[i][e] >= off[i][1 - e] ? e : end;
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int e = 0; e < 2; e++) {
+                // A line that was drawn as a half has both corners moved.
+                next = i == size ? next : Math.max(next, off[i][e]);
+            }
+        }
+        List<Point> line = grade.isMeasured() ? capLine(grade.sizes().get(size)) : List.of();
+        for (int i = 2; i < line.size() - 2; i++) {
+            next = Math.max(next, off(line, i));
+        }
+        if (n > 2 && off[size][end] > Math.max(CORNER, ALONE * next) && bends(line) <= MOST_BENDS) {
+            found.add(corner(grade.label(size), off[size][end], end, off[size][1 - end] > off[size][end] / 2));
+            CheckedSize judged = rest.get(size).withLines(List.of());
+            for (CheckedMeasure measure : OF_CORNERS) {
+                judged = judged.without(measure);
+            }
+            rest.set(size, judged);
+        }
+    }
+
+    /** How often a line turns the other way; one that waves leads nowhere. */
+    private static int bends(List<Point> line) {
+        int bends = 0;
+        double before = 0;
+        for (int i = 2; i < line.size() - 2; i++) {
+            Point to = line.get(i).minus(line.get(i - 1));
+            Point from = line.get(i + 1).minus(line.get(i));
+            double turn = to.x() * from.y() - to.y() * from.x();
+            bends += turn * before < 0 ? 1 : 0;
+            before = turn == 0 ? before : turn;
+        }
+        return bends;
+    }
+
+    private static List<Point> capLine(CheckedSize size) {
+        return size.line(NestLine.Kind.CAP_LINE).map(NestLine::points).orElse(List.of());
+    }
+
+    private static List<Point> reversed(List<Point> points) {
+        List<Point> reversed = new ArrayList<>(points);
+        Collections.reverse(reversed);
+        return reversed;
+    }
+
+    /** How far the first point of a line lies off the cubic through the four after it, mm; 0 where they lie too unevenly to tell. */
+    private static double beyond(List<Point> points) {
+        if (points.size() < 12) {
+            return 0;
+        }
+        double[] places = new double[4];
+        double[] steps = {points.get(2).distanceTo(points.get(1)), 0, 0};
+        for (int k = 1; k < 4; k++) {
+            steps[k - 1] = points.get(k + 1).distanceTo(points.get(k));
+            places[k] = places[k - 1] + steps[k - 1];
+        }
+        double first = points.get(0).distanceTo(points.get(1));
+        Arrays.sort(steps);
+        if (!(steps[0] > 0) || steps[2] > UNLIKE * steps[0] || first > UNLIKE * steps[2]) {
+            return 0;
+        }
+        // The corner itself may be moved nearer or farther; where the line would end, its other points tell.
+        Point heading = points.get(1).minus(points.get(2)).unit();
+        double along = Math.max(0, points.get(0).minus(points.get(1)).dot(heading));
+        Point expected = through(points.subList(1, 5), places, -along);
+        return expected.distanceTo(points.get(0));
+    }
+
+    /** Where the sizes are drawn by as many points each: how much longer or shorter the last chord of a line is than those of the other sizes, mm, if the chord beside it is like theirs; else 0. */
+    private static double along(CheckedGrade grade, int size, int end) {
+        List<double[]> others = new ArrayList<>();
+        int n = capLine(grade.sizes().get(size)).size();
+        for (int i = 0; i < grade.sizes().size(); i++) {
+            List<Point> points = capLine(grade.sizes().get(i));
+            if (points.size() != n || n < 12) {
+                return 0;
+            }
+            others.add(chords(end == 0 ? points : reversed(points)));
+        }
+        double[] own = others.remove(size);
+        if (others.size() < 2) {
+            return 0;
+        }
+        double[] last = others.stream().mapToDouble(chord -> chord[0]).sorted().toArray();
+        double[] beside =
+                others.stream().mapToDouble(chord -> chord[1]).sorted().toArray();
+        boolean like = own[1] > 0.8 * beside[0] && own[1] < 1.25 * beside[beside.length - 1];
+        return like ? Math.max(last[0] - own[0], own[0] - last[last.length - 1]) : 0;
+    }
+
+    private static double[] chords(List<Point> points) {
+        return new double[] {
+            points.get(0).distanceTo(points.get(1)), points.get(1).distanceTo(points.get(2))
+        };
+    }
+
+    private static Point through(List<Point> points, double[] places, double place) {
+        Point at = new Point(0, 0);
+        for (int k = 0; k < 4; k++) {
+            double weight = 1;
+            for (int j = 0; j < 4; j++) {
+                weight *= j == k ? 1 : (place - places[j]) / (places[k] - places[j]);
+            }
+            at = at.plus(points.get(k).times(weight));
+        }
+        return at;
+    }
+
+    private Finding corner(String size, double off, int end, boolean both) {
+        String half = both ? "both underarm corners" : "the " + (end == 0 ? "front" : "back") + " underarm corner";
+        return new Finding(
+                code(),
+                off > STOP ? Severity.STOP : Severity.CAUTION,
+                List.of(size),
+                CheckedMeasure.CAP_LINE,
+                Quantity.LENGTH,
+                OptionalDouble.of(off),
+                Expected.atMost(0),
+                half + " of size " + size + " " + (both ? "lie" : "lies")
+                        + " off the end of the cap line, where those of the other sizes lie on it",
+                Finding.PRACTICE,
+                "Put the corner back to where the cap line leads; bicep and cap height of this size are judged then.");
     }
 
     /** The one point that lies off, and its mirror image where the line was drawn as a half. */
@@ -90,15 +249,7 @@ final class MovedPointCheck implements PlausibilityCheck {
         }
         double share = points.get(at).minus(beside[1]).dot(beside[2].minus(beside[1])) / (chord * chord);
         double place = places[1] + Math.max(0, Math.min(1, share)) * chord;
-        Point expected = new Point(0, 0);
-        for (int k = 0; k < 4; k++) {
-            double weight = 1;
-            for (int j = 0; j < 4; j++) {
-                weight *= j == k ? 1 : (place - places[j]) / (places[k] - places[j]);
-            }
-            expected = expected.plus(beside[k].times(weight));
-        }
-        return expected.distanceTo(points.get(at));
+        return through(List.of(beside), places, place).distanceTo(points.get(at));
     }
 
     private static CheckedSize without(CheckedSize size, List<Point> points, List<Integer> moved) {

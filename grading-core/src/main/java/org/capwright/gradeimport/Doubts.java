@@ -98,7 +98,9 @@ final class Doubts {
         long usual = middles.entrySet().stream()
                 .filter(row -> isUsual(row.getKey(), row.getValue()))
                 .count();
-        if (stated.size() != 1 || usual == middles.size() || isForChildren()) {
+        boolean certain =
+                middles.keySet().stream().allMatch(measure -> written(measure).certain());
+        if (stated.size() != 1 || usual == middles.size() || certain || isForChildren()) {
             return false;
         }
         Unit said = stated.iterator().next();
@@ -154,7 +156,7 @@ final class Doubts {
                                 size -> size.toLowerCase(Locale.ROOT)
                                         .matches(
                                                 ".*\\d"
-                                                        + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
                 || sizes.size() > 1
                         && sizes.stream()
                                 .allMatch(size -> size.matches("\\d{2,3}")

@@ -203,6 +203,10 @@ public final class OutlineReader {
 
     /** Sizes that are named in the drawings and have no piece there. */
     private List<String> lost(Set<String> read, Set<String> unnamed) {
+        if (pieces.stream().anyMatch(piece -> piece.how().contains(Pieces.NUMBERED))) {
+            // Numbers of our own are no sizes that a name could stand beside.
+            return List.of();
+        }
         List<String> names = new ArrayList<>(unnamed);
         names.addAll(texts);
         named(layers, Outline::layer, names);

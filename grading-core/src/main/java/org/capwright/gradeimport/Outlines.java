@@ -46,6 +46,12 @@ final class Outlines {
         }
     }
 
+    /** Ends nearer together than this are one point, mm. */
+    private static final double NEAR = 0.1;
+
+    /** Areas that differ by less than this share are the same. */
+    private static final double SAME = 1e-6;
+
     private record Place(Insertion instance, String layer, LineRole role) {}
 
     private Outlines() {}
@@ -120,7 +126,12 @@ final class Outlines {
     private static List<Outline> ofPieces(List<Outline> found) {
         List<Outline> pieces =
                 found.stream().filter(outline -> outline.area() >= LEAST_AREA).toList();
-        List<Outline> all = new ArrayList<>(pieces);
+        List<Outline> all = new ArrayList<>();
+        for (Outline piece : pieces) {
+            if (all.stream().noneMatch(other -> isSame(piece, other))) {
+                all.add(piece);
+            }
+        }
         for (Outline small : found) {
             boolean alone = found.stream()
                             .filter(other -> other.layer().equals(small.layer())
@@ -135,6 +146,16 @@ final class Outlines {
             }
         }
         return all;
+    }
+
+    /** Whether an outline was drawn twice. */
+    private static boolean isSame(Outline one, Outline other) {
+        return one.layer().equals(other.layer())
+                && one.colour() == other.colour()
+                && one.instance().equals(other.instance())
+                && Math.abs(one.area() - other.area()) < SAME * one.area()
+                && one.box().grown(Chaining.MEET).shared(other.box()).equals(other.box())
+                && other.box().grown(Chaining.MEET).shared(one.box()).equals(one.box());
     }
 
     /** Area over the square of the way round: the same for the same form in any size. */
@@ -156,7 +177,7 @@ final class Outlines {
             ImportNotes traces)
             throws ForeignInputException {
         for (Chaining.Closed closed : chaining.closed()) {
-            Outline outline = Outline.of(place.layer, colour, place.instance, closed.line(), closed.points());
+            Outline outline = Outline.of(place.layer, colour, place.instance, closed.line(), met(closed.points()));
             if (closed.gap() > Chaining.MEET && outline.area() >= LEAST_AREA) {
                 traces.assumed(
                         closed.line(),
@@ -182,6 +203,13 @@ final class Outlines {
                 byFold(place, colour, chain, folds, found, left, traces);
             }
         }
+    }
+
+    /** Ends that lie so near together that they are meant for one point are one. */
+    private static List<Point> met(List<Point> points) {
+        int last = points.size() - 1;
+        double gap = points.get(0).distanceTo(points.get(last));
+        return last > 3 && gap > 0 && gap <= NEAR ? points.subList(0, last) : points;
     }
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */

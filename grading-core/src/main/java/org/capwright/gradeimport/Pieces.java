@@ -20,6 +20,9 @@ import org.capwright.geometry.Box;
 /** Sorts the outlines of one drawing by piece and size: by blocks, by layers, by the texts in and beside them. */
 final class Pieces {
 
+    /** How a size is told that nothing names. */
+    static final String NUMBERED = "sizes numbered by area, as nothing in the drawing names them";
+
     private static final Pattern KEYED = Pattern.compile("[\\p{Lu} ]{3,30}:.*");
     private static final Pattern NAMING = Pattern.compile("(?i)(?:piece name|piece|category)\\s*:\\s*(.+)");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
@@ -192,19 +195,28 @@ final class Pieces {
         return sizes;
     }
 
-    /** What is left of the names of layers without words of roles, and without what they all begin with where that leaves sizes. */
+    /** What is left of the names of layers without words of roles, and without what they all begin or end with where that leaves sizes. */
     private static Map<String, String> rests(List<Outline> outlines) {
         Map<String, String> rests = new LinkedHashMap<>();
         outlines.forEach(outline -> rests.put(outline.layer(), LineRole.rest(outline.layer())));
         List<String> distinct = rests.values().stream().distinct().toList();
-        int common = distinct.size() > 1 ? common(distinct) : 0;
-        boolean bare = common > 0
+        int before = distinct.size() > 1 ? common(distinct) : 0;
+        int after = distinct.size() > 1
+                ? common(distinct.stream().map(Pieces::backwards).toList())
+                : 0;
+        boolean bare = before + after > 0
                 && !distinct.stream().allMatch(SizeScale::isLabel)
-                && distinct.stream()
-                        .map(rest -> trimmed(rest.substring(common)))
-                        .allMatch(SizeScale::isLabel);
-        rests.replaceAll((layer, rest) -> SizeScale.named(rest).orElse(bare ? trimmed(rest.substring(common)) : rest));
+                && distinct.stream().map(rest -> between(rest, before, after)).allMatch(SizeScale::isLabel);
+        rests.replaceAll((layer, rest) -> SizeScale.named(rest).orElse(bare ? between(rest, before, after) : rest));
         return rests;
+    }
+
+    private static String backwards(String name) {
+        return new StringBuilder(name).reverse().toString();
+    }
+
+    private static String between(String name, int before, int after) {
+        return before + after < name.length() ? trimmed(name.substring(before, name.length() - after)) : "";
     }
 
     private static String trimmed(String name) {
@@ -442,12 +454,7 @@ final class Pieces {
                 byArea.sort(
                         Comparator.comparingDouble(i -> pieces.get(i).outline().area()));
                 for (int k = 0; k < byArea.size(); k++) {
-                    pieces.set(
-                            byArea.get(k),
-                            pieces.get(byArea.get(k))
-                                    .labelled(
-                                            Integer.toString(k + 1),
-                                            "sizes numbered by area, as nothing in the drawing names them"));
+                    pieces.set(byArea.get(k), pieces.get(byArea.get(k)).labelled(Integer.toString(k + 1), NUMBERED));
                 }
             }
         }

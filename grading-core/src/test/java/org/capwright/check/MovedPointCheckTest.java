@@ -44,6 +44,25 @@ class MovedPointCheckTest {
         assertEquals(List.of(), check(2.5, 0));
     }
 
+    /** An underarm corner moved up, or along its line, is told as such, and not as a bicep that jumps. */
+    @Test
+    void aMovedCornerIsToldAsOne() {
+        for (Point move : List.of(new Point(0, 6), new Point(-8, 0), new Point(6, 0), new Point(-6, -6))) {
+            CheckedGrade grade = grade(0, 0);
+            List<CheckedSize> sizes = new ArrayList<>(grade.sizes());
+            List<Point> points = new ArrayList<>(
+                    sizes.get(3).line(NestLine.Kind.CAP_LINE).orElseThrow().points());
+            points.set(0, points.get(0).plus(move));
+            sizes.set(3, sizes.get(3).withLines(List.of(new NestLine(NestLine.Kind.CAP_LINE, points))));
+            List<Finding> all = GradeChecks.run(grade.with(sizes), Thresholds.usual());
+            assertEquals(List.of("moved-point"), all.stream().map(Finding::code).toList(), move + " " + all);
+            assertEquals(List.of("42"), all.get(0).sizes());
+            assertTrue(
+                    all.get(0).message().contains("front underarm corner"),
+                    all.get(0).message());
+        }
+    }
+
     @Test
     void crossingsAndBendsThatFollowFromThePointAreNotToldAgain() {
         List<Finding> all = GradeChecks.run(grade(0, 8), Thresholds.usual());

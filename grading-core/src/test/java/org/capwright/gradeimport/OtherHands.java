@@ -289,7 +289,7 @@ final class OtherHands {
                         && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
             case "mirrored-size" -> names(findings, drawn, "mirrored-piece", "");
             case "moved-corner" ->
-                names(findings, drawn, "uneven-jump", "bicep")
+                (names(findings, drawn, "moved-point", "") || names(findings, drawn, "uneven-jump", "bicep"))
                         && findings.stream().noneMatch(f -> SLIPS_OF_PLACE.contains(f.code()));
             case "empty-size" -> says(findings, "names size " + drawn.size);
             case "false-header" -> findings.stream().anyMatch(f -> f.code().equals("unit-mistake"));
