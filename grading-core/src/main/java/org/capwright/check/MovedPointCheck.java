@@ -195,7 +195,6 @@ final class MovedPointCheck implements PlausibilityCheck {
     }
 
     private Finding corner(String size, double off, int end, boolean both) {
-        String half = both ? "both underarm corners" : "the " + (end == 0 ? "front" : "back") + " underarm corner";
         return new Finding(
                 code(),
                 off > STOP ? Severity.STOP : Severity.CAUTION,
@@ -204,10 +203,19 @@ final class MovedPointCheck implements PlausibilityCheck {
                 Quantity.LENGTH,
                 OptionalDouble.of(off),
                 Expected.atMost(0),
-                half + " of size " + size + " " + (both ? "lie" : "lies")
-                        + " off the end of the cap line, where those of the other sizes lie on it",
-                Finding.PRACTICE,
-                "Put the corner back to where the cap line leads; bicep and cap height of this size are judged then.");
+                Text.of(
+                                both
+                                        ? "both underarm corners of size {size} lie off the end of the cap line, where"
+                                                + " those of the other sizes lie on it"
+                                        : end == 0
+                                                ? "the front underarm corner of size {size} lies off the end of the cap"
+                                                        + " line, where those of the other sizes lie on it"
+                                                : "the back underarm corner of size {size} lies off the end of the cap"
+                                                        + " line, where those of the other sizes lie on it")
+                        .with("size", size),
+                Text.of(Finding.PRACTICE),
+                Text.of("Put the corner back to where the cap line leads; then bicep and cap height of this size are"
+                        + " judged as well."));
     }
 
     /** The one point that lies off, and its mirror image where the line was drawn as a half. */

@@ -57,9 +57,7 @@ class MovedPointCheckTest {
             List<Finding> all = GradeChecks.run(grade.with(sizes), Thresholds.usual());
             assertEquals(List.of("moved-point"), all.stream().map(Finding::code).toList(), move + " " + all);
             assertEquals(List.of("42"), all.get(0).sizes());
-            assertTrue(
-                    all.get(0).message().contains("front underarm corner"),
-                    all.get(0).message());
+            assertTrue(all.get(0).message().toString().contains("front underarm corner"), all::toString);
         }
     }
 
