@@ -20,6 +20,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.capwright.check.Finding;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.Sizes;
 import org.capwright.lay.Fabric;
@@ -29,6 +31,7 @@ import org.capwright.measure.Dimension;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
 import org.capwright.tables.SizeTables;
+import org.capwright.words.Language;
 import org.junit.jupiter.api.Test;
 
 /** The library as a user has it: from named steps to files. */
@@ -97,6 +100,29 @@ class FrontDoorTest {
         assertEquals(450 + 16, armhole.get(3), 1e-6);
         assertEquals(600, row(run, "length").values().get(0), 1e-6);
         assertEquals(220, row(run, "wrist").values().get(3), 1e-6);
+    }
+
+    /** Words for people are said in the language of the style; what programs read is the same. The PDF is read back by PDFBox. */
+    @Test
+    void theLanguageOfTheStyleIsThatOfItsSheets() throws IOException {
+        Language french = Language.find("fr").orElseThrow();
+        Pieces pieces =
+                GOWN.language(french).revision("2").grade(rules(), SIZES).pieces();
+        assertArrayEquals(
+                written(GOWN.revision("2").grade(rules(), SIZES).pieces(), FileFormat.DXF_NEST),
+                written(pieces, FileFormat.DXF_NEST));
+        try (PDDocument document = Loader.loadPDF(written(pieces, FileFormat.PDF))) {
+            assertEquals("fr", document.getDocumentCatalog().getLanguage());
+            String text = new PDFTextStripper().getText(document);
+            for (String words :
+                    List.of("Révision 2", "Ordre de montage", "Hauteur de tête", "Bâtissez", "couper 2 au pli")) {
+                assertTrue(text.contains(words), words);
+            }
+            assertFalse(text.contains("Cutting list") || text.contains("Cap height"), text);
+        }
+        Finding finding = pieces.check(SizeTables.find("women-en-13402-3-bust").orElseThrow())
+                .get(0);
+        assertFalse(finding.text(Unit.CENTIMETRE).equals(finding.text(Unit.CENTIMETRE, french)));
     }
 
     /** 25.4 mm to the inch: ISO 31-1. */

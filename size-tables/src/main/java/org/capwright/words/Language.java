@@ -79,7 +79,7 @@ public final class Language {
                     Locale.LanguageRange.parse(wanted),
                     all().stream().map(Language::locale).toList());
             return best == null ? ENGLISH : find(best.getLanguage()).orElse(ENGLISH);
-        } catch (IllegalArgumentException e) {
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
             return ENGLISH;
         }
     }

@@ -15,6 +15,7 @@ import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceLabel;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
 
 /**
  * Writes a pattern as HP-GL for pen plotters: 40 plotter units per millimetre, whole numbers from (0, 0) up, x along the roll, y across it. Only the instructions IN, SP, PU and PD
@@ -125,8 +126,11 @@ public final class HpglExport {
 
     /** Runs across the roll at its beginning. */
     private static void heading(HpglWriter writer, PatternSet set, double rollWidth) {
-        String words = set.title().style() + " - revision " + set.title().revision() + " - base size "
-                + set.run().baseSize().label() + " - true scale, 40 units = 1 mm";
+        String words = Text.of("{style} - revision {revision} - base size {size} - true scale, 40 units = 1 mm")
+                .with("style", set.title().style())
+                .with("revision", set.title().revision())
+                .with("size", set.run().baseSize().label())
+                .in(set.title().language());
         for (List<Point> stroke : StrokeFont.strokes(words, Point.ORIGIN, HEADING, rollWidth)) {
             // Turned a quarter counter-clockwise: read from the side.
             writer.openLine(
