@@ -346,7 +346,11 @@ class TenantsTest {
                 service.send("POST", orders, "{\"size\":\"40\"}", "Origin", shop, "Authorization", "Bearer " + key);
         assertEquals(201, taken.status(), taken.text());
         assertEquals(shop, taken.header("Access-Control-Allow-Origin"));
-        assertEquals("Origin", taken.header("Vary"));
+        assertTrue(
+                taken.headers().entrySet().stream()
+                        .filter(header -> header.getKey().equalsIgnoreCase("Vary"))
+                        .anyMatch(header -> header.getValue().contains("Origin")),
+                taken.headers().toString());
         KeptService.Answer remade = service.send(
                 "POST",
                 orders,
