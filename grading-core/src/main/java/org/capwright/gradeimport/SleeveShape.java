@@ -271,8 +271,8 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
     }
 
     /**
-     * Puts the apex where the curve through the highest vertex and its neighbours is highest, a parabola, if that is clearly between two vertices. A vertex near it is the apex itself: the
-     * halves on either side of it may bend unlike.
+     * Puts the apex where the curve through the highest vertex and its neighbours is highest, a parabola, if that is clearly between two vertices, and so for either half by itself. Else the vertex is the
+     * apex, and the halves on either side of it bend unlike.
      */
     private static void between(List<Point> turned) {
         Point a = turned.get(turned.size() - 1);
@@ -286,7 +286,10 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         double bend = (right - left) / (a.x() - c.x());
         double shift = 0.0 - (left + bend * (b.x() - c.x())) / (2 * bend);
         double gap = Math.min(a.x() - b.x(), b.x() - c.x());
-        if (bend < 0 && Math.abs(shift) > BETWEEN * gap && Math.abs(shift) < gap) {
+        boolean both = turned.size() < 6
+                || beside(b, a, turned.get(turned.size() - 2)) * Math.signum(shift) > Math.abs(shift) / 2
+                        && beside(b, c, turned.get(2)) * Math.signum(shift) > Math.abs(shift) / 2;
+        if (bend < 0 && both && Math.abs(shift) > BETWEEN * gap && Math.abs(shift) < gap) {
             Point apex = new Point(b.x() + shift, b.y() - bend * shift * shift);
             if (shift > 0) {
                 turned.add(0, apex);
@@ -295,6 +298,14 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
                 turned.add(turned.remove(0));
             }
         }
+    }
+
+    /** How far from the first of three points the parabola through them is highest, mm to the right. */
+    private static double beside(Point first, Point second, Point third) {
+        double near = (second.y() - first.y()) / (second.x() - first.x());
+        double far = (third.y() - second.y()) / (third.x() - second.x());
+        double bend = (far - near) / (third.x() - first.x());
+        return 0.0 - (near + bend * (first.x() - second.x())) / (2 * bend);
     }
 
     /** A half at the right of its fold: unfolded to the left. */
