@@ -35,6 +35,12 @@ final class WorkingValues {
     /** A bound that does not hold is moved inward by this, then by twice as much and so on, mm or as a share. */
     private static final double NUDGE = 0.01;
 
+    /** Callers see lengths to this, mm. */
+    private static final double SHOWN = 1e-3;
+
+    /** What binary fractions leave of a whole number of steps. */
+    private static final double NOISE = 1e-6;
+
     private final Attempt asked;
     private final List<Violation> found = new ArrayList<>();
     private final Map<Subject, Violation> first = new LinkedHashMap<>();
@@ -129,9 +135,10 @@ final class WorkingValues {
                     .orElse(OptionalDouble.empty());
         }
         double[] ends = Attempt.ends(subject);
-        double bound = WorkingRange.clean(nearest(violation));
-        double asked = first.getOrDefault(subject, violation).value().orElse(bound);
-        double inward = asked < bound ? 1 : -1;
+        double nearest = nearest(violation);
+        double asked = first.getOrDefault(subject, violation).value().orElse(nearest);
+        double inward = asked < nearest ? 1 : -1;
+        double bound = shown(violation, nearest, inward);
         double grid = violation.quantity() == Quantity.COUNT
                 ? 1
                 : violation.quantity() == Quantity.LENGTH ? NUDGE : NUDGE / 100;
@@ -139,6 +146,16 @@ final class WorkingValues {
         Double before = mended.get(subject);
         double value = before == null || Math.abs(bound - before) > step ? bound : before + inward * step;
         return value < ends[0] || value > ends[1] ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** A bound as callers see it, never outside its range: lengths are shown to a thousandth of a millimetre. One value alone is left as it is. */
+    private static double shown(Violation violation, double bound, double inward) {
+        boolean alone = violation.least().isPresent() && violation.least().equals(violation.greatest());
+        if (violation.quantity() != Quantity.LENGTH || alone) {
+            return WorkingRange.clean(bound);
+        }
+        double steps = bound / SHOWN;
+        return WorkingRange.clean((inward > 0 ? Math.ceil(steps - NOISE) : Math.floor(steps + NOISE)) * SHOWN);
     }
 
     /** The range of a value that mends all by itself, looked for further in than its own bound. */
@@ -156,15 +173,15 @@ final class WorkingValues {
     private Optional<Violation> range(Violation violation, boolean all) {
         Subject subject = violation.subject();
         Double near = mended.get(subject);
-        if (near == null || !all) {
-            return near == null
-                            || violation.least().isEmpty()
-                                    && violation.greatest().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(violation);
+        // Where not all can be mended, a range is named if it mends what is complained of here.
+        Predicate<List<Violation>> mends = all
+                ? List::isEmpty
+                : rest -> rest.stream().noneMatch(v -> subject(v).equals(subject));
+        if (near == null || !all && !works(now, subject, near, mends)) {
+            return Optional.empty();
         }
-        return Optional.of(WorkingRange.from(
-                violation, near, Attempt.ends(subject), value -> works(now, subject, value, List::isEmpty)));
+        return Optional.of(
+                WorkingRange.from(violation, near, Attempt.ends(subject), value -> works(now, subject, value, mends)));
     }
 
     private boolean works(Attempt attempt, Subject subject, double value, Predicate<List<Violation>> mends) {
