@@ -3,7 +3,7 @@
 import bodyEnglish from "../page/texts/body.en.js";
 import bodyFrench from "../page/texts/body.fr.js";
 
-const WORDS = {
+export const WORDS = {
   en: {
     body: bodyEnglish,
     title: "Measurements for {name}",

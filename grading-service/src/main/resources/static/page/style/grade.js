@@ -37,6 +37,12 @@ function warmth(more, unit) {
   return steps === 0 ? "heat-0" : steps > 0 ? "heat-more-" + steps : "heat-less-" + -steps;
 }
 
+/** Keeps as much room as was ever needed. */
+function holdRoom(element, height) {
+  const held = Math.max(height, parseFloat(element.style.getPropertyValue("--room")) || 0);
+  element.style.setProperty("--room", held + "px");
+}
+
 export class Grade {
   #built = "";
   #cells = new Map();
@@ -126,7 +132,7 @@ export class Grade {
       if (finding) {
         said.set(dimension, [...(said.get(dimension) ?? []), h("li", null, `${from}–${to}: ${spoken(finding.message)}`)]);
       }
-      if (value !== undefined) mark.closest("tr").classList.add("mended-once");
+      if (value !== undefined) holdRoom(mark.closest("tr"), mark.getBoundingClientRect().height);
     }
     for (const row of this.body.querySelectorAll(".reason-row")) {
       const items = said.get(row.dataset.reasons);
@@ -135,9 +141,7 @@ export class Grade {
       row.hidden = false;
       const list = row.querySelector("ul");
       list.replaceChildren(...items);
-      // The most that it took so far.
-      list.dataset.lines = String(Math.max(items.length, Number(list.dataset.lines ?? 0)));
-      list.style.minHeight = `${1.5 * Number(list.dataset.lines)}em`;
+      holdRoom(list, list.getBoundingClientRect().height);
     }
   }
 

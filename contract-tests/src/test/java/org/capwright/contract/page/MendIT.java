@@ -44,8 +44,7 @@ class MendIT {
             assertEquals(first, browser.run(height), "the bounds were there from the beginning");
             spoil(browser);
             Object spoilt = browser.run(height);
-            browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "1.2");
-            browser.settle();
+            undo(browser);
             browser.await("no culprit", "return !document.getElementById('mend-bicep-1');");
             assertEquals(spoilt, browser.run(height), "the room of what is mended stays");
             assertFalse(browser.find("[data-reasons=bicep]").isDisplayed(), "though nothing is said there any more");

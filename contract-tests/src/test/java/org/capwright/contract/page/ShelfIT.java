@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
@@ -11,13 +12,23 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the service keeps, worked with on the page: the shelf of styles, and the orders of the day. Wearers are invented. */
 class ShelfIT {
+
+    /** A desktop, whose pictures the documentation shows; a phone too with {@code -Pthorough}, beside what {@link AccessIT} sees of it. */
+    static Stream<Arguments> looks() {
+        Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "light"));
+        return Boolean.getBoolean("capwright.thorough")
+                ? Stream.concat(usual, Stream.of(arguments(Screen.PHONE, "dark")))
+                : usual;
+    }
 
     private static RequestSpecification service() {
         return given().baseUri(RunningService.address()).contentType("application/json");
@@ -51,8 +62,9 @@ class ShelfIT {
 
     /** A style goes from the bench to the shelf, is changed, compared with what it was, overtaken by somebody else, and taken off again. */
     @ParameterizedTest
-    @CsvSource({"DESKTOP, light, desk-gown", "PHONE, dark, phone-gown"})
-    void aStyleIsPutChangedComparedAndTakenOff(Screen screen, String scheme, String id) throws IOException {
+    @MethodSource("looks")
+    void aStyleIsPutChangedComparedAndTakenOff(Screen screen, String scheme) throws IOException {
+        String id = screen + "-gown";
         try (Browser browser = opened(screen, scheme)) {
             browser.run(AccessIT.axe());
             browser.show("files");
@@ -146,7 +158,7 @@ class ShelfIT {
 
     /** Questioned orders stand first and say why; they are confirmed, printed and cut, and another is given up. */
     @ParameterizedTest
-    @CsvSource({"DESKTOP, light", "PHONE, dark"})
+    @MethodSource("looks")
     void theOrdersOfTheDayAreGoneThrough(Screen screen, String scheme) throws IOException {
         if (service().get("/v1/styles/page-gown").statusCode() == 404) {
             service()
