@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.pleat.AttachSpan;
+import org.capwright.draft.pleat.EdgeTruing;
 import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.HalfPleats;
 import org.capwright.draft.pleat.PleatLayout;
@@ -113,8 +114,9 @@ public record Overlay(
         PleatPlan plan = graded(style.pleats().orElseThrow(), dimensions);
         PleatLayout layout = asked.get();
         for (int i = 0; i < TRIES; i++) {
-            TruedEdge trued = TruedEdge.of(flat, layout, DRAWN);
-            if (trued.overhangFront() <= NO_OVERHANG && trued.overhangBack() <= NO_OVERHANG) {
+            EdgeTruing truing = new EdgeTruing(flat, layout);
+            if (truing.overhangFront() <= NO_OVERHANG && truing.overhangBack() <= NO_OVERHANG) {
+                TruedEdge trued = truing.truedEdge(DRAWN);
                 if (!trued.isSimple()) {
                     throw TruedEdge.doesNotLie();
                 }
@@ -124,8 +126,8 @@ public record Overlay(
                     plan.kind(),
                     plan.direction(),
                     new PleatSizing.ByCount(layout.count()),
-                    widened(plan.flatZoneFront(), trued.overhangFront(), layout.front()),
-                    widened(plan.flatZoneBack(), trued.overhangBack(), layout.back()));
+                    widened(plan.flatZoneFront(), truing.overhangFront(), layout.front()),
+                    widened(plan.flatZoneBack(), truing.overhangBack(), layout.back()));
             if (plan.flatZoneFront() >= span.front() || plan.flatZoneBack() >= span.back()) {
                 throw TruedEdge.doesNotLie();
             }

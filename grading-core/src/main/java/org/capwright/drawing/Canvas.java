@@ -86,6 +86,25 @@ public abstract class Canvas {
     }
 
     /**
+     * Writes a pair of numbers with what stands before each.
+     *
+     * @param before a byte before the first; 0 for none
+     * @param x the first
+     * @param between a byte between them
+     * @param y the second
+     * @param decimals the most decimals, 1 to 9
+     */
+    protected final void put(int before, double x, int between, double y, int decimals) {
+        reserve(2 * NUMBER);
+        if (before != 0) {
+            bytes[length++] = (byte) before;
+        }
+        length = Decimals.put(x, 0, decimals, bytes, length);
+        bytes[length++] = (byte) between;
+        length = Decimals.put(y, 0, decimals, bytes, length);
+    }
+
+    /**
      * Begins a group: what belongs together and can be told from the rest.
      *
      * @param kind what sort of thing it is, letters and hyphens

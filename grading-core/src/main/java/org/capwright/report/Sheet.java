@@ -70,6 +70,11 @@ record Sheet(List<Placed> placed, double width, double height) {
         return new Sheet(List.copyOf(placed), right, down - GAP + 2 * RIM);
     }
 
+    /** Where the blocks lie. */
+    List<Point> places() {
+        return placed.stream().map(Placed::at).toList();
+    }
+
     private static double next(double from, double grid) {
         return grid == 0 ? from : Math.ceil(from / grid - 1e-9) * grid;
     }

@@ -1,6 +1,8 @@
 package org.capwright.report;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.measure.SleeveSubject.Option;
@@ -197,10 +199,15 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             double pageHeight = upright ? paper.height() : paper.width();
             Point grid = new Point(step(pageWidth), step(pageHeight));
             int most = along(together + 2 * Sheet.RIM, grid.x()) + blocks.size();
+            Set<List<Point>> tried = new HashSet<>();
             for (int columns = along(widest + 2 * Sheet.RIM, grid.x()); columns <= most; columns++) {
                 double width = columns * grid.x() + Paper.OVERLAP;
                 for (Point snap : List.of(ANYWHERE, new Point(0, grid.y()), new Point(grid.x(), 0), grid)) {
-                    Tiling tiling = empty(Sheet.laid(blocks, width, 0, snap), pageWidth, pageHeight);
+                    Sheet sheet = Sheet.laid(blocks, width, 0, snap);
+                    if (!tried.add(sheet.places())) {
+                        continue; // nothing lies elsewhere than on a narrower one
+                    }
+                    Tiling tiling = empty(sheet, pageWidth, pageHeight);
                     if (tiling.markBelow(best == null ? Integer.MAX_VALUE : best.count())) {
                         best = tiling;
                     }

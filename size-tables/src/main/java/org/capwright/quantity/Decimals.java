@@ -2,12 +2,16 @@ package org.capwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 
 /** Writes numbers as decimals for people and files alike: fixed point, a dot, half up, no garbage of binary fractions, no locale. Thread-safe. */
 public final class Decimals {
 
     /** Greatest number that is written: as millimetres a thousand kilometres, and the digits still fit a long. */
     private static final double GREATEST = 1e9;
+
+    /** Sign, ten digits, a dot, nine digits, and room to spare. */
+    private static final int LONGEST = 24;
 
     private static final long[] POWERS = {
         1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
@@ -23,6 +27,10 @@ public final class Decimals {
      * @return for example {@code 36.25}; never {@code -0}
      */
     public static String text(double value, int most) {
+        if (most > 0 && most < POWERS.length && Math.abs(value) <= GREATEST) {
+            byte[] digits = new byte[LONGEST];
+            return new String(digits, 0, put(value, 0, most, digits, 0), StandardCharsets.ISO_8859_1);
+        }
         BigDecimal plain = rounded(value, most).stripTrailingZeros();
         return plain.signum() == 0 ? "0" : plain.toPlainString();
     }
@@ -58,13 +66,34 @@ public final class Decimals {
         long rest = scaled - whole * one;
         if (rest > 0 || least > 0) {
             to[next++] = '.';
-            do {
-                rest *= 10;
-                to[next++] = (byte) ('0' + rest / one);
-                rest %= one;
-            } while (rest > 0);
+            int digits = most;
+            while (digits > 1 && rest % 10 == 0) {
+                rest /= 10;
+                digits--;
+            }
+            next += digits;
+            for (int i = next - 1; i >= next - digits; i--) {
+                to[i] = (byte) ('0' + rest % 10);
+                rest /= 10;
+            }
         }
         return next;
+    }
+
+    /**
+     * Puts a whole number into a buffer as ASCII.
+     *
+     * @param value the number
+     * @param to buffer with at least 20 free bytes
+     * @param at where to begin
+     * @return where the number ends
+     */
+    public static int put(int value, byte[] to, int at) {
+        if (value >= 0) {
+            return whole(value, to, at);
+        }
+        to[at] = '-';
+        return whole(-(long) value, to, at + 1);
     }
 
     /** The product rounds as the decimal itself does, except next to a half: there the decimal decides. */

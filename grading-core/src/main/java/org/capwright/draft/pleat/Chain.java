@@ -23,7 +23,16 @@ final class Chain {
         if (!(end.distanceTo(segment.start()) <= ROUNDING)) {
             throw new IllegalStateException("pieces of an edge do not meet: " + end + " and " + segment.start());
         }
-        segments.add(new Cubic(end, segment.control1(), segment.control2(), segment.end()));
+        segments.add(
+                end.equals(segment.start())
+                        ? segment
+                        : new Cubic(end, segment.control1(), segment.control2(), segment.end()));
+    }
+
+    void addAll(List<Cubic> more) {
+        for (int i = 0; i < more.size(); i++) {
+            add(more.get(i));
+        }
     }
 
     /** Lets a chain that has nothing yet start exactly at a point where it would start but for rounding. */

@@ -6,8 +6,8 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
-/** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. */
-final class EdgeTruing {
+/** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. Immutable once made. */
+public final class EdgeTruing {
 
     /** Visible pieces shorter than this are none: neighbouring folds share a placement line. */
     private static final double NOTHING = 1e-9;
@@ -34,10 +34,23 @@ final class EdgeTruing {
     private final List<List<Cubic>> folded = new ArrayList<>();
 
     private final List<Creases> creases = new ArrayList<>();
+
+    /** Where the strips before the folds lie, and the last one. */
+    private final List<FoldedPlace> places = new ArrayList<>();
+
+    private final List<UnderLayers> under = new ArrayList<>();
     private double overhangFront;
     private double overhangBack;
 
-    EdgeTruing(Curve flat, PleatLayout layout) {
+    /**
+     * Folds an edge.
+     *
+     * @param flat the flat net edge, as for {@link TruedEdge#of}
+     * @param layout where it is folded
+     * @throws IllegalArgumentException if the edge has not the layout's length
+     * @throws org.capwright.quantity.InvalidMeasuresException if an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
+     */
+    public EdgeTruing(Curve flat, PleatLayout layout) {
         if (!(Math.abs(flat.length() - layout.edge()) <= SAME_LENGTH)) {
             throw new IllegalArgumentException(
                     "the edge is " + flat.length() + " mm long, the layout's is " + layout.edge());
@@ -48,6 +61,27 @@ final class EdgeTruing {
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
         cutOut();
         fold();
+        for (int i = 0; i < creases.size(); i++) {
+            under.add(underLayers(i, creases.get(i), places.get(i), places.get(i + 1)));
+        }
+    }
+
+    /**
+     * How far an under-layer reaches beyond the front end of the seam.
+     *
+     * @return mm, 0 for most
+     */
+    public double overhangFront() {
+        return overhangFront;
+    }
+
+    /**
+     * How far an under-layer reaches beyond the back end of the seam.
+     *
+     * @return mm, 0 for most
+     */
+    public double overhangBack() {
+        return overhangBack;
     }
 
     /** Cuts the visible pieces out. Their ends are the marks; these are not looked for twice. */
@@ -65,11 +99,13 @@ final class EdgeTruing {
 
     private void fold() {
         FoldedPlace place = FoldedPlace.START;
+        places.add(place);
         folded.add(place.of(visible.get(0)));
         for (int i = 0; i < layout.folds().size(); i++) {
             Creases here = creases(i);
             creases.add(here);
             place = place.beyond(here);
+            places.add(place);
             folded.add(place.of(visible.get(i + 1)));
         }
     }
@@ -135,23 +171,27 @@ final class EdgeTruing {
         return Math.atan2(from.cross(to), from.dot(to));
     }
 
-    TruedEdge truedEdge(double drawn) {
+    /**
+     * Unfolds the edge along which all layers are cut.
+     *
+     * @param drawn greatest length of the pleat lines, mm, above 0
+     * @return the trued edge
+     */
+    public TruedEdge truedEdge(double drawn) {
         Chain chain = new Chain();
-        List<FoldLines> lines = new ArrayList<>(layout.folds().size());
-        visible.get(0).forEach(chain::add);
-        FoldedPlace place = FoldedPlace.START;
+        List<FoldLines> lines = new ArrayList<>(creases.size());
+        chain.addAll(visible.get(0));
         double[] lengths = Creases.lengths(creases, drawn);
         for (int i = 0; i < creases.size(); i++) {
             Creases here = creases.get(i);
-            FoldedPlace beyond = place.beyond(here);
-            UnderLayers under = underLayers(i, here, place, beyond);
-            Point corner = under.unfoldedOnto(chain, here, place, beyond);
-            visible.get(i + 1).forEach(chain::add);
-            lines.add(here.lines(corner, lengths[i], under.depth()));
-            place = beyond;
+            Point corner = under.get(i).unfoldedOnto(chain, here, places.get(i), places.get(i + 1));
+            chain.addAll(visible.get(i + 1));
+            lines.add(here.lines(corner, lengths[i], under.get(i).depth()));
         }
         Chain seam = new Chain();
-        folded.forEach(piece -> piece.forEach(seam::add));
+        for (List<Cubic> piece : folded) {
+            seam.addAll(piece);
+        }
         return new TruedEdge(chain.curve(), lines, seam.curve(), overhangFront, overhangBack);
     }
 

@@ -13,6 +13,9 @@ record HalfPlane(Point on, Point outward) {
 
     private static final int DEEPEST = 48;
 
+    /** As fine as {@link #DEEPEST} halvings of a segment. */
+    private static final double LEAST_STEP = 0x1p-48;
+
     /**
      * The side of a crease on which a point lies.
      *
@@ -72,6 +75,9 @@ record HalfPlane(Point on, Point outward) {
         if (Math.max(Math.max(a, b), Math.max(c, d)) <= 0) {
             return Double.NaN;
         }
+        if (a <= 0 && a <= b && b <= c && c <= d) {
+            return from + (to - from) * root(a, b, c, d);
+        }
         if (halvings == DEEPEST) {
             return from;
         }
@@ -84,5 +90,28 @@ record HalfPlane(Point on, Point outward) {
         double half = (from + to) / 2;
         double early = first(a, ab, abc, middle, from, half, halvings + 1);
         return Double.isNaN(early) ? first(middle, bcd, cd, d, half, to, halvings + 1) : early;
+    }
+
+    /** The only root in [0, 1] of a cubic in Bernstein form whose coefficients rise, from 0 or below to above 0: Newton steps kept inside a shrinking bracket. */
+    private static double root(double a, double b, double c, double d) {
+        double low = 0;
+        double high = 1;
+        double t = a / (a - d);
+        for (int i = 0; i < DEEPEST && high - low > 0; i++) {
+            double u = 1 - t;
+            double value = u * u * (u * a + 3 * t * b) + t * t * (3 * u * c + t * d);
+            if (value > 0) {
+                high = t;
+            } else {
+                low = t;
+            }
+            double slope = 3 * (u * u * (b - a) + 2 * u * t * (c - b) + t * t * (d - c));
+            double next = t - value / slope;
+            if (Math.abs(next - t) <= LEAST_STEP) {
+                return next > low && next < high ? next : t;
+            }
+            t = next > low && next < high ? next : (low + high) / 2;
+        }
+        return t;
     }
 }

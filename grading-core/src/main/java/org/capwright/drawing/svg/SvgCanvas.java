@@ -85,9 +85,7 @@ public final class SvgCanvas extends Canvas {
     }
 
     private void pair(double x, double y) {
-        number(x);
-        put(' ');
-        number(-y);
+        put(0, x, ' ', -y, DECIMALS);
     }
 
     private void attribute(String name, double value) {
@@ -99,17 +97,23 @@ public final class SvgCanvas extends Canvas {
     private void colour(String name, Ink colour) {
         put(name);
         put('#');
-        for (double part : new double[] {colour.red(), colour.green(), colour.blue()}) {
-            int whole = (int) Math.round(255 * part);
-            put(Character.forDigit(whole >> 4, 16));
-            put(Character.forDigit(whole & 15, 16));
-        }
+        hexadecimal(colour.red());
+        hexadecimal(colour.green());
+        hexadecimal(colour.blue());
         put('"');
+    }
+
+    private void hexadecimal(double part) {
+        int whole = (int) Math.round(255 * part);
+        put(Character.forDigit(whole >> 4, 16));
+        put(Character.forDigit(whole & 15, 16));
     }
 
     /** Escaped; characters that XML 1.0 does not allow become U+FFFD. */
     private void words(String text) {
-        text.codePoints().forEach(c -> {
+        int c;
+        for (int i = 0; i < text.length(); i += Character.charCount(c)) {
+            c = text.codePointAt(i);
             switch (c) {
                 case '<' -> put("&lt;");
                 case '>' -> put("&gt;");
@@ -124,7 +128,7 @@ public final class SvgCanvas extends Canvas {
                     }
                 }
             }
-        });
+        }
     }
 
     private static boolean allowed(int c) {
@@ -250,15 +254,13 @@ public final class SvgCanvas extends Canvas {
             put(" d=\"");
             path = true;
         }
-        put('M');
-        pair(x, y);
+        put('M', x, ' ', -y, DECIMALS);
         return this;
     }
 
     @Override
     public Canvas to(double x, double y) {
-        put('L');
-        pair(x, y);
+        put('L', x, ' ', -y, DECIMALS);
         return this;
     }
 
@@ -267,12 +269,9 @@ public final class SvgCanvas extends Canvas {
         if (cubic.isStraight()) {
             return to(cubic.end());
         }
-        put('C');
-        pair(cubic.control1().x(), cubic.control1().y());
-        put(' ');
-        pair(cubic.control2().x(), cubic.control2().y());
-        put(' ');
-        pair(cubic.end().x(), cubic.end().y());
+        put('C', cubic.control1().x(), ' ', -cubic.control1().y(), DECIMALS);
+        put(' ', cubic.control2().x(), ' ', -cubic.control2().y(), DECIMALS);
+        put(' ', cubic.end().x(), ' ', -cubic.end().y(), DECIMALS);
         return this;
     }
 

@@ -118,10 +118,6 @@ public final class HpglExport {
                     ? new Point(HEADING_ROOM + place.along() + x, place.across() + y)
                     : new Point(HEADING_ROOM + place.along() + box.height() - y, place.across() + x);
         }
-
-        List<Point> moved(List<Point> points) {
-            return points.stream().map(this::moved).toList();
-        }
     }
 
     /** Runs across the roll at its beginning. */
@@ -133,8 +129,7 @@ public final class HpglExport {
                 .in(set.title().language());
         for (List<Point> stroke : StrokeFont.strokes(words, Point.ORIGIN, HEADING, rollWidth)) {
             // Turned a quarter counter-clockwise: read from the side.
-            writer.openLine(
-                    stroke.stream().map(p -> new Point(HEADING - p.y(), p.x())).toList());
+            writer.openLine(stroke, p -> new Point(HEADING - p.y(), p.x()));
         }
     }
 
@@ -142,7 +137,7 @@ public final class HpglExport {
     private static void cutLine(HpglWriter writer, Placed placed) {
         List<Point> points = placed.piece.cutLine();
         if (!placed.piece.onFold()) {
-            writer.closedLine(placed.moved(points));
+            writer.closedLine(points, placed::moved);
             return;
         }
         int count = points.size();
@@ -167,7 +162,7 @@ public final class HpglExport {
 
     private static void cut(HpglWriter writer, Placed placed, List<Point> run) {
         if (!run.isEmpty()) {
-            writer.openLine(placed.moved(run));
+            writer.openLine(run, placed::moved);
         }
     }
 
@@ -179,13 +174,13 @@ public final class HpglExport {
 
     private static void marks(HpglWriter writer, Placed placed) {
         Piece piece = placed.piece;
-        writer.closedLine(placed.moved(piece.netLine()));
+        writer.closedLine(piece.netLine(), placed::moved);
         for (MarkLine mark : piece.marks()) {
-            writer.openLine(placed.moved(mark.line().flattened(Piece.FLATTENING)));
+            writer.openLine(mark.line().flattened(Piece.FLATTENING), placed::moved);
             Point middle = mark.line().pointAtLength(mark.line().length() / 2);
             if (mark.kind() == MarkKind.DRILL_HOLE) {
                 Point up = new Point(0, mark.line().length() / 2);
-                writer.openLine(placed.moved(List.of(middle.minus(up), middle.plus(up))));
+                writer.openLine(List.of(middle.minus(up), middle.plus(up)), placed::moved);
             }
             if (mark.kind() == MarkKind.HALF) {
                 Point at = mark.line().start().x() < mark.line().end().x()
@@ -196,14 +191,13 @@ public final class HpglExport {
                         at.plus(new Point(0, 1.5)),
                         HALF_WORD,
                         mark.line().length())) {
-                    writer.openLine(placed.moved(stroke));
+                    writer.openLine(stroke, placed::moved);
                 }
             }
         }
         for (Notch notch : piece.notches()) {
             for (Point snip : snips(notch)) {
-                writer.openLine(
-                        placed.moved(List.of(snip, snip.plus(notch.inward().times(SNIP)))));
+                writer.openLine(List.of(snip, snip.plus(notch.inward().times(SNIP))), placed::moved);
             }
         }
         PieceLabel label = piece.label();
@@ -211,7 +205,7 @@ public final class HpglExport {
             double height = CAPITALS * label.lineHeight();
             Point at = label.topLeft().minus(new Point(0, height + i * label.lineHeight()));
             for (List<Point> stroke : StrokeFont.strokes(label.lines().get(i), at, height, label.width())) {
-                writer.openLine(placed.moved(stroke));
+                writer.openLine(stroke, placed::moved);
             }
         }
     }

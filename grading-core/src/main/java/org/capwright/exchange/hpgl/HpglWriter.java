@@ -1,8 +1,10 @@
 package org.capwright.exchange.hpgl;
 
-import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Decimals;
 
 /** Writes strokes as HP-GL in whole plotter units of 0.025 mm. */
 final class HpglWriter {
@@ -16,65 +18,77 @@ final class HpglWriter {
     /** Plotters with small buffers take no more coordinates in one instruction. */
     private static final int PAIRS = 100;
 
-    private final StringBuilder out = new StringBuilder(1 << 16);
+    /** The longest pair of coordinates with what stands about it stays below this. */
+    private static final int PAIR = 48;
+
+    private byte[] bytes = new byte[1 << 16];
+    private int length;
     private int pen;
 
     HpglWriter() {
-        out.append("IN;");
+        put("IN;");
     }
 
     void pen(int number) {
         if (pen != number) {
-            out.append("PU;SP").append(number).append(";\n");
+            put("PU;SP" + number + ";\n");
             pen = number;
         }
     }
 
-    void closedLine(List<Point> points) {
-        start(points.get(0));
-        down(points, 1);
-        out.append("PD");
-        place(points.get(0));
-        out.append(";\n");
+    /** Draws a closed line through points, each put where it lies on the roll. */
+    void closedLine(List<Point> points, UnaryOperator<Point> place) {
+        openLine(points, place);
+        put("PD");
+        place(place.apply(points.get(0)));
+        put(";\n");
     }
 
-    void openLine(List<Point> points) {
-        start(points.get(0));
-        down(points, 1);
-    }
-
-    private void start(Point at) {
-        out.append("PU");
-        place(at);
-        out.append(";\n");
-    }
-
-    private void down(List<Point> points, int from) {
-        for (int i = from; i < points.size(); i++) {
-            out.append((i - from) % PAIRS == 0 ? "PD" : ",");
-            place(points.get(i));
-            if ((i - from) % PAIRS == PAIRS - 1 || i == points.size() - 1) {
-                out.append(";\n");
+    /** Draws a line through points, each put where it lies on the roll. */
+    void openLine(List<Point> points, UnaryOperator<Point> place) {
+        put("PU");
+        place(place.apply(points.get(0)));
+        put(";\n");
+        for (int i = 1; i < points.size(); i++) {
+            put(i % PAIRS == 1 ? "PD" : ",");
+            place(place.apply(points.get(i)));
+            if (i % PAIRS == 0 || i == points.size() - 1) {
+                put(";\n");
             }
         }
     }
 
     private void place(Point at) {
-        units(at.x());
-        out.append(',');
-        units(at.y());
+        reserve(PAIR);
+        length = Decimals.put(units(at.x()), bytes, length);
+        bytes[length++] = ',';
+        length = Decimals.put(units(at.y()), bytes, length);
     }
 
-    private void units(double millimetres) {
+    private static int units(double millimetres) {
         double units = Math.rint(millimetres * UNITS);
         if (!(Math.abs(units) <= GREATEST)) {
             throw new IllegalArgumentException("not a plotter coordinate: " + millimetres + " mm");
         }
-        out.append((int) units);
+        return (int) units;
+    }
+
+    @SuppressWarnings("deprecation") // The quickest way for letters of one byte each.
+    private void put(String ascii) {
+        int count = ascii.length();
+        reserve(count);
+        ascii.getBytes(0, count, bytes, length);
+        length += count;
+    }
+
+    private void reserve(int more) {
+        if (length + more > bytes.length) {
+            bytes = Arrays.copyOf(bytes, 2 * bytes.length + more);
+        }
     }
 
     byte[] finish() {
-        out.append("PU;SP0;\n");
-        return out.toString().getBytes(StandardCharsets.US_ASCII);
+        put("PU;SP0;\n");
+        return Arrays.copyOf(bytes, length);
     }
 }
