@@ -21,9 +21,16 @@ public enum Typeface {
     /** Height of capital letters over the font size. */
     public static final double CAPITAL = 1493.0 / 2048;
 
+    private static final char FIRST_PLAIN = ' ';
+
+    private static final char LAST_PLAIN = '~';
+
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
     private final double unitsPerEm;
+
+    /** Advances of the characters from the space to the tilde, which need nothing to be made ready. */
+    private final double[] plain = new double[LAST_PLAIN - FIRST_PLAIN + 1];
 
     Typeface(String file) {
         try (InputStream in = Typeface.class.getResourceAsStream(file)) {
@@ -33,6 +40,9 @@ public enum Typeface {
             font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             glyphs = font.getUnicodeCmapLookup();
             unitsPerEm = font.getUnitsPerEm();
+            for (int i = 0; i < plain.length; i++) {
+                plain[i] = font.getAdvanceWidth(glyphs.getGlyphId(FIRST_PLAIN + i)) / unitsPerEm;
+            }
         } catch (IOException e) {
             throw new UncheckedIOException("the font " + file + " cannot be read", e);
         }
@@ -98,6 +108,14 @@ public enum Typeface {
      * @return in the unit of the font size
      */
     public double width(String text, double size) {
-        return width(Script.of(text, this), size);
+        double sum = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < FIRST_PLAIN || c > LAST_PLAIN) {
+                return width(Script.of(text, this), size);
+            }
+            sum += plain[c - FIRST_PLAIN];
+        }
+        return sum * size;
     }
 }

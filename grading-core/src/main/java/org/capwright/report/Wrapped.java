@@ -2,17 +2,20 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.capwright.drawing.Letters;
 
 /** Breaks text into lines: at spaces, and inside a word only where it is wider than a whole line. */
 final class Wrapped {
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Wrapped() {}
 
     static List<String> lines(String text, Letters letters, double width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : SPACES.split(text.strip())) {
             String tried = line.isEmpty() ? word : line + " " + word;
             if (letters.width(tried) <= width) {
                 line.setLength(0);

@@ -3,6 +3,7 @@ package org.capwright.json;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.cfg.DateTimeFeature;
@@ -36,6 +37,7 @@ public final class StrictJson {
                         .maxNameLength(LONGEST_NAME)
                         .build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
                 .build();
         return JsonMapper.builder(factory)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
