@@ -61,13 +61,64 @@ final class PieceFinish {
         if (liesInside(mark.line().start(), mark.line().end(), net)) {
             return mark;
         }
-        Geometry line = Outline.PLANE.createLineString(new Coordinate[] {
-            Outline.coordinate(mark.line().start()),
-            Outline.coordinate(mark.line().end())
-        });
-        Geometry piece = Outline.polygon(net).buffer(Piece.FLATTENING);
-        if (piece.covers(line)) {
+        List<Point> within = onlyPart(mark.line().start(), mark.line().end(), net);
+        if (within.isEmpty()) {
+            within = longestPart(mark.line().start(), mark.line().end(), net);
+        }
+        if (within.isEmpty() || within.get(0).distanceTo(within.get(1)) < 4 * CLEAR) {
             return mark;
+        }
+        Point from = within.get(0);
+        Point to = within.get(1);
+        Point clear = to.minus(from).unit().times(CLEAR);
+        Point start = from.distanceTo(mark.line().start()) < Piece.FLATTENING ? from : from.plus(clear);
+        Point end = to.distanceTo(mark.line().end()) < Piece.FLATTENING ? to : to.minus(clear);
+        return new MarkLine(mark.kind(), mark.name(), Curve.line(start, end));
+    }
+
+    /** Where a line comes in and where it leaves, if it does each but once and an end of it lies outside for certain; else nothing. */
+    private static List<Point> onlyPart(Point from, Point to, List<Point> net) {
+        boolean outside = isOutside(from, net) || isOutside(to, net);
+        if (!outside) {
+            return List.of();
+        }
+        Point way = to.minus(from).unit();
+        double length = from.distanceTo(to);
+        List<Point> met = new ArrayList<>(2);
+        Point last = net.get(net.size() - 1);
+        double besideLast = way.cross(last.minus(from));
+        for (Point point : net) {
+            double beside = way.cross(point.minus(from));
+            if (Math.abs(beside) <= NEAR) {
+                return List.of(); // through a point: not certain
+            }
+            if ((besideLast < 0) != (beside < 0)) {
+                Point at = last.towards(point, besideLast / (besideLast - beside));
+                double along = way.dot(at.minus(from));
+                if (along >= -NEAR && along <= length + NEAR) {
+                    met.add(at);
+                }
+            }
+            last = point;
+            besideLast = beside;
+        }
+        if (met.size() != 2 || !Outline.contains(net, met.get(0).towards(met.get(1), 0.5))) {
+            return List.of();
+        }
+        boolean forwards = way.dot(met.get(1).minus(met.get(0))) > 0;
+        return forwards ? met : List.of(met.get(1), met.get(0));
+    }
+
+    private static boolean isOutside(Point point, List<Point> net) {
+        return !Outline.contains(net, point) && !Outline.passes(net, point, 2 * Piece.FLATTENING);
+    }
+
+    /** The longest part of a line on a piece; nothing where all of it lies there but for the tolerance of flattening. */
+    private static List<Point> longestPart(Point from, Point to, List<Point> net) {
+        Geometry line = Outline.PLANE.createLineString(
+                new Coordinate[] {Outline.coordinate(from), Outline.coordinate(to)});
+        if (Outline.polygon(net).buffer(Piece.FLATTENING).covers(line)) {
+            return List.of();
         }
         Geometry parts = line.intersection(Outline.polygon(net));
         Geometry longest = parts.getGeometryN(0);
@@ -77,15 +128,9 @@ final class PieceFinish {
             }
         }
         Coordinate[] ends = longest.getCoordinates();
-        if (longest.getLength() < 4 * CLEAR) {
-            return mark;
-        }
-        Point from = new Point(ends[0].x, ends[0].y);
-        Point to = new Point(ends[1].x, ends[1].y);
-        Point clear = to.minus(from).unit().times(CLEAR);
-        Point start = from.distanceTo(mark.line().start()) < Piece.FLATTENING ? from : from.plus(clear);
-        Point end = to.distanceTo(mark.line().end()) < Piece.FLATTENING ? to : to.minus(clear);
-        return new MarkLine(mark.kind(), mark.name(), Curve.line(start, end));
+        return ends.length < 2
+                ? List.of()
+                : List.of(new Point(ends[0].x, ends[0].y), new Point(ends[1].x, ends[1].y));
     }
 
     /** Whether a line lies inside for certain, but for ends that may lie on the seam line: no part of that comes near the rest, and the middle is inside. */
