@@ -76,7 +76,8 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
         rows.add(
                 "capLine",
                 "Cap line",
-                "Along the seam line of the cap from the front underarm point over the apex to the back underarm point.",
+                "Along the seam line of the cap from the front underarm point over the apex to the back underarm"
+                        + " point.",
                 5,
                 PRACTICE,
                 d -> d.base().capLength());
@@ -207,7 +208,8 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
         rows.add(
                 "overlayEdge",
                 "Overlay top edge, flat",
-                "Along the top edge as drafted, before it is trued under its pleats: attach span and pleat take-up together.",
+                "Along the top edge as drafted, before it is trued under its pleats: attach span and pleat take-up"
+                        + " together.",
                 5,
                 PRACTICE,
                 d -> overlay(d).edgeLength());
@@ -229,14 +231,16 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
             rows.add(
                     "pleatDepth",
                     "Pleat depth",
-                    "As folded, square to the fold line: from it to where the fold beneath it meets the seam; the deepest pleat.",
+                    "As folded, square to the fold line: from it to where the fold beneath it meets the seam; the"
+                            + " deepest pleat.",
                     1,
                     PRACTICE,
                     d -> overlay(d).trued().map(TruedEdge::greatestDepth).orElse(0.0));
             rows.add(
                     "overlayNetEdge",
                     "Overlay top edge, trued",
-                    "Along the net line drawn on the piece, over the corners that it has under the pleats: longer or shorter than the top edge flat.",
+                    "Along the net line drawn on the piece, over the corners that it has under the pleats: longer or"
+                            + " shorter than the top edge flat.",
                     5,
                     PRACTICE,
                     d -> overlay(d)

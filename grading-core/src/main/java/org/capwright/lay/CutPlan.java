@@ -1,6 +1,7 @@
 package org.capwright.lay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +70,11 @@ final class CutPlan {
                 plans.add(items);
             }
         }
+    }
+
+    /** Which outlines there are: per piece the position of its opened-out shape, or -1. */
+    List<Integer> openedOut() {
+        return Arrays.stream(opened).boxed().toList();
     }
 
     /** A piece away from the fold is cut round on double cloth: it keeps the gap off the fold. */

@@ -56,16 +56,28 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
 
     /** The same; all searches together look up no more than a share of the effort, once every piece has found a place. */
     static Lay of(List<PieceToCut> pieces, Fabric fabric, LayEffort effort, long share) {
+        CutPlan plan = plan(pieces, fabric);
+        return of(plan, regions(plan, fabric), fabric, effort, share);
+    }
+
+    private static CutPlan plan(List<PieceToCut> pieces, Fabric fabric) {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("a lay needs at least one piece");
         }
-        CutPlan plan = new CutPlan(pieces, fabric);
+        return new CutPlan(pieces, fabric);
+    }
+
+    private static NoFitTable regions(CutPlan plan, Fabric fabric) {
         // The more kinds of piece, the more pairs of outlines: fewer corners keep the work within bounds.
         int corners = plan.shapes.length <= 4 ? 36 : plan.shapes.length <= 10 ? 24 : 16;
         for (LayPiece shape : plan.shapes) {
             shape.prepare(fabric.gap(), TOLERANCE, corners);
         }
-        LaySearch nesting = new LaySearch(plan.shapes, fabric.usableWidth(), plan.foldMargin());
+        return new NoFitTable(plan.shapes);
+    }
+
+    private static Lay of(CutPlan plan, NoFitTable regions, Fabric fabric, LayEffort effort, long share) {
+        LaySearch nesting = new LaySearch(regions, fabric.usableWidth(), plan.foldMargin());
         long searches = 0;
         for (List<LaySearch.Item> items : plan.plans) {
             searches += 2L * sections(items);
@@ -139,8 +151,13 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         narrowFirst.sort((a, b) -> Double.compare(widths.get(a), widths.get(b)));
         Lay[] lays = new Lay[widths.size()];
         List<Lay> sofar = new ArrayList<>();
+        // How outlines keep one another off does not hang on the width; which halves can be opened out does.
+        Map<List<Integer>, NoFitTable> regions = new HashMap<>();
         for (int i : narrowFirst) {
-            Lay lay = of(pieces, fabric.withWidth(widths.get(i)), effort, share);
+            Fabric cloth = fabric.withWidth(widths.get(i));
+            CutPlan plan = plan(pieces, cloth);
+            NoFitTable known = regions.computeIfAbsent(plan.openedOut(), shapes -> regions(plan, cloth));
+            Lay lay = of(plan, known, cloth, effort, share);
             for (Lay narrower : sofar) {
                 if (narrower.length < lay.length) {
                     lay = new Lay(lay.fabric, narrower.placements, lay.usableWidth, narrower.length, lay.area);

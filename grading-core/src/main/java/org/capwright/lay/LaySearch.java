@@ -119,15 +119,15 @@ final class LaySearch {
     /**
      * Prepares a strip.
      *
-     * @param shapes prepared shapes
+     * @param table prepared shapes, and how they keep one another off
      * @param width of the strip
      * @param margin least distance from the lower edge (the fold) for what does not lie on it
      */
-    LaySearch(LayPiece[] shapes, double width, double margin) {
-        this.shapes = shapes;
+    LaySearch(NoFitTable table, double width, double margin) {
+        this.shapes = table.shapes();
         this.width = width;
         this.margin = margin;
-        this.table = new NoFitTable(shapes);
+        this.table = table;
     }
 
     /**

@@ -17,6 +17,11 @@ final class NoFitTable {
         this.regions = new NoFit[4 * shapes.length * shapes.length];
     }
 
+    /** The shapes. */
+    LayPiece[] shapes() {
+        return shapes;
+    }
+
     /**
      * The region of a fixed and a moving shape; whether it must be read mirrored is then told by {@link #flipsX} and {@link #flipsY}.
      *

@@ -115,8 +115,8 @@ final class PieceFinish {
 
     /** The longest part of a line on a piece; nothing where all of it lies there but for the tolerance of flattening. */
     private static List<Point> longestPart(Point from, Point to, List<Point> net) {
-        Geometry line = Outline.PLANE.createLineString(
-                new Coordinate[] {Outline.coordinate(from), Outline.coordinate(to)});
+        Geometry line =
+                Outline.PLANE.createLineString(new Coordinate[] {Outline.coordinate(from), Outline.coordinate(to)});
         if (Outline.polygon(net).buffer(Piece.FLATTENING).covers(line)) {
             return List.of();
         }
@@ -128,9 +128,7 @@ final class PieceFinish {
             }
         }
         Coordinate[] ends = longest.getCoordinates();
-        return ends.length < 2
-                ? List.of()
-                : List.of(new Point(ends[0].x, ends[0].y), new Point(ends[1].x, ends[1].y));
+        return ends.length < 2 ? List.of() : List.of(new Point(ends[0].x, ends[0].y), new Point(ends[1].x, ends[1].y));
     }
 
     /** Whether a line lies inside for certain, but for ends that may lie on the seam line: no part of that comes near the rest, and the middle is inside. */
