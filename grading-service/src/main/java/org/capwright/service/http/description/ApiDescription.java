@@ -37,7 +37,8 @@ final class ApiDescription implements OpenApiCustomizer {
                 .description("Drafts structured sleeves (an under-sleeve and a raised, pleated overlay), grades"
                         + " them over a size run, and writes nests, blocks and spec tables. Lengths are in"
                         + " the unit that the request names; errors are problem documents (RFC 9457) that"
-                        + " name every wrong field and what would work."));
+                        + " name every wrong field and what would work. Words for people are in the language that"
+                        + " Accept-Language asks for, English or French."));
         api.setServers(null);
         if (api.getComponents() == null) {
             api.setComponents(new Components());
