@@ -97,7 +97,10 @@ final class RulesReader {
                 share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
                 grid);
         DerivedRules rules = derived(request, RequestPlaces.of(order.style()).within("/sizeRun"));
-        JudgedRules judged = bySize ? new JudgedRules(rules.rules(), List.of()) : judged(rules, request, order, bodies);
+        JudgedRules judged = bySize
+                ? JudgedRules.asDerived(rules)
+                : JudgedRules.of(
+                        rules, request, order.style(), order.rules(), BodyReference.of(bodies), Thresholds.usual());
         return new RulesAnswer(
                 unit.symbol(),
                 order.sizes(),
@@ -110,21 +113,6 @@ final class RulesReader {
                         .map(derivation -> answer(derivation, judged.rules(), order, bodies, ease))
                         .toList(),
                 FindingAnswer.of(judged.left(), unit, language));
-    }
-
-    /** Even rules; as they were derived where the style cannot be drafted with them, which is said when it is drafted. */
-    private static JudgedRules judged(
-            DerivedRules rules, DerivationRequest request, SizeRunRequest order, SizeTable bodies) {
-        List<Dimension> derived =
-                rules.rules().stream().map(GradeRule::dimension).toList();
-        List<GradeRule> others = order.rules().stream()
-                .filter(rule -> !derived.contains(rule.dimension()))
-                .toList();
-        try {
-            return JudgedRules.of(rules, request, order.style(), others, BodyReference.of(bodies), Thresholds.usual());
-        } catch (InvalidMeasuresException e) {
-            return new JudgedRules(rules.rules(), List.of());
-        }
     }
 
     private Optional<SizeTable> table() {
