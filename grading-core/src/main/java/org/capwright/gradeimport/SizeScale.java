@@ -18,7 +18,7 @@ final class SizeScale {
     private static final Pattern EXPLAINED = Pattern.compile("([^()]+?) ?\\([^()]{1,12}\\)");
     private static final Pattern NAMED = Pattern.compile(
             "\\s*(?:size|grösse|größe|groesse|gr\\.?|gr(?=\\s*\\d)|taille|talla|tamanho|tam\\.?|rozmiar|beden|サイズ|taglia|maat|tg\\.?(?=[\\s.]*\\d)|mt\\.?(?=[\\s.]*\\d)|sz\\.?(?=[\\s.]*\\d)|rozm\\.?|r\\.(?=\\s*\\d)|t[-"
-                + " .]{0,2}(?=\\d))(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
+                    + " .]{0,2}(?=\\d))(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern BASE = Pattern.compile(
             "\\s*(?:sample|base) +size\\s*[:=]?\\s*(\\S.{0,39})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);

@@ -169,7 +169,7 @@ class ShelfIT {
         }
         String held = order(
                 "{\"reference\":\"order " + screen + "\",\"wearer\":{\"bustGirth\":96,\"stature\":168,"
-                                                   + "\"upperArmGirth\":22,\"armLength\":59},\"ease\":{\"bicep\":7,\"wrist\":6,\"length\":1,\"armhole\":\"14%\",\"capEase\":\"4%\"}}");
+                        + "\"upperArmGirth\":22,\"armLength\":59},\"ease\":{\"bicep\":7,\"wrist\":6,\"length\":1,\"armhole\":\"14%\",\"capEase\":\"4%\"}}");
         String plain = order("{\"size\":\"40\"}");
         try (Browser browser = opened(screen, scheme)) {
             browser.run(AccessIT.axe());

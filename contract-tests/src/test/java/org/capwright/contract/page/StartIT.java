@@ -19,9 +19,9 @@ import org.openqa.selenium.Keys;
 class StartIT {
 
     private static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: {type:"
-        + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
-        + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
-        + " node.html.slice(0, 120)).join(' | '))));";
+            + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
+            + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
+            + " node.html.slice(0, 120)).join(' | '))));";
 
     private static String axe() throws IOException {
         try (InputStream in = StartIT.class.getResourceAsStream("/axe.min.js")) {

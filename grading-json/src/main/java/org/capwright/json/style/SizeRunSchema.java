@@ -233,8 +233,8 @@ public final class SizeRunSchema {
                                     "format",
                                     FieldType.Choice.of("a4", "a3", "a0", "letter", "roll", "projector"),
                                     "Sheets that are glued together, paper from a roll, or one page for a projector"
-                                        + " over the cutting table: thick lines, a grid of 10 cm, and 50 cm each way"
-                                        + " to set the projector by. A4 if left out.")
+                                            + " over the cutting table: thick lines, a grid of 10 cm, and 50 cm each way"
+                                            + " to set the projector by. A4 if left out.")
                             .example("a4"),
                     SchemaField.optional(
                                     "ground",
@@ -362,8 +362,8 @@ public final class SizeRunSchema {
                             "wornPicture",
                             new FieldType.Text(LONGEST_PICTURE),
                             "For PDF and ZIP: a picture of the base size as it is worn, a PNG file of up to 1600 dots"
-                                + " each way, in Base64. It is shown on the cover as a simulation that was sent, and"
-                                + " put into the archive. None if left out."),
+                                    + " each way, in Base64. It is shown on the cover as a simulation that was sent, and"
+                                    + " put into the archive. None if left out."),
                     SchemaField.optional("plotter", new FieldType.Nested(PLOTTER), PLOTTER.meaning()),
                     SchemaField.optional(
                             "materials",
