@@ -4,7 +4,7 @@ import { h } from "../common/dom.js";
 import { figuresTable } from "../common/figurestable.js";
 import { placeName } from "../common/names.js";
 import { number, show, signed } from "../common/units.js";
-import { current, find, pointName, say } from "../common/words.js";
+import { find, pointName, say } from "../common/words.js";
 
 /** A value of a style in the page's words where it has some; numbers as they are written. */
 function written(json) {
@@ -25,10 +25,7 @@ export function changesShown({ from, to, units, fields, pointsOfMeasure }) {
     if (typeof found.difference !== "number") return typeof found.after === "number" ? `${say("shelf.new")} ${show(found.after, units)}` : say("shelf.gone");
     return h("span", { title: `${show(found.before, units)} → ${show(found.after, units)}` }, signed(found.difference, units));
   };
-  const called = (code) => {
-    const { name: words, lang } = pointName(pointsOfMeasure.find((each) => each.code === code));
-    return lang === current() ? words : h("span", { lang }, words);
-  };
+  const called = (code) => pointName(pointsOfMeasure.find((each) => each.code === code));
   return h(
     "div",
     null,
