@@ -16,7 +16,7 @@ import org.locationtech.jts.geom.Geometry;
 final class CutAway {
 
     /** What is left between two gaps is this wide at least, mm. Common practice, no source. */
-    private static final double NARROWEST = 5;
+    static final double NARROWEST = 5;
 
     /** Gaps become shallower by this share until enough is left between them. */
     private static final double SHALLOWER = 0.85;
@@ -39,6 +39,10 @@ final class CutAway {
             });
         }
 
+        double width() {
+            return Math.min(to - from, underFrom.distanceTo(underTo));
+        }
+
         Gap shallower(Curve edge) {
             return new Gap(
                     from,
@@ -53,6 +57,10 @@ final class CutAway {
         PieceEdge top = interfacing.edge(OverlayPieces.TOP_EDGE);
         List<MarkLine> marks = PleatedEdge.shortened(interfacing.marks(), PieceFinish.netLine(interfacing));
         List<Gap> gaps = gaps(top.curve(), marks);
+        // A gap at an end of the seam, or one that the allowance would fill again, is none.
+        double end =
+                interfacing.onFold() ? Double.POSITIVE_INFINITY : top.curve().length() - NARROWEST;
+        gaps.removeIf(gap -> gap.from < NARROWEST || gap.to > end || gap.width() < 2 * top.allowance() + NARROWEST);
         if (gaps.isEmpty()) {
             return interfacing;
         }
@@ -63,7 +71,12 @@ final class CutAway {
         }
         PieceEdge open = new PieceEdge(top.name(), top.kind(), edge(top.curve(), shallow), top.allowance());
         PieceDraft cut = with(interfacing, open);
-        return Outline.isSimple(PieceFinish.netLine(cut)) ? cut : interfacing;
+        List<Point> net = PieceFinish.netLine(cut);
+        boolean within = Outline.isSimple(net)
+                && Outline.polygon(PieceFinish.netLine(interfacing))
+                        .buffer(2 * Piece.FLATTENING)
+                        .covers(Outline.polygon(net));
+        return within ? cut : interfacing;
     }
 
     /** The other edges of the piece; beyond the fold of a half its other half begins. */
@@ -81,8 +94,8 @@ final class CutAway {
         List<Geometry> lines = gaps.stream().map(gap -> gap.line(edge)).toList();
         boolean[] near = new boolean[gaps.size()];
         for (int i = 0; i < near.length; i++) {
-            boolean atEnd = gaps.get(i).from < NARROWEST || edge.length() - gaps.get(i).to < NARROWEST;
-            near[i] |= !atEnd && lines.get(i).isWithinDistance(others, NARROWEST);
+            boolean onFold = edge.length() - gaps.get(i).to < NARROWEST;
+            near[i] |= !onFold && lines.get(i).isWithinDistance(others, NARROWEST);
             for (int k = i + 1; k < near.length; k++) {
                 boolean one = k == i + 1 && gaps.get(k).from - gaps.get(i).to < NARROWEST;
                 if (!one && lines.get(i).isWithinDistance(lines.get(k), NARROWEST)) {

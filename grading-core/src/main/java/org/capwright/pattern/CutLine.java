@@ -21,6 +21,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
     /** Points nearer than this are one, mm. */
     private static final double SAME = 1e-9;
 
+    /** Cosine of the angle of a needle: 8 degrees. */
+    private static final double NEEDLE = Math.cos(Math.toRadians(8));
+
+    /** A needle narrower than this where it ends is none, mm. */
+    private static final double WIDTH = 5 * Piece.FLATTENING;
+
     /** Segments shorter than this are left by the rounding of cuts near joints, mm; their tangents mean nothing. */
     private static final double CRUMB = 1e-4;
 
@@ -153,7 +159,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     /** Slits without width are left out. Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
-    private CutLine withoutRepeats() {
+    CutLine withoutRepeats() {
         Point[] kept = new Point[points.size()];
         BitSet turning = new BitSet(points.size());
         BitSet turned = new BitSet(points.size());
@@ -191,10 +197,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
         return new CutLine(List.of(Arrays.copyOf(kept, count)), List.copyOf(places));
     }
 
-    /** Whether a line goes to a point and back beside itself: out or in without width. */
+    /** Whether a line goes to a point and back beside itself, out or in, by a needle that no knife could cut. */
     private static boolean isSlit(Point from, Point tip, Point to) {
-        return from.minus(tip).dot(to.minus(tip)) > 0
-                && (Outline.near(from, tip, to, Outline.ONE_POINT) || Outline.near(tip, to, from, Outline.ONE_POINT))
+        Point back = from.minus(tip);
+        Point on = to.minus(tip);
+        return back.dot(on) > NEEDLE * back.norm() * on.norm()
+                && (Outline.near(from, tip, to, WIDTH) || Outline.near(tip, to, from, WIDTH))
                 && tip.distanceTo(to) >= Outline.ONE_POINT;
     }
 

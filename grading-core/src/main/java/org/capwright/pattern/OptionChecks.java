@@ -28,7 +28,11 @@ final class OptionChecks {
                 Option.INTERFACING_OVERLAP,
                 "the interfacing would reach beyond the allowances that it lies in",
                 options.interfacingOverlap(),
-                Math.min(allowances.attachedEdge(), allowances.hem()));
+                Math.min(
+                        Math.min(allowances.attachedEdge(), allowances.hem()),
+                        options.finishing().interfacing() == PleatInterfacing.CUT_AWAY
+                                ? CutAway.NARROWEST
+                                : Allowances.WIDEST));
         return found;
     }
 

@@ -4,6 +4,6 @@ package org.capwright.pattern;
 public enum PleatInterfacing {
     /** It runs through every layer. */
     THROUGH,
-    /** Between the fold line and the placement line of each pleat it is cut away, as far down as the lines are drawn: the seam is thinner by two layers at every fold. */
+    /** Between the fold line and the placement line of each pleat it is cut away, as far down as the lines are drawn, but at the very ends of the seam: the seam is thinner by two layers at every fold. */
     CUT_AWAY
 }

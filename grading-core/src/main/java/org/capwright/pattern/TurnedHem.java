@@ -132,6 +132,6 @@ final class TurnedHem {
                 corners.add(i);
             }
         }
-        return new CutLine(List.copyOf(line), List.copyOf(corners));
+        return new CutLine(List.copyOf(line), List.copyOf(corners)).withoutRepeats();
     }
 }

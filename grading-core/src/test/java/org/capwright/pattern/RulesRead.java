@@ -18,7 +18,7 @@ final class RulesRead {
     private static final long GRID = 1_000_000;
 
     /** Rules at one place may part by the rounding of their points, mm. */
-    private static final double ALIKE = 2e-3;
+    private static final double ALIKE = 5e-3;
 
     private record Line(String layer, List<Point> points) {}
 
