@@ -55,7 +55,6 @@ public record GradeReport(
      * @param name name of the style
      * @param unit unit of the figures
      * @param language what the report is written in
-     * @param language what the report is written in
      * @param grade what was checked
      * @param findings what was found
      * @param cures the fewest figures whose change takes findings away, the most telling first

@@ -63,6 +63,7 @@ public final class JumpChart {
      * @param title name of the style
      * @param grade the grade; without bodies only its own jumps are drawn
      * @param unit unit of the figures
+     * @param language what its words are in
      * @return the document, UTF-8, in millimetres
      */
     public static String write(String title, CheckedGrade grade, Unit unit, Language language) {

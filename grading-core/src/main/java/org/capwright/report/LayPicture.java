@@ -59,6 +59,7 @@ public final class LayPicture {
      *
      * @param lay the lay
      * @param unit unit of the figures and of the ruler
+     * @param language what its words are in
      * @return an SVG document, one user unit a millimetre; the same lay gives the same text
      */
     public static String svg(Lay lay, Unit unit, Language language) {

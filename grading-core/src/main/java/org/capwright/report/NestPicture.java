@@ -56,6 +56,7 @@ public final class NestPicture {
      * @param title name of the style
      * @param grade the grade; without lines, as from a spec table, the picture says so
      * @param unit unit of the figures
+     * @param language what its words are in
      * @return the document, UTF-8, in millimetres
      */
     public static String write(String title, CheckedGrade grade, Unit unit, Language language) {
