@@ -121,9 +121,9 @@ export class Shelf {
         body: JSON.stringify(body),
       });
       const style = await answer.json();
-      this.says.textContent = say("shelf.put1", { name: style.name, id: style.id, n: style.revision });
       if (id === this.id.value.trim()) this.store.look((view) => (view.shelf = { id: style.id, entityTag: style.entityTag, ease: body.ease }));
       await this.#list();
+      this.says.textContent = say("shelf.put1", { name: style.name, id: style.id, n: style.revision });
     } catch (error) {
       const status = error instanceof Refused ? error.problem.status : 0;
       this.says.textContent = "";

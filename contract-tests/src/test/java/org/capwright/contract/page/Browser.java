@@ -299,8 +299,8 @@ final class Browser implements AutoCloseable {
     void click(String selector) {
         for (int tries = 1; ; tries++) {
             WebElement element = find(selector);
-            run("arguments[0].scrollIntoView({block: 'center'});", element);
             try {
+                run("arguments[0].scrollIntoView({block: 'center'});", element);
                 element.click();
                 return;
             } catch (ElementClickInterceptedException | StaleElementReferenceException e) {
