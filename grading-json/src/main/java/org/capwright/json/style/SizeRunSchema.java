@@ -265,7 +265,7 @@ public final class SizeRunSchema {
     public static final RequestSchema REQUEST = RequestSchema.of(
             "SizeRunRequest",
             "A style in its base size and how it grows. Lengths are numbers in the unit named by units, or texts such"
-                + " as \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
+                    + " as \"36.5\" or \"3 1/2\". A field that is null counts as left out; an unknown field is refused.",
             List.of(
                     SchemaField.optional(
                                     "name",
@@ -299,8 +299,8 @@ public final class SizeRunSchema {
                             "sizeTable",
                             TableSchema.ID_OR_TABLE,
                             "Id of a published size table of bodies (GET /v1/size-tables), or a table of your own. The"
-                                + " jumps are then compared with the growth of the body where the table has the sizes,"
-                                + " see findings. None if left out or null."),
+                                    + " jumps are then compared with the growth of the body where the table has the sizes,"
+                                    + " see findings. None if left out or null."),
                     SchemaField.optional(
                                     "seamAllowance",
                                     new FieldType.LengthOrNested(ALLOWANCE, SEAM_ALLOWANCE),
