@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -87,9 +88,11 @@ class TableDraftTest {
         List<Violation> found =
                 violations(draft("mm", List.of("S", "M"), row("bustGirth", 840, 880), row("upperArmGirth", 27.1, 283)));
         assertEquals(1, found.size());
+        assertEquals(new TableSubject.Figure(1, 0), found.get(0).subject());
+        assertEquals(Optional.of("27.1 mm"), found.get(0).given());
         assertEquals(
-                Violation.other(new TableSubject.Figure(1, 0), "27.1 mm", "upperArmGirth from 100.0 to 700.0 mm"),
-                found.get(0));
+                "upperArmGirth from 100.0 to 700.0 mm would work",
+                found.get(0).reason().toString());
     }
 
     @Test
