@@ -12,6 +12,7 @@ import org.capwright.draft.SleeveStyle;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 
 /** Sizes and rules that contradict each other are refused before anything is drafted. */
@@ -88,11 +89,26 @@ class SizesTest {
     /** A cap of 135 mm over a bicep of 360 mm is about 450 mm long: no armhole of 200 mm or 1200 mm takes it. */
     @Test
     void aCapThatNoArmholeTakesIsRefusedWithTheHeightsThatWork() {
-        for (double armhole : new double[] {200, 1200}) {
+        for (double armhole : new double[] {250, 1200}) {
             InvalidMeasuresException e = assertThrows(
                     InvalidMeasuresException.class,
                     () -> SizeRun.grade(PLAIN, BASE.with(Dimension.ARMHOLE, armhole), List.of("36"), 0, List.of()));
             assertEquals(135, e.violations().get(0).value().orElseThrow());
         }
+    }
+
+    /** A flat cap is as long as the bicep line; a cap line half as long again as the armhole is all that can be gathered in. Common practice, no source. */
+    @Test
+    void anArmholeThatTakesNotEvenAFlatCapIsRefusedWithTheArmholesThatTakeThisOne() {
+        InvalidMeasuresException e = assertThrows(
+                InvalidMeasuresException.class,
+                () -> SizeRun.grade(PLAIN, BASE.with(Dimension.ARMHOLE, 200), List.of("36"), 0, List.of()));
+        Violation found = e.violations().get(0);
+        assertEquals(Dimension.ARMHOLE, found.subject());
+        double least = found.least().orElseThrow();
+        SizeRun.grade(PLAIN, BASE.with(Dimension.ARMHOLE, least + 0.01), List.of("36"), 0, List.of());
+        assertThrows(
+                InvalidMeasuresException.class,
+                () -> SizeRun.grade(PLAIN, BASE.with(Dimension.ARMHOLE, least - 0.01), List.of("36"), 0, List.of()));
     }
 }

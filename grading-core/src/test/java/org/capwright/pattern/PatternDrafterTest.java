@@ -355,7 +355,7 @@ class PatternDrafterTest {
             RandomStyles.pieces(seed, options).ifPresent(pieces -> {
                 unequal[0]++;
                 Piece sleeve = pieces.get(3);
-                assertEquals("cut 2 (1 pair, mirrored)", sleeve.cut().words());
+                assertEquals("cut 2 (1 pair, mirrored)", sleeve.cut().words().toString());
                 double left =
                         sleeve.netLine().stream().mapToDouble(Point::x).min().orElseThrow();
                 assertTrue(left <= -drawn.dimensions().get(Dimension.FRONT_WIDTH) + 1e-9, "seed " + seed);

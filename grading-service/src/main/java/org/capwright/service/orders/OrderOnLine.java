@@ -52,6 +52,7 @@ final class OrderOnLine {
         try {
             return taken(caller, line, language, with);
         } catch (RefusedRequestException e) {
+            TradeMeters.refused(ProblemKind.INVALID_REQUEST.word());
             return BatchAnswer.of(line.number(), Problem.of(e).in(language));
         } catch (ProblemException e) {
             if (e.problem().status() >= ProblemKind.INTERNAL_ERROR.status() || OrderDesk.isBusy(e)) {

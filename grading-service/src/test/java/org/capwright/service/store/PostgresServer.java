@@ -71,6 +71,8 @@ public final class PostgresServer {
                             "-c",
                             "listen_addresses=127.0.0.1",
                             "-c",
+                            "max_connections=400", // many services of the tests at once, each with its own ten
+                            "-c",
                             "fsync=off"))
                     .directory(folder.toFile())
                     .redirectErrorStream(true)

@@ -225,7 +225,9 @@ class StylesTest {
         List<String> listed = new ArrayList<>();
         String cursor = "";
         do {
-            JsonNode page = service.get("/v1/styles?limit=2&cursor=" + cursor).json();
+            KeptService.Answer answer = service.get("/v1/styles?limit=2&cursor=" + cursor);
+            assertEquals(200, answer.status(), answer.text());
+            JsonNode page = answer.json();
             listed.addAll(texts(page.get("styles"), "id"));
             cursor = page.path("next").asString("");
             if (listed.contains(mine + "-b")) {

@@ -116,8 +116,9 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> refused(RefusedRequestException refused, WebRequest request) {
-        return answer(Problem.of(refused).in(language(request)).document(), HttpHeaders.EMPTY);
+    @Nullable ResponseEntity<Object> refused(RefusedRequestException refused, WebRequest request) {
+        ProblemException problem = new ProblemException(Problem.of(refused));
+        return handleExceptionInternal(problem, null, new HttpHeaders(), problem.getStatusCode(), request);
     }
 
     @ExceptionHandler

@@ -95,6 +95,6 @@ class RequestPlacesTest {
         assertEquals("/sizeRun/underSleeve/wrist", found.list().get(0).field());
         assertEquals(
                 "size 38: too wide: 30 cm; 25.1234 cm or less would work",
-                found.list().get(0).reason());
+                found.list().get(0).reason().toString());
     }
 }
