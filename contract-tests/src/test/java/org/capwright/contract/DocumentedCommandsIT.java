@@ -71,6 +71,7 @@ class DocumentedCommandsIT {
                         "problem.json",
                         "report.pdf",
                         "results.ndjson",
+                        "robe.pdf",
                         "sleeve.zip"),
                 List.copyOf(files.keySet()));
         assertTrue(files.get("problem.json").contains("/sleeve/bicep"), files.get("problem.json"));
