@@ -116,7 +116,8 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
     }
 
     @ExceptionHandler
-    @Nullable ResponseEntity<Object> refused(RefusedRequestException refused, WebRequest request) {
+    @Nullable
+    ResponseEntity<Object> refused(RefusedRequestException refused, WebRequest request) {
         ProblemException problem = new ProblemException(Problem.of(refused));
         return handleExceptionInternal(problem, null, new HttpHeaders(), problem.getStatusCode(), request);
     }
