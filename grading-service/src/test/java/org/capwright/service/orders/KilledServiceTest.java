@@ -78,8 +78,8 @@ class KilledServiceTest {
                     .update();
             return database.sql(
                             "INSERT INTO style_revision (tenant, id, revision, name, body, sha256, made_at, made_by)"
-                                    + " VALUES ('local', ?, 1, 'gown', ?, 'x', CURRENT_TIMESTAMP, 'test')")
-                    .params(KilledWriter.STYLE, GOWN)
+                                    + " VALUES ('local', ?, 1, 'gown', ?, ?, CURRENT_TIMESTAMP, 'test')")
+                    .params(KilledWriter.STYLE, GOWN, "0".repeat(64))
                     .update();
         });
     }
