@@ -30,7 +30,7 @@ now() { date +%s.%N; }
 peak() { awk '/->/ { match($0, /[0-9]+M->/); used = substr($0, RSTART, RLENGTH - 3) + 0; if (used > top) top = used } END { print top + 0 }' "$work/gc.log"; }
 order=$(tr -d '\n' <examples/order.json | sed 's/"reference": *"[^"]*", *//')
 batch() { yes "$(echo "$order" | sed 's/^{/{"style":"measured",/')" | head -n "$1"; }
-rate() { echo "$1 $2 $3" | awk '{ printf "%.1f", $1 / ($3 - $2) }'; }
+rate() { echo "$1 $2 $3" | awk '{ printf "%.1f\n", $1 / ($3 - $2) }'; }
 
 batch 50 | curl -sf -o /dev/null -H "$lines" -T - -X POST "$url/v1/order-batches" # warms up
 echo "| batch | lines | orders/s | peak heap, MB |"

@@ -65,7 +65,7 @@ for form in csv:text/csv svg:image/svg+xml dxf:image/vnd.dxf json:application/js
     static=$(rate "$url/$name.bin" "$work/get.lua")
     before=$(allocated)
     run=$(rate "$url/v1/size-runs" "$work/$name.lua")
-    echo "$(allocated) $before $run $seconds" | awk '{ printf "%.0f\n", $3 > 0 ? ($1 - $2) / ($3 * $4) : 0 }' >>"$work/bytes"
+    echo "$(allocated) $before $run $seconds" | awk '{ each = ($3 > 0) ? ($1 - $2) / ($3 * $4) : 0; print each }' >>"$work/bytes"
     echo "$static" >>"$work/statics"
     echo "$run" >>"$work/rates"
     echo "$run $static" | awk '{ print 100 * $1 / $2 }' >>"$work/shares"

@@ -56,6 +56,7 @@ class CheckBarsTest {
             assertTrue(outcome.values() <= 0.05 && outcome.jumps() <= 0.05, outcome.text());
             assertEquals(List.of(), outcome.falseStops());
             assertEquals(List.of(), outcome.lost());
+            assertTrue(outcome.told().size() <= outcome.styles() / 100, outcome::text);
         }
     }
 }

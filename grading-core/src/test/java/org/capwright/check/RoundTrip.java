@@ -13,7 +13,9 @@ import org.capwright.exchange.dxf.DxfExport;
 import org.capwright.exchange.table.SpecCsv;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SpecTable;
+import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.ForeignOptions;
+import org.capwright.gradeimport.ImportNote;
 import org.capwright.gradeimport.OutlineReader;
 import org.capwright.gradeimport.SpecTableReader;
 import org.capwright.pattern.PatternSet;
@@ -38,25 +40,34 @@ final class RoundTrip {
      * @param values largest departure of a figure, mm
      * @param jumps largest departure of a jump, mm
      * @param falseStops stops that the drafted grade has not
-     * @param lost figures that did not come back
+     * @param told figures that did not come back, of sizes of which the reading says that they were not read
+     * @param lost figures that did not come back without a word
      */
-    record Outcome(String file, int styles, double values, double jumps, List<String> falseStops, List<String> lost) {
+    record Outcome(
+            String file,
+            int styles,
+            double values,
+            double jumps,
+            List<String> falseStops,
+            List<String> told,
+            List<String> lost) {
 
         String text() {
             return String.format(
                     Locale.ROOT,
-                    "%-10s %6d styles, largest departure %.4f mm, of a jump %.4f mm, false stops %d, figures lost %d%n",
+                    "%-10s %6d styles, largest departure %.4f mm, of a jump %.4f mm, false stops %d, figures not read and told %d, figures lost %d%n",
                     file,
                     styles,
                     values,
                     jumps,
                     falseStops.size(),
+                    told.size(),
                     lost.size());
         }
     }
 
     private interface Reading {
-        CheckedGrade of(PatternSet set) throws ForeignInputException;
+        ForeignGrade of(PatternSet set) throws ForeignInputException;
     }
 
     private RoundTrip() {}
@@ -72,6 +83,7 @@ final class RoundTrip {
         double values = 0;
         double jumps = 0;
         List<String> falseStops = new ArrayList<>();
+        List<String> told = new ArrayList<>();
         List<String> lost = new ArrayList<>();
         for (int seed = 0; seed < styles; seed++) {
             PatternSet set = TestPatterns.random(seed, 3 + seed % 4);
@@ -80,9 +92,9 @@ final class RoundTrip {
             boolean drawn = file.equals("CSV")
                     || truth.baseSize().value(CheckedMeasure.LENGTH).isPresent()
                     || truth.baseSize().value(CheckedMeasure.OVERLAY_EDGE).isEmpty();
-            CheckedGrade read;
+            ForeignGrade foreign;
             try {
-                read = reading.of(set);
+                foreign = reading.of(set);
             } catch (ForeignInputException e) {
                 // Overlays cut for deep pleats, without any sleeve, show nothing that could be read: they may be
                 // refused.
@@ -91,11 +103,13 @@ final class RoundTrip {
                 }
                 continue;
             }
+            CheckedGrade read = foreign.grade();
             for (CheckedMeasure measure : drawn ? LOOKED_AT : List.<CheckedMeasure>of()) {
                 for (int i = 0; i < truth.sizes().size(); i++) {
                     if (truth.value(i, measure).isPresent()
                             && read.value(i, measure).isEmpty()) {
-                        lost.add("seed " + seed + ": " + measure + " of " + truth.label(i));
+                        (isTold(foreign, truth.label(i)) ? told : lost)
+                                .add("seed " + seed + ": " + measure + " of " + truth.label(i));
                     }
                     values = Math.max(values, apart(truth.value(i, measure), read.value(i, measure)));
                     if (i < truth.intervals()) {
@@ -109,7 +123,13 @@ final class RoundTrip {
                 }
             }
         }
-        return new Outcome(file, styles, values, jumps, falseStops, lost);
+        return new Outcome(file, styles, values, jumps, falseStops, told, lost);
+    }
+
+    private static boolean isTold(ForeignGrade foreign, String size) {
+        return foreign.traces().stream()
+                .anyMatch(note -> note.kind() == ImportNote.Kind.NOT_READ
+                        && note.subject().equals(size));
     }
 
     private static double apart(OptionalDouble meant, OptionalDouble read) {
@@ -132,15 +152,13 @@ final class RoundTrip {
                                         < SAME + SHARE * Math.abs(stop.value().orElse(0)));
     }
 
-    private static CheckedGrade table(PatternSet set) throws ForeignInputException {
+    private static ForeignGrade table(PatternSet set) throws ForeignInputException {
         String csv = SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty());
         return SpecTableReader.read(
-                        ForeignFile.of("spec.csv", csv.getBytes(StandardCharsets.UTF_8)), ForeignOptions.none())
-                .grade();
+                ForeignFile.of("spec.csv", csv.getBytes(StandardCharsets.UTF_8)), ForeignOptions.none());
     }
 
-    private static CheckedGrade outlines(byte[] dxf) throws ForeignInputException {
-        return OutlineReader.read(List.of(ForeignFile.of("grade.dxf", dxf)), ForeignOptions.none())
-                .grade();
+    private static ForeignGrade outlines(byte[] dxf) throws ForeignInputException {
+        return OutlineReader.read(List.of(ForeignFile.of("grade.dxf", dxf)), ForeignOptions.none());
     }
 }
