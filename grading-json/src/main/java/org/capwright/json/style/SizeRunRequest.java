@@ -93,26 +93,7 @@ public record SizeRunRequest(
      * @return a new order
      */
     public SizeRunRequest against(SizeTable bodies) {
-        return new SizeRunRequest(
-                name,
-                revision,
-                unit,
-                sizes,
-                base,
-                style,
-                dimensions,
-                rules,
-                Optional.of(bodies),
-                options,
-                alignment,
-                layout,
-                paper,
-                plotterWidth,
-                printed,
-                materials,
-                rounding,
-                worn,
-                language);
+        return with(Optional.of(bodies), options, language);
     }
 
     /**
@@ -122,26 +103,7 @@ public record SizeRunRequest(
      * @return the same style, sizes and rules
      */
     public SizeRunRequest in(Language other) {
-        return new SizeRunRequest(
-                name,
-                revision,
-                unit,
-                sizes,
-                base,
-                style,
-                dimensions,
-                rules,
-                sizeTable,
-                options,
-                alignment,
-                layout,
-                paper,
-                plotterWidth,
-                printed,
-                materials,
-                rounding,
-                worn,
-                other);
+        return with(sizeTable, options, other);
     }
 
     /**
@@ -185,26 +147,7 @@ public record SizeRunRequest(
      * @return a new run
      */
     public SizeRunRequest finished(PatternOptions other) {
-        return new SizeRunRequest(
-                name,
-                revision,
-                unit,
-                sizes,
-                base,
-                style,
-                dimensions,
-                rules,
-                sizeTable,
-                other,
-                alignment,
-                layout,
-                paper,
-                plotterWidth,
-                printed,
-                materials,
-                rounding,
-                worn,
-                language);
+        return with(sizeTable, other, language);
     }
 
     /**
@@ -251,5 +194,28 @@ public record SizeRunRequest(
         FoundViolations found = new FoundViolations(unit);
         found.addAll(refused.violations(), RequestPlaces.of(style));
         return new RefusedRequestException(found.list());
+    }
+
+    private SizeRunRequest with(Optional<SizeTable> bodies, PatternOptions finish, Language words) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                sizes,
+                base,
+                style,
+                dimensions,
+                rules,
+                bodies,
+                finish,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                printed,
+                materials,
+                rounding,
+                worn,
+                words);
     }
 }
