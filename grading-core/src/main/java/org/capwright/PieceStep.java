@@ -240,7 +240,7 @@ public final class PieceStep {
         double length = length(Option.THICKNESS, value);
         if (!(length > 0 && length <= LayerThickness.GREATEST)) {
             throw new InvalidMeasuresException(Violation.lengthOutside(
-                    Option.THICKNESS, "no cloth is as thick", length, 0.01, LayerThickness.GREATEST));
+                    Option.THICKNESS, "no cloth is that thick", length, 0.01, LayerThickness.GREATEST));
         }
         return OptionalDouble.of(length);
     }

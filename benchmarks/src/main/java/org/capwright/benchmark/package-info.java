@@ -1,2 +1,2 @@
-/** What the engine costs, held against a straightforward version of the same work in the same run. */
+/** What the engine costs, compared with a straightforward version of the same work in the same run. */
 package org.capwright.benchmark;

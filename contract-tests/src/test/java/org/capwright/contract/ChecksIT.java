@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
-/** The grade of the choir gown held against bodies: as a request, and read back from its own spec table and outlines. */
+/** The grade of the choir gown compared with bodies: as a request, and read back from its own spec table and outlines. */
 class ChecksIT {
 
     private static final String SWAPPED =

@@ -27,7 +27,7 @@ final class Described {
                 .build());
     }
 
-    /** For forms, whose parts the filter does not see: only the answer is held against the description. */
+    /** For forms, whose parts the filter does not see: only the answer is compared with the description. */
     static OpenApiValidationFilter answers() {
         filter();
         String description =

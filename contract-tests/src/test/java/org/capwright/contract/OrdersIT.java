@@ -19,7 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** An order from the measuring tape to the cut cloth, every request and answer held against the description. */
+/** An order from the measuring tape to the cut cloth, every request and answer compared with the description. */
 class OrdersIT {
 
     private static final String SINGER = """

@@ -88,15 +88,15 @@ class OwnTableIT {
     @Test
     void namesEverythingThatIsWrongAtOnce() {
         String wrong = """
-                {"id":"Workshop Women","unit":"cm","key":"bustGirth","colour":"blue",
-                 "sizes":["38","40","42"],
-                 "rows":[
-                  {"dimension":"bustGirth","values":[88,92,91]},
-                  {"dimension":"upperArmGirth","values":[283,29.5,30.7]},
-                  {"dimension":"wristGirth","values":[15,15.2]},
-                  {"dimension":"elbowGirt","values":[23.5,24,24.6]},
-                  {"dimension":"armscyeGirth","values":["a",37.4,null]}]}
-                """;
+            {"id":"Workshop Women","unit":"cm","key":"bustGirth","colour":"blue",
+             "sizes":["38","40","42"],
+             "rows":[
+              {"dimension":"bustGirth","values":[88,92,91]},
+              {"dimension":"upperArmGirth","values":[283,29.5,30.7]},
+              {"dimension":"wristGirth","values":[15,15.2]},
+              {"dimension":"elbowGirt","values":[23.5,24,24.6]},
+              {"dimension":"armscyeGirth","values":["a",37.4,null]}]}
+            """;
         given().contentType("application/json")
                 .body(wrong)
                 .post(RunningService.address() + "/v1/size-tables")
@@ -132,7 +132,7 @@ class OwnTableIT {
                 .contentType("application/problem+json");
     }
 
-    /** The workshop's table is the published one rounded, and so are the jumps that the grade is held against. */
+    /** The workshop's table is the published one rounded, and so are the jumps that the grade is compared with. */
     @Test
     void standsInForAnIdInChecks() {
         Map<String, Object> run = object(Requests.choirGown());

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Spec tables as sewing rooms of ten countries make them, clean and with one fault each, written by a program that shares nothing with this project but the names of points of measure in its answers
- * ({@code write_sheets.py}; words and layouts are common practice, from memory; figures invented). What is read is held against what was written, figure by figure. A sample by default; {@code -Pthorough} sends all and
+ * ({@code write_sheets.py}; words and layouts are common practice, from memory; figures invented). What is read is compared with what was written, figure by figure. A sample by default; {@code -Pthorough} sends all and
  * leaves the table in {@code target/sheet-corpus.txt}, as docs/checks/README.md has it.
  */
 class SheetCorpusIT {

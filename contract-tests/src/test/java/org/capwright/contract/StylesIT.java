@@ -12,7 +12,7 @@ import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Styles on the shelf of the packaged service, every request and answer held against the description. */
+/** Styles on the shelf of the packaged service, every request and answer compared with the description. */
 class StylesIT {
 
     private static final String STYLES = "/v1/styles";

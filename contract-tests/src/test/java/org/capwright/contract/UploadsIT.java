@@ -150,10 +150,10 @@ class UploadsIT {
         refused(
                 form().multiPart("file", "a.csv", bytes(CSV), "text/csv")
                         .multiPart("picture", "x.csv", bytes("x"), "text/csv"),
-                "a part of another name");
+                "a part with an unknown name");
         refused(
                 form().multiPart("file", "a.csv", bytes(CSV), "text/csv").multiPart("request", "{", "application/json"),
-                "The part request is no JSON");
+                "The part request is not a JSON");
         RequestSpecification many = form();
         for (int i = 0; i < 80; i++) {
             many = many.multiPart("file", i + ".dxf", bytes("0"), "image/vnd.dxf");

@@ -35,7 +35,7 @@ record BodyEaseCheck(
             Optional.of(Threshold.BICEP_EASE_ADVISED),
             Threshold.BICEP_EASE_LEAST,
             Threshold.BICEP_EASE_STOP,
-            "hardly any ease over the arm of this size: the arm will not go in or not bend",
+            "hardly any ease over the arm of this size: the arm will not go in, or will not bend",
             "Widen the bicep, or choose the size table the sleeve is made for.");
 
     static final BodyEaseCheck ELBOW = new BodyEaseCheck(

@@ -3,7 +3,7 @@ package org.capwright.check;
 import org.capwright.words.Text;
 
 /**
- * What a sleeve of one size is held against.
+ * What a sleeve of one size is compared with.
  *
  * @param millimetres girth or length of the body
  * @param spread how far the body may well lie off it, mm: 0 for a figure of the table

@@ -172,14 +172,14 @@ final class BodyJumpCheck implements GradeCheck {
         boolean row = body.table().row(JumpBounds.dimension(body, measure)).isPresent();
         Text why = Text.of(
                         row
-                                ? "the table has no {measure} for one of these sizes, so that the jump is not held"
-                                        + " against bodies"
+                                ? "the table has no {measure} for one of these sizes, so the jump is not checked"
+                                        + " against body measurements"
                                 : body.survey().isPresent()
                                         ? "the table has no {measure}, and no step that the survey could be asked for,"
-                                                + " so that the jump is not held against bodies"
+                                                + " so the jump is not checked against body measurements"
                                         : "the table has no {measure}, and no survey of such people's arms is at hand:"
-                                                + " those there are, are of women and of men, so that the jump is not"
-                                                + " held against bodies")
+                                                + " those there are, are of women and of men, so the jump is not"
+                                                + " checked against body measurements")
                 .with("measure", Text.of(dimension));
         return new Finding(
                 "body-figure-missing",

@@ -20,7 +20,7 @@ import org.capwright.tables.survey.Survey;
 import org.capwright.words.Text;
 
 /**
- * The bodies that a grade is held against.
+ * The bodies that a grade is compared with.
  *
  * @param table a body table whose sizes are ordered by a body dimension
  * @param survey the survey that gives a second opinion, if any
@@ -99,7 +99,7 @@ public record BodyReference(SizeTable table, Optional<Survey> survey, Map<String
     }
 
     /**
-     * The body dimension that a measure is held against: the flexed arm where the table has no relaxed one.
+     * The body dimension that a measure is compared with: the flexed arm where the table has no relaxed one.
      *
      * @param measure a measure of the garment
      * @return the dimension, or empty for measures that no body has

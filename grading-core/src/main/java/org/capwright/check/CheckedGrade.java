@@ -22,7 +22,7 @@ import org.capwright.tables.SizeTable;
  *
  * @param sizes smallest first, one or more
  * @param base position of the base size
- * @param body the bodies it is held against; without them no check against bodies is made
+ * @param body the bodies it is compared with; without them no check against bodies is made
  * @param grids to what its figures are rounded
  */
 public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyReference> body, RowGrids grids) {
@@ -34,7 +34,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      *
      * @param sizes smallest first, one or more
      * @param base position of the base size
-     * @param body the bodies it is held against; without them no check against bodies is made
+     * @param body the bodies it is compared with; without them no check against bodies is made
      * @param grids to what its figures are rounded
      * @throws IllegalArgumentException if there is no size, or no base size at that position
      */
@@ -50,7 +50,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
      *
      * @param sizes smallest first, one or more
      * @param base position of the base size
-     * @param body the bodies it is held against; without them no check against bodies is made
+     * @param body the bodies it is compared with; without them no check against bodies is made
      * @throws IllegalArgumentException if there is no size, or no base size at that position
      */
     public CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyReference> body) {
@@ -125,7 +125,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     }
 
     /**
-     * The same grade held against bodies.
+     * The same grade compared with bodies.
      *
      * @param reference the bodies
      * @return a new grade
@@ -135,7 +135,7 @@ public record CheckedGrade(List<CheckedSize> sizes, int base, Optional<BodyRefer
     }
 
     /**
-     * The same grade held against a table, if there is one.
+     * The same grade compared with a table, if there is one.
      *
      * @param table a table of bodies whose sizes a body dimension orders
      * @return a new grade

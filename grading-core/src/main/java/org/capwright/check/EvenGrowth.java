@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * A row of figures held against even growth: a straight line over the sizes, or two that meet at a size where the rule breaks, each over two jumps or more. A size is an outlier when the
+ * A row of figures compared with even growth: a straight line over the sizes, or two that meet at a size where the rule breaks, each over two jumps or more. A size is an outlier when the
  * sizes about it follow such a line well without it and it lies off that line. Of several sizes that would explain the unevenness the one is taken without which the row is smoothest. Least squares in a window of seven sizes, so that a long run may break more than once.
  */
 final class EvenGrowth {

@@ -13,11 +13,11 @@ public record FitRange(Interval bicepEase, Interval lengthBeyondArm) {
     /**
      * The fit of the base size on the body of its size, give or take something.
      *
-     * @param grade a grade held against bodies that have arm girth and length of the base size
+     * @param grade a grade compared with bodies that have arm girth and length of the base size
      * @param girthSlack how much looser or tighter still fits, mm, 0 or more
      * @param lengthSlack how much longer or shorter still fits, mm, 0 or more
      * @return the range
-     * @throws IllegalArgumentException if the grade is held against no bodies, or they or the sleeve lack a figure
+     * @throws IllegalArgumentException if the grade is compared with no bodies, or they or the sleeve lack a figure
      */
     public static FitRange aboutBase(CheckedGrade grade, double girthSlack, double lengthSlack) {
         double ease = over(grade, CheckedMeasure.BICEP);
@@ -29,7 +29,7 @@ public record FitRange(Interval bicepEase, Interval lengthBeyondArm) {
 
     private static double over(CheckedGrade grade, CheckedMeasure measure) {
         BodyReference body =
-                grade.body().orElseThrow(() -> new IllegalArgumentException("grade: it is held against no bodies"));
+                grade.body().orElseThrow(() -> new IllegalArgumentException("grade: it is compared with no bodies"));
         return WhatIf.difference(
                         grade.value(grade.base(), measure),
                         body.value(grade.label(grade.base()), JumpBounds.dimension(body, measure)))

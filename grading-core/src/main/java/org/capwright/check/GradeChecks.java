@@ -85,7 +85,7 @@ public final class GradeChecks {
     /**
      * Between what a jump must lie so that the body's jump is neither eaten from the ease nor overdone.
      *
-     * @param grade the grade, with the bodies it is held against
+     * @param grade the grade, with the bodies it is compared with
      * @param measure what jumps
      * @param interval which jump, 0 for the one between the two smallest sizes
      * @param thresholds limits of the label

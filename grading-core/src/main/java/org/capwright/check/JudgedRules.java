@@ -35,7 +35,7 @@ public record JudgedRules(List<GradeRule> rules, List<Finding> left) {
      * @param request what they were derived from
      * @param style what is the same in every size
      * @param ofRun the rules that the run has so far; those of dimensions that are derived give way
-     * @param body the bodies that the run is held against
+     * @param body the bodies that the run is compared with
      * @param thresholds limits of the label
      * @return the rules; those that were derived, with nothing said of them, where no sleeve can be drafted with them, which whoever drafts it is told
      */
@@ -54,7 +54,7 @@ public record JudgedRules(List<GradeRule> rules, List<Finding> left) {
     }
 
     /**
-     * Rules as they were derived, size by size, held against no check.
+     * Rules as they were derived, size by size, compared with no check.
      *
      * @param derived the rules as they follow from the bodies
      * @return the same rules

@@ -29,11 +29,11 @@ public final class RunCoverage {
     public record Covered(FitRange fit, double girthSlack, double lengthSlack, Coverage coverage) {}
 
     /**
-     * Counts the people of the survey that a grade is held against. A size fits as the base size fits its own body, give or take half the greatest jump of the arm from size to
+     * Counts the people of the survey that a grade is compared with. A size fits as the base size fits its own body, give or take half the greatest jump of the arm from size to
      * size (so that sizes that grow as the arm does meet) and {@link #LENGTH_SLACK}.
      *
      * @param grade the grade
-     * @return the count; empty where the grade is held against no survey, or bicep or length of sleeve or body are not known
+     * @return the count; empty where the grade is compared with no survey, or bicep or length of sleeve or body are not known
      */
     public static Optional<Covered> aboutBase(CheckedGrade grade) {
         Optional<BodyReference> body = grade.body();

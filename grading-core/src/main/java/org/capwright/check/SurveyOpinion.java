@@ -79,7 +79,7 @@ public final class SurveyOpinion {
      *
      * @param dimension which
      * @param value the wearer's, mm
-     * @param others what it is held against
+     * @param others what it is compared with
      * @param range what {@link #ESTIMATE_PROBABILITY} of people with the others measure, mm
      */
     public record Expectation(BodyDimension dimension, double value, List<BodyDimension> others, Interval range) {
@@ -89,7 +89,7 @@ public final class SurveyOpinion {
          *
          * @param dimension which
          * @param value the wearer's, mm
-         * @param others what it is held against
+         * @param others what it is compared with
          * @param range what most people with the others measure, mm
          */
         public Expectation {
@@ -109,7 +109,7 @@ public final class SurveyOpinion {
     /**
      * What goes together.
      *
-     * @return the measurements that were held against one another and neither questioned nor set aside as confirmed against the others; may be empty
+     * @return the measurements that were compared with one another and neither questioned nor set aside as confirmed against the others; may be empty
      */
     public List<BodyDimension> together() {
         return together;

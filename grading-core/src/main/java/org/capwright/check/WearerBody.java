@@ -16,7 +16,7 @@ import org.capwright.tables.TableInfo;
 import org.capwright.tables.TableKind;
 import org.capwright.tables.TableValue;
 
-/** One wearer as a table of bodies with one size, so that a sleeve is held against her as a run is held against a table. */
+/** One wearer as a table of bodies with one size, so that a sleeve is compared with her as a run is compared with a table. */
 public final class WearerBody {
 
     private static final String MEASURED = "measurements of the wearer";

@@ -169,7 +169,7 @@ public final class WhatIf {
      * Looks for the smallest change.
      *
      * @param run the run as it is
-     * @param body the bodies it is held against, if any
+     * @param body the bodies it is compared with, if any
      * @param thresholds limits of the label
      * @param grid the room's grid, on which figures are proposed where one there passes
      * @return the proposal, already drafted and checked; nothing changes where there is neither a stop nor a caution
@@ -201,7 +201,7 @@ public final class WhatIf {
     /**
      * The fewest of somebody's own figures, written or measured, whose change leaves neither a stop nor a caution, and creates none.
      *
-     * @param grade the grade as it was read, with the bodies it is held against, if any
+     * @param grade the grade as it was read, with the bodies it is compared with, if any
      * @param thresholds limits of the label
      * @param grid the room's grid
      * @return the figures, the most telling first, each with what was likely meant and the range that passes as well; none where there is neither a stop nor a caution, or no figure helps
@@ -238,7 +238,7 @@ public final class WhatIf {
      * Looks for the change of all increments at once that clears the stops.
      *
      * @param run the run as it is
-     * @param body the bodies it is held against, if any
+     * @param body the bodies it is compared with, if any
      * @param thresholds limits of the label
      * @param weights how unwelcome a change of a dimension's rule is, above 0; 1 where nothing is said
      * @param grid the room's grid; changes are rounded up to it where the checks stay clear

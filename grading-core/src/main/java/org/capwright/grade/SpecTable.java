@@ -154,7 +154,8 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
             rows.add(
                     "wristOpening",
                     "Wrist opening",
-                    "Along the underarm seam from the finished lower edge up; 0 where the hand passes without.",
+                    "Along the underarm seam from the finished lower edge up; 0 where the hand passes without an"
+                            + " opening.",
                     3,
                     PRACTICE,
                     SpecTable::markedOpening);

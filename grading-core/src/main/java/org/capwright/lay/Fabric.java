@@ -98,7 +98,7 @@ public record Fabric(
             length(
                     found,
                     ClothFigure.SELVEDGE,
-                    "the selvedges must leave some of the width is outside what can be laid",
+                    "the selvedges would leave too little of the width",
                     selvedge,
                     0,
                     0.45 * width * (1 - shrinkageCrosswise));

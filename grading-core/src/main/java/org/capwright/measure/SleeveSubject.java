@@ -51,7 +51,7 @@ public sealed interface SleeveSubject extends Subject
         BASE_SIZE("baseSize"),
         /** All figures of a size. */
         WHOLE_SIZE("size"),
-        /** The bodies that a grade is held against. */
+        /** The bodies that a grade is compared with. */
         SIZE_TABLE("sizeTable"),
         /** Width of the paper. */
         PAPER_WIDTH("paperWidth"),

@@ -15,7 +15,12 @@ final class OptionChecks {
         List<Violation> found = new ArrayList<>();
         Allowances allowances = options.allowances();
         for (EdgeKind kind : EdgeKind.values()) {
-            check(found, Option.SEAM_ALLOWANCE, "an allowance no one sews", allowances.along(kind), Allowances.WIDEST);
+            check(
+                    found,
+                    Option.SEAM_ALLOWANCE,
+                    "outside what a seam allowance can be",
+                    allowances.along(kind),
+                    Allowances.WIDEST);
         }
         check(
                 found,

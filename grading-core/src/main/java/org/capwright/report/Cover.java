@@ -76,8 +76,8 @@ final class Cover {
         int[] shown = Script.of(title.style(), Typeface.BOLD).shown();
         if (IntStream.of(shown).anyMatch(c -> c == Typeface.REPLACEMENT)) {
             bands.addAll(TextBands.paragraph(
-                    Text.of("The embedded font has no sign for some characters of the style name; they are shown as"
-                                    + " {sign}. The properties of this document give the name in full.")
+                    Text.of("The embedded font cannot show some characters of the style name; they are shown as {sign}."
+                                    + " The properties of this document give the name in full.")
                             .with("sign", Character.toString(Typeface.REPLACEMENT))
                             .in(language),
                     width));

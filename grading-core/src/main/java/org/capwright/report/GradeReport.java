@@ -173,7 +173,7 @@ public record GradeReport(
     private Band title(double width) {
         String line = Text.joined(
                         List.of(
-                                Text.of("Grade held against bodies"),
+                                Text.of("Grade checked against body measurements"),
                                 Text.of("sizes {sizes}").with("sizes", SizeNames.sizes(labels())),
                                 Text.of("base size {size}")
                                         .with("size", grade.baseSize().label()),
@@ -197,7 +197,7 @@ public record GradeReport(
                                 : unread > 0
                                         ? "Not judged: {count} parts of the file not read."
                                         : count(Severity.STOP) > 0
-                                                ? "Do not cut before the stops are mended or meant."
+                                                ? "Do not cut before every stop is corrected, or known to be intended."
                                                 : count(Severity.CAUTION) > 0
                                                         ? "Nothing stops this grade. Look at the cautions before"
                                                                 + " cutting."
@@ -246,13 +246,13 @@ public record GradeReport(
                                         ? "No change of the grade rules clears the gravest of these findings; the base"
                                                 + " size itself has to change."
                                         : !proposal.cleared()
-                                                ? "With these rules, drafted anew and checked, some of the gravest"
+                                                ? "With these rules, drafted again and checked, some of the gravest"
                                                         + " findings are left: they lie in the base size or in lines"
                                                         + " that no rule moves. Increments in {unit}."
                                                 : stopped()
-                                                        ? "With these rules, drafted anew and checked, no stop is left."
-                                                                + " Increments in {unit}."
-                                                        : "With these rules, drafted anew and checked, no caution is"
+                                                        ? "With these rules, drafted again and checked, no stop is"
+                                                                + " left. Increments in {unit}."
+                                                        : "With these rules, drafted again and checked, no caution is"
                                                                 + " left. Increments in {unit}.")
                         .with("unit", unit.symbol())
                         .in(language),
@@ -297,7 +297,7 @@ public record GradeReport(
                                             width)));
                         },
                         () -> bands.addAll(TextBands.small(
-                                language.say("No table of bodies was chosen: the grade was held against itself alone."),
+                                language.say("No body table was chosen: the grade was only checked against itself."),
                                 width)));
         bands.addAll(TextBands.small(
                 language.say("Every finding names the source of its limit; where it says common practice, no source, no"

@@ -106,7 +106,7 @@ final class Projected {
             canvas.line(end, at - TICK, end, at + TICK);
             canvas.line(-at - TICK, -end, -at + TICK, -end);
         }
-        String words = language.say("50 cm on the table, both ways; else set the projector anew");
+        String words = language.say("50 cm on the table, both ways; if not, adjust the projector");
         Letters letters = Letters.bold(WORDS, Ink.BLACK);
         canvas.text(letters, Place.CENTRE, HEAD + CHECK / 2, at + WORDS, words);
         canvas.written(letters, new Point(-at - WORDS / 2, -HEAD - CHECK / 2), new Point(0, 1), "50 cm");

@@ -76,7 +76,7 @@ public final class ChoirGown {
         return CheckedGrade.of(run()).against(BodyReference.of(women()));
     }
 
-    /** What stops a run when it is held against the women's table. */
+    /** What stops a run when it is compared with the women's table. */
     public static List<String> stops(SizeRun run) {
         return GradeChecks.run(CheckedGrade.of(run).against(BodyReference.of(women())), Thresholds.usual()).stream()
                 .filter(finding -> finding.severity() == Severity.STOP)

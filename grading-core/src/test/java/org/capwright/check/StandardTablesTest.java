@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Standards print no arm; a grade is held against their step of bust girth or stature times the growth of the arms of a survey. The bounds are computed here again by Commons Math from the
+ * Standards print no arm; a grade is compared with their step of bust girth or stature times the growth of the arms of a survey. The bounds are computed here again by Commons Math from the
  * single women of ANSUR 1988, NATICK/TR-89/044.
  */
 class StandardTablesTest {

@@ -201,7 +201,7 @@ class WhatIfTest {
     }
 
     /**
-     * Single slips in clean grades, seeded: an increment forgotten, of the wrong sign, off by 3 to 22 mm or half as much again and more, or a whole rule so. Every second is held against the bodies of
+     * Single slips in clean grades, seeded: an increment forgotten, of the wrong sign, off by 3 to 22 mm or half as much again and more, or a whole rule so. Every second is compared with the bodies of
      * the women's table.
      */
     @Test

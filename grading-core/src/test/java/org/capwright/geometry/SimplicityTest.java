@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
-/** What is proved is held against the JTS Topology Suite, which reckons exactly. */
+/** What is proved is compared with the JTS Topology Suite, which reckons exactly. */
 class SimplicityTest {
 
     private static final GeometryFactory PLANE = new GeometryFactory();

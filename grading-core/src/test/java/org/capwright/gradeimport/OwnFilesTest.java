@@ -34,7 +34,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Our own files go in as foreign ones. What comes out is held against the drafted lines, which no reader has seen. */
+/** Our own files go in as foreign ones. What comes out is compared with the drafted lines, which no reader has seen. */
 class OwnFilesTest {
 
     private static final double CLOSE = 0.05;

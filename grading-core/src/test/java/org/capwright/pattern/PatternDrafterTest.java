@@ -31,7 +31,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
-/** Pieces over the whole style space, held against the geometry library JTS. */
+/** Pieces over the whole style space, compared with the geometry library JTS. */
 class PatternDrafterTest {
 
     private static final Allowances DIFFERENT = new Allowances(10, 12, 15, 25);

@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
-/** Pieces of under-sleeves over the whole style space, held against the geometry library JTS. */
+/** Pieces of under-sleeves over the whole style space, compared with the geometry library JTS. */
 class UnderSleevePieceTest {
 
     private static final int MANY = 400;

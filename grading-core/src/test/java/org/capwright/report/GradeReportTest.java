@@ -85,7 +85,7 @@ class GradeReportTest {
                 "sizes 36, 38, 40, 42, 44, 46",
                 "base size 40",
                 "figures in cm",
-                "Do not cut before the stops are mended or meant.",
+                "Do not cut before every stop is corrected, or known to be intended.",
                 "Bicep beside upper arm girth, cm",
                 "Findings",
                 "What if: the smallest change of the rules",

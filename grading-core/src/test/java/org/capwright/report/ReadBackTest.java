@@ -227,7 +227,7 @@ class ReadBackTest {
         }
         int[] shown = Script.of(style, Typeface.BOLD).shown();
         assertTrue(java.util.stream.IntStream.of(shown).anyMatch(c -> c == Typeface.REPLACEMENT));
-        assertTrue(text(file, 1, 1).contains("no sign for some characters of the style name"));
+        assertTrue(text(file, 1, 1).contains("cannot show some characters of the style name"));
     }
 
     @ParameterizedTest

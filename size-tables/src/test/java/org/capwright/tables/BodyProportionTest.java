@@ -38,7 +38,7 @@ class BodyProportionTest {
         assertTrue(compared > 8, "only " + compared);
     }
 
-    /** No published table of bodies breaks one, nor do the children of the standards: every served row is held against every other. */
+    /** No published table of bodies breaks one, nor do the children of the standards: every served row is compared with every other. */
     @Test
     void everyServedTableKeepsThem() {
         int compared = 0;

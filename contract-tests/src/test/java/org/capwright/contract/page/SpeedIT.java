@@ -10,7 +10,7 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
-/** How long a change takes until it is on the screen, held against a load of the page in the same browser; both are written down beside the pictures. */
+/** How long a change takes until it is on the screen, compared with a load of the page in the same browser; both are written down beside the pictures. */
 class SpeedIT {
 
     /** A change takes about a third of a load. One that drafts, fetches or draws things twice takes longer than a load. */

@@ -153,7 +153,7 @@ final class PleatPlacing {
 
     private InvalidMeasuresException tooShallow(double wanted, double least) {
         return new InvalidMeasuresException(Violation.lengthBelow(
-                Dimension.PLEAT_DEPTH, "pleats of this depth would be too many to sew", wanted, least));
+                Dimension.PLEAT_DEPTH, "with pleats of this depth there would be too many to sew", wanted, least));
     }
 
     /** The deepest fold there would be with that many pleats. */

@@ -85,7 +85,7 @@ public final class SizeLabels {
             if (new BigDecimal(labels.get(i)).compareTo(new BigDecimal(labels.get(i - 1))) <= 0) {
                 found.add(
                         where + "/" + i,
-                        Text.of("sizes that are all numbers must ascend; it does not exceed {before} before it")
+                        Text.of("sizes that are all numbers must ascend; this one does not exceed {before} before it")
                                 .with("before", labels.get(i - 1)),
                         labels.get(i));
                 right = false;

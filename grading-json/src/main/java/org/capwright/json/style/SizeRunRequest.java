@@ -87,7 +87,7 @@ public record SizeRunRequest(
     }
 
     /**
-     * The same order, held against other bodies.
+     * The same order, compared with other bodies.
      *
      * @param bodies a table of bodies
      * @return a new order

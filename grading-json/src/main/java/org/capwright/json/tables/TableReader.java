@@ -36,7 +36,7 @@ public final class TableReader {
     }
 
     /**
-     * The field {@code sizeTable} of a request: a table that a grade can be held against.
+     * The field {@code sizeTable} of a request: a table that a grade can be compared with.
      *
      * @param body a request that declares the field as {@link TableSchema#ID_OR_TABLE}
      * @param found gathers what is wrong
@@ -49,7 +49,7 @@ public final class TableReader {
             if (table.isPresent() && !comparable(table.get())) {
                 found.add(
                         body.at("sizeTable") + "/kind",
-                        "must be body; a grade cannot be held against garments",
+                        "must be body; a grade cannot be checked against garments",
                         "garment");
                 return Optional.empty();
             }
@@ -76,7 +76,7 @@ public final class TableReader {
     }
 
     /**
-     * A published table that a grade can be held against.
+     * A published table that a grade can be compared with.
      *
      * @param id its id
      * @return the table; none if there is none of this id, or it is not of bodies whose sizes a body dimension orders
@@ -107,8 +107,8 @@ public final class TableReader {
                 .map(SizeTable::id)
                 .toList();
         if (SizeTables.find(id).isPresent()) {
-            return Text.of("is no table of bodies whose sizes a body dimension orders, so nothing can be held against"
-                            + " it; such are {tables}")
+            return Text.of("is not a body table whose sizes are ordered by a body dimension, so nothing can be checked"
+                            + " against it; these are: {tables}")
                     .with("tables", Text.names(ids));
         }
         return NearestWord.to(id, ids)

@@ -71,7 +71,7 @@ public final class TableSchema {
                             "kind",
                             FieldType.Choice.of("body", "garment"),
                             "Measurements of the body, or finished measurements of a garment. Body if left out; only a"
-                                    + " table of bodies can be held against a grade."),
+                                    + " table of bodies can be compared with a grade."),
                     SchemaField.required(
                                     "key",
                                     new FieldType.Choice(bodyDimensions()),

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.capwright.service.sizerun.FindingAnswer;
 
 /** The JSON answer to a grade that was checked; lengths in the unit named by {@code unit}. */
-@Schema(name = "CheckReport", description = "A grade held against bodies and practice.")
+@Schema(name = "CheckReport", description = "A grade compared with bodies and practice.")
 record CheckAnswer(
         @Schema(description = "Name of the style.", example = "Choir gown, bell shoulder")
         String name,
@@ -24,7 +24,7 @@ record CheckAnswer(
         @Schema(description = "The base size.", example = "40")
         String baseSize,
 
-        @Schema(description = "Id of the table that the jumps were held against.", example = "women-en-13402-3-bust")
+        @Schema(description = "Id of the table that the jumps were compared with.", example = "women-en-13402-3-bust")
         Optional<String> sizeTable,
 
         @Schema(description = "Where the table comes from.") Optional<String> source,

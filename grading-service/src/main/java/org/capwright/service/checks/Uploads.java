@@ -60,7 +60,8 @@ final class Uploads {
             } else if (part.getName().equals(REQUEST)) {
                 said.add(part);
             } else {
-                throw refused("The form has a part of another name; there are file, once or more, and request.");
+                throw refused(
+                        "The form has a part with an unknown name; its parts are file, once or more, and request.");
             }
         }
     }
@@ -165,7 +166,7 @@ final class Uploads {
         ForeignReading.Format format = format(files.get(0));
         for (Part file : files) {
             if (format(file) != format) {
-                throw refused("The form has spec tables and outlines; send the one or the other.");
+                throw refused("The form has spec tables and outlines; send one or the other.");
             }
         }
         if (format == ForeignReading.Format.TABLE && files.size() > 1) {

@@ -59,7 +59,7 @@ public record PageAsked(int limit, Optional<String> after) {
      * @return an exception that answers 400
      */
     public static RuntimeException wrongCursor(String cursor) {
-        return WrongParameter.of("cursor", "must be what next said in an answer before", cursor);
+        return WrongParameter.of("cursor", "must be the value of next from an earlier answer", cursor);
     }
 
     /**

@@ -32,7 +32,7 @@ final class PlainBodies implements HandlerInterceptor, WebMvcConfigurer {
         throw new ProblemException(
                 Problem.of(
                         ProblemKind.UNSUPPORTED_MEDIA_TYPE,
-                        "The body must be sent as it is, without Content-Encoding."),
+                        "The body must be sent uncompressed, without Content-Encoding."),
                 Map.of(HttpHeaders.ACCEPT_ENCODING, PLAIN));
     }
 }

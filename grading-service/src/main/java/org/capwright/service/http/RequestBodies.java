@@ -131,7 +131,7 @@ public final class RequestBodies {
     private static ProblemException malformed(JacksonException e) {
         Problem problem = Problem.of(
                 ProblemKind.MALFORMED_BODY,
-                Text.of("The body is no JSON document: {reason}.").with("reason", reason(e)));
+                Text.of("The body is not a JSON document: {reason}.").with("reason", reason(e)));
         TokenStreamLocation at = e.getLocation();
         return new ProblemException(
                 at == null || at.getLineNr() < 1 ? problem : problem.at(at.getLineNr(), Math.max(1, at.getColumnNr())));
@@ -140,12 +140,12 @@ public final class RequestBodies {
     /** In words of our own: the parser's speak of its classes and of where it reads from. */
     private static Text reason(JacksonException e) {
         if (e instanceof StreamConstraintsException) {
-            return Text.of("it goes beyond what is read, {most} levels deep and numbers and texts of usual length")
+            return Text.of("it is nested deeper than {most} levels, or has a number or a text that is too long")
                     .with("most", StrictJson.DEEPEST);
         } else if (e instanceof UnexpectedEndOfInputException) {
-            return Text.of("it ends before everything is closed that was opened");
+            return Text.of("it ends before everything that was opened is closed");
         } else if (e instanceof MismatchedInputException) {
-            return Text.of("something follows after its end");
+            return Text.of("something follows its end");
         }
         String said = e.getOriginalMessage();
         return Text.of(

@@ -101,7 +101,7 @@ final class KeyController {
                             () -> body.refuse(
                                     "origins",
                                     Text.of("must be origins of web pages such as https://shop.example, without a path;"
-                                                    + " {origin} is none")
+                                                    + " {origin} is not one")
                                             .with("origin", text)));
         }
         if (body.has("origins") && origins.isEmpty()) {

@@ -41,7 +41,7 @@ record MeasureAnswer(
         List<String> confirmed,
 
         @Schema(
-                description = "Measurements that could not be held against the survey: it lacks them, they lie further"
+                description = "Measurements that could not be compared with the survey: it lacks them, they lie further"
                         + " beyond it than it is wide, or there is nothing to hold them against.",
                 example = "[\"waistGirth\"]")
         List<String> unquestioned,
@@ -121,7 +121,7 @@ record MeasureAnswer(
     @Schema(
             name = "Together",
             description =
-                    "All measurements held against one another, by means and covariance of the survey. Size itself is"
+                    "All measurements compared with one another, by means and covariance of the survey. Size itself is"
                             + " not judged: bust girth, or the first girth given, and stature are taken as they are.")
     record TogetherAnswer(
             @Schema(description = "Id of the survey.", example = "ansur-1988-women")

@@ -153,7 +153,8 @@ final class MeasureReader {
                 if (!given.containsKey(dimension) && !found.names("/wearer/" + word)) {
                     found.add(
                             "/confirmed",
-                            Text.of("names {measurement}, which the wearer has not; give it, or leave it out")
+                            Text.of("names {measurement}, which is not among the wearer's measurements; give"
+                                            + " it there, or leave it out")
                                     .with("measurement", Text.of(word)));
                 }
             });

@@ -155,7 +155,7 @@ final class BatchDesk {
             } else if (job.state() == BatchState.DONE) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
-                        "The batch is done; each of its orders is cancelled at /v1/orders/{id}/states."));
+                        "The batch is done; each of its orders can be cancelled at /v1/orders/{id}/states."));
             }
             return book.get(id);
         });

@@ -64,7 +64,8 @@ final class BatchProgress implements AutoCloseable {
             throw new ProblemException(
                     Problem.of(
                             ProblemKind.UNAVAILABLE,
-                            "Too many listen already; ask /v1/order-batches/{id} now and then instead."),
+                            "Too many clients are listening already; ask /v1/order-batches/{id} from time to time"
+                                    + " instead."),
                     Map.of(HttpHeaders.RETRY_AFTER, "5"));
         }
         desk.look(caller, id);

@@ -101,8 +101,8 @@ final class OrderBook {
     /** Writes a new order with the body that it was taken by. */
     void enter(SleeveOrder order, String request, String by) {
         database.sql("INSERT INTO sleeve_order (tenant, id, style, revision, engine, reference, size, remake_of,"
-                        + " state, taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, NULLIF(?, ''), NULLIF(?, ''),"
-                        + " NULLIF(?, ''), ?, ?, ?, ?, NULLIF(?, ''))")
+            + " state, taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, NULLIF(?, ''), NULLIF(?, ''),"
+            + " NULLIF(?, ''), ?, ?, ?, ?, NULLIF(?, ''))")
                 .params(
                         tenant,
                         order.id(),
@@ -177,7 +177,7 @@ final class OrderBook {
                 .list();
     }
 
-    /** The bytes of a file, held against their fingerprint: a damaged file is never cut from. */
+    /** The bytes of a file, compared with their fingerprint: a damaged file is never cut from. */
     byte[] bytes(OrderFile file) {
         byte[] bytes = database.sql("SELECT packed FROM content WHERE tenant = ? AND sha256 = ?")
                 .params(tenant, file.sha256())

@@ -136,7 +136,7 @@ final class OrderDesk {
         StyleRevision latest = shelf.get(style, Optional.empty());
         OrderRequest request = OrderRequest.read(tree);
         if (caller.isPublishable() && request.remakeOf().isPresent()) {
-            throw wrong("/remakeOf", "cannot be asked for by a publishable key: the measurements are another order's");
+            throw wrong("/remakeOf", "cannot be used with a publishable key: the measurements belong to another order");
         }
         Optional<SleeveOrder> first = request.remakeOf().map(id -> first(book, id, style));
         StyleRevision pinned = shelf.get(

@@ -47,7 +47,7 @@ record Condition(List<String> match, List<String> noneMatch) {
         if (there.isPresent() && match.isEmpty()) {
             throw new ProblemException(Problem.of(
                     ProblemKind.PRECONDITION_REQUIRED,
-                    Text.of("The style is there already, at {tag}. Send If-Match with the entity tag that your"
+                    Text.of("The style exists already, at {tag}. Send If-Match with the entity tag that your"
                                     + " change is made from.")
                             .with("tag", there.get().entityTag())));
         }

@@ -47,7 +47,7 @@ final class StyleImport {
         }
         JsonNode list = style.path("revisions");
         if (!list.isArray() || list.isEmpty()) {
-            found.add(where + "/revisions", "must be a list of the revisions, the first first");
+            found.add(where + "/revisions", "must be a list of the revisions, oldest first");
         }
         List<StyleRevision> revisions = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {

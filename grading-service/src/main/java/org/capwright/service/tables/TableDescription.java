@@ -34,7 +34,7 @@ final class TableDescription implements DescribedCall {
                         "400",
                         ErrorAnswers.one(ProblemKind.MALFORMED_BODY)
                                 .description(
-                                        "The body is no JSON document; line and column say where. Or a parameter is"
+                                        "The body is not a JSON document; line and column say where. Or a parameter is"
                                                 + " wrong."));
         ErrorAnswers.of(api.at("/v1/size-tables").getGet(), ProblemKind.NOT_ACCEPTABLE);
         for (String path : List.of("/v1/size-tables", "/v1/size-tables/{id}", "/v1/size-tables/{id}/figures")) {

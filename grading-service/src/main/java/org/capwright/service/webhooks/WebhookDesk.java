@@ -41,7 +41,7 @@ final class WebhookDesk {
             if (book.list().size() >= MOST) {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
-                        Text.of("There are {most} webhooks, the most; end one first.")
+                        Text.of("There are {most} webhooks already, the most allowed; delete one first.")
                                 .with("most", MOST)));
             }
             book.add(made);
@@ -101,9 +101,9 @@ final class WebhookDesk {
                 throw new ProblemException(Problem.of(
                         ProblemKind.CONFLICT,
                         delivery.nextAt()
-                                .map(at -> Text.of("The message is waiting to be tried at {time}.")
+                                .map(at -> Text.of("The message is waiting to be sent at {time}.")
                                         .with("time", String.valueOf(at)))
-                                .orElse(Text.of("The message is waiting to be tried."))));
+                                .orElse(Text.of("The message is waiting to be sent."))));
             }
             book.again(delivery);
             Delivery now = book.delivery(message).orElseThrow();

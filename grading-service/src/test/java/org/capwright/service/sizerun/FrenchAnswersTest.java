@@ -51,7 +51,7 @@ class FrenchAnswersTest {
             ObjectNode request = (ObjectNode) gown.deepCopy();
             request.put("name", "Aube");
             Random random = new Random(seed);
-            // Some are left as they are, but for a table to be held against, so that there is something to draw.
+            // Some are left as they are, but for a table to be compared with, so that there is something to draw.
             request.put("sizeTable", "women-en-13402-3-bust");
             for (int i = seed % 32 == 0 ? -1 : random.nextInt(4); i >= 0; i--) {
                 change(request, random);

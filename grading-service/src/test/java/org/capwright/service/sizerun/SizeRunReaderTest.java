@@ -114,7 +114,7 @@ class SizeRunReaderTest {
         {"underSleeve":{"shaping":"darted"}}           | /underSleeve/shaping      | tapered
         {"underSleeve":{"elbowDart":2}}                | /underSleeve/elbowDart    | unless shaping is elbowDart
         {"underSleeve":{"shaping":"elbowDart","elbowEase":1}} | /underSleeve/elbowEase | unless shaping is easedSeam
-        {"sizeTable":"gost-12-4-111-82-jacket-by-chest"} | /sizeTable              | no table of bodies
+        {"sizeTable":"gost-12-4-111-82-jacket-by-chest"} | /sizeTable              | is not a body table
         {"sizeTable":"women-en-13402-3-bst"}           | /sizeTable                | did you mean women-en-13402-3-bust
         {"sizeTable":5}                                | /sizeTable                | must be a text
         {"seamAllowance":11}                           | /seamAllowance            | 0 to 10 cm would work

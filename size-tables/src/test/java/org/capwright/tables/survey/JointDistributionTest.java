@@ -167,7 +167,7 @@ class JointDistributionTest {
     }
 
     /**
-     * What is said of larger women than were measured in 1988, held against those measured in 2012: with a bust of 1120 mm or more they scatter 1.3 to 1.6 times as far
+     * What is said of larger women than were measured in 1988, compared with those measured in 2012: with a bust of 1120 mm or more they scatter 1.3 to 1.6 times as far
      * about the girths that the lines of 1988 give them, so that the widened intervals hold nine of ten, or more.
      */
     @Test

@@ -173,7 +173,7 @@ class RegressionTest {
     }
 
     /**
-     * The claim of a prediction interval, held against the people themselves: the stated share of them lies inside. With
+     * The claim of a prediction interval, compared with the people themselves: the stated share of them lies inside. With
      * two predictors and some 2000 people in-sample and out-of-sample shares hardly differ. A confidence interval of the
      * mean put in its place would hold a few per cent.
      */

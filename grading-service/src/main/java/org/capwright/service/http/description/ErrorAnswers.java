@@ -51,7 +51,7 @@ public final class ErrorAnswers {
      */
     public static ApiResponse one(ProblemKind kind) {
         String meaning = switch (kind) {
-            case MALFORMED_BODY -> "The body is no JSON document; line and column say where.";
+            case MALFORMED_BODY -> "The body is not a JSON document; line and column say where.";
             case BAD_REQUEST -> "A parameter is wrong.";
             case UNAUTHORIZED -> "Keys are on, and the call has none that is known and has not expired.";
             case FORBIDDEN -> "The key is not good for this call.";

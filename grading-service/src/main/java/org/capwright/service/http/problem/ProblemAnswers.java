@@ -38,7 +38,7 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
 
     private static final Problem BROKEN_FORM = Problem.of(
             ProblemKind.MALFORMED_BODY,
-            "The body is no multipart/form-data that can be read: it is cut short, has no boundary, has more than 64"
+            "The body is not multipart/form-data that can be read: it is cut short, has no boundary, has more than 64"
                     + " parts, or a part with more than 4096 bytes of headers.");
 
     private final MultipartConfigElement forms;
@@ -101,7 +101,7 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
         }
         if (exception instanceof ConversionNotSupportedException) {
             // Parameters are texts, so it was a file of a form that came under the name of one.
-            return Problem.of(ProblemKind.MALFORMED_BODY, "The form has a part of another name than it may have.");
+            return Problem.of(ProblemKind.MALFORMED_BODY, "The form has a part with an unknown name.");
         }
         if (NestedExceptionUtils.getMostSpecificCause(exception) instanceof FileCountLimitExceededException) {
             return BROKEN_FORM;
@@ -142,8 +142,8 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
             return answer(
                     Problem.of(
                                     ProblemKind.UNAVAILABLE,
-                                    "There was no memory left for this request beside the others. Retry-After says when"
-                                            + " to try again; if it fails again, it is too large for this service.")
+                                    "There was not enough memory for this request beside the others. Retry-After says"
+                                        + " when to try again; if it fails again, it is too large for this service.")
                             .in(language(request))
                             .document(),
                     later);

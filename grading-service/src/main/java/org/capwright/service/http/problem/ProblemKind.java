@@ -4,7 +4,7 @@ import java.util.stream.Stream;
 
 /** The kinds of problem the service answers with. */
 public enum ProblemKind {
-    /** The body is no JSON document. */
+    /** The body is not a JSON document. */
     MALFORMED_BODY("malformed-body", "Malformed body", 400, "The body cannot be read."),
     /** The request line, a header or a parameter cannot be read. */
     BAD_REQUEST("bad-request", "Bad request", 400, "The request cannot be read."),
@@ -27,11 +27,14 @@ public enum ProblemKind {
     /** None of the media types asked for can be made. */
     NOT_ACCEPTABLE(
             "not-acceptable", "Not acceptable", 406, "None of the media types asked for by Accept can be made here."),
-    /** What is asked for does not go with what is kept. */
-    CONFLICT("conflict", "Conflict", 409, "What is asked for does not go with what is kept."),
+    /** The request conflicts with what is stored. */
+    CONFLICT("conflict", "Conflict", 409, "The request conflicts with what is stored."),
     /** Somebody else changed it meanwhile. */
     PRECONDITION_FAILED(
-            "precondition-failed", "Precondition failed", 412, "What is kept is not what the condition asks for."),
+            "precondition-failed",
+            "Precondition failed",
+            412,
+            "What is stored does not meet the condition of the request."),
     /** The body is too large. */
     BODY_TOO_LARGE("body-too-large", "Body too large", 413, "The body is too large."),
     /** The body is of a media type that is not read. */
@@ -44,7 +47,10 @@ public enum ProblemKind {
     INVALID_REQUEST("invalid-request", "Invalid request", 422, "A field of the request is wrong."),
     /** The change must say what it changes. */
     PRECONDITION_REQUIRED(
-            "precondition-required", "Precondition required", 428, "The change must say what it changes: If-Match."),
+            "precondition-required",
+            "Precondition required",
+            428,
+            "A change must name the version it was made from, as If-Match."),
     /** The key has made all the calls that it may make for now. */
     TOO_MANY_REQUESTS(
             "too-many-requests",
@@ -56,7 +62,7 @@ public enum ProblemKind {
             "internal-error",
             "Internal error",
             500,
-            "The service failed. Nothing in the request need be wrong; report it."),
+            "The service failed. The request may well be right; please report it."),
     /** The service cannot do it now. */
     UNAVAILABLE("unavailable", "Unavailable", 503, "The service cannot do this now.");
 
