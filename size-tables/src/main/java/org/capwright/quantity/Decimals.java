@@ -20,6 +20,27 @@ public final class Decimals {
     private Decimals() {}
 
     /**
+     * A number off the noise of binary fractions: to ten decimals, far below what can be measured and far above the noise.
+     *
+     * @param value the number
+     * @return the number to ten decimals; never -0
+     */
+    public static double clean(double value) {
+        return clean(value, 1e10);
+    }
+
+    /**
+     * A number on a grid of decimals.
+     *
+     * @param value the number
+     * @param grid how many steps make one, a power of ten
+     * @return the nearest step; never -0
+     */
+    public static double clean(double value, double grid) {
+        return Math.rint(value * grid) / grid + 0.0; // + 0.0 turns -0.0 into 0.0
+    }
+
+    /**
      * A number as text, without trailing zeros.
      *
      * @param value finite

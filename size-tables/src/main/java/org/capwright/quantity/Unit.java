@@ -69,6 +69,16 @@ public enum Unit {
     }
 
     /**
+     * A length in millimetres as a figure of this unit, off the noise of binary fractions.
+     *
+     * @param length millimetres
+     * @return the length in this unit, to ten decimals
+     */
+    public double figure(double length) {
+        return Decimals.clean(fromMillimetres(length));
+    }
+
+    /**
      * A length written for people: no more decimals than the sewing room reads, no trailing zeros.
      *
      * @param length millimetres, finite

@@ -21,10 +21,8 @@ public final class GradeWriter {
     public static Map<String, Object> written(List<GradeRule> rules, Unit unit) {
         Map<String, Object> grade = new LinkedHashMap<>();
         for (GradeRule rule : rules) {
-            List<Double> increments = rule.increments().stream()
-                    .map(unit::fromMillimetres)
-                    .map(GradeWriter::clean)
-                    .toList();
+            List<Double> increments =
+                    rule.increments().stream().map(unit::figure).toList();
             if (!increments.isEmpty()) {
                 grade.put(
                         rule.dimension().gradeName(),
@@ -32,10 +30,5 @@ public final class GradeWriter {
             }
         }
         return grade;
-    }
-
-    /** Off the noise of binary fractions: ten decimals are far below what can be measured. */
-    static double clean(double value) {
-        return Math.rint(value * 1e10) / 1e10 + 0.0; // + 0.0 turns -0.0 into 0.0
     }
 }

@@ -30,6 +30,7 @@ import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PleatInterfacing;
 import org.capwright.pattern.PleatNotches;
 import org.capwright.pattern.Strips;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
 
@@ -137,10 +138,10 @@ public final class SizeRunWriter {
             written.put("hem", spelled(StyleReader.HEMS, overlay.hem()));
         }
         if (overlay.join() != OverlayStyle.THIRD_DIVISION) {
-            written.put("join", GradeWriter.clean(overlay.join()));
+            written.put("join", Decimals.clean(overlay.join()));
         }
         if (overlay.target().isPresent() && overlay.target().get() instanceof FullnessTarget.Ratio target) {
-            written.put("fullness", GradeWriter.clean(target.ratio()));
+            written.put("fullness", Decimals.clean(target.ratio()));
         }
         overlay.pleats().ifPresent(plan -> written.put("pleats", pleats(plan)));
         return written;
@@ -251,7 +252,7 @@ public final class SizeRunWriter {
                     "trimming",
                     ordered(
                             "waste",
-                            GradeWriter.clean(materials.trimming().waste()),
+                            Decimals.clean(materials.trimming().waste()),
                             "step",
                             length(materials.trimming().step())));
         }
@@ -270,9 +271,9 @@ public final class SizeRunWriter {
         written.put("width", length(fabric.width()));
         written.put("laying", small(fabric.laying()));
         written.put("nap", small(fabric.nap()));
-        written.put("shrinkageLengthwise", GradeWriter.clean(fabric.shrinkageLengthwise()));
-        written.put("shrinkageCrosswise", GradeWriter.clean(fabric.shrinkageCrosswise()));
-        written.put("waste", GradeWriter.clean(fabric.waste()));
+        written.put("shrinkageLengthwise", Decimals.clean(fabric.shrinkageLengthwise()));
+        written.put("shrinkageCrosswise", Decimals.clean(fabric.shrinkageCrosswise()));
+        written.put("waste", Decimals.clean(fabric.waste()));
         written.put("selvedge", length(fabric.selvedge()));
         written.put("gap", length(fabric.gap()));
         written.put("step", length(fabric.step()));
@@ -312,7 +313,7 @@ public final class SizeRunWriter {
 
     /** A whole number is written without a decimal point. */
     private static Number number(double value) {
-        double clean = GradeWriter.clean(value);
+        double clean = Decimals.clean(value);
         return clean == Math.rint(clean) && Math.abs(clean) < 1e9 ? (Number) (int) clean : (Number) clean;
     }
 }

@@ -53,7 +53,7 @@ public final class OwnTableWriter {
         List<Object> values = new ArrayList<>();
         for (String size : table.sizes()) {
             values.add(row.value(size)
-                    .map(value -> (Object) (Math.rint(unit.fromMillimetres(value.millimetres()) * 1e10) / 1e10))
+                    .map(value -> (Object) unit.figure(value.millimetres()))
                     .orElse(null));
         }
         Map<String, Object> written = new LinkedHashMap<>();

@@ -31,7 +31,6 @@ import org.capwright.words.Text;
 /** Writes what was found. */
 final class CheckReport {
 
-    private static final double GRID = 1e10;
     private static final int DECIMALS = 6;
 
     private CheckReport() {}
@@ -164,7 +163,7 @@ final class CheckReport {
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+        return unit.figure(millimetres);
     }
 
     static byte[] pdf(GradeUnderCheck order) throws IOException {

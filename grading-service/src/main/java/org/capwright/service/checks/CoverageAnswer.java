@@ -12,9 +12,8 @@ import org.capwright.tables.survey.Coverage;
 /** Who of a survey finds a size; lengths in the unit of the answer. */
 @Schema(
         name = "Coverage",
-        description =
-                "How many of the people of a public survey find a size whose sleeve fits upper arm and arm length both. A size fits as"
-                        + " the base size fits its own body, give or take the slack.")
+        description = "How many of the people of a public survey find a size whose sleeve fits upper arm and arm length"
+                + " both. A size fits as the base size fits its own body, give or take the slack.")
 record CoverageAnswer(
         @Schema(description = "The survey. It says nothing of other populations.")
         String survey,
@@ -45,7 +44,8 @@ record CoverageAnswer(
 
         @Schema(
                 description =
-                        "How much looser or tighter than the base size still fits: half the greatest jump of the arm in the table.",
+                        "How much looser or tighter than the base size still fits: half the greatest jump of the arm"
+                                + " in the table.",
                 example = "0.69")
         double girthSlack,
 
@@ -61,7 +61,6 @@ record CoverageAnswer(
         List<GapAnswer> gaps) {
 
     private static final double CONFIDENCE = 0.95;
-    private static final double GRID = 1e10;
 
     /** One size. */
     @Schema(name = "CoverageOfSize", description = "How many people a size fits.")
@@ -120,6 +119,6 @@ record CoverageAnswer(
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+        return unit.figure(millimetres);
     }
 }

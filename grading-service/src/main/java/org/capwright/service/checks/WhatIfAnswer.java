@@ -47,9 +47,6 @@ record WhatIfAnswer(
         @ArraySchema(arraySchema = @Schema(description = "The gravest findings that no change of these rules clears."))
         List<FindingAnswer> remaining) {
 
-    /** Off the noise of binary fractions. */
-    private static final double GRID = 1e10;
-
     /** One increment before and after. */
     @Schema(name = "RuleChange", description = "One increment of a grade rule, before and after.")
     record ChangeAnswer(
@@ -141,6 +138,6 @@ record WhatIfAnswer(
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+        return unit.figure(millimetres);
     }
 }

@@ -13,6 +13,7 @@ import org.capwright.check.NearestSize;
 import org.capwright.check.Severity;
 import org.capwright.check.SurveyOpinion;
 import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
@@ -40,8 +41,6 @@ final class MeasureController {
 
     /** Codes of what speaks against the sleeve, for the same reason. */
     private static final String FINDINGS = "Capwright-Findings";
-
-    private static final double GRID = 1e10;
 
     private final RequestBodies bodies;
     private final SizeRunService drafting;
@@ -127,7 +126,7 @@ final class MeasureController {
     private static MeasureAnswer.TogetherAnswer together(SurveyOpinion opinion, Unit unit) {
         return new MeasureAnswer.TogetherAnswer(
                 opinion.survey().id(),
-                Math.rint(opinion.rarity() * GRID) / GRID,
+                Decimals.clean(opinion.rarity()),
                 opinion.expectations().stream()
                         .map(expected -> new MeasureAnswer.ExpectationAnswer(
                                 expected.dimension().id(),
@@ -159,6 +158,6 @@ final class MeasureController {
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0; // + 0.0 turns -0.0 into 0.0
+        return unit.figure(millimetres);
     }
 }

@@ -19,8 +19,6 @@ import tools.jackson.databind.json.JsonMapper;
 @Component
 final class OrderForm {
 
-    private static final double GRID = 1e6;
-
     private final Store store;
     private final OrderDraft draft;
     private final JsonMapper mapper;
@@ -71,7 +69,7 @@ final class OrderForm {
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID;
+        return unit.figure(millimetres);
     }
 
     /** What an order would be. */

@@ -41,9 +41,6 @@ import tools.jackson.databind.JsonNode;
 /** Reads what rules are asked for, and derives them. */
 final class RulesReader {
 
-    /** Off the noise of binary fractions. */
-    private static final double DECIMALS = 1e10;
-
     private final FoundViolations found;
     private final RequestObject body;
     private final Optional<SizeRunRequest> run;
@@ -242,6 +239,6 @@ final class RulesReader {
     }
 
     private double shown(double millimetres) {
-        return Math.rint(unit.fromMillimetres(millimetres) * DECIMALS) / DECIMALS + 0.0; // + 0.0 turns -0.0 into 0.0
+        return unit.figure(millimetres);
     }
 }

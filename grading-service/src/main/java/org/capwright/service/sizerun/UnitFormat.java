@@ -5,15 +5,13 @@ import java.util.Locale;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 
 /** Shows lengths and points in the caller's unit, off the noise of binary fractions. */
 record UnitFormat(Unit unit, Language language) {
-
-    /** Values keep ten decimals: far below what can be measured, far above the noise. */
-    private static final double VALUE = 1e10;
 
     /** Points of flattened lines lie within 0.01 mm of the curve; six decimals are ample. */
     private static final double POINT = 1e6;
@@ -32,17 +30,17 @@ record UnitFormat(Unit unit, Language language) {
     }
 
     double length(double millimetres) {
-        return rounded(unit.fromMillimetres(millimetres), VALUE);
+        return unit.figure(millimetres);
     }
 
     /** An area in the square of the unit, from mm². */
     double area(double squareMillimetres) {
         double one = unit.toMillimetres(1);
-        return rounded(squareMillimetres / (one * one), POINT);
+        return Decimals.clean(squareMillimetres / (one * one), POINT);
     }
 
     static double ratio(double value) {
-        return rounded(value, VALUE);
+        return Decimals.clean(value);
     }
 
     double[] exact(Point point) {
@@ -50,7 +48,7 @@ record UnitFormat(Unit unit, Language language) {
     }
 
     static double[] direction(Point point) {
-        return new double[] {rounded(point.x(), VALUE), rounded(point.y(), VALUE)};
+        return new double[] {Decimals.clean(point.x()), Decimals.clean(point.y())};
     }
 
     double[][] points(List<Point> line) {
@@ -58,7 +56,8 @@ record UnitFormat(Unit unit, Language language) {
         for (int i = 0; i < points.length; i++) {
             Point point = line.get(i);
             points[i] = new double[] {
-                rounded(unit.fromMillimetres(point.x()), POINT), rounded(unit.fromMillimetres(point.y()), POINT)
+                Decimals.clean(unit.fromMillimetres(point.x()), POINT),
+                Decimals.clean(unit.fromMillimetres(point.y()), POINT)
             };
         }
         return points;
@@ -83,9 +82,5 @@ record UnitFormat(Unit unit, Language language) {
     /** The name of a constant as the API writes it: {@code side-seam}. */
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static double rounded(double value, double grid) {
-        return Math.rint(value * grid) / grid + 0.0; // + 0.0 turns -0.0 into 0.0
     }
 }

@@ -19,8 +19,6 @@ final class StyleComparison {
     /** Below a thousandth of a millimetre nothing can be cut. */
     private static final double SAME = 0.001;
 
-    private static final double GRID = 1e6;
-
     private StyleComparison() {}
 
     static List<StyleChanges.Field> fields(JsonNode before, JsonNode after) {
@@ -101,6 +99,6 @@ final class StyleComparison {
     }
 
     private static double shown(double millimetres, Unit unit) {
-        return Math.rint(unit.fromMillimetres(millimetres) * GRID) / GRID + 0.0;
+        return unit.figure(millimetres);
     }
 }

@@ -16,9 +16,6 @@ import org.capwright.tables.TableValue;
 /** Turns tables into answers, lengths in the unit asked for. */
 final class TableWriter {
 
-    /** Published figures have few decimals; ten take off the noise of binary fractions. */
-    private static final double DECIMALS = 1e10;
-
     private final Unit unit;
 
     TableWriter(Unit unit) {
@@ -94,7 +91,7 @@ final class TableWriter {
     }
 
     private double length(double millimetres) {
-        return Math.rint(unit.fromMillimetres(millimetres) * DECIMALS) / DECIMALS + 0.0;
+        return unit.figure(millimetres);
     }
 
     private static String word(Enum<?> constant) {

@@ -1,4 +1,4 @@
-package org.capwright.service.http.problem;
+package org.capwright.json.problem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,8 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.capwright.json.problem.FoundViolations;
-import org.capwright.json.problem.RequestPlaces;
 import org.capwright.json.style.SizeRunSchema;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject;
