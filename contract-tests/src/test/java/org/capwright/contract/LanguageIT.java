@@ -120,6 +120,59 @@ class LanguageIT {
         }
     }
 
+    private static Response check(String type, String body) {
+        return given().baseUri(RunningService.address())
+                .contentType(type)
+                .header("Accept-Language", "fr")
+                .body(body.getBytes(StandardCharsets.UTF_8))
+                .post("/v1/checks");
+    }
+
+    /** How a sheet of other hands was read, what only its sender knows, and why one cannot be read. */
+    @Test
+    void whatIsSaidOfOtherHandsFilesIsFrench() {
+        Response sheet = check(
+                "text/csv;charset=UTF-8",
+                "Mesures (cm);36;38*;40;Remarque;Colonne vide\nLargeur de bras;17,3;17,9;18,5;ok;\n"
+                        + "Longueur de manche;59;59,5;60;;\nEmmanchure;43;44,5;46;;\nTour de col;38;39;40;;\n");
+        assertEquals(200, sheet.statusCode(), sheet.asString());
+        List<String> said = new ArrayList<>(sheet.path("traces.words"));
+        said.addAll(sheet.path("findings.message"));
+        said.addAll(sheet.path("findings.remedy"));
+        said.addAll(sheet.<List<List<String>>>path("unread.proposals.why").stream()
+                .flatMap(List::stream)
+                .toList());
+        assertEquals("Tableau de mesures", sheet.path("name"));
+        assertTrue(said.stream().anyMatch(words -> words.contains("moitié")), said.toString());
+        for (String broken : List.of(
+                "Mesures;36\nLargeur de bras;33\n",
+                "Mesures (cm);36;36\nLargeur de bras;33;34\n",
+                "\"Mesures",
+                "Col;1;2\nPied;3;4\n")) {
+            said.add(check("text/csv;charset=UTF-8", broken).path("detail"));
+        }
+        for (String broken : List.of("0\nSECTION\n", "nothing", "0\nEOF\n")) {
+            said.add(check("image/vnd.dxf", broken).path("detail"));
+        }
+        assertTrue(said.size() > 15, said.toString());
+        for (String words : said) {
+            // Fields, and the words of a file itself, stay as they are.
+            assertFalse(
+                    ENGLISH.matcher(words.replaceAll("\\{[^}]*}|«[^»]*»", "")).find(), words);
+        }
+    }
+
+    @Test
+    void aStyleWithoutANameIsCalledASleeve() {
+        String nameless = Requests.choirGown().replaceFirst("\"name\": ?\"[^\"]*\",", "");
+        Response french = given().baseUri(RunningService.address())
+                .contentType("application/json")
+                .header("Accept-Language", "fr")
+                .body(nameless)
+                .post("/v1/size-runs");
+        assertEquals("Manche", french.path("name"));
+    }
+
     @Test
     void sheetsAreFrenchForTheOneWhoPrintsThem() throws Exception {
         Path sheets = Files.write(

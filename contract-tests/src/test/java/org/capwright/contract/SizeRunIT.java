@@ -141,7 +141,7 @@ class SizeRunIT {
                     0.01);
             String overlay = "blocks.find { it.piece == 'OVERLAY' && it.size == '" + sizes.get(i) + "' }.";
             assertEquals(
-                    10 * value(answer, "overlayLength", i),
+                    10 * value(answer, "overlayTotalLength", i),
                     measured.getDouble(overlay + "top") - measured.getDouble(overlay + "bottom"),
                     0.01);
         }

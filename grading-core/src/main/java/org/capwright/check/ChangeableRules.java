@@ -136,7 +136,7 @@ final class ChangeableRules implements Changeable {
             case CAP_HEIGHT -> EnumSet.of(Dimension.CAP_HEIGHT, Dimension.BICEP);
             case CAP_EASE -> EnumSet.of(Dimension.ARMHOLE, Dimension.CAP_HEIGHT, Dimension.BICEP);
             case RISE -> EnumSet.of(Dimension.RISE);
-            case OVERLAY_LENGTH -> EnumSet.of(Dimension.OVERLAY_LENGTH);
+            case OVERLAY_TOTAL_LENGTH -> EnumSet.of(Dimension.OVERLAY_LENGTH);
             case OVERLAY_EDGE, ATTACH_SPAN, PLEAT_DEPTH, PLEAT_COUNT, PLEAT_LAYERS ->
                 EnumSet.of(
                         Dimension.RISE,

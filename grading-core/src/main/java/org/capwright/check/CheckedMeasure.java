@@ -26,7 +26,7 @@ public enum CheckedMeasure implements Subject {
     /** Apex of the cap to the raised apex of the overlay. */
     RISE("overlayRise", Quantity.LENGTH, 0, 800),
     /** Raised apex down to the hem of the overlay. */
-    OVERLAY_LENGTH("overlayLength", Quantity.LENGTH, 20, 2000),
+    OVERLAY_TOTAL_LENGTH("overlayTotalLength", Quantity.LENGTH, 20, 2000),
     /** Flat top edge of the overlay before pleating. */
     OVERLAY_EDGE("overlayEdge", Quantity.LENGTH, 50, 3000),
     /** The part of the armhole that the overlay covers. */

@@ -20,7 +20,7 @@ final class UnevenJumpCheck implements GradeCheck {
             CheckedMeasure.ELBOW,
             CheckedMeasure.WRIST,
             CheckedMeasure.RISE,
-            CheckedMeasure.OVERLAY_LENGTH);
+            CheckedMeasure.OVERLAY_TOTAL_LENGTH);
 
     @Override
     public String code() {

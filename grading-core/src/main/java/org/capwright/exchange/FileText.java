@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.capwright.words.Text;
 
 /**
  * Bytes to text: by the byte-order mark, else as declared, else UTF-16 where every other byte of the Latin text is 0, else UTF-8, else windows-1252.
@@ -32,7 +33,7 @@ public record FileText(String text, String encoding) {
         if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff)) {
             Charset charset = bytes[0] == (byte) 0xff ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
             String text = strict(charset, bytes, 2, bytes.length)
-                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, "broken UTF-16 text"));
+                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, Text.of("broken UTF-16 text")));
             return refuseControls(file, text, charset);
         }
         int start = startsWith(bytes, 0xef, 0xbb, 0xbf) ? 3 : 0;
@@ -42,19 +43,21 @@ public record FileText(String text, String encoding) {
             Charset declared = file.declared().get();
             String text = strict(declared, bytes, 0, bytes.length)
                     .orElseThrow(() -> new ForeignInputException(
-                            file.name(), 0, "not in the declared encoding, " + declared.name()));
+                            file.name(),
+                            0,
+                            Text.of("not in the declared encoding, {encoding}").with("encoding", declared.name())));
             return refuseControls(file, text, declared);
         }
         Optional<Charset> wide = wide(bytes);
         if (wide.isPresent()) {
             String text = strict(wide.get(), bytes, 0, bytes.length)
-                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, "broken UTF-16 text"));
+                    .orElseThrow(() -> new ForeignInputException(file.name(), 0, Text.of("broken UTF-16 text")));
             return refuseControls(file, text, wide.get());
         }
         int strange = firstNul(bytes);
         if (strange >= 0) {
             throw new ForeignInputException(
-                    file.name(), lineOf(bytes, strange), "not a text file: it holds bytes of value 0");
+                    file.name(), lineOf(bytes, strange), Text.of("not a text file: it holds bytes of value 0"));
         }
         Optional<String> utf8 = strict(StandardCharsets.UTF_8, bytes, start, bytes.length);
         if (utf8.isPresent()) {
@@ -92,7 +95,10 @@ public record FileText(String text, String encoding) {
                 line++;
             } else if (c < 0x20 && c != '\t' && c != '\r' && c != '\f' && c != 0x1a) {
                 throw new ForeignInputException(
-                        file.name(), line, "not a text file: it holds the control character " + (int) c);
+                        file.name(),
+                        line,
+                        Text.of("not a text file: it holds the control character {code}")
+                                .with("code", (int) c));
             }
         }
         return new FileText(text, charset.name());

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.util.Optional;
+import org.capwright.words.Text;
 
 /** A file as it was sent. Guaranteed not to change. */
 public final class ForeignFile {
@@ -92,7 +93,10 @@ public final class ForeignFile {
     public void atMost(int most) throws ForeignInputException {
         if (content.length > most) {
             throw new ForeignInputException(
-                    name, 0, "the file has more than " + most / 1_000_000 + " million bytes; send a smaller one");
+                    name,
+                    0,
+                    Text.of("the file has more than {most} million bytes; send a smaller one")
+                            .with("most", most / 1_000_000));
         }
     }
 }

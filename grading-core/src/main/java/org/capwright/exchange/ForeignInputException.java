@@ -1,5 +1,7 @@
 package org.capwright.exchange;
 
+import org.capwright.words.Text;
+
 /** Thrown when a file cannot be read as a grade. Says where and why, in words for the person who sent the file. */
 public class ForeignInputException extends Exception {
 
@@ -14,7 +16,7 @@ public class ForeignInputException extends Exception {
     private final int line;
 
     /** What is wrong and what would work. */
-    private final String reason;
+    private final Text reason;
 
     /**
      * An exception for a place in a file.
@@ -23,7 +25,7 @@ public class ForeignInputException extends Exception {
      * @param line line of the file, the first is 1; 0 where no line is to blame
      * @param reason what is wrong and what would work
      */
-    public ForeignInputException(String file, int line, String reason) {
+    public ForeignInputException(String file, int line, Text reason) {
         super((file.isEmpty() ? "" : shown(file) + ", ") + (line > 0 ? "line " + line + ": " : "") + reason);
         this.file = file;
         this.line = line;
@@ -51,9 +53,9 @@ public class ForeignInputException extends Exception {
     /**
      * What is wrong and what would work.
      *
-     * @return plain words
+     * @return no sentence of its own: it may stand behind the name of a file
      */
-    public String reason() {
+    public Text reason() {
         return reason;
     }
 

@@ -176,8 +176,8 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
 
     private static void addOverlay(Rows rows) {
         rows.add(
-                "overlayLength",
-                "Overlay length",
+                "overlayTotalLength",
+                "Overlay total length",
                 "From the raised apex of the overlay down the fold to the finished hem.",
                 10,
                 PRACTICE,

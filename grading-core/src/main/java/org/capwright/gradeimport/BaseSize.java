@@ -3,6 +3,7 @@ package org.capwright.gradeimport;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /** Which of the sizes is the base size. */
 final class BaseSize {
@@ -23,16 +24,20 @@ final class BaseSize {
         if (stated.isPresent()) {
             int at = position(labels, stated.get());
             if (at >= 0) {
-                traces.found(0, labels.get(at), "base size, as the file states");
+                traces.found(0, labels.get(at), Text.of("base size, as the file states"));
                 return at;
             }
             traces.leftOut(
                     0,
                     ImportNote.FILE,
-                    "the base size stated, " + ForeignInputException.shown(stated.get()) + ", is not among the sizes");
+                    Text.of("the base size stated, {size}, is not among the sizes")
+                            .with("size", ForeignInputException.shown(stated.get())));
         }
         int middle = (labels.size() - 1) / 2;
-        traces.assumed(0, labels.get(middle), "taken for the base size, as it stands in the middle and none is stated");
+        traces.assumed(
+                0,
+                labels.get(middle),
+                Text.of("taken for the base size, as it stands in the middle and none is stated"));
         return middle;
     }
 

@@ -1,5 +1,6 @@
 package org.capwright.gradeimport;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /**
  * Figures that are those of no sleeve as they stand, but of one in another unit, or when they are halves. What sleeves measure, and how their measures stand to one another, is common practice, no source.
@@ -122,31 +124,33 @@ final class Doubts {
                     .assumed(
                             0,
                             ImportNote.FILE,
-                            "read in " + meant.get().symbol()
-                                    + " as the sender says, since the figures are those of no sleeve in "
-                                    + said.symbol());
+                            Text.of("read in {unit} as the sender says, since the figures are those of no"
+                                            + " sleeve in {stated}")
+                                    .with("unit", meant.get().symbol())
+                                    .with("stated", said.symbol()));
             return false;
         }
         doubtful.addAll(EnumSet.allOf(CheckedMeasure.class));
-        StringBuilder figures = new StringBuilder();
-        middles.keySet()
-                .forEach(
-                        measure -> figures.append(figures.isEmpty() ? "" : ", ").append(range(measure, said)));
+        List<Text> figures =
+                middles.keySet().stream().map(measure -> range(measure, said)).toList();
         context.questions()
                 .add(new OpenQuestion(
                         0,
                         Unread.Part.FILE,
                         List.of(),
-                        "the sheet says " + word(said)
-                                + ", but its figures are those of no sleeve in that unit, and usual ones in "
-                                + word(meant.get()) + ": " + figures,
-                        "Set fileUnits to " + meant.get().symbol()
-                                + " if they are meant so; else correct the unit or the figures in the sheet."));
+                        Text.of("the sheet says {stated}, but its figures are those of no sleeve in that unit,"
+                                        + " and usual ones in {unit}: {figures}")
+                                .with("stated", word(said))
+                                .with("unit", word(meant.get()))
+                                .with("figures", Text.joined(figures, ", ")),
+                        Text.of("Set fileUnits to {unit} if they are meant so; else correct the unit or the"
+                                        + " figures in the sheet.")
+                                .with("unit", meant.get().symbol())));
         return true;
     }
 
-    private static String word(Unit unit) {
-        return unit == Unit.INCH ? "inches" : unit.symbol();
+    private static Text word(Unit unit) {
+        return unit == Unit.INCH ? Text.of("inches") : Text.name(unit.symbol());
     }
 
     /** Sizes by the height of a child, or by its age. */
@@ -156,7 +160,7 @@ final class Doubts {
                                 size -> size.toLowerCase(Locale.ROOT)
                                         .matches(
                                                 ".*\\d"
-                                                        + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
                 || sizes.size() > 1
                         && sizes.stream()
                                 .allMatch(size -> size.matches("\\d{2,3}")
@@ -201,28 +205,38 @@ final class Doubts {
         String shown = ForeignInputException.shown(written(measure).name());
         String code = measure.code();
         double middle = Objects.requireNonNull(middles().get(measure));
-        StringBuilder answers = new StringBuilder("Set the mapping {\"" + shown + "\": \"half " + code
-                + "\"} if half of it is measured, laid flat or on the fold");
+        List<Text> answers = new ArrayList<>();
+        answers.add(Text.of("Set the mapping {half} if half of it is measured, laid flat or on the fold")
+                .with("half", mapped(shown, "half " + code)));
         for (Unit other : Unit.values()) {
             double factor = other.toMillimetres(1) / unit.toMillimetres(1);
             if (other != unit && factor > 1 && isUsual(measure, middle * factor)) {
-                answers.append("; {\"" + shown + "\": \"" + code + " (" + other.symbol() + ")\"} if it is in "
-                        + other.symbol());
+                answers.add(Text.of("{mapping} if it is in {unit}")
+                        .with("mapping", mapped(shown, code + " (" + other.symbol() + ")"))
+                        .with("unit", other.symbol()));
             }
         }
-        answers.append("; {\"" + shown + "\": \"full " + code + "\"} if it is meant as it stands.");
+        answers.add(Text.of("{mapping} if it is meant as it stands.").with("mapping", mapped(shown, "full " + code)));
         context.questions()
                 .add(new OpenQuestion(
                         written(measure).line(),
                         measure,
                         List.of(),
-                        range(measure, unit) + " is small for a whole sleeve"
-                                + (beside == measure ? "" : " beside " + range(beside, unit))
-                                + ": it may be a half, or in another unit; it is not judged",
-                        answers.toString()));
+                        (beside == measure
+                                        ? Text.of("{figures} is small for a whole sleeve: it may be a half, or in"
+                                                + " another unit; it is not judged")
+                                        : Text.of("{figures} is small for a whole sleeve beside {others}: it may"
+                                                        + " be a half, or in another unit; it is not judged")
+                                                .with("others", range(beside, unit)))
+                                .with("figures", range(measure, unit)),
+                        Text.joined(answers, "; ")));
     }
 
-    private String range(CheckedMeasure measure, Unit unit) {
+    private static String mapped(String name, String meaning) {
+        return "{\"" + name + "\": \"" + meaning + "\"}";
+    }
+
+    private Text range(CheckedMeasure measure, Unit unit) {
         double[] known = sizes.stream()
                 .map(size -> Objects.requireNonNull(values.get(size)).get(measure))
                 .filter(Objects::nonNull)
@@ -231,6 +245,11 @@ final class Doubts {
                 .toArray();
         String least = unit.format(known[0]);
         String most = unit.format(known[known.length - 1]);
-        return measure.code() + " " + (least.equals(most) ? least : least + " to " + most) + " " + unit.symbol();
+        return (least.equals(most)
+                        ? Text.of("{measure} {least} {unit}")
+                        : Text.of("{measure} {least} to {most} {unit}").with("most", Text.figures(most)))
+                .with("measure", Text.of(measure.code()))
+                .with("least", Text.figures(least))
+                .with("unit", unit.symbol());
     }
 }

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DxfDrawing;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /** How long one unit of a drawing is. */
 final class DrawingUnit {
@@ -30,15 +31,16 @@ final class DrawingUnit {
                 traces.assumed(
                         0,
                         ImportNote.FILE,
-                        "read in " + given.symbol() + " as asked, although the drawing states another unit");
+                        Text.of("read in {unit} as asked, although the drawing states another unit")
+                                .with("unit", given.symbol()));
             }
             return size;
         }
-        return stated.orElseThrow(
-                () -> new ForeignInputException(
-                        drawing.file().name(),
-                        0,
-                        "the drawing states no unit, neither by a text UNITS: METRIC or UNITS: ENGLISH nor by $INSUNITS; give mm, cm or in"));
+        return stated.orElseThrow(() -> new ForeignInputException(
+                drawing.file().name(),
+                0,
+                Text.of("the drawing states no unit, neither by a text UNITS: METRIC or UNITS: ENGLISH nor by"
+                        + " $INSUNITS; give mm, cm or in")));
     }
 
     private static Optional<Double> stated(DxfDrawing drawing, ImportNotes traces) throws ForeignInputException {
@@ -46,18 +48,26 @@ final class DrawingUnit {
         drawing.texts().forEach(text -> stated(text, found));
         if (found.size() > 1) {
             throw new ForeignInputException(
-                    drawing.file().name(), 0, "its texts state two different units; give mm, cm or in");
+                    drawing.file().name(), 0, Text.of("its texts state two different units; give mm, cm or in"));
         }
         Optional<Double> header = Optional.ofNullable(HEADER.get(drawing.units()));
         if (found.isEmpty()) {
-            header.ifPresent(size ->
-                    traces.found(0, ImportNote.FILE, "unit of " + Unit.MILLIMETRE.format(size) + " mm, by its header"));
+            header.ifPresent(size -> traces.found(
+                    0,
+                    ImportNote.FILE,
+                    Text.of("unit of {size} mm, by its header")
+                            .with("size", Text.figures(Unit.MILLIMETRE.format(size)))));
             return header;
         }
         double text = found.iterator().next();
-        traces.found(0, ImportNote.FILE, "unit of " + Unit.MILLIMETRE.format(text) + " mm, by its text UNITS");
+        traces.found(
+                0,
+                ImportNote.FILE,
+                Text.of("unit of {size} mm, by its text UNITS")
+                        .with("size", Text.figures(Unit.MILLIMETRE.format(text))));
         if (header.isPresent() && header.get() != text) {
-            traces.assumed(0, ImportNote.FILE, "its header states another unit, which is passed over for the text");
+            traces.assumed(
+                    0, ImportNote.FILE, Text.of("its header states another unit, which is passed over for the text"));
         }
         return Optional.of(text);
     }

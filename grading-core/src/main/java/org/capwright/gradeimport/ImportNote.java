@@ -1,5 +1,7 @@
 package org.capwright.gradeimport;
 
+import org.capwright.words.Text;
+
 /**
  * One step of how a file was understood.
  *
@@ -7,9 +9,9 @@ package org.capwright.gradeimport;
  * @param file name of the file
  * @param line line of the file, the first is 1; 0 where it is about the whole file
  * @param subject what it is about: a size label, the code of a point of measure, or {@code file}
- * @param words what was taken for what and why, in plain words
+ * @param words what was taken for what and why
  */
-public record ImportNote(Kind kind, String file, int line, String subject, String words) {
+public record ImportNote(Kind kind, String file, int line, String subject, Text words) {
 
     /** The subject of a step that is about a whole file. */
     public static final String FILE = "file";

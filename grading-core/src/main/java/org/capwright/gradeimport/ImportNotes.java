@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.words.Text;
 
 /** Collects the steps of a reading; a hostile file cannot make the list long. */
 final class ImportNotes {
@@ -29,23 +30,23 @@ final class ImportNotes {
         return file;
     }
 
-    void found(int line, String subject, String words) {
+    void found(int line, String subject, Text words) {
         add(ImportNote.Kind.FOUND, line, subject, words);
     }
 
-    void assumed(int line, String subject, String words) {
+    void assumed(int line, String subject, Text words) {
         add(ImportNote.Kind.ASSUMED, line, subject, words);
     }
 
-    void leftOut(int line, String subject, String words) {
+    void leftOut(int line, String subject, Text words) {
         add(ImportNote.Kind.LEFT_OUT, line, subject, words);
     }
 
-    void notRead(int line, String subject, String words) {
+    void notRead(int line, String subject, Text words) {
         add(ImportNote.Kind.NOT_READ, line, subject, words);
     }
 
-    private void add(ImportNote.Kind kind, int line, String subject, String words) {
+    private void add(ImportNote.Kind kind, int line, String subject, Text words) {
         if (list.size() < MOST) {
             list.add(new ImportNote(kind, file, line, subject, words));
         }

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Quantity;
+import org.capwright.words.Text;
 
 /**
  * A sheet of increments: one size with its measurements, and steps with their signs to either side (common practice, no source). The steps may be from size to size, or from the base size; they
@@ -31,7 +32,10 @@ final class Increments {
     private static final double UNSURE = 1.4;
 
     private static final Set<CheckedMeasure> MAY_BE_SMALL = Set.of(
-            CheckedMeasure.CAP_EASE, CheckedMeasure.RISE, CheckedMeasure.PLEAT_DEPTH, CheckedMeasure.OVERLAY_LENGTH);
+            CheckedMeasure.CAP_EASE,
+            CheckedMeasure.RISE,
+            CheckedMeasure.PLEAT_DEPTH,
+            CheckedMeasure.OVERLAY_TOTAL_LENGTH);
 
     private final TableContext context;
     private final List<String> sizes;
@@ -113,11 +117,12 @@ final class Increments {
                                 0,
                                 Unread.Part.FILE,
                                 List.of(),
-                                "steps for ranges of sizes such as \u201c" + ForeignInputException.shown(span.get())
-                                        + "\u201d do not tell which sizes lie between, nor whether they are meant for"
-                                        + " each of them",
-                                "Write a column for every size, or for the step between every two neighbouring"
-                                        + " sizes."));
+                                Text.of("steps for ranges of sizes such as \u201c{range}\u201d do not"
+                                                + " tell which sizes lie between, nor whether they are"
+                                                + " meant for each of them")
+                                        .with("range", ForeignInputException.shown(span.get())),
+                                Text.of("Write a column for every size, or for the step between every two"
+                                        + " neighbouring sizes.")));
             }
             return sizes;
         }
@@ -234,12 +239,12 @@ final class Increments {
                             0,
                             Unread.Part.FILE,
                             List.of(),
-                            "the steps beside size " + ForeignInputException.shown(sizes.get(base))
-                                    + " may be from size to size or from that size: the second is "
-                                    + Math.round(growth * 10) / 10.0
-                                    + " times the first; read as those "
-                                    + (fromBase ? "from that size" : "from size to size"),
-                            "Write full measurements in every size, or steps that leave no doubt."));
+                            Text.of("the steps beside size {size} may be from size to size or from that size:"
+                                            + " the second is {times} times the first; read as those {read}")
+                                    .with("size", ForeignInputException.shown(sizes.get(base)))
+                                    .with("times", Text.figures(Double.toString(Math.round(growth * 10) / 10.0)))
+                                    .with("read", fromBase ? Text.of("from that size") : Text.of("from size to size")),
+                            Text.of("Write full measurements in every size, or steps that leave no doubt.")));
         }
         // Below the base size a room may write the steps with or without their minus.
         int below = allStepsNotNegative() ? -1 : 1;
@@ -263,9 +268,14 @@ final class Increments {
                 .assumed(
                         0,
                         ImportNote.FILE,
-                        "only size " + ForeignInputException.shown(sizes.get(base))
-                                + " has full measurements, so the other columns were read as increments "
-                                + (fromBase ? "from that size" : "from size to size, starting at that size"));
+                        Text.of("only size {size} has full measurements, so the other columns were read as"
+                                        + " increments {read}")
+                                .with("size", ForeignInputException.shown(sizes.get(base)))
+                                .with(
+                                        "read",
+                                        fromBase
+                                                ? Text.of("from that size")
+                                                : Text.of("from size to size, starting at that size")));
     }
 
     private boolean allStepsNotNegative() {
@@ -303,10 +313,14 @@ final class Increments {
                     throw new ForeignInputException(
                             context.file(),
                             0,
-                            entry.getKey().code() + " of size " + ForeignInputException.shown(size)
-                                    + " is " + Math.round(entry.getValue() * 100) / 100.0
-                                    + " mm; a sleeve measures more than 0. A sheet of increments needs one size with"
-                                    + " full measurements in every row, and steps in all others");
+                            Text.of("{measure} of size {size} is {value} mm; a sleeve measures more than 0. A"
+                                            + " sheet of increments needs one size with full measurements in every"
+                                            + " row, and steps in all others")
+                                    .with("measure", Text.of(entry.getKey().code()))
+                                    .with("size", ForeignInputException.shown(size))
+                                    .with(
+                                            "value",
+                                            Text.figures(Double.toString(Math.round(entry.getValue() * 100) / 100.0))));
                 }
             }
         }

@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import org.capwright.quantity.Subject;
+import org.capwright.words.Text;
 
 /**
  * Something about a sheet that only its sender knows. What it asks about is not judged until it is answered.
@@ -12,7 +13,7 @@ import org.capwright.quantity.Subject;
  * @param words what is odd, with the figures it rests on
  * @param answers what to set, one way for each meaning
  */
-public record OpenQuestion(int line, Subject subject, List<String> sizes, String words, String answers) {
+public record OpenQuestion(int line, Subject subject, List<String> sizes, Text words, Text answers) {
 
     /**
      * Copies the sizes.

@@ -17,6 +17,7 @@ import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DxfContent;
 import org.capwright.exchange.dxf.DxfDrawing;
+import org.capwright.words.Text;
 
 /**
  * Reads sleeves drawn elsewhere as ASCII DXF of release 12 or later: polylines with bulges, lines, arcs, circles, ellipses and splines, in blocks or not, flattened to 0.01 mm. The
@@ -41,9 +42,9 @@ public final class OutlineReader {
     /** The names of pieces begin in no more ways than these when sizes without a piece are looked for. */
     private static final int MOST_BEGINNINGS = 20;
 
-    private static final String ONLY_OVERLAYS =
-            ": there are only overlays, and their top edges, cut for pleats, show neither bicep nor cap;"
-                    + " add the sleeve under them, or send a spec table";
+    private static final Text ONLY_OVERLAYS = Text.of(
+            "no outline of any size is a sleeve: there are only overlays, and their top edges, cut for pleats, show"
+                    + " neither bicep nor cap; add the sleeve under them, or send a spec table");
 
     private final ForeignOptions options;
     private final ImportNotes traces;
@@ -51,7 +52,7 @@ public final class OutlineReader {
     private final List<String> layers = new ArrayList<>();
     private final List<String> blocks = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
-    private final List<String> emptyFiles = new ArrayList<>();
+    private final List<Text> emptyFiles = new ArrayList<>();
     private Optional<String> statedBase = Optional.empty();
 
     private OutlineReader(ForeignOptions options, ImportNotes traces) {
@@ -70,7 +71,11 @@ public final class OutlineReader {
     public static ForeignGrade read(List<ForeignFile> files, ForeignOptions options) throws ForeignInputException {
         if (files.isEmpty() || files.size() > MOST_FILES) {
             throw new ForeignInputException(
-                    "", 0, "between 1 and " + MOST_FILES + " drawings are read together, not " + files.size());
+                    "",
+                    0,
+                    Text.of("between 1 and {most} drawings are read together, not {count}")
+                            .with("most", MOST_FILES)
+                            .with("count", files.size()));
         }
         long bytes = 0;
         for (ForeignFile file : files) {
@@ -80,7 +85,8 @@ public final class OutlineReader {
                 throw new ForeignInputException(
                         file.name(),
                         0,
-                        "the files together have more than " + MOST_BYTES / 1_000_000 + " million bytes");
+                        Text.of("the files together have more than {most} million bytes")
+                                .with("most", MOST_BYTES / 1_000_000));
             }
         }
         OutlineReader reader =
@@ -96,7 +102,7 @@ public final class OutlineReader {
         DxfDrawing drawing = DxfDrawing.of(file);
         DxfContent expansion = drawing.content(DrawingUnit.of(drawing, options, own));
         for (String type : expansion.leftOut()) {
-            own.leftOut(0, ImportNote.FILE, "entities " + type);
+            own.leftOut(0, ImportNote.FILE, Text.of("entities {type}").with("type", type));
         }
         if (statedBase.isEmpty()) {
             statedBase = expansion.words().stream()
@@ -108,13 +114,13 @@ public final class OutlineReader {
         expansion.words().forEach(word -> SizeScale.named(word.text()).ifPresent(texts::add));
         List<SizedPiece> found = Pieces.of(file.name(), expansion, own);
         if (found.isEmpty()) {
-            String reason = own.list().stream()
+            emptyFiles.add(own.list().stream()
                     .filter(note -> note.kind() == ImportNote.Kind.NOT_READ
                             && note.file().equals(file.name()))
-                    .map(note -> ": " + note.words())
+                    .map(note -> Text.of("the drawing holds no closed outline of the size of a piece: {reason}")
+                            .with("reason", note.words()))
                     .findFirst()
-                    .orElse("");
-            emptyFiles.add("the drawing holds no closed outline of the size of a piece" + reason);
+                    .orElse(Text.of("the drawing holds no closed outline of the size of a piece")));
             own.notRead(0, Pieces.ofFileName(file.name()), emptyFiles.get(emptyFiles.size() - 1));
             texts.add(Pieces.ofFileName(file.name()));
         }
@@ -132,12 +138,14 @@ public final class OutlineReader {
                 String label = piece.label().get();
                 if (label.length() > 40) {
                     throw new ForeignInputException(
-                            piece.file(), piece.outline().line(), "a size whose name has more than 40 characters");
+                            piece.file(),
+                            piece.outline().line(),
+                            Text.of("a size whose name has more than 40 characters"));
                 }
                 bySize.computeIfAbsent(label, l -> new ArrayList<>()).add(piece);
             } else {
                 ImportNotes own = traces.of(piece.file());
-                String words = "an outline that no size can be found for";
+                Text words = Text.of("an outline that no size can be found for");
                 if (piece.name() == PieceName.OTHER) {
                     own.leftOut(piece.outline().line(), ImportNote.FILE, words);
                 } else {
@@ -160,13 +168,14 @@ public final class OutlineReader {
             throw new ForeignInputException(
                     file,
                     0,
-                    "between 1 and " + MOST_SIZES + " sizes with a sleeve or an overlay are read, not "
-                            + bySize.size());
+                    Text.of("between 1 and {most} sizes with a sleeve or an overlay are read, not {count}")
+                            .with("most", MOST_SIZES)
+                            .with("count", bySize.size()));
         }
         lost(bySize.keySet(), unnamed).forEach(label -> bySize.put(label, List.of()));
         List<CheckedSize> sizes = new ArrayList<>();
         List<String> labels = List.copyOf(bySize.keySet());
-        List<String> reasons = new ArrayList<>();
+        List<Text> reasons = new ArrayList<>();
         int line = 0;
         for (int at : SizeScale.order(labels)) {
             String label = labels.get(at);
@@ -179,8 +188,12 @@ public final class OutlineReader {
             throw new ForeignInputException(
                     file,
                     line,
-                    "no outline of any size is a sleeve"
-                            + (overlays ? ONLY_OVERLAYS : reasons.isEmpty() ? "" : ": " + reasons.get(0)));
+                    overlays
+                            ? ONLY_OVERLAYS
+                            : reasons.isEmpty()
+                                    ? Text.of("no outline of any size is a sleeve")
+                                    : Text.of("no outline of any size is a sleeve: {reason}")
+                                            .with("reason", reasons.get(0)));
         }
         int base = BaseSize.of(file, sizes.stream().map(CheckedSize::label).toList(), options, statedBase, traces);
         return new ForeignGrade(new CheckedGrade(sizes, base, Optional.empty()), traces.list());
@@ -216,10 +229,12 @@ public final class OutlineReader {
             traces.notRead(
                     0,
                     label,
-                    "the drawing names size " + label
-                            + (unnamed.contains(label)
-                                    ? ", but not its piece as those of the other sizes"
-                                    : ", but shows no piece of it"));
+                    Text.of(
+                                    unnamed.contains(label)
+                                            ? "the drawing names size {size}, but not its piece as those of the other"
+                                                    + " sizes"
+                                            : "the drawing names size {size}, but shows no piece of it")
+                            .with("size", label));
         }
         return lost;
     }
@@ -242,20 +257,20 @@ public final class OutlineReader {
 
     private record Found(SizedPiece piece, SleeveShape shape) {}
 
-    private CheckedSize size(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
+    private CheckedSize size(String label, List<SizedPiece> candidates, PieceName wanted, List<Text> reasons) {
         Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
         List<NestLine> lines = new ArrayList<>();
         Optional<Found> sleeve = longest(label, candidates, wanted, reasons);
         Optional<Found> overlay = longest(label, candidates, PieceName.OVERLAY, reasons);
         sleeve.ifPresent(found -> {
-            List<String> how = new ArrayList<>(found.piece.how());
+            List<Text> how = new ArrayList<>(found.piece.how());
             how.add(found.shape.how());
             values.putAll(SleeveFigures.sleeve(found.shape, found.piece.marks(), how));
             lines.add(new NestLine(NestLine.Kind.CAP_LINE, found.shape.cap()));
             tell(label, found.piece, how);
         });
         overlay.ifPresent(found -> {
-            List<String> how = new ArrayList<>(found.piece.how());
+            List<Text> how = new ArrayList<>(found.piece.how());
             how.add(found.shape.how());
             values.putAll(SleeveFigures.overlay(found.shape, how));
             lines.addAll(SleeveFigures.overlayLines(found.shape));
@@ -266,10 +281,10 @@ public final class OutlineReader {
         return new CheckedSize(label, values).withLines(lines);
     }
 
-    private void tell(String label, SizedPiece piece, List<String> how) {
+    private void tell(String label, SizedPiece piece, List<Text> how) {
         boolean assumed = piece.outline().role() != LineRole.SEW || piece.name() == PieceName.UNKNOWN;
         ImportNotes own = traces.of(piece.file());
-        String words = String.join("; ", how);
+        Text words = Text.joined(how, "; ");
         if (assumed) {
             own.assumed(piece.outline().line(), label, words);
         } else {
@@ -278,9 +293,9 @@ public final class OutlineReader {
     }
 
     /** The longest of the pieces of a name that have the shape of a sleeve. What is not read of a size that has such pieces is not judged. */
-    private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<String> reasons) {
+    private Optional<Found> longest(String label, List<SizedPiece> candidates, PieceName wanted, List<Text> reasons) {
         List<Found> found = new ArrayList<>();
-        List<String> refused = new ArrayList<>();
+        List<Text> refused = new ArrayList<>();
         Optional<SizedPiece> first = Optional.empty();
         for (SizedPiece piece : candidates) {
             if (piece.name() != wanted) {
@@ -294,7 +309,11 @@ public final class OutlineReader {
                 reasons.add(e.reason());
                 refused.add(e.reason());
                 traces.of(piece.file())
-                        .leftOut(piece.outline().line(), label, "an outline that is no sleeve: " + e.reason());
+                        .leftOut(
+                                piece.outline().line(),
+                                label,
+                                Text.of("an outline that is no sleeve: {reason}")
+                                        .with("reason", e.reason()));
             }
         }
         if (found.isEmpty() && first.isPresent()) {
@@ -302,8 +321,12 @@ public final class OutlineReader {
                     .notRead(
                             first.get().outline().line(),
                             label,
-                            (wanted == PieceName.OVERLAY ? "the overlay" : "the sleeve") + " of size " + label + ": "
-                                    + refused.get(0));
+                            Text.of(
+                                            wanted == PieceName.OVERLAY
+                                                    ? "the overlay of size {size}: {reason}"
+                                                    : "the sleeve of size {size}: {reason}")
+                                    .with("size", label)
+                                    .with("reason", refused.get(0)));
         }
         found.sort(java.util.Comparator.comparingDouble((Found f) -> -depth(f.shape)));
         for (int i = 1; i < found.size(); i++) {
@@ -311,7 +334,8 @@ public final class OutlineReader {
                     .notRead(
                             found.get(i).piece.outline().line(),
                             label,
-                            "another sleeve of size " + label + "; the longest is taken");
+                            Text.of("another sleeve of size {size}; the longest is taken")
+                                    .with("size", label));
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
     }

@@ -10,6 +10,7 @@ import org.capwright.exchange.dxf.Insertion;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /** Finds the closed lines of a drawing. */
 final class Outlines {
@@ -34,15 +35,15 @@ final class Outlines {
     private static final double LOOSE = 60;
 
     /** A line that may belong to an outline which is not closed. */
-    private record Left(String layer, int line, Box box, double area, String words) {
+    private record Left(String layer, int line, Box box, double area, Text words) {
 
-        static Left of(String layer, int line, List<Point> points, String words) {
+        static Left of(String layer, int line, List<Point> points, Text words) {
             return new Left(
                     layer,
                     line,
                     Box.of(points),
                     Math.abs(SleeveShape.area(points)),
-                    "a line on layer " + ForeignInputException.shown(layer) + " " + words);
+                    words.with("layer", ForeignInputException.shown(layer)));
         }
     }
 
@@ -182,8 +183,8 @@ final class Outlines {
                 traces.assumed(
                         closed.line(),
                         ImportNote.FILE,
-                        "an outline whose ends do not quite meet, on layer " + ForeignInputException.shown(place.layer)
-                                + ", is taken as closed");
+                        Text.of("an outline whose ends do not quite meet, on layer {layer}, is taken as closed")
+                                .with("layer", ForeignInputException.shown(place.layer)));
             }
             add(traces.file(), found, outline);
         }
@@ -195,7 +196,8 @@ final class Outlines {
                         place.layer,
                         line.line(),
                         line.points(),
-                        "hangs on an outline by one end: the outline is not closed there"));
+                        Text.of("a line on layer {layer} hangs on an outline by one end: the outline is not"
+                                + " closed there")));
             }
         }
         for (Chaining.Open chain : chaining.open()) {
@@ -234,8 +236,8 @@ final class Outlines {
                 traces.found(
                         chain.line(),
                         ImportNote.FILE,
-                        "an open outline on layer " + ForeignInputException.shown(place.layer)
-                                + " is closed by the fold line");
+                        Text.of("an open outline on layer {layer} is closed by the fold line")
+                                .with("layer", ForeignInputException.shown(place.layer)));
                 add(traces.file(), found, outline);
                 return;
             }
@@ -245,8 +247,11 @@ final class Outlines {
                     place.layer,
                     chain.line(),
                     chain.points(),
-                    "looks like an outline but is not closed: its ends are "
-                            + Unit.MILLIMETRE.format(Math.rint(10 * start.distanceTo(end)) / 10) + " mm apart"));
+                    Text.of("a line on layer {layer} looks like an outline but is not closed: its ends are"
+                                    + " {gap} mm apart")
+                            .with(
+                                    "gap",
+                                    Text.figures(Unit.MILLIMETRE.format(Math.rint(10 * start.distanceTo(end)) / 10)))));
         }
     }
 
@@ -255,7 +260,10 @@ final class Outlines {
             return;
         }
         if (found.size() == MOST) {
-            throw new ForeignInputException(file, outline.line(), "more than " + MOST + " outlines are not read");
+            throw new ForeignInputException(
+                    file,
+                    outline.line(),
+                    Text.of("more than {most} outlines are not read").with("most", MOST));
         }
         found.add(outline);
     }

@@ -16,12 +16,13 @@ import org.capwright.exchange.dxf.DrawnText;
 import org.capwright.exchange.dxf.DxfContent;
 import org.capwright.exchange.dxf.Insertion;
 import org.capwright.geometry.Box;
+import org.capwright.words.Text;
 
 /** Sorts the outlines of one drawing by piece and size: by blocks, by layers, by the texts in and beside them. */
 final class Pieces {
 
     /** How a size is told that nothing names. */
-    static final String NUMBERED = "sizes numbered by area, as nothing in the drawing names them";
+    static final Text NUMBERED = Text.of("sizes numbered by area, as nothing in the drawing names them");
 
     private static final Pattern KEYED = Pattern.compile("[\\p{Lu} ]{3,30}:.*");
     private static final Pattern NAMING = Pattern.compile("(?i)(?:piece name|piece|category)\\s*:\\s*(.+)");
@@ -47,7 +48,7 @@ final class Pieces {
         List<Outline> outlines = new ArrayList<>();
         for (Outline outline : Outlines.of(drawing.lines(), traces)) {
             if (Rectangle.is(outline.points())) {
-                traces.leftOut(outline.line(), ImportNote.FILE, "a rectangle, which is no sleeve");
+                traces.leftOut(outline.line(), ImportNote.FILE, Text.of("a rectangle, which is no sleeve"));
             } else {
                 outlines.add(outline);
             }
@@ -131,7 +132,7 @@ final class Pieces {
         Optional<String> one = only(words, true);
         for (int i = 0; i < clusters.size(); i++) {
             Box box = boxes.get(i);
-            List<String> how = new ArrayList<>();
+            List<Text> how = new ArrayList<>();
             PieceName name = name(instance, clusters.get(i), near.get(i), box, how);
             Map<Optional<String>, List<Outline>> bySize = new LinkedHashMap<>();
             Map<String, String> keys = layerSizes(outlines, words);
@@ -261,36 +262,39 @@ final class Pieces {
         return clusters;
     }
 
-    private PieceName name(Insertion instance, List<Outline> cluster, List<DrawnText> near, Box box, List<String> how) {
+    private PieceName name(Insertion instance, List<Outline> cluster, List<DrawnText> near, Box box, List<Text> how) {
         for (DrawnText word : near) {
             var naming = NAMING.matcher(word.text());
             if (naming.matches() && PieceName.of(naming.group(1)) != PieceName.UNKNOWN) {
-                how.add("piece by the text \u201c" + ForeignInputException.shown(word.text()) + "\u201d");
+                how.add(Text.of("piece by the text \u201c{text}\u201d")
+                        .with("text", ForeignInputException.shown(word.text())));
                 return PieceName.of(naming.group(1));
             }
         }
         if (PieceName.of(instance.block()) != PieceName.UNKNOWN) {
-            how.add("piece by the name of its block, " + ForeignInputException.shown(instance.block()));
+            how.add(Text.of("piece by the name of its block, {block}")
+                    .with("block", ForeignInputException.shown(instance.block())));
             return PieceName.of(instance.block());
         }
         Optional<DrawnText> closest = near.stream()
                 .filter(word -> !KEYED.matcher(word.text()).matches() && PieceName.of(word.text()) != PieceName.UNKNOWN)
                 .min(Comparator.comparingDouble(word -> box.distanceTo(word.at())));
         if (closest.isPresent()) {
-            how.add("piece by the text \u201c"
-                    + ForeignInputException.shown(closest.get().text()) + "\u201d near it");
+            how.add(Text.of("piece by the text \u201c{text}\u201d near it")
+                    .with("text", ForeignInputException.shown(closest.get().text())));
             return PieceName.of(closest.get().text());
         }
         for (Outline outline : cluster) {
             if (PieceName.of(outline.layer()) != PieceName.UNKNOWN) {
-                how.add("piece by the name of its layer, " + ForeignInputException.shown(outline.layer()));
+                how.add(Text.of("piece by the name of its layer, {layer}")
+                        .with("layer", ForeignInputException.shown(outline.layer())));
                 return PieceName.of(outline.layer());
             }
         }
         return PieceName.UNKNOWN;
     }
 
-    private void add(Insertion instance, Optional<String> size, PieceName name, List<Outline> group, List<String> how) {
+    private void add(Insertion instance, Optional<String> size, PieceName name, List<Outline> group, List<Text> how) {
         LineRole best =
                 group.stream().map(Outline::role).min(Comparator.naturalOrder()).orElseThrow();
         List<Outline> lines = group.stream()
@@ -305,23 +309,26 @@ final class Pieces {
         boolean inner = alike.size() < drawn.size();
         boolean nest = size.isEmpty() && alike.size() > 2;
         for (Outline outline : nest || size.isPresent() ? alike : List.of(alike.get(0))) {
-            List<String> told = new ArrayList<>(how);
+            List<Text> told = new ArrayList<>(how);
             told.add(
                     switch (inner ? LineRole.SEW : best) {
-                        case SEW -> "sew line on layer " + ForeignInputException.shown(outline.layer());
+                        case SEW ->
+                            Text.of("sew line on layer {layer}")
+                                    .with("layer", ForeignInputException.shown(outline.layer()));
                         case CUT ->
-                            "cut line on layer " + ForeignInputException.shown(outline.layer())
-                                    + "; there is no sew line, so all figures include the seam allowance";
+                            Text.of("cut line on layer {layer}; there is no sew line, so all figures include"
+                                            + " the seam allowance")
+                                    .with("layer", ForeignInputException.shown(outline.layer()));
                         default ->
-                            "closed line on layer " + ForeignInputException.shown(outline.layer())
-                                    + ", taken for the sew line";
+                            Text.of("closed line on layer {layer}, taken for the sew line")
+                                    .with("layer", ForeignInputException.shown(outline.layer()));
                     });
             if (inner) {
-                told.add("the line round it at one distance is taken for the cut line");
+                told.add(Text.of("the line round it at one distance is taken for the cut line"));
             }
-            size.ifPresent(s -> told.add("size by the text or the name of the layer"));
+            size.ifPresent(s -> told.add(Text.of("size by the text or the name of the layer")));
             Optional<String> coloured = nest ? byColour(outline, alike) : Optional.empty();
-            coloured.ifPresent(s -> told.add("size by the text of its colour"));
+            coloured.ifPresent(s -> told.add(Text.of("size by the text of its colour")));
             pieces.add(new SizedPiece(
                     file, size.or(() -> coloured), name, outline, marks(instance, outline), List.copyOf(told)));
         }
@@ -392,7 +399,8 @@ final class Pieces {
                             pieces.get(i)
                                     .labelled(
                                             label,
-                                            "size by the name of its block, " + ForeignInputException.shown(name)));
+                                            Text.of("size by the name of its block, {block}")
+                                                    .with("block", ForeignInputException.shown(name))));
                 }
             }
         }
@@ -446,9 +454,10 @@ final class Pieces {
                         pieces.get(i)
                                 .labelled(
                                         label,
-                                        stated.size() == 1
-                                                ? "size by the only text that names one"
-                                                : "size by the name of the file"));
+                                        Text.of(
+                                                stated.size() == 1
+                                                        ? "size by the only text that names one"
+                                                        : "size by the name of the file")));
             } else if (alone) {
                 List<Integer> byArea = new ArrayList<>(group);
                 byArea.sort(

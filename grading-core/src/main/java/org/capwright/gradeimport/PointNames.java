@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.capwright.check.CheckedMeasure;
+import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,14 +30,18 @@ final class PointNames {
      * @param certain whether the name itself says that all or half of it is measured
      * @param how in words
      */
-    record Match(CheckedMeasure measure, double factor, boolean certain, String how) {
+    record Match(CheckedMeasure measure, double factor, boolean certain, Text how) {
 
         Match ofCode() {
             return new Match(measure, factor, true, how);
         }
 
         Match said(String meaning) {
-            return new Match(measure, factor, certain, "which the sender says is " + meaning);
+            return new Match(
+                    measure,
+                    factor,
+                    certain,
+                    Text.of("which the sender says is {meaning}").with("meaning", meaning));
         }
     }
 
@@ -161,24 +166,25 @@ final class PointNames {
         }
         Optional<CheckedMeasure> code = CheckedMeasure.ofCode(cell.strip());
         if (code.isPresent()) {
-            return code.map(measure -> new Match(measure, 1, false, "its code"));
+            return code.map(measure -> new Match(measure, 1, false, Text.of("its code")));
         }
         String name = normal(UnitWords.without(cell));
         CheckedMeasure measure = named(name);
         if (measure != null) {
-            return Optional.of(new Match(measure, 1, false, "a name of the trade"));
+            return Optional.of(new Match(measure, 1, false, Text.of("a name of the trade")));
         }
         var half = HALF.matcher(name);
         if (half.matches()) {
             CheckedMeasure whole = named(half.group(1) == null ? half.group(2) : half.group(1));
             if (whole != null && ROUND.contains(whole)) {
-                return Optional.of(new Match(whole, 2, true, "a name of the trade for half of it, so doubled"));
+                return Optional.of(
+                        new Match(whole, 2, true, Text.of("a name of the trade for half of it, so doubled")));
             }
         }
         var full = FULL.matcher(name);
         CheckedMeasure all = full.matches() ? named(full.group(1)) : null;
         if (all != null) {
-            return Optional.of(new Match(all, 1, true, "a name of the trade for all of it"));
+            return Optional.of(new Match(all, 1, true, Text.of("a name of the trade for all of it")));
         }
         return Optional.empty();
     }

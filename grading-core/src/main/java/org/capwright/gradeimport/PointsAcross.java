@@ -9,6 +9,7 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /** A table whose points of measure stand side by side in one row of headings, with a row per size below. */
 final class PointsAcross {
@@ -34,8 +35,8 @@ final class PointsAcross {
             throw new ForeignInputException(
                     context.file(),
                     headings.line(),
-                    "a point of measure with figures beside it, but no row of sizes above; write the sizes over their"
-                            + " columns");
+                    Text.of("a point of measure with figures beside it, but no row of sizes above; write the sizes"
+                            + " over their columns"));
         }
         List<CsvGrid.Row> below = rows.subList(header + 1, rows.size());
         List<Column> columns = columns(headings, below);
@@ -53,7 +54,8 @@ final class PointsAcross {
                         .leftOut(
                                 row.line(),
                                 ImportNote.FILE,
-                                "row \u201c" + ForeignInputException.shown(heading) + "\u201d is no size");
+                                Text.of("row \u201c{name}\u201d is no size")
+                                        .with("name", ForeignInputException.shown(heading)));
                 continue;
             }
             String label = context.fresh(TableContext.label(heading), labels, row.line());
@@ -63,7 +65,7 @@ final class PointsAcross {
         }
         if (labels.isEmpty()) {
             throw new ForeignInputException(
-                    context.file(), headings.line(), "no size with figures stands below this heading");
+                    context.file(), headings.line(), Text.of("no size with figures stands below this heading"));
         }
         TableContent content = TableContent.of(
                 labels,
@@ -102,7 +104,8 @@ final class PointsAcross {
                         .notRead(
                                 headings.line(),
                                 match.get().measure().code(),
-                                quoted + ": read in another column already");
+                                Text.of("{name}: read in another column already")
+                                        .with("name", quoted));
             } else {
                 context.known(headings.line(), heading, match.get());
                 int at = c;
@@ -129,9 +132,15 @@ final class PointsAcross {
         }
         if (first < 0) {
             throw new ForeignInputException(
-                    context.file(), headings.line(), "no column with the sizes stands beside the points of measure");
+                    context.file(),
+                    headings.line(),
+                    Text.of("no column with the sizes stands beside the points of measure"));
         }
-        context.traces().assumed(headings.line(), ImportNote.FILE, "column " + (first + 1) + " taken for the sizes");
+        context.traces()
+                .assumed(
+                        headings.line(),
+                        ImportNote.FILE,
+                        Text.of("column {column} taken for the sizes").with("column", first + 1));
         return first;
     }
 }

@@ -12,6 +12,7 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /** A table whose points of measure stand under one another: with a column per size, or with one value to a line and the size beside it. */
 final class PointsDown {
@@ -203,7 +204,11 @@ final class PointsDown {
             CheckedMeasure measure = point.match.measure();
             Integer earlier = lines.putIfAbsent(measure, point.row.line());
             if (earlier != null) {
-                context.traces().notRead(point.row.line(), measure.code(), "read in line " + earlier + " already");
+                context.traces()
+                        .notRead(
+                                point.row.line(),
+                                measure.code(),
+                                Text.of("read in line {line} already").with("line", earlier));
                 continue;
             }
             tell(point);
@@ -239,29 +244,37 @@ final class PointsDown {
                             headings().line(),
                             Unread.Part.FILE,
                             List.of(),
-                            "a column of steps, \u201c"
-                                    + ForeignInputException.shown(headings().cell(steps))
-                                    + "\u201d, stands beside the one size "
-                                    + ForeignInputException.shown(full.size)
-                                    + ", but the other sizes are not named",
-                            "Write the sizes into a row above, such as Sizes, 36, 38, 40; if the column holds"
-                                    + " tolerances, name it so."));
+                            Text.of("a column of steps, \u201c{column}\u201d, stands beside the one"
+                                            + " size {size}, but the other sizes are not named")
+                                    .with(
+                                            "column",
+                                            ForeignInputException.shown(
+                                                    headings().cell(steps)))
+                                    .with("size", ForeignInputException.shown(full.size)),
+                            Text.of("Write the sizes into a row above, such as Sizes, 36, 38, 40; if the"
+                                    + " column holds tolerances, name it so.")));
         } else {
             context.traces()
                     .assumed(
                             headings().line(),
                             ImportNote.FILE,
-                            "column \u201c"
-                                    + ForeignInputException.shown(headings().cell(steps))
-                                    + "\u201d read as increments from size to size, starting at size "
-                                    + ForeignInputException.shown(full.size));
+                            Text.of("column \u201c{column}\u201d read as increments from size to size,"
+                                            + " starting at size {size}")
+                                    .with(
+                                            "column",
+                                            ForeignInputException.shown(
+                                                    headings().cell(steps)))
+                                    .with("size", ForeignInputException.shown(full.size)));
         }
         int base = sizes.indexOf(full.size);
         Set<CheckedMeasure> seen = new HashSet<>();
         for (Point point : points) {
             if (!seen.add(point.match.measure())) {
                 context.traces()
-                        .notRead(point.row.line(), point.match.measure().code(), "read in a line before already");
+                        .notRead(
+                                point.row.line(),
+                                point.match.measure().code(),
+                                Text.of("read in a line before already"));
                 continue;
             }
             tell(point);
@@ -311,7 +324,8 @@ final class PointsDown {
                             .leftOut(
                                     headings().line(),
                                     ImportNote.FILE,
-                                    "column \u201c" + ForeignInputException.shown(heading) + "\u201d is no size");
+                                    Text.of("column \u201c{name}\u201d is no size")
+                                            .with("name", ForeignInputException.shown(heading)));
                 }
                 continue;
             }
@@ -327,13 +341,15 @@ final class PointsDown {
                         .leftOut(
                                 row.line(),
                                 ImportNote.FILE,
-                                "row \u201c" + ForeignInputException.shown(row.cell(column))
-                                        + "\u201d has other names for the sizes");
+                                Text.of("row \u201c{name}\u201d has other names for the sizes")
+                                        .with("name", ForeignInputException.shown(row.cell(column))));
             }
         }
         if (columns.isEmpty()) {
             throw new ForeignInputException(
-                    context.file(), headings().line(), "no column of this heading is a size with figures under it");
+                    context.file(),
+                    headings().line(),
+                    Text.of("no column of this heading is a size with figures under it"));
         }
         return columns;
     }
@@ -347,8 +363,8 @@ final class PointsDown {
                         .leftOut(
                                 headings().line(),
                                 ImportNote.FILE,
-                                "column \u201c" + ForeignInputException.shown(heading)
-                                        + "\u201d holds too few figures to be a size");
+                                Text.of("column \u201c{name}\u201d holds too few figures to be a size")
+                                        .with("name", ForeignInputException.shown(heading)));
             }
         }
     }
@@ -405,7 +421,7 @@ final class PointsDown {
                 throw new ForeignInputException(
                         context.file(),
                         point.row.line(),
-                        "a value without a size, or with a name of more than 40 characters");
+                        Text.of("a value without a size, or with a name of more than 40 characters"));
             }
             if (told.add(point.match.measure())) {
                 tell(point);
@@ -416,8 +432,9 @@ final class PointsDown {
                 throw new ForeignInputException(
                         context.file(),
                         point.row.line(),
-                        point.match.measure().code() + " of size " + ForeignInputException.shown(size)
-                                + " is there twice");
+                        Text.of("{measure} of size {size} is there twice")
+                                .with("measure", Text.of(point.match.measure().code()))
+                                .with("size", ForeignInputException.shown(size)));
             }
             value.ifPresent(known -> content.put(size, point.match, known));
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.capwright.check.CheckedMeasure;
+import org.capwright.words.Text;
 
 /** What a row of another name may be, by the likeness of its words to names that are known, and of its figures to what is usual beside the rows that were read. Proposed, never used unasked. */
 final class Proposals {
@@ -25,7 +26,7 @@ final class Proposals {
     private static final double NEAR = 0.13;
     private static final int MOST = 2;
 
-    private record Ranked(CheckedMeasure measure, double distance, String why) {}
+    private record Ranked(CheckedMeasure measure, double distance, Text why) {}
 
     private Proposals() {}
 
@@ -58,7 +59,10 @@ final class Proposals {
             if (alike >= ALIKE && !taken.contains(measure)) {
                 best.merge(
                         measure,
-                        new Ranked(measure, 1 - alike, "its name is near \u201c" + known + "\u201d"),
+                        new Ranked(
+                                measure,
+                                1 - alike,
+                                Text.of("its name is near \u201c{name}\u201d").with("name", known)),
                         (a, b) -> a.distance <= b.distance ? a : b);
             }
         });
@@ -84,9 +88,10 @@ final class Proposals {
                 ranked.add(new Ranked(
                         measure,
                         0.2 + apart,
-                        scales.length == 0
-                                ? "its figures are usual for it"
-                                : "its figures stand to those of the other rows as is usual for it"));
+                        Text.of(
+                                scales.length == 0
+                                        ? "its figures are usual for it"
+                                        : "its figures stand to those of the other rows as is usual for it")));
             }
         });
     }

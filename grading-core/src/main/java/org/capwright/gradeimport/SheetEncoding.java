@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
+import org.capwright.words.Text;
 
 /**
  * The encoding of a sheet that is neither UTF-8 nor says what it is. Of the encodings that sewing rooms' programs write, the one is taken in which most names of points of measure are known; words
@@ -63,8 +64,9 @@ final class SheetEncoding {
                 traces.assumed(
                         0,
                         ImportNote.FILE,
-                        "read as " + grid.encoding() + ", though "
-                                + file.declared().get().name() + " is declared");
+                        Text.of("read as {encoding}, though {declared} is declared")
+                                .with("encoding", grid.encoding())
+                                .with("declared", file.declared().get().name()));
             }
             return grid;
         }
@@ -86,15 +88,23 @@ final class SheetEncoding {
                 .filter(reading -> reading.names == most && most > 0)
                 .map(reading -> reading.grid.encoding())
                 .limit(4)
-                .collect(Collectors.joining(" or "));
+                .collect(Collectors.joining(", "));
         traces.assumed(
                 0,
                 ImportNote.FILE,
-                "not UTF-8, and no encoding is declared; read as " + best.grid.encoding()
-                        + (most == 0
-                                ? ""
-                                : ", in which " + most + " of its names with other letters than English ones are known"
-                                        + (others.contains(" or ") ? " (the same in " + others + ")" : "")));
+                Text.of(
+                                most == 0
+                                        ? "not UTF-8, and no encoding is declared; read as {encoding}"
+                                        : others.contains(", ")
+                                                ? "not UTF-8, and no encoding is declared; read as {encoding}, in"
+                                                        + " which {known} of its names with other letters than English"
+                                                        + " ones are known (the same in {others})"
+                                                : "not UTF-8, and no encoding is declared; read as {encoding}, in"
+                                                        + " which {known} of its names with other letters than English"
+                                                        + " ones are known")
+                        .with("encoding", best.grid.encoding())
+                        .with("known", most)
+                        .with("others", others));
         return best.grid;
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /**
  * An outline that may be the sleeve of a size.
@@ -16,7 +17,7 @@ import org.capwright.geometry.Point;
  * @param how where size and name were found, in words
  */
 record SizedPiece(
-        String file, Optional<String> label, PieceName name, Outline outline, List<DrawnLine> marks, List<String> how) {
+        String file, Optional<String> label, PieceName name, Outline outline, List<DrawnLine> marks, List<Text> how) {
 
     /** The same piece without the notches in its outline; itself where it has none. */
     SizedPiece withoutNotches() {
@@ -24,13 +25,13 @@ record SizedPiece(
         if (points.size() == outline.points().size()) {
             return this;
         }
-        List<String> more = new java.util.ArrayList<>(how);
-        more.add("notches in its outline are passed over");
+        List<Text> more = new java.util.ArrayList<>(how);
+        more.add(Text.of("notches in its outline are passed over"));
         return new SizedPiece(file, label, name, outline.along(points), marks, List.copyOf(more));
     }
 
-    SizedPiece labelled(String size, String where) {
-        List<String> more = new java.util.ArrayList<>(how);
+    SizedPiece labelled(String size, Text where) {
+        List<Text> more = new java.util.ArrayList<>(how);
         more.add(where);
         return new SizedPiece(file, Optional.of(size), name, outline, marks, List.copyOf(more));
     }

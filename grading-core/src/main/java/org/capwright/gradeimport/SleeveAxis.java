@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /**
  * Which way up a sleeve lies, by what the piece itself shows. The cap is the edge between two corners that stands out farthest for its width; where a straight edge runs down square to the
@@ -16,7 +17,7 @@ import org.capwright.geometry.Point;
  * @param degrees by how much it must be turned counter-clockwise to stand upright
  * @param how what shows it, in words
  */
-record SleeveAxis(double degrees, String how) {
+record SleeveAxis(double degrees, Text how) {
 
     /** Directions nearer than this agree, degrees: 1.5 mm over the width of a bicep line. */
     private static final double AGREE = 0.25;
@@ -60,11 +61,12 @@ record SleeveAxis(double degrees, String how) {
         Cap best = caps.get(0);
         for (Cap other : caps.subList(1, caps.size())) {
             if (other.share > RIVAL * best.share && apart(heading(other.up), heading(best.up), 360) > AGREE) {
-                throw new SleeveShape.NoSleeve("two of its edges could be the cap line");
+                throw new SleeveShape.NoSleeve(Text.of("two of its edges could be the cap line"));
             }
         }
         double up = heading(best.up);
-        return Optional.of(best.fold ? upright(up, "upright by its fold edge") : whole(ring, best, corners, marks, up));
+        return Optional.of(
+                best.fold ? upright(up, Text.of("upright by its fold edge")) : whole(ring, best, corners, marks, up));
     }
 
     /** The other way up. */
@@ -92,66 +94,76 @@ record SleeveAxis(double degrees, String how) {
         }
         double grain = grains.isEmpty() ? bicep : grains.get(0);
         if (grains.stream().anyMatch(other -> apart(other, grain, 180) > AGREE)) {
-            throw new SleeveShape.NoSleeve("its grain lines point different ways");
+            throw new SleeveShape.NoSleeve(Text.of("its grain lines point different ways"));
         }
         boolean agrees = apart(grain, bicep, 180) <= AGREE;
         boolean hemAgrees = hem.isPresent() && apart(hem.getAsDouble(), bicep, 360) <= AGREE;
         if (!grains.isEmpty() && agrees) {
             return upright(
                     hem.isPresent() && apart(hem.getAsDouble(), bicep, 360) <= EXACT ? bicep : grain,
-                    "upright by its grain line, which agrees with its underarm points");
+                    Text.of("upright by its grain line, which agrees with its underarm points"));
         }
         if (hemAgrees) {
             return upright(
                     bicep,
-                    grains.isEmpty()
-                            ? "upright by its underarm points and its hem"
-                            : "upright by its underarm points and its hem; its grain line lies askew");
+                    Text.of(
+                            grains.isEmpty()
+                                    ? "upright by its underarm points and its hem"
+                                    : "upright by its underarm points and its hem; its grain line lies askew"));
         }
         if (!grains.isEmpty()) {
             boolean told = hem.isPresent() && apart(grain, hem.getAsDouble(), 180) <= AGREE || square(grain);
             if (told) {
-                return upright(grain, "upright by its grain line; its underarm points do not lie level");
+                return upright(grain, Text.of("upright by its grain line; its underarm points do not lie level"));
             }
-            throw unsure(bicep, hem, "its grain line, " + degrees(apart(grain, bicep, 180)) + " degrees off, ");
+            throw unsure(bicep, hem, OptionalDouble.of(apart(grain, bicep, 180)));
         }
         if (inside) {
-            return upright(bicep, "upright by its underarm points and a line inside");
+            return upright(bicep, Text.of("upright by its underarm points and a line inside"));
         }
         if (besideHem && apart(hem.getAsDouble(), bicep, 360) <= ALONG) {
             return upright(
-                    hem.getAsDouble(), "upright by its hem and a line inside; its underarm points do not lie level");
+                    hem.getAsDouble(),
+                    Text.of("upright by its hem and a line inside; its underarm points do not lie level"));
         }
         if (square(bicep)) {
-            return upright(bicep, "upright as drawn, its underarm points level");
+            return upright(bicep, Text.of("upright as drawn, its underarm points level"));
         }
         if (mirrors(ring, cap)) {
-            return upright(bicep, "upright by its underarm points, as one half of it mirrors the other");
+            return upright(bicep, Text.of("upright by its underarm points, as one half of it mirrors the other"));
         }
         if (hem.isPresent() && square(hem.getAsDouble()) && apart(hem.getAsDouble(), bicep, 360) <= ALONG) {
-            return upright(hem.getAsDouble(), "upright as drawn, its hem level; its underarm points do not lie level");
+            return upright(
+                    hem.getAsDouble(),
+                    Text.of("upright as drawn, its hem level; its underarm points do not lie level"));
         }
-        throw unsure(bicep, hem, "");
+        throw unsure(bicep, hem, OptionalDouble.empty());
     }
 
-    private static SleeveShape.NoSleeve unsure(double bicep, OptionalDouble hem, String grain) {
-        return new SleeveShape.NoSleeve("which way up it lies is not certain: " + grain
-                + (hem.isPresent()
-                        ? "its hem and the line between its underarm points lie "
-                                + degrees(apart(hem.getAsDouble(), bicep, 360)) + " degrees apart"
-                        : "only its underarm points show a direction")
-                + "; draw a grain line along its centre, or turn it upright");
+    private static SleeveShape.NoSleeve unsure(double bicep, OptionalDouble hem, OptionalDouble grain) {
+        List<Text> shown = new ArrayList<>();
+        grain.ifPresent(off ->
+                shown.add(Text.of("its grain line is {degrees} degrees off").with("degrees", degrees(off))));
+        shown.add(
+                hem.isPresent()
+                        ? Text.of("its hem and the line between its underarm points lie {degrees} degrees apart")
+                                .with("degrees", degrees(apart(hem.getAsDouble(), bicep, 360)))
+                        : Text.of("only its underarm points show a direction"));
+        return new SleeveShape.NoSleeve(
+                Text.of("which way up it lies is not certain: {shown}; draw a grain line along its centre, or turn it"
+                                + " upright")
+                        .with("shown", Text.joined(shown, ", ")));
     }
 
-    private static String degrees(double angle) {
-        return Double.toString(Math.rint(10 * angle) / 10);
+    private static Text degrees(double angle) {
+        return Text.figures(Double.toString(Math.rint(10 * angle) / 10));
     }
 
     private static boolean square(double heading) {
         return apart(heading, 0, 90) <= EXACT;
     }
 
-    private static SleeveAxis upright(double up, String how) {
+    private static SleeveAxis upright(double up, Text how) {
         double turn = 90 - up;
         double quarter = 90 * Math.rint(turn / 90);
         return new SleeveAxis(Math.abs(turn - quarter) <= EXACT / 100 ? quarter : turn, how);

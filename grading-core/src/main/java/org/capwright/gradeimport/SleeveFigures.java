@@ -9,6 +9,7 @@ import org.capwright.check.CheckedMeasure;
 import org.capwright.check.NestLine;
 import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /** Measures the shape of a sleeve, or of the overlay over one. */
 final class SleeveFigures {
@@ -21,7 +22,7 @@ final class SleeveFigures {
 
     private SleeveFigures() {}
 
-    static Map<CheckedMeasure, Double> sleeve(SleeveShape shape, List<DrawnLine> marks, List<String> how) {
+    static Map<CheckedMeasure, Double> sleeve(SleeveShape shape, List<DrawnLine> marks, List<Text> how) {
         Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
         double bicep = shape.bicep();
         double front = 0.0 - shape.cap().get(0).x();
@@ -32,15 +33,18 @@ final class SleeveFigures {
         values.put(CheckedMeasure.CAP_LINE, shape.frontCapLine() + shape.backCapLine());
         values.put(CheckedMeasure.FRONT_WIDTH, front);
         values.put(CheckedMeasure.BACK_WIDTH, bicep - front);
-        how.add("bicep line from corner to corner below the cap");
+        how.add(Text.of("bicep line from corner to corner below the cap"));
         how.add(
-                shape.half() == SleeveShape.Half.NONE
-                        ? "drawn whole; its left half, as drawn, is taken for the front"
-                        : "drawn as its " + (shape.half() == SleeveShape.Half.LEFT ? "left" : "right")
-                                + " half: a straight edge runs down from its highest point, the fold");
+                switch (shape.half()) {
+                    case NONE -> Text.of("drawn whole; its left half, as drawn, is taken for the front");
+                    case LEFT ->
+                        Text.of("drawn as its left half: a straight edge runs down from its highest point, the fold");
+                    case RIGHT ->
+                        Text.of("drawn as its right half: a straight edge runs down from its highest point, the fold");
+                });
         Optional<List<Point>> hem = shape.hem();
         if (hem.isEmpty()) {
-            how.add("it ends at the bicep line, so it has no length and no wrist");
+            how.add(Text.of("it ends at the bicep line, so it has no length and no wrist"));
             return values;
         }
         values.put(
@@ -50,16 +54,17 @@ final class SleeveFigures {
         return values;
     }
 
-    static Map<CheckedMeasure, Double> overlay(SleeveShape shape, List<String> how) {
+    static Map<CheckedMeasure, Double> overlay(SleeveShape shape, List<Text> how) {
         Map<CheckedMeasure, Double> values = new EnumMap<>(CheckedMeasure.class);
         if (shape.jagged()) {
-            how.add("an overlay whose top edge is cut for pleats: edge, length and rise of the flat draft do not show");
+            how.add(Text.of("an overlay whose top edge is cut for pleats: edge, length and rise of the flat draft do"
+                    + " not show"));
             return values;
         }
         values.put(CheckedMeasure.OVERLAY_EDGE, shape.frontCapLine() + shape.backCapLine());
-        how.add("measured as an overlay");
+        how.add(Text.of("measured as an overlay"));
         Optional<Double> hem = shape.hem().flatMap(line -> crossing(line));
-        hem.ifPresent(y -> values.put(CheckedMeasure.OVERLAY_LENGTH, shape.capHeight() - y));
+        hem.ifPresent(y -> values.put(CheckedMeasure.OVERLAY_TOTAL_LENGTH, shape.capHeight() - y));
         return values;
     }
 
@@ -98,14 +103,14 @@ final class SleeveFigures {
      * is swung about the front end F of the elbow line by an angle a, with its centre line square to the turned elbow line, so (M - F) · (cos a, -sin a) = |F to centre|.
      */
     private static double length(
-            SleeveShape shape, List<Point> hem, List<DrawnLine> marks, double skew, List<String> how) {
+            SleeveShape shape, List<Point> hem, List<DrawnLine> marks, double skew, List<Text> how) {
         Point apex = shape.cap().get(shape.apex());
         Point front = hem.get(0);
         Point back = hem.get(hem.size() - 1);
         Point middle = front.plus(back.minus(front).unit().times(front.distanceTo(back) / 2 + skew));
         Optional<Double> below = crossing(hem);
         if (Math.abs(middle.x()) <= ASIDE && below.isPresent()) {
-            how.add("length from the apex straight down to the hem");
+            how.add(Text.of("length from the apex straight down to the hem"));
             return apex.y() - below.get();
         }
         boolean toRight = middle.x() > 0;
@@ -120,14 +125,14 @@ final class SleeveFigures {
             double angle = heading - Math.acos(Math.max(-1, Math.min(1, half / reach)));
             Point centre = hinge.plus(new Point(Math.cos(angle), 0.0 - Math.sin(angle)).times(half));
             Point joint = new Point(0, hinge.y());
-            how.add("turned at the elbow: length down to the elbow line and on along the turned centre line");
+            how.add(Text.of("turned at the elbow: length down to the elbow line and on along the turned centre line"));
             return apex.distanceTo(joint) + joint.distanceTo(centre) + centre.distanceTo(hemCentre);
         }
         if (below.isPresent() && Math.abs(middle.x()) <= 0.1 * shape.bicep()) {
-            how.add("length from the apex straight down to the hem, which does not lie evenly below it");
+            how.add(Text.of("length from the apex straight down to the hem, which does not lie evenly below it"));
             return apex.y() - below.get();
         }
-        how.add("the hem lies to one side: length straight from the apex to the middle of the hem");
+        how.add(Text.of("the hem lies to one side: length straight from the apex to the middle of the hem"));
         return apex.distanceTo(middle);
     }
 

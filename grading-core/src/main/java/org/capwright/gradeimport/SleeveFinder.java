@@ -7,6 +7,7 @@ import org.capwright.exchange.dxf.DrawnLine;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /** Stands an outline upright and finds the sleeve in it. */
 final class SleeveFinder {
@@ -22,8 +23,8 @@ final class SleeveFinder {
     /** The least share of the width of an overlay that lies under its top edge. */
     private static final double WHOLE = 0.9;
 
-    private static final String BY_GRAIN = "upright by its grain line";
-    private static final String AS_DRAWN = "upright as drawn";
+    private static final Text BY_GRAIN = Text.of("upright by its grain line");
+    private static final Text AS_DRAWN = Text.of("upright as drawn");
 
     private SleeveFinder() {}
 
@@ -35,14 +36,14 @@ final class SleeveFinder {
      */
     static SleeveShape overlay(SizedPiece piece) throws SleeveShape.NoSleeve {
         Optional<Upright> plain = Optional.empty();
-        String reason = "";
+        Optional<Text> reason = Optional.empty();
         try {
             Upright upright = upright(piece);
             if (upright.shape.bicep() >= WHOLE * upright.shape.across()) {
                 plain = Optional.of(upright);
             }
         } catch (SleeveShape.NoSleeve e) {
-            reason = e.reason();
+            reason = Optional.of(e.reason());
         }
         List<SleeveShape> pleated = new ArrayList<>();
         for (SleeveAxis axis :
@@ -53,7 +54,7 @@ final class SleeveFinder {
                     pleated.add(wide);
                 }
             } catch (SleeveShape.NoSleeve e) {
-                reason = reason.isEmpty() ? e.reason() : reason;
+                reason = reason.or(() -> Optional.of(e.reason()));
             }
         }
         if (pleated.size() == 1) {
@@ -62,10 +63,8 @@ final class SleeveFinder {
         if (plain.isPresent() && pleated.isEmpty()) {
             return plain.get().shape;
         }
-        throw new SleeveShape.NoSleeve(
-                pleated.isEmpty() && !reason.isEmpty()
-                        ? reason
-                        : "nothing shows which way up it lies; draw a grain line");
+        throw new SleeveShape.NoSleeve(reason.filter(why -> pleated.isEmpty())
+                .orElse(Text.of("nothing shows which way up it lies; draw a grain line")));
     }
 
     /** The shape of a sleeve. */
@@ -79,19 +78,19 @@ final class SleeveFinder {
         if (axis.isPresent()) {
             return new Upright(axis.get(), shape(piece, axis.get(), SleeveShape.Underarm.FIRST_CORNER));
         }
-        String reason = "";
+        Optional<Text> reason = Optional.empty();
         for (SleeveAxis tried : byGrainOrSheet(piece)) {
             try {
                 SleeveShape shape = shape(piece, tried, SleeveShape.Underarm.FIRST_CORNER);
                 if (isSure(tried, shape)) {
                     return new Upright(tried, shape);
                 }
-                reason = "its underarm corners do not lie level, and it has no grain line";
+                reason = Optional.of(Text.of("its underarm corners do not lie level, and it has no grain line"));
             } catch (SleeveShape.NoSleeve e) {
-                reason = reason.isEmpty() ? e.reason() : reason;
+                reason = reason.or(() -> Optional.of(e.reason()));
             }
         }
-        throw new SleeveShape.NoSleeve(reason);
+        throw new SleeveShape.NoSleeve(reason.orElse(Text.of("nothing shows which way up it lies; draw a grain line")));
     }
 
     /** Whether more than the sheet shows the way up: a grain line, a fold, or underarm points on one level. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /**
  * A sleeve as its outline shows it, whole, in mm, y up, origin where the vertical through the apex meets the bicep line, the front half (the left one, as drawn) at negative x.
@@ -17,13 +18,15 @@ import org.capwright.geometry.Point;
  * @param placing from the drawing to here
  * @param how what shows which way up it lies, in words
  */
-record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Placing placing, String how) {
+record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Placing placing, Text how) {
 
     /** A turn of the outline by more than this is a corner, degrees. A flattened curve turns by less unless its radius is below half a millimetre. */
     private static final double CORNER = 30;
 
     /** A turn by less than this belongs to a smooth line, degrees. */
     private static final double SMOOTH = 20;
+
+    private static final Text UNTOLD = Text.name("");
 
     /** A turn by more than this shows which way a line bends, degrees. */
     private static final double BEND = 3;
@@ -65,17 +68,20 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
 
         private static final long serialVersionUID = 1L;
 
-        NoSleeve(String reason) {
-            super(reason, null, false, false);
+        private final transient Text reason;
+
+        NoSleeve(Text reason) {
+            super(reason.toString(), null, false, false);
+            this.reason = reason;
         }
 
-        String reason() {
-            return String.valueOf(getMessage());
+        Text reason() {
+            return reason;
         }
     }
 
     /** The same shape, told how it was stood upright. */
-    SleeveShape shown(String way) {
+    SleeveShape shown(Text way) {
         return new SleeveShape(cap, lower, apex, half, placing, way);
     }
 
@@ -153,11 +159,11 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             ring.remove(ring.size() - 1);
         }
         if (ring.size() < 4) {
-            throw new NoSleeve("it has fewer than four points");
+            throw new NoSleeve(Text.of("it has fewer than four points"));
         }
         double area = area(ring);
         if (Math.abs(area) < 100) {
-            throw new NoSleeve("it encloses less than a square centimetre");
+            throw new NoSleeve(Text.of("it encloses less than a square centimetre"));
         }
         if (area < 0) {
             Collections.reverse(ring);
@@ -243,7 +249,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         int left = underarm(turned, 1, underarm);
         int right = underarm(turned, -1, underarm);
         if (left >= right) {
-            throw new NoSleeve("no two corners lie below its highest point, one on either side");
+            throw new NoSleeve(Text.of("no two corners lie below its highest point, one on either side"));
         }
         Point leftUnderarm = turned.get(left);
         Point rightUnderarm = turned.get(right);
@@ -251,11 +257,11 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         double level = apexPoint.x() - leftUnderarm.x();
         double share = level / (rightUnderarm.x() - leftUnderarm.x());
         if (!(share > 0.05 && share < 0.95)) {
-            throw new NoSleeve("its highest point does not lie between its underarm corners");
+            throw new NoSleeve(Text.of("its highest point does not lie between its underarm corners"));
         }
         // A hem may bulge, more on one side than on the other.
         if (underarm == Underarm.FIRST_CORNER && Math.abs(leftUnderarm.y() - rightUnderarm.y()) > 0.15 * width) {
-            throw new NoSleeve("its underarm corners do not lie on one level");
+            throw new NoSleeve(Text.of("its underarm corners do not lie on one level"));
         }
         Point foot = leftUnderarm.towards(rightUnderarm, share);
         checkCap(apexPoint.y() - foot.y(), width);
@@ -267,7 +273,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         cap.addAll(moved(turned.subList(0, left + 1), foot));
         Collections.reverse(cap);
         List<Point> lower = moved(turned.subList(left, right + 1), foot);
-        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright), "");
+        return new SleeveShape(List.copyOf(cap), List.copyOf(lower), left, Half.NONE, toOrigin.after(upright), UNTOLD);
     }
 
     /**
@@ -320,13 +326,13 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
         Point apexPoint = turned.get(0);
         int right = underarm(turned, -1, underarmCorner);
         if (right < 2) {
-            throw new NoSleeve("no corner lies between its highest point and its hem");
+            throw new NoSleeve(Text.of("no corner lies between its highest point and its hem"));
         }
         Point underarm = turned.get(right);
         Point foot = new Point(apexPoint.x(), underarm.y());
         double width = underarm.x() - apexPoint.x();
         if (!(width > 10)) {
-            throw new NoSleeve("its underarm corner lies on the fold");
+            throw new NoSleeve(Text.of("its underarm corner lies on the fold"));
         }
         checkCap(apexPoint.y() - foot.y(), 2 * width);
         List<Point> rightCap = new ArrayList<>();
@@ -347,7 +353,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
                 rightCap.size() - 1,
                 drawn,
                 Placing.move(-foot.x(), -foot.y()).after(side).after(upright),
-                "");
+                UNTOLD);
     }
 
     /** A line that starts on x = 0, with its mirror image in front of it. */
@@ -370,10 +376,10 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
 
     private static void checkCap(double height, double width) throws NoSleeve {
         if (!(height > 0.03 * width && height > 5)) {
-            throw new NoSleeve("it has no cap: its corners lie as high as its highest point");
+            throw new NoSleeve(Text.of("it has no cap: its corners lie as high as its highest point"));
         }
         if (height > 2.5 * width) {
-            throw new NoSleeve("it is too narrow for its cap");
+            throw new NoSleeve(Text.of("it is too narrow for its cap"));
         }
     }
 
@@ -399,7 +405,7 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             }
         }
         if (best == 0) {
-            throw new NoSleeve("all of it lies on one side of its highest point");
+            throw new NoSleeve(Text.of("all of it lies on one side of its highest point"));
         }
         return best;
     }
@@ -452,12 +458,12 @@ record SleeveShape(List<Point> cap, List<Point> lower, int apex, Half half, Plac
             int at = Math.floorMod(step * k, n);
             if (isCorner(ring, at) && turn(ring, at) > 0 && ring.get(0).distanceTo(ring.get(at)) > AT_APEX) {
                 if (ring.get(0).y() - ring.get(at).y() <= 2) {
-                    throw new NoSleeve("it has no cap: its top is a level edge");
+                    throw new NoSleeve(Text.of("it has no cap: its top is a level edge"));
                 }
                 return at;
             }
         }
-        throw new NoSleeve("it has no corners");
+        throw new NoSleeve(Text.of("it has no corners"));
     }
 
     /** By how much the outline turns to the left at a vertex, degrees. A line that runs straight back turns by 180. */

@@ -19,6 +19,7 @@ import org.capwright.check.RowGrids;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
+import org.capwright.words.Text;
 
 /**
  * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons, bars or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
@@ -50,13 +51,13 @@ public final class SpecTableReader {
         traces.found(
                 0,
                 ImportNote.FILE,
-                "cells parted by "
-                        + switch (grid.delimiter()) {
-                            case '\t' -> "tabs";
-                            case '|' -> "bars";
-                            case ';' -> "semicolons";
-                            default -> "commas";
-                        });
+                Text.of(
+                        switch (grid.delimiter()) {
+                            case '\t' -> "cells parted by tabs";
+                            case '|' -> "cells parted by bars";
+                            case ';' -> "cells parted by semicolons";
+                            default -> "cells parted by commas";
+                        }));
         TableContext context = TableContext.of(file, grid, options, traces);
         TableContent content = layout(context);
         return grade(context, content);
@@ -95,12 +96,7 @@ public final class SpecTableReader {
             column = down.get(c).size() > down.get(column).size() ? c : column;
         }
         if (across == 0) {
-            throw new ForeignInputException(
-                    context.file(),
-                    0,
-                    "no point of measure is known by its name" + unknownNames(context)
-                            + "; say what they are by the mapping, or name one bicep, sleeve length, cap height,"
-                            + " armhole, elbow or wrist");
+            throw new ForeignInputException(context.file(), 0, noneKnown(unknownNames(context)));
         }
         // Where one point alone is known, the figures tell whether they stand beside its name or below.
         int most = down.get(column).size();
@@ -131,7 +127,16 @@ public final class SpecTableReader {
                 .filter(name -> name.length() > 2)
                 .limit(4)
                 .collect(Collectors.joining(", "));
-        return names.isEmpty() ? "" : ": " + names;
+        return names;
+    }
+
+    private static Text noneKnown(String names) {
+        return names.isEmpty()
+                ? Text.of("no point of measure is known by its name; say what they are by the mapping, or name one"
+                        + " bicep, sleeve length, cap height, armhole, elbow or wrist")
+                : Text.of("no point of measure is known by its name: {names}; say what they are by the mapping,"
+                                + " or name one bicep, sleeve length, cap height, armhole, elbow or wrist")
+                        .with("names", names);
     }
 
     private static ForeignGrade grade(TableContext context, TableContent content) throws ForeignInputException {
@@ -141,7 +146,7 @@ public final class SpecTableReader {
                 .forEach((size, values) -> bySize.computeIfAbsent(size, s -> new EnumMap<>(CheckedMeasure.class))
                         .putAll(values));
         if (bySize.isEmpty() || bySize.values().stream().allMatch(Map::isEmpty)) {
-            throw new ForeignInputException(context.file(), 0, "the table holds no figure of any size");
+            throw new ForeignInputException(context.file(), 0, Text.of("the table holds no figure of any size"));
         }
         List<String> labels = List.copyOf(bySize.keySet());
         List<String> ordered = Increments.spans(
@@ -149,7 +154,8 @@ public final class SpecTableReader {
         askBounds(context, labels);
         Optional<String> ofIncrements = Increments.added(context, ordered, bySize);
         if (!ordered.equals(labels)) {
-            context.traces().found(0, ImportNote.FILE, "sizes put in the order of their labels, smallest first");
+            context.traces()
+                    .found(0, ImportNote.FILE, Text.of("sizes put in the order of their labels, smallest first"));
         }
         Set<CheckedMeasure> doubtful = Doubts.of(context, ordered, bySize);
         List<CheckedSize> read = ordered.stream()
@@ -182,10 +188,25 @@ public final class SpecTableReader {
                             0,
                             Unread.Part.FILE,
                             List.of(),
-                            "columns such as \u201c" + ForeignInputException.shown(bounds.get(0))
-                                    + "\u201d seem to hold bounds of a figure, and not the figure of a size",
-                            "Send one column for each size, with the figure that is meant."));
+                            Text.of("columns such as \u201c{name}\u201d seem to hold bounds of a figure, and"
+                                            + " not the figure of a size")
+                                    .with("name", ForeignInputException.shown(bounds.get(0))),
+                            Text.of("Send one column for each size, with the figure that is meant.")));
         }
+    }
+
+    private static List<Text> likely(String name, List<UnreadRow.Proposal> proposals) {
+        List<Text> told = new ArrayList<>();
+        told.add(Text.of("\u201c{name}\u201d is not a name that is known for a point of measure of a sleeve")
+                .with("name", name));
+        for (UnreadRow.Proposal each : proposals) {
+            String code = each.measure().code();
+            told.add(Text.of("it may be {measure}, as {why}: mapping {mapping}")
+                    .with("measure", Text.of(code))
+                    .with("why", each.why())
+                    .with("mapping", "{\"" + name + "\": \"" + code + "\"}"));
+        }
+        return told;
     }
 
     /** Tells of rows whose names are not known, and of what they may be. */
@@ -195,17 +216,7 @@ public final class SpecTableReader {
             List<UnreadRow.Proposal> proposals = rows.size() < MOST_PROPOSED ? Proposals.of(row, known) : List.of();
             rows.add(new UnreadRow(row.line(), row.name(), proposals));
             String name = ForeignInputException.shown(row.name());
-            context.traces()
-                    .notRead(
-                            row.line(),
-                            ImportNote.FILE,
-                            "\u201c" + name + "\u201d is not a name that is known for a point of measure of a sleeve"
-                                    + proposals.stream()
-                                            .map(each -> "; it may be "
-                                                    + each.measure().code() + ", as " + each.why() + ": mapping {\""
-                                                    + name
-                                                    + "\": \"" + each.measure().code() + "\"}")
-                                            .collect(Collectors.joining()));
+            context.traces().notRead(row.line(), ImportNote.FILE, Text.joined(likely(name, proposals), "; "));
         }
         Set<String> cells = context.mapping().isEmpty()
                 ? Set.of()
@@ -221,8 +232,8 @@ public final class SpecTableReader {
                         .leftOut(
                                 0,
                                 ImportNote.FILE,
-                                "the mapping names \u201c" + ForeignInputException.shown(name)
-                                        + "\u201d, which is not in the table"));
+                                Text.of("the mapping names \u201c{name}\u201d, which is not in the table")
+                                        .with("name", ForeignInputException.shown(name))));
         return rows;
     }
 }

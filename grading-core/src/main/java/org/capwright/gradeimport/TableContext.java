@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignFile;
@@ -15,6 +16,7 @@ import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Text;
 
 /**
  * A table with what holds for all of its cells.
@@ -86,20 +88,20 @@ record TableContext(
 
     /** What stands over a column of steps (common practice, no source). */
     private static final Pattern STEPS = Pattern.compile("(?:grade|grading|grade rule|grade step|grade"
-            + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
-            + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
-            + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
-            + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
-            + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
-            + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
+        + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
+        + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
+        + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
+        + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
+        + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
+        + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
 
     private static final Pattern NO_SIZE = Pattern.compile(
             "(?:tolerancia|tolerancja|tolerans|tolerantie|tolleranza|tolerances?|許容差|公差|bemerkung|bemerkungen|remarques?|notas?|not|opmerking|opmerkingen|uwagi|備考|nr|lp|sira|num|ref|unidad|unidade|unite|einheit|eenheid|jednostka|birim|単位|tol|tolerances?|toleranz|jumps?|grade|grading|grade"
-                    + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
-                    + " size|sample"
-                    + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
-                    + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
-                    + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
+                + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
+                + " size|sample"
+                + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
+                + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
+                + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
 
     static TableContext of(ForeignFile file, CsvGrid grid, ForeignOptions options, ImportNotes traces) {
         boolean decimalComma = false;
@@ -119,14 +121,16 @@ record TableContext(
                                             .flatMap(other -> UnitWords.alone(other).stream())
                                             .findFirst()
                                     : Optional.empty());
-                    unit.ifPresent(u ->
-                            traces.found(row.line(), ImportNote.FILE, "unit " + u.symbol() + ", as the table states"));
+                    unit.ifPresent(u -> traces.found(
+                            row.line(),
+                            ImportNote.FILE,
+                            Text.of("unit {unit}, as the table states").with("unit", u.symbol())));
                 }
             }
         }
         Figure.Comma comma = decimalComma || !decimalPoint ? Figure.Comma.DECIMAL : Figure.Comma.THOUSANDS;
         if (decimalComma) {
-            traces.found(0, ImportNote.FILE, "numbers with a decimal comma");
+            traces.found(0, ImportNote.FILE, Text.of("numbers with a decimal comma"));
         }
         Map<String, String> mapping = new HashMap<>();
         options.mapping().forEach((name, meaning) -> mapping.put(PointNames.normal(name), meaning.strip()));
@@ -249,14 +253,17 @@ record TableContext(
         if (isBlank(cell)) {
             return Optional.empty();
         }
-        String where = "column " + (column + 1) + ", " + point.measure().code() + " of size "
-                + ForeignInputException.shown(size) + ": ";
+        UnaryOperator<Text> here = wrong -> Text.of("column {column}, {measure} of size {size}: {wrong}")
+                .with("column", column + 1)
+                .with("measure", Text.of(point.measure().code()))
+                .with("size", ForeignInputException.shown(size))
+                .with("wrong", wrong);
         Figure figure = Figure.of(cell, comma)
                 .orElseThrow(() -> new ForeignInputException(
                         file,
                         row.line(),
-                        where + "\u201c" + ForeignInputException.shown(cell)
-                                + "\u201d is no length; write it like 36.5, 36,5 or 14 1/4"));
+                        here.apply(Text.of("\u201c{cell}\u201d is no length; write it like 36.5, 36,5 or 14 1/4")
+                                .with("cell", ForeignInputException.shown(cell)))));
         if (point.measure().quantity() != Quantity.LENGTH) {
             return Optional.of(figure.number());
         }
@@ -267,9 +274,8 @@ record TableContext(
                 .orElseThrow(() -> new ForeignInputException(
                         file,
                         row.line(),
-                        where
-                                + "no unit is stated; give mm, cm or in, or write it into a heading such as"
-                                + " \u201cBicep (cm)\u201d"));
+                        here.apply(Text.of("no unit is stated; give mm, cm or in, or write it into a heading such"
+                                + " as \u201cBicep (cm)\u201d"))));
         Optional.ofNullable(written.get(point.measure()))
                 .ifPresent(own -> own.units().add(of));
         double millimetres = of.toMillimetres(number(row, cell, figure, point, of)) * point.factor();
@@ -277,8 +283,10 @@ record TableContext(
             throw new ForeignInputException(
                     file,
                     row.line(),
-                    where + ForeignInputException.shown(cell) + " " + of.symbol() + " is out of all range; at most "
-                            + of.format(FARTHEST) + " " + of.symbol() + " can be read");
+                    here.apply(Text.of("{cell} {unit} is out of all range; at most {most} {unit} can be read")
+                            .with("cell", ForeignInputException.shown(cell))
+                            .with("most", Text.figures(of.format(FARTHEST)))
+                            .with("unit", of.symbol())));
         }
         return Optional.of(millimetres);
     }
@@ -295,7 +303,8 @@ record TableContext(
         traces.assumed(
                 row.line(),
                 measure.code(),
-                "\u201c" + ForeignInputException.shown(cell) + "\u201d read as thousands, since no sleeve is so small");
+                Text.of("\u201c{figure}\u201d read as thousands, since no sleeve is so small")
+                        .with("figure", ForeignInputException.shown(cell)));
         return thousands.get();
     }
 
@@ -303,7 +312,11 @@ record TableContext(
     void known(int line, String name, PointNames.Match match) {
         written.put(match.measure(), WrittenRow.of(line, name, match));
         traces.found(
-                line, match.measure().code(), "\u201c" + ForeignInputException.shown(name) + "\u201d, " + match.how());
+                line,
+                match.measure().code(),
+                Text.of("\u201c{name}\u201d, {how}")
+                        .with("name", ForeignInputException.shown(name))
+                        .with("how", match.how()));
     }
 
     /** Figures of cells that may be no figures at all. */
@@ -322,17 +335,31 @@ record TableContext(
 
     /** Tells of a row or column that is no known point of measure. With figures in it, it may be one under another name. */
     void unknown(int line, String name, boolean filled, List<Double> figures) {
-        String quoted = "\u201c" + ForeignInputException.shown(name) + "\u201d";
+        String shown = ForeignInputException.shown(name);
         if (name.contains("%")) {
-            traces.leftOut(line, ImportNote.FILE, quoted + " is a share and no length");
+            traces.leftOut(
+                    line,
+                    ImportNote.FILE,
+                    Text.of("\u201c{name}\u201d is a share and no length").with("name", shown));
         } else if (said(name).equals(ForeignOptions.IGNORED)) {
-            traces.leftOut(line, ImportNote.FILE, quoted + " is no part of the sleeve, as the sender says");
+            traces.leftOut(
+                    line,
+                    ImportNote.FILE,
+                    Text.of("\u201c{name}\u201d is no part of the sleeve, as the sender says")
+                            .with("name", shown));
         } else if (PointNames.isBesideTheChecks(name)) {
-            traces.leftOut(line, ImportNote.FILE, quoted + " is a point of measure that no check judges");
+            traces.leftOut(
+                    line,
+                    ImportNote.FILE,
+                    Text.of("\u201c{name}\u201d is a point of measure that no check judges")
+                            .with("name", shown));
         } else if (filled) {
             unnamed.add(new Unnamed(line, name, figures));
         } else {
-            traces.leftOut(line, ImportNote.FILE, quoted + " has no figures");
+            traces.leftOut(
+                    line,
+                    ImportNote.FILE,
+                    Text.of("\u201c{name}\u201d has no figures").with("name", shown));
         }
     }
 
@@ -340,11 +367,11 @@ record TableContext(
     String fresh(String label, List<String> taken, int line) throws ForeignInputException {
         if (label.isEmpty() || label.length() > 40) {
             throw new ForeignInputException(
-                    file, line, "a size without a name, or with one of more than 40 characters");
+                    file, line, Text.of("a size without a name, or with one of more than 40 characters"));
         }
         if (taken.contains(label)) {
             throw new ForeignInputException(
-                    file, line, "size " + ForeignInputException.shown(label) + " is there twice");
+                    file, line, Text.of("size {size} is there twice").with("size", ForeignInputException.shown(label)));
         }
         return label;
     }

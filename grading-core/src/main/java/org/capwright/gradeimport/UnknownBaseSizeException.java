@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /** Thrown when the sender names a base size that the files do not have: the files are right, what is said of them is wrong. */
 public final class UnknownBaseSizeException extends ForeignInputException {
@@ -15,7 +16,12 @@ public final class UnknownBaseSizeException extends ForeignInputException {
     private final transient List<String> sizes;
 
     UnknownBaseSizeException(String file, String given, List<String> sizes) {
-        super(file, 0, "base size " + shown(given) + " is not among the sizes " + shown(String.join(", ", sizes)));
+        super(
+                file,
+                0,
+                Text.of("base size {size} is not among the sizes {sizes}")
+                        .with("size", shown(given))
+                        .with("sizes", shown(String.join(", ", sizes))));
         this.given = shown(given);
         this.sizes = sizes.stream().map(ForeignInputException::shown).toList();
     }

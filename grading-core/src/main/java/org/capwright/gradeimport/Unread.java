@@ -24,8 +24,8 @@ public final class Unread {
 
     private static final String RENAME =
             "Say what it is by the mapping, such as {\"Armloch\": \"armhole\"}, with ignore for what is no part of the"
-                    + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
-                    + " elbow or wrist.";
+                + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
+                + " elbow or wrist.";
 
     private static final String REDRAW =
             "Draw the sleeve of each size once, as one closed line with a grain line along its centre, and name its"
@@ -74,10 +74,10 @@ public final class Unread {
                     question.line() > 0
                             ? Text.of("line {line}: {question}")
                                     .with("line", question.line())
-                                    .with("question", Text.of(question.words()))
-                            : Text.of(question.words()),
+                                    .with("question", question.words())
+                            : question.words(),
                     Text.of(ITSELF),
-                    Text.of(question.answers())));
+                    question.answers()));
         }
         List<String> sizes =
                 grade.grade().sizes().stream().map(CheckedSize::label).toList();
@@ -102,7 +102,7 @@ public final class Unread {
                                                         : "line {line} was not read, so it is not judged: {what}")
                                 .with("file", note.file())
                                 .with("line", note.line())
-                                .with("what", Text.of(note.words())),
+                                .with("what", note.words()),
                         Text.of(ITSELF),
                         Text.of(drawn ? REDRAW : RENAME)));
             }

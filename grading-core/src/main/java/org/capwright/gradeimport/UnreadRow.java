@@ -2,6 +2,7 @@ package org.capwright.gradeimport;
 
 import java.util.List;
 import org.capwright.check.CheckedMeasure;
+import org.capwright.words.Text;
 
 /**
  * A row or column of a sheet with figures whose name is not known.
@@ -18,7 +19,7 @@ public record UnreadRow(int line, String name, List<Proposal> proposals) {
      * @param measure the point of measure
      * @param why the likeness of words or figures that speaks for it
      */
-    public record Proposal(CheckedMeasure measure, String why) {}
+    public record Proposal(CheckedMeasure measure, Text why) {}
 
     /**
      * Copies the proposals.

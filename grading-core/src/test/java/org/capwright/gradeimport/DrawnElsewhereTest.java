@@ -101,7 +101,7 @@ class DrawnElsewhereTest {
     }
 
     private static boolean says(ForeignGrade read, String words) {
-        return read.traces().stream().anyMatch(trace -> trace.words().contains(words));
+        return read.traces().stream().anyMatch(trace -> trace.words().toString().contains(words));
     }
 
     private static ForeignGrade read(String... names) throws IOException, ForeignInputException {

@@ -318,8 +318,8 @@ final class OtherHands {
 
     private static boolean notes(ForeignGrade read, String words) {
         return read.traces().stream()
-                .anyMatch(note ->
-                        note.kind() == ImportNote.Kind.ASSUMED && note.words().contains(words));
+                .anyMatch(note -> note.kind() == ImportNote.Kind.ASSUMED
+                        && note.words().toString().contains(words));
     }
 
     private static boolean says(List<Finding> findings, String words) {

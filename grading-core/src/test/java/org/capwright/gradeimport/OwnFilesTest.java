@@ -82,7 +82,7 @@ class OwnFilesTest {
             outlines(DxfExport.blocks(set));
             return false;
         } catch (ForeignInputException e) {
-            assertTrue(e.reason().toString().contains("no outline of any size is a sleeve"), e.reason());
+            assertTrue(e.reason().toString().contains("no outline of any size is a sleeve"), e.getMessage());
             return true;
         }
     }
@@ -96,7 +96,7 @@ class OwnFilesTest {
         boolean flat =
                 overlay && truth.baseSize().value(CheckedMeasure.PLEAT_DEPTH).isEmpty();
         if (flat) {
-            drawn.addAll(List.of(CheckedMeasure.OVERLAY_EDGE, CheckedMeasure.OVERLAY_LENGTH));
+            drawn.addAll(List.of(CheckedMeasure.OVERLAY_EDGE, CheckedMeasure.OVERLAY_TOTAL_LENGTH));
         }
         if (under) {
             drawn.addAll(List.of(CheckedMeasure.LENGTH, CheckedMeasure.WRIST));
@@ -176,7 +176,8 @@ class OwnFilesTest {
                     () -> read.traces().toString());
             assertTrue(
                     read.traces().stream()
-                            .anyMatch(t -> t.subject().equals("40") && t.words().contains("fold")),
+                            .anyMatch(t -> t.subject().equals("40")
+                                    && t.words().toString().contains("fold")),
                     () -> read.traces().toString());
         }
     }

@@ -19,6 +19,7 @@ import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.json.style.SizeRunWriter;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.words.Language;
 import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -62,6 +63,16 @@ public final class StyleFile {
     public StyleFile finished(UnaryOperator<PieceStep> finish) {
         return new StyleFile(
                 request.finished(finish.apply(PieceStep.usual(request.unit())).options()));
+    }
+
+    /**
+     * The same style in a language: labels, sewing order and covers. The JSON names none, as it is for every reader.
+     *
+     * @param language English unless it is said
+     * @return a new style
+     */
+    public StyleFile in(Language language) {
+        return new StyleFile(request.in(language));
     }
 
     /**

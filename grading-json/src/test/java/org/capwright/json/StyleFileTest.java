@@ -19,6 +19,7 @@ import org.capwright.json.problem.FieldViolation;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.measure.Dimension;
 import org.capwright.quantity.Unit;
+import org.capwright.words.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +74,16 @@ class StyleFileTest {
                 format);
         assertTrue(expected.length > 1000);
         assertArrayEquals(expected, file(StyleFile.read(file).pieces(), format));
+    }
+
+    @Test
+    void theFileIsForReadersOfEveryLanguage() throws IOException {
+        StyleFile gown = StyleFile.of(GOWN, RULES, SIZES);
+        Language french = Language.find("fr").orElseThrow();
+        assertArrayEquals(gown.written(), gown.in(french).written());
+        assertArrayEquals(
+                file(GOWN.language(french).grade(RULES, SIZES).pieces(), FileFormat.SVG),
+                file(StyleFile.read(gown.written()).in(french).pieces(), FileFormat.SVG));
     }
 
     @Test

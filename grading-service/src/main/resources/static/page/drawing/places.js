@@ -21,7 +21,7 @@ const PLACES = {
   elbow: [SLEEVES, mark("elbow-line")],
   wrist: [SLEEVES, edge("hem")],
   underarmSeam: [SLEEVES, edge("side-seam")],
-  overlayLength: [OVERLAY, line((d) => d.capHeight + d.rise, (d) => d.capHeight - d.overlayLength)],
+  overlayTotalLength: [OVERLAY, line((d) => d.capHeight + d.rise, (d) => d.capHeight - d.overlayLength)],
   overlayRise: [OVERLAY, line((d) => d.capHeight, (d) => d.capHeight + d.rise)],
   overlayWidth: [OVERLAY, mark("bicep-line")],
   overlayHem: [OVERLAY, edge("hem")],

@@ -18,7 +18,7 @@ class MovedIT {
             browser.type("f-overlay-length", "38");
             assertEquals(
                     "48 → 52",
-                    browser.run("return document.querySelector('tr.moved:has([data-code=overlayLength])"
+                    browser.run("return document.querySelector('tr.moved:has([data-code=overlayTotalLength])"
                             + " .moved-from').textContent;"));
             assertTrue(browser.all("tr.moved [data-code=bicep]").isEmpty(), "the bicep is as it was");
             assertTrue(

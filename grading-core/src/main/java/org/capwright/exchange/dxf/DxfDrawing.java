@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /** A drawing as ASCII DXF of release 12 or later, cut into its parts. Guaranteed not to change. */
 public final class DxfDrawing {
@@ -130,13 +131,14 @@ public final class DxfDrawing {
                     continue;
                 }
                 if (!atZero("SECTION")) {
-                    throw tags.error(tags.line(at), "outside of any section; 0 SECTION or 0 EOF should stand here");
+                    throw tags.error(
+                            tags.line(at), Text.of("outside of any section; 0 SECTION or 0 EOF should stand here"));
                 }
                 section();
                 any = true;
             }
             if (!any) {
-                throw tags.error(1, "the drawing is empty");
+                throw tags.error(1, Text.of("the drawing is empty"));
             }
         }
 
@@ -147,7 +149,7 @@ public final class DxfDrawing {
         private void section() throws ForeignInputException {
             int start = at++;
             if (tags.code(at) != 2) {
-                throw tags.error(tags.line(at), "a section without a name");
+                throw tags.error(tags.line(at), Text.of("a section without a name"));
             }
             String name = tags.text(at).toUpperCase(Locale.ROOT);
             at++;
@@ -160,7 +162,9 @@ public final class DxfDrawing {
             }
             if (!atZero("ENDSEC")) {
                 throw tags.error(
-                        tags.line(start), "section " + ForeignInputException.shown(name) + " is not ended by ENDSEC");
+                        tags.line(start),
+                        Text.of("section {name} is not ended by ENDSEC")
+                                .with("name", ForeignInputException.shown(name)));
             }
             at++;
         }
@@ -196,25 +200,27 @@ public final class DxfDrawing {
         private void blocks() throws ForeignInputException {
             while (!atZero("ENDSEC")) {
                 if (!atZero("BLOCK")) {
-                    throw tags.error(tags.line(at), "among the blocks, 0 BLOCK or 0 ENDSEC should stand here");
+                    throw tags.error(tags.line(at), Text.of("among the blocks, 0 BLOCK or 0 ENDSEC should stand here"));
                 }
                 DxfEntity head = entity();
                 List<DxfEntity> inside = new ArrayList<>();
                 entities(inside, "ENDBLK");
                 if (!atZero("ENDBLK")) {
-                    throw head.error("not ended by ENDBLK");
+                    throw head.error(Text.of("not ended by ENDBLK"));
                 }
                 entity();
                 String name = head.text(2);
                 if (name.isEmpty()) {
-                    throw head.error("without a name");
+                    throw head.error(Text.of("without a name"));
                 }
                 if (blocks.size() == MOST_BLOCKS) {
-                    throw head.error("more than " + MOST_BLOCKS + " blocks are not read");
+                    throw head.error(
+                            Text.of("more than {most} blocks are not read").with("most", MOST_BLOCKS));
                 }
                 Block block = new Block(name, head.line(), head.number(10, 0), head.number(20, 0), inside);
                 if (blocks.putIfAbsent(name.toUpperCase(Locale.ROOT), block) != null) {
-                    throw head.error("block " + ForeignInputException.shown(name) + " is defined twice");
+                    throw head.error(
+                            Text.of("block {name} is defined twice").with("name", ForeignInputException.shown(name)));
                 }
             }
         }
@@ -226,7 +232,7 @@ public final class DxfDrawing {
                 } else if (tags.code(at) == 999) {
                     at++;
                 } else {
-                    throw tags.error(tags.line(at), "a value outside of any entity");
+                    throw tags.error(tags.line(at), Text.of("a value outside of any entity"));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package org.capwright.exchange.dxf;
 
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /** What stands between one group code 0 and the next: positions of its pairs. */
 record DxfEntity(DxfTags tags, String type, int from, int to) {
@@ -27,7 +28,11 @@ record DxfEntity(DxfTags tags, String type, int from, int to) {
     double number(int code) throws ForeignInputException {
         int at = find(code);
         if (at < 0) {
-            throw tags.error(line(), type + " without group code " + code);
+            throw tags.error(
+                    line(),
+                    Text.of("{entity} without group code {code}")
+                            .with("entity", type)
+                            .with("code", code));
         }
         return tags.number(at);
     }
@@ -58,7 +63,8 @@ record DxfEntity(DxfTags tags, String type, int from, int to) {
         return number(230, 1) < 0;
     }
 
-    ForeignInputException error(String reason) {
-        return tags.error(line(), type + ": " + reason);
+    ForeignInputException error(Text reason) {
+        return tags.error(
+                line(), Text.of("{entity}: {reason}").with("entity", type).with("reason", reason));
     }
 }

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /** Puts the blocks of a drawing in place and turns its lines into chords in millimetres. What it makes is bounded, whatever the drawing holds. */
 final class DxfExpansion {
@@ -83,8 +84,8 @@ final class DxfExpansion {
         for (int i = 0; i < list.size(); i++) {
             DxfEntity entity = list.get(i);
             if (++entities > MOST_ENTITIES) {
-                throw entity.error(
-                        "with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
+                throw entity.error(Text.of("with all blocks put in place, more than {most} entities are not read")
+                        .with("most", MOST_ENTITIES));
             }
             String layer = entity.layer().equals("0") ? insertLayer : entity.layer();
             switch (entity.type()) {
@@ -111,23 +112,28 @@ final class DxfExpansion {
         String name = entity.text(2).toUpperCase(Locale.ROOT);
         DxfDrawing.Block block = drawing.blocks().get(name);
         if (block == null) {
-            throw entity.error("there is no block " + ForeignInputException.shown(entity.text(2)));
+            throw entity.error(
+                    Text.of("there is no block {name}").with("name", ForeignInputException.shown(entity.text(2))));
         }
         if (path.contains(name)) {
-            throw entity.error("block " + ForeignInputException.shown(block.name()) + " contains itself");
+            throw entity.error(
+                    Text.of("block {name} contains itself").with("name", ForeignInputException.shown(block.name())));
         }
         if (path.size() >= DEEPEST) {
-            throw entity.error("blocks within blocks, deeper than " + DEEPEST);
+            throw entity.error(
+                    Text.of("blocks within blocks, deeper than {most}").with("most", DEEPEST));
         }
         double scaleX = entity.number(41, 1);
         double scaleY = entity.number(42, 1);
         if (scaleX == 0 || scaleY == 0) {
-            throw entity.error("its scale is 0");
+            throw entity.error(Text.of("its scale is 0"));
         }
         int columns = Math.max(1, entity.whole(70, 1));
         int rows = Math.max(1, entity.whole(71, 1));
         if ((long) columns * rows > MOST_ENTITIES) {
-            throw entity.error(columns + " columns and " + rows + " rows of a block are not read");
+            throw entity.error(Text.of("{columns} columns and {rows} rows of a block are not read")
+                    .with("columns", columns)
+                    .with("rows", rows));
         }
         path.add(name);
         Placing whole = seen(entity, placing)
@@ -135,8 +141,8 @@ final class DxfExpansion {
                 .after(Placing.turn(entity.number(50, 0)));
         for (int k = 0; k < columns * rows; k++) {
             if (++entities > MOST_ENTITIES) {
-                throw entity.error(
-                        "with all blocks put in place, more than " + MOST_ENTITIES + " entities are not read");
+                throw entity.error(Text.of("with all blocks put in place, more than {most} entities are not read")
+                        .with("most", MOST_ENTITIES));
             }
             Placing place = whole.after(
                             Placing.move(k % columns * entity.number(44, 0), k / columns * entity.number(45, 0)))
@@ -195,7 +201,7 @@ final class DxfExpansion {
                 double from = whole ? 0 : Math.toRadians(entity.number(50));
                 double to = whole ? 2 * Math.PI : Math.toRadians(entity.number(51));
                 if (!(radius > 0)) {
-                    throw entity.error("its radius is not above 0");
+                    throw entity.error(Text.of("its radius is not above 0"));
                 }
                 add(entity, layer, instance, whole, arc(own, x, y, radius, from, beyond(from, to)));
             }
@@ -274,7 +280,7 @@ final class DxfExpansion {
             }
         }
         if (!complete) {
-            throw entity.error("its last vertex has no y");
+            throw entity.error(Text.of("its last vertex has no y"));
         }
         if (open) {
             vertices.add(new Vertex(x, y, bulge));
@@ -297,7 +303,7 @@ final class DxfExpansion {
             i++;
         }
         if (i >= list.size() || !list.get(i).type().equals("SEQEND")) {
-            throw head.error("not ended by SEQEND");
+            throw head.error(Text.of("not ended by SEQEND"));
         }
         if ((flags & (16 | 64)) == 0) {
             vertices(head, vertices, flags, seen(head, placing), instance, layer);
@@ -333,7 +339,7 @@ final class DxfExpansion {
         double dy = to.y - from.y;
         double b = from.bulge;
         if (Math.abs(b) > 1e4) {
-            throw entity.error("a bulge of " + b);
+            throw entity.error(Text.of("a bulge of {bulge}").with("bulge", Double.toString(b)));
         }
         if (dx == 0 && dy == 0) {
             return;
@@ -358,13 +364,14 @@ final class DxfExpansion {
 
     private void checkSize(DxfEntity entity, int more) throws ForeignInputException {
         if (points + more > MOST_POINTS || budget.isSpent()) {
-            throw entity.error("lines and curves that need more than " + MOST_POINTS + " points are not read");
+            throw entity.error(Text.of("lines and curves that need more than {most} points are not read")
+                    .with("most", MOST_POINTS));
         }
     }
 
     private static Point checked(DxfEntity entity, Point point) throws ForeignInputException {
         if (!(Math.abs(point.x()) <= FARTHEST && Math.abs(point.y()) <= FARTHEST)) {
-            throw entity.error("it lies more than a kilometre away; is the unit right?");
+            throw entity.error(Text.of("it lies more than a kilometre away; is the unit right?"));
         }
         return point;
     }

@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import org.capwright.exchange.FileText;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /** The pairs of group code and value of an ASCII DXF file, kept as positions in its bytes. */
 final class DxfTags {
@@ -44,16 +45,17 @@ final class DxfTags {
         boolean ended = false;
         while (!ended) {
             if (next >= bytes.length) {
-                throw error(line, "the file ends without its end mark EOF: it was cut off");
+                throw error(line, Text.of("the file ends without its end mark EOF: it was cut off"));
             }
             int code = code();
             if (next >= bytes.length) {
-                throw error(line, "the file ends after a group code: it was cut off");
+                throw error(line, Text.of("the file ends after a group code: it was cut off"));
             }
             int start = next;
             int end = endOfLine();
             if (end - start > LONGEST_VALUE) {
-                throw error(line, "a value of more than " + LONGEST_VALUE + " characters");
+                throw error(
+                        line, Text.of("a value of more than {most} characters").with("most", LONGEST_VALUE));
             }
             add(code, start, end);
             ended = code == 0 && is(count - 1, "EOF");
@@ -62,7 +64,9 @@ final class DxfTags {
 
     private void add(int code, int start, int end) throws ForeignInputException {
         if (count == MOST_TAGS) {
-            throw error(line, "a drawing of more than " + MOST_TAGS + " values is not read");
+            throw error(
+                    line,
+                    Text.of("a drawing of more than {most} values is not read").with("most", MOST_TAGS));
         }
         if (count == codes.length) {
             codes = Arrays.copyOf(codes, 2 * count);
@@ -92,8 +96,10 @@ final class DxfTags {
             throw error(
                     line,
                     line == 1 || found.indexOf('\ufffd') >= 0
-                            ? "not an ASCII DXF file: a group code should stand here, not \u201c" + found + "\u201d"
-                            : "a group code should stand here, not \u201c" + found + "\u201d");
+                            ? Text.of("not an ASCII DXF file: a group code should stand here, not \u201c{found}\u201d")
+                                    .with("found", found)
+                            : Text.of("a group code should stand here, not \u201c{found}\u201d")
+                                    .with("found", found));
         }
         return sign * number;
     }
@@ -177,8 +183,9 @@ final class DxfTags {
         if (!(Math.abs(number) <= FARTHEST)) {
             throw error(
                     line(tag),
-                    "group code " + codes[tag] + " needs a number between -1e7 and 1e7, not \u201c"
-                            + ForeignInputException.shown(text) + "\u201d");
+                    Text.of("group code {code} needs a number between -1e7 and 1e7, not \u201c{value}\u201d")
+                            .with("code", codes[tag])
+                            .with("value", ForeignInputException.shown(text)));
         }
         return number;
     }
@@ -195,12 +202,13 @@ final class DxfTags {
     int whole(int tag) throws ForeignInputException {
         double number = number(tag);
         if (number != Math.rint(number)) {
-            throw error(line(tag), "group code " + codes[tag] + " needs a whole number");
+            throw error(
+                    line(tag), Text.of("group code {code} needs a whole number").with("code", codes[tag]));
         }
         return (int) number;
     }
 
-    ForeignInputException error(int atLine, String reason) {
+    ForeignInputException error(int atLine, Text reason) {
         return new ForeignInputException(file.name(), atLine, reason);
     }
 }

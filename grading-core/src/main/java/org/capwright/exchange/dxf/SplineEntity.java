@@ -7,6 +7,7 @@ import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.geometry.Placing;
 import org.capwright.geometry.Point;
+import org.capwright.words.Text;
 
 /** A SPLINE: a B-spline of any degree, with weights or without, evaluated by the algorithm of de Boor (On calculating with B-splines, J. Approx. Theory 6, 1972). */
 final class SplineEntity {
@@ -51,14 +52,18 @@ final class SplineEntity {
         double[] x = values(entity, 11);
         double[] y = values(entity, 21);
         if (x.length != y.length || x.length < 3 || x.length > MOST_POINTS) {
-            throw entity.error("without control points it needs between 3 and " + MOST_POINTS
-                    + " fit points with x and y, not " + x.length + " and " + y.length);
+            throw entity.error(
+                    Text.of("without control points it needs between 3 and {most} fit points with x and y, not"
+                                    + " {across} and {up}")
+                            .with("most", MOST_POINTS)
+                            .with("across", x.length)
+                            .with("up", y.length));
         }
         double[] reached = new double[x.length];
         for (int i = 1; i < x.length; i++) {
             reached[i] = reached[i - 1] + Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
             if (!(reached[i] > reached[i - 1])) {
-                throw entity.error("two of its fit points are one");
+                throw entity.error(Text.of("two of its fit points are one"));
             }
         }
         UnivariateFunction across = new SplineInterpolator().interpolate(reached, x);
@@ -75,27 +80,38 @@ final class SplineEntity {
         double[] weights = values(entity, 41);
         int degree = entity.whole(71, 3);
         if (degree < 1 || degree > HIGHEST_DEGREE) {
-            throw entity.error("degree " + degree + " is not between 1 and " + HIGHEST_DEGREE);
+            throw entity.error(Text.of("degree {degree} is not between 1 and {most}")
+                    .with("degree", degree)
+                    .with("most", HIGHEST_DEGREE));
         }
         if (x.length != y.length || x.length <= degree || x.length > MOST_POINTS) {
-            throw entity.error("degree " + degree + " needs between " + (degree + 1) + " and " + MOST_POINTS
-                    + " control points with x and y, not " + x.length + " and " + y.length);
+            throw entity.error(
+                    Text.of("degree {degree} needs between {least} and {most} control points with x and y, not"
+                                    + " {across} and {up}")
+                            .with("degree", degree)
+                            .with("least", degree + 1)
+                            .with("most", MOST_POINTS)
+                            .with("across", x.length)
+                            .with("up", y.length));
         }
         if (knots.length != x.length + degree + 1) {
-            throw entity.error(x.length + " control points of degree " + degree + " need " + (x.length + degree + 1)
-                    + " knots, not " + knots.length);
+            throw entity.error(Text.of("{points} control points of degree {degree} need {knots} knots, not {given}")
+                    .with("points", x.length)
+                    .with("degree", degree)
+                    .with("knots", x.length + degree + 1)
+                    .with("given", knots.length));
         }
         for (int i = 1; i < knots.length; i++) {
             if (knots[i] < knots[i - 1]) {
-                throw entity.error("its knots do not ascend");
+                throw entity.error(Text.of("its knots do not ascend"));
             }
         }
         if (!(knots[x.length] > knots[degree])) {
-            throw entity.error("its knots are all the same");
+            throw entity.error(Text.of("its knots are all the same"));
         }
         if (weights.length != 0 && weights.length != x.length
                 || Arrays.stream(weights).anyMatch(w -> !(w > 1e-9))) {
-            throw entity.error("it needs one weight above 0 for each control point, or none");
+            throw entity.error(Text.of("it needs one weight above 0 for each control point, or none"));
         }
         double[] ones = new double[x.length];
         Arrays.fill(ones, 1);

@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.capwright.exchange.FileText;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
+import org.capwright.words.Text;
 
 /**
  * The cells of a delimited file.
@@ -62,7 +63,7 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
         char delimiter = delimiter(text);
         List<Row> rows = parse(file, text, delimiter);
         if (rows.isEmpty()) {
-            throw new ForeignInputException(file.name(), 0, "the file holds no table");
+            throw new ForeignInputException(file.name(), 0, Text.of("the file holds no table"));
         }
         return new CsvGrid(
                 rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0), delimiter, read.encoding());
@@ -75,7 +76,10 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
             boolean end = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
             if (end && ++lines > MOST_LINES) {
                 throw new ForeignInputException(
-                        file.name(), lines, "a spec table of more than " + MOST_LINES + " lines is not read");
+                        file.name(),
+                        lines,
+                        Text.of("a spec table of more than {most} lines is not read")
+                                .with("most", MOST_LINES));
             }
         }
     }
@@ -101,7 +105,7 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
             throw new ForeignInputException(
                     file.name(),
                     (int) line,
-                    "a quoted cell that begins here is not ended, or its quotes are not doubled");
+                    Text.of("a quoted cell that begins here is not ended, or its quotes are not doubled"));
         }
         return rows;
     }
@@ -109,7 +113,11 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
     private static void add(ForeignFile file, List<Row> rows, CSVRecord next, int line) throws ForeignInputException {
         if (next.size() > MOST_COLUMNS) {
             throw new ForeignInputException(
-                    file.name(), line, next.size() + " cells in a row; at most " + MOST_COLUMNS + " are read");
+                    file.name(),
+                    line,
+                    Text.of("{count} cells in a row; at most {most} are read")
+                            .with("count", next.size())
+                            .with("most", MOST_COLUMNS));
         }
         List<String> cells = new ArrayList<>(next.size());
         boolean blank = true;
@@ -118,7 +126,9 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
                 throw new ForeignInputException(
                         file.name(),
                         line,
-                        "a cell of " + cell.length() + " characters; at most " + LONGEST_CELL + " are read");
+                        Text.of("a cell of {count} characters; at most {most} are read")
+                                .with("count", cell.length())
+                                .with("most", LONGEST_CELL));
             }
             String plain = narrow(cell).replace('\u00a0', ' ').strip();
             // A spreadsheet marks text by an apostrophe in front.

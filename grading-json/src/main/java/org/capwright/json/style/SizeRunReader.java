@@ -41,7 +41,7 @@ public final class SizeRunReader {
     /** Width of a cutting table that takes cloth of 140 or 150 cm, mm. Common practice, no source. */
     private static final double TABLE = 1500;
 
-    private static final String DEFAULT_NAME = "Sleeve";
+    private static final Text DEFAULT_NAME = Text.of("Sleeve");
     private static final String DEFAULT_REVISION = "1";
 
     static final Map<String, Alignment> ALIGNMENTS =
@@ -90,7 +90,7 @@ public final class SizeRunReader {
         Paper paper = paper();
         OptionalDouble step = body.step("rounding");
         SizeRunRequest order = new SizeRunRequest(
-                body.text("name").orElse(DEFAULT_NAME),
+                body.text("name").map(Text::name).orElse(DEFAULT_NAME),
                 body.text("revision").orElse(DEFAULT_REVISION),
                 unit,
                 sizes.orElse(List.of()),

@@ -24,11 +24,12 @@ import org.capwright.report.Paper;
 import org.capwright.report.WornPicture;
 import org.capwright.tables.SizeTable;
 import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * A request for a size run, read and found consistent; lengths in millimetres.
  *
- * @param name name of the style
+ * @param name name of the style, in the words of whoever named it; where nobody did, in the language
  * @param revision revision of the style
  * @param unit unit of the answer
  * @param sizes names of the sizes, smallest first
@@ -49,7 +50,7 @@ import org.capwright.words.Language;
  * @param language what is said beside the figures
  */
 public record SizeRunRequest(
-        String name,
+        Text name,
         String revision,
         Unit unit,
         List<String> sizes,
@@ -119,7 +120,7 @@ public record SizeRunRequest(
     public static SizeRunRequest usual(
             PatternSet.Title title, SleeveStyle style, Dimensions dimensions, List<GradeRule> rules, Sizes sizes) {
         return new SizeRunRequest(
-                title.style(),
+                Text.name(title.style()),
                 title.revision(),
                 title.unit(),
                 sizes.labels(),
@@ -156,7 +157,7 @@ public record SizeRunRequest(
      * @return name, revision and unit
      */
     public PatternSet.Title title() {
-        return new PatternSet.Title(name, revision, unit, language);
+        return new PatternSet.Title(name.in(language), revision, unit, language);
     }
 
     /**

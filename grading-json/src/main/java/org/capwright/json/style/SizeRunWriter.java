@@ -33,6 +33,7 @@ import org.capwright.pattern.Strips;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.report.Paper;
+import org.capwright.words.Text;
 
 /** Writes a size run as a request takes it: the inverse of {@link SizeRunReader}. What is as usual is left out. */
 public final class SizeRunWriter {
@@ -57,7 +58,9 @@ public final class SizeRunWriter {
     }
 
     private Map<String, Object> write() {
-        body.put("name", run.name());
+        if (run.name() instanceof Text.Name given) {
+            body.put("name", given.words());
+        }
         body.put("revision", run.revision());
         body.put("units", unit.symbol());
         body.put("baseSize", run.sizes().get(run.base()));

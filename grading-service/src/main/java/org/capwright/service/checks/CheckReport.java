@@ -26,6 +26,7 @@ import org.capwright.report.GradeReport;
 import org.capwright.service.sizerun.FindingAnswer;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
+import org.capwright.words.Language;
 import org.capwright.words.Text;
 
 /** Writes what was found. */
@@ -53,10 +54,14 @@ final class CheckReport {
                 order.coverage().map(covered -> CoverageAnswer.of(covered, order.unit())),
                 order.traces().stream()
                         .map(trace -> new CheckAnswer.TraceAnswer(
-                                word(trace.kind()), trace.file(), trace.line(), trace.subject(), trace.words()))
+                                word(trace.kind()),
+                                trace.file(),
+                                trace.line(),
+                                trace.subject(),
+                                trace.words().in(order.language())))
                         .toList(),
                 order.read().map(read -> figures(read, order.unit())).orElse(List.of()),
-                order.read().map(CheckReport::unread).orElse(List.of()));
+                order.read().map(read -> unread(read, order.language())).orElse(List.of()));
     }
 
     private static List<CheckAnswer.FiguresAnswer> figures(ForeignGrade read, Unit unit) {
@@ -79,14 +84,14 @@ final class CheckReport {
         return rows;
     }
 
-    private static List<CheckAnswer.UnreadAnswer> unread(ForeignGrade read) {
+    private static List<CheckAnswer.UnreadAnswer> unread(ForeignGrade read, Language language) {
         return read.unread().stream()
                 .map(row -> new CheckAnswer.UnreadAnswer(
                         row.line(),
                         row.name(),
                         row.proposals().stream()
                                 .map(each -> new CheckAnswer.ProposalAnswer(
-                                        each.measure().code(), each.why()))
+                                        each.measure().code(), each.why().in(language)))
                                 .toList()))
                 .toList();
     }

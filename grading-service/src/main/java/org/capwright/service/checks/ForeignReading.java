@@ -53,14 +53,14 @@ record ForeignReading(
     /** What kind of file. */
     enum Format {
         /** A spec table as CSV. */
-        TABLE("Spec table", SpecTableReader.MOST_BYTES),
+        TABLE(Text.of("Spec table"), SpecTableReader.MOST_BYTES),
         /** Outlines as DXF. */
-        OUTLINES("Outlines", OutlineReader.MOST_BYTES);
+        OUTLINES(Text.of("Outlines"), OutlineReader.MOST_BYTES);
 
-        private final String usualName;
+        private final Text usualName;
         private final int most;
 
-        Format(String usualName, int most) {
+        Format(Text usualName, int most) {
             this.usualName = usualName;
             this.most = most;
         }
@@ -106,7 +106,7 @@ record ForeignReading(
         findings.addAll(Findings.of(grade, thresholds));
         Unit shown = unit.or(() -> fileUnit).orElse(Unit.MILLIMETRE);
         return new GradeUnderCheck(
-                name.orElse(format.usualName),
+                name.map(Text::name).orElse(format.usualName),
                 shown,
                 grade,
                 List.copyOf(findings),
@@ -129,7 +129,7 @@ record ForeignReading(
 
     /** The reason names the line and, among several files, the file. */
     private static ProblemException malformed(ForeignInputException e) {
-        Text reason = Text.of(e.reason().isEmpty() ? "the file cannot be read" : e.reason());
+        Text reason = e.reason();
         Problem problem = Problem.of(
                 ProblemKind.MALFORMED_BODY,
                 e.file().isEmpty()

@@ -14,11 +14,12 @@ import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.words.Language;
+import org.capwright.words.Text;
 
 /**
  * A grade that was checked.
  *
- * @param name name of the style
+ * @param title name of the style
  * @param unit unit of the answer
  * @param grade what was checked
  * @param findings what was found
@@ -29,7 +30,7 @@ import org.capwright.words.Language;
  * @param language what the answer is written in
  */
 record GradeUnderCheck(
-        String name,
+        Text title,
         Unit unit,
         CheckedGrade grade,
         List<Finding> findings,
@@ -40,7 +41,12 @@ record GradeUnderCheck(
         Language language) {
 
     GradeUnderCheck in(Language other) {
-        return new GradeUnderCheck(name, unit, grade, findings, traces, read, thresholds, run, other);
+        return new GradeUnderCheck(title, unit, grade, findings, traces, read, thresholds, run, other);
+    }
+
+    /** The name of the style, in the language of the answer. */
+    String name() {
+        return title.in(language);
     }
 
     /** Where a sheet shows no grid of its own, whole millimetres are read easily. */

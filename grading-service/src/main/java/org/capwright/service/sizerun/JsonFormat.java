@@ -80,7 +80,7 @@ final class JsonFormat implements SizeRunFormat {
                         point.deltas().stream().map(shown::exact).toArray(double[][]::new)))
                 .toList();
         return new SizeRunAnswer(
-                order.name(),
+                order.title().style(),
                 order.revision(),
                 order.unit().symbol(),
                 base,

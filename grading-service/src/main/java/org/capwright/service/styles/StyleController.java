@@ -94,7 +94,7 @@ final class StyleController {
         JsonNode tree = bodies.read(request);
         SizeRunRequest checked = StyleDocument.checked(tree);
         StyleShelf.Kept kept = store.transaction(database -> new StyleShelf(database, Caller.of(request))
-                .put(id, checked.name(), tree.toString(), Condition.of(match, noneMatch)));
+                .put(id, checked.title().style(), tree.toString(), Condition.of(match, noneMatch)));
         return ResponseEntity.status(kept.fresh() ? HttpStatus.CREATED : HttpStatus.OK)
                 .cacheControl(CacheControl.noStore())
                 .eTag(kept.revision().entityTag())

@@ -75,8 +75,8 @@ final class StyleImport {
         try {
             SizeRunRequest checked = StyleDocument.checked(style);
             String body = style.toString();
-            return madeAt.map(time ->
-                    new StyleRevision(id, number, checked.name(), body, Fingerprint.of(body), time, madeBy, archived));
+            return madeAt.map(time -> new StyleRevision(
+                    id, number, checked.title().style(), body, Fingerprint.of(body), time, madeBy, archived));
         } catch (RefusedRequestException e) {
             e.violations()
                     .forEach(violation -> found.add(

@@ -3,7 +3,6 @@ package org.capwright.service.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,9 +37,6 @@ class CatalogueTest {
 
     private static final Pattern PART = Pattern.compile("\\{(\\w+)}");
 
-    /** The notes of a reading tell of what stood where in a foreign file; they are English in every language. */
-    private static final Path NOTES = Path.of("../grading-core/src/main/java/org/capwright/gradeimport");
-
     private static WrittenTexts written;
 
     @BeforeAll
@@ -50,10 +46,6 @@ class CatalogueTest {
 
     static Stream<Language> languages() {
         return Language.all().stream().filter(language -> !language.equals(Language.ENGLISH));
-    }
-
-    private static boolean isNote(String place) {
-        return Files.exists(NOTES.resolve(place)) && !place.equals("Unread.java");
     }
 
     /** Words that are said by the name of something: of a piece, a material, a point of measure, a limit, a file. */
@@ -86,11 +78,7 @@ class CatalogueTest {
 
     private static Map<String, String> wanted() {
         Map<String, String> wanted = new TreeMap<>();
-        written.said.forEach((text, place) -> {
-            if (!isNote(place)) {
-                wanted.put(text, place);
-            }
-        });
+        wanted.putAll(written.said);
         named().forEach(text -> wanted.putIfAbsent(text, "a name"));
         return wanted;
     }
@@ -115,10 +103,9 @@ class CatalogueTest {
         List<String> composed = new ArrayList<>();
         written.composed.forEach((text, place) -> {
             // A count as it was given, and words that are chosen, not put together.
-            boolean known = place.matches("DraftCheck.java|Coverage.java|PieceDrawing.java")
-                    || text.contains("? tight :")
-                    || text.startsWith("e.reason()");
-            if (!isNote(place) && !known) {
+            boolean known =
+                    place.matches("DraftCheck.java|Coverage.java|PieceDrawing.java") || text.contains("? tight :");
+            if (!known) {
                 composed.add(place + ": " + text);
             }
         });
