@@ -347,6 +347,23 @@ class SpecTableReaderTest {
                 found::toString);
     }
 
+    /** The unit, as a line above the table says it in passing. Wordings from memory: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "All measurements in cm, sleeve laid flat | 36 | 360",
+                "Measurements are in inches (fractions of 1/8) | 14 | 355.6",
+                "Ma\u00dfe in cm; Toleranz siehe unten | 36 | 360",
+                "Toutes les mesures en cm, \u00e0 plat | 36 | 360",
+                "Medidas en mm salvo indicaci\u00f3n | 360 | 360",
+                "All measures in | 14 | 355.6",
+            })
+    void theUnitIsStatedInPassing(String line, String bicep, double meant) throws ForeignInputException {
+        String sheet = "Choir gown\t\t\n" + line + "\t\t\n\t36\t38\nBicep\t" + bicep + "\t" + bicep + "\n";
+        assertEquals(meant, value(read(sheet, ForeignOptions.none()).grade(), 0, CheckedMeasure.BICEP), 1e-9);
+    }
+
     /** 1100.5 mm in five ways of writing thousands, and 1100 mm where the sign could be a decimal one and no overlay is 1.1 mm long. */
     @ParameterizedTest
     @CsvSource(
