@@ -17,7 +17,6 @@ import java.util.zip.ZipOutputStream;
 import org.capwright.exchange.dxf.PointGrading;
 import org.capwright.lay.MaterialNeed;
 import org.capwright.lay.Materials;
-import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
 import org.capwright.report.LayPicture;
 import org.capwright.words.Language;
@@ -72,13 +71,7 @@ final class Archive {
     }
 
     private void addGraded(Pieces pieces, String name) throws IOException {
-        PointGrading grading;
-        try {
-            grading = PointGrading.of(pieces.patterns());
-        } catch (InvalidMeasuresException e) {
-            say(language.say("There is no grade rule table, as the pieces do not have the same points in every size."));
-            return;
-        }
+        PointGrading grading = PointGrading.of(pieces.patterns());
         add(name + "-graded.dxf", grading.drawing(), Text.of("The base size with numbered grade points, DXF R12."));
         add(name + "-graded.rul", grading.rules().bytes(), Text.of("The grade rules of the numbered points."));
     }

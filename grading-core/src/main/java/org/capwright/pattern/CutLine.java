@@ -117,9 +117,23 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 && line.isPresent()
                 && line.get().points().stream().anyMatch(point -> point.x() < -Outline.ONE_POINT);
         if (untouched && !overFold && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
-            return line.map(CutLine::withoutRepeats);
+            return finished(line, runs, onFold);
         }
-        return united(runs, turns, corners, onFold).map(CutLine::withoutRepeats);
+        return finished(united(runs, turns, corners, onFold), runs, onFold);
+    }
+
+    private static Optional<CutLine> finished(Optional<CutLine> line, List<Run> runs, boolean onFold) {
+        return line.map(CutLine::withoutRepeats)
+                .map(cut ->
+                        Needles.blunted(cut, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
+    }
+
+    /** Whether a point is the corner of a seam line that is cut net. */
+    private static boolean onNet(List<Run> runs, Point point) {
+        return runs.stream()
+                .anyMatch(run -> run.allowance == 0
+                        && (run.seam.get(0).start().distanceTo(point) < Outline.ONE_POINT
+                                || run.seam.get(run.seam.size() - 1).end().distanceTo(point) < Outline.ONE_POINT));
     }
 
     /** The line where hollows are so tight that the parallels cannot be cleaned: the outline of all that the allowances add. */

@@ -1,6 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ import org.capwright.measure.Dimensions;
 
 /**
  * Seeded random runs over the whole space that the interface takes: every way to fit a cap, halves alike and apart, every hem, every kind, direction and sizing of pleats, gaps of
- * 0, fullness instead of rise, children's to very large arms, one to five sizes with rules, and every option of the workroom.
+ * 0, sides that grow from nothing, fullness instead of rise, children's to very large arms, one to five sizes with rules, and every option of the workroom.
  */
 final class RandomRuns {
 
@@ -84,7 +85,28 @@ final class RandomRuns {
         Optional<OverlayStyle> overlay = one(8) ? Optional.empty() : Optional.of(overlay());
         Optional<UnderSleeveStyle> under = one(2) ? Optional.of(underSleeve()) : Optional.empty();
         SleeveStyle style = new SleeveStyle(fit, overlay, under);
-        return new Case(style, Dimensions.of(d), rules, labels, random.nextInt(labels.size()), options());
+        int base = random.nextInt(labels.size());
+        PatternOptions options = options();
+        if (overlay.isPresent() && overlay.get().hem() != HemShape.LEVEL && one(8)) {
+            sideFromNothing(base);
+        }
+        return new Case(style, Dimensions.of(d), rules, labels, base, options);
+    }
+
+    /** The side of the overlay is 0 in the smallest size exactly, or in the smallest two, and grows from there. */
+    private void sideFromNothing(int base) {
+        rules.removeIf(rule -> rule.dimension() == Dimension.SIDE_DEPTH);
+        double step = random.nextInt(1, 20) / 2.0;
+        List<Double> steps = new ArrayList<>(Collections.nCopies(intervals, step));
+        if (intervals > 1 && one(3)) {
+            steps.set(0, 0.0);
+        }
+        set(
+                Dimension.SIDE_DEPTH,
+                steps.subList(0, base).stream().mapToDouble(Double::doubleValue).sum());
+        if (intervals > 0) {
+            rules.add(new GradeRule(Dimension.SIDE_DEPTH, steps));
+        }
     }
 
     private void set(Dimension dimension, double value) {

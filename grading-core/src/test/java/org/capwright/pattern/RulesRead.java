@@ -7,18 +7,28 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.capwright.exchange.dxf.PointGrading;
 import org.capwright.geometry.Point;
-import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** A graded drawing and its rule table read from their bytes by group codes alone, and every size put together again: each point of the drawn line moved by the rule whose number stands there. */
 final class RulesRead {
 
+    private static final Pattern PAIR = Pattern.compile("-?[0-9.]+,-?[0-9.]+");
+
     private static final long GRID = 1_000_000;
 
     /** Rules at one place may part by the rounding of their points, mm. */
     private static final double ALIKE = 5e-3;
+
+    /** A chord nearer than this need not be the nearest, mm. */
+    private static final double NEAR = 2e-3;
+
+    /** So many chords are looked at before all are. */
+    private static final int AT_HAND = 12;
 
     private record Line(String layer, List<Point> points) {}
 
@@ -35,6 +45,7 @@ final class RulesRead {
         read.drawing(new String(grading.drawing(), StandardCharsets.ISO_8859_1));
         read.table(new String(grading.rules().bytes(), StandardCharsets.ISO_8859_1));
         double worst = 0;
+
         int base = set.run().base();
         for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
             String block = (set.sizes().get(base).get(kind).kind().id() + "-"
@@ -64,14 +75,37 @@ final class RulesRead {
         return Math.max(farthest(one, other), farthest(other, one));
     }
 
+    /** How far the farthest of some points lies from a ring. Both mostly run beside one another: a chord at hand is enough to show that a point is near; all are looked at where none is. */
     private static double farthest(List<Point> points, List<Point> ring) {
-        Geometry line = Check.polygon(ring).getExteriorRing();
-        IndexedFacetDistance near = new IndexedFacetDistance(line);
+        IndexedFacetDistance all = null;
         double farthest = 0;
+        int hand = 0;
         for (Point point : points) {
-            farthest = Math.max(farthest, near.distance(Check.point(point)));
+            double distance = Double.POSITIVE_INFINITY;
+            int best = hand;
+            for (int ahead = 0; ahead < AT_HAND && distance > NEAR; ahead++) {
+                int from = (hand + ahead) % ring.size();
+                double here = Distance.pointToSegment(
+                        coordinate(point), coordinate(ring.get(from)), coordinate(ring.get((from + 1) % ring.size())));
+                if (here < distance) {
+                    distance = here;
+                    best = from;
+                }
+            }
+            if (distance > NEAR) {
+                if (all == null) {
+                    all = new IndexedFacetDistance(Check.polygon(ring).getExteriorRing());
+                }
+                distance = Math.min(distance, all.distance(Check.point(point)));
+            }
+            hand = distance > NEAR ? hand : best;
+            farthest = Math.max(farthest, distance);
         }
         return farthest;
+    }
+
+    private static Coordinate coordinate(Point point) {
+        return new Coordinate(point.x(), point.y());
     }
 
     private List<Point> graded(String block, String layer, int size) {
@@ -153,7 +187,7 @@ final class RulesRead {
             if (line.startsWith("RULE: DELTA ")) {
                 deltas = new ArrayList<>();
                 rules.put(Integer.parseInt(line.substring(12)), deltas);
-            } else if (line.matches("-?[0-9.]+,-?[0-9.]+")) {
+            } else if (PAIR.matcher(line).matches()) {
                 String[] pair = line.split(",");
                 deltas.add(new Point(Double.parseDouble(pair[0]), Double.parseDouble(pair[1])));
             }

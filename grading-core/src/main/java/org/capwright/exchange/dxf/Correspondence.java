@@ -75,17 +75,26 @@ final class Correspondence {
     }
 
     /**
-     * A place a little further on, or back, between the same anchors.
+     * A place of which the point gives way in one size alone: along the line between the same anchors where there is room, else square off it. The other sizes keep theirs.
      *
-     * @param distance mm in the size given, negative to go back
-     * @param size position of that size
+     * @param by mm, negative to go back
+     * @param size position of the size where it gives way
+     * @return one point per size
      */
-    Place moved(Place place, double distance, int size) {
+    List<Point> givenWay(Place place, double by, int size) {
         double[] own = anchors.get(size);
-        double length = own[place.section + 1] - own[place.section];
-        return new Place(
-                place.section,
-                Math.max(0, Math.min(1, place.fraction + distance / Math.max(length, Math.abs(distance)))));
+        double at = distance(own, place.section, place.fraction);
+        double moved = at + by;
+        List<Point> points = at(place);
+        Point here = points.get(size);
+        if (moved >= own[place.section] && moved <= own[place.section + 1]) {
+            points.set(size, paths.get(size).pointAt(moved));
+        } else {
+            Path path = paths.get(size);
+            Point along = path.pointAt(at + Math.abs(by)).minus(path.pointAt(at - Math.abs(by)));
+            points.set(size, here.plus(along.unit().left().times(by)));
+        }
+        return points;
     }
 
     private static double distance(double[] anchors, int section, double fraction) {

@@ -21,6 +21,9 @@ record CutAnchors(List<Path> paths, List<double[]> anchors) {
     /** Places nearer than this are one, mm. */
     private static final double SAME = 1e-6;
 
+    /** Corresponding places keep this far from one another, mm. */
+    private static final double APART = 0.002;
+
     private record Place(String name, double at) {}
 
     static CutAnchors of(List<Piece> sizes, int base) {
@@ -49,9 +52,26 @@ record CutAnchors(List<Path> paths, List<double[]> anchors) {
         List<List<Place>> chosen = sameOrder(snips) ? snips : sameOrder(fixed) ? fixed : ends(paths);
         return new CutAnchors(
                 paths,
-                chosen.stream()
+                apart(chosen.stream()
                         .map(places -> places.stream().mapToDouble(Place::at).toArray())
-                        .toList());
+                        .toList()));
+    }
+
+    /** Leaves out places that in some size are one with the place before or with the end: points between them would all lie at one place there. */
+    private static List<double[]> apart(List<double[]> sizes) {
+        int last = sizes.get(0).length - 1;
+        List<Integer> kept = new ArrayList<>(List.of(0));
+        for (int i = 1; i < last; i++) {
+            int place = i;
+            int before = kept.get(kept.size() - 1);
+            if (sizes.stream().allMatch(at -> at[place] - at[before] > APART && at[last] - at[place] > APART)) {
+                kept.add(i);
+            }
+        }
+        kept.add(last);
+        return sizes.stream()
+                .map(at -> kept.stream().mapToDouble(i -> at[i]).toArray())
+                .toList();
     }
 
     /** By how many corners the list must be turned to lie nearest to the corners of the base size. */

@@ -69,7 +69,6 @@ public final class DxfExport {
      *
      * @param set the pieces of all sizes
      * @return a whole DXF file
-     * @throws org.capwright.quantity.InvalidMeasuresException if a piece has not the same edges in every size
      */
     public static byte[] graded(PatternSet set) {
         return PointGrading.of(set).drawing();

@@ -19,7 +19,7 @@ final class PieceGrading {
     /** Curves are flattened to this before points are chosen on them, mm. */
     private static final double FINE = 0.002;
 
-    /** A point gives way by this much along its line, mm: no more, for a corner that gives way is cut off by as much. */
+    /** A point gives way by this much along its line, in the base size alone, mm: no more, for a corner that gives way is cut off by as much. */
     private static final double STEP = 0.004;
 
     private static final int TRIES = 4;
@@ -156,11 +156,11 @@ final class PieceGrading {
     }
 
     private GradedPoint givingWay(Correspondence across, Correspondence.Place wanted, double step) {
-        Correspondence.Place place = wanted;
-        for (int i = 0; i < TRIES && !isFree(across.at(place)); i++) {
-            place = across.moved(place, step, base);
+        List<Point> places = across.at(wanted);
+        for (int i = 1; i <= TRIES && !isFree(places); i++) {
+            places = across.givenWay(wanted, i * step, base);
         }
-        return fixed(across.at(place));
+        return fixed(places);
     }
 
     private boolean isFree(List<Point> places) {

@@ -5,19 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.grade.GradedSize;
-import org.capwright.measure.Dimension;
-import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
-import org.capwright.pattern.PieceKind;
-import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.Violation;
-import org.capwright.words.Text;
 
 /**
  * The base size of every piece and the rules that give the other sizes, for rooms that grade by points. Every line has as many points in every size, at the
- * same fractions of the arc length between corners; applied to the base size, the rules give each size's cut line, net line, notches and marks back within 0.01 mm. Notches and marks that
- * not every size has are left out, and the drawing says so. Drawing and rule table go together. Guaranteed to be immutable.
+ * same fractions of the arc length between corners; applied to the base size, the rules give each size's cut line, net line, notches and marks back within 0.01 mm. An edge that some size has not, as a side that
+ * grows from nothing, has its two points there at one place, 0.004 mm apart. Notches and marks that not every size has are left out, and the drawing says so. Drawing and rule table go together. Guaranteed to be immutable.
  */
 public final class PointGrading {
 
@@ -40,26 +34,17 @@ public final class PointGrading {
      *
      * @param set the pieces of all sizes
      * @return base size and rules
-     * @throws InvalidMeasuresException if a piece has not the same edges in every size
      */
     public static PointGrading of(PatternSet set) {
         int base = set.run().base();
         RuleBook book = new RuleBook(base);
         List<GradedPiece> pieces = new ArrayList<>();
-        List<Violation> found = new ArrayList<>();
         List<String> left = new ArrayList<>();
         for (int kind = 0; kind < set.sizes().get(base).size(); kind++) {
-            SharedParts shared = SharedParts.of(set.acrossSizes(kind), base);
+            SharedParts shared = SharedParts.of(SharedEdges.of(set.acrossSizes(kind)), base);
             List<Piece> sizes = shared.pieces();
             shared.left().forEach(part -> left.add(sizes.get(base).kind().id() + ": " + part));
-            Optional<Violation> obstacle = obstacle(sizes, base);
-            obstacle.ifPresent(found::add);
-            if (obstacle.isEmpty()) {
-                pieces.add(PieceGrading.of(sizes, base, book));
-            }
-        }
-        if (!found.isEmpty()) {
-            throw new InvalidMeasuresException(found);
+            pieces.add(PieceGrading.of(sizes, base, book));
         }
         List<String> labels = set.run().sizes().stream()
                 .map(GradedSize::label)
@@ -103,24 +88,5 @@ public final class PointGrading {
     /** A size list is read by its white space. */
     static String word(String label) {
         return label.strip().replaceAll("\\s+", "_");
-    }
-
-    private static Optional<Violation> obstacle(List<Piece> sizes, int base) {
-        Piece model = sizes.get(base);
-        for (Piece piece : sizes) {
-            if (!structure(piece).equals(structure(model))) {
-                return Optional.of(Violation.of(
-                                model.kind() == PieceKind.UNDER_SLEEVE ? Option.UNDER_SLEEVE : Dimension.SIDE_DEPTH,
-                                Text.of("the {piece} has other edges than the base size, so that its points"
-                                                + " cannot be graded by rules")
-                                        .with("piece", Text.of(model.kind().words())))
-                        .inSize(piece.size()));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static List<String> structure(Piece piece) {
-        return piece.edges().stream().map(edge -> edge.name()).toList();
     }
 }

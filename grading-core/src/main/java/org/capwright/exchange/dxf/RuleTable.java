@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.capwright.geometry.Point;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Decimals;
-import org.capwright.quantity.InvalidMeasuresException;
 
 /**
  * The grade rule table that goes with the drawing of the base size: how far each kind of point lies in every size from its place in the base size. The
@@ -37,7 +36,6 @@ public record RuleTable(String name, List<String> sizes, String sampleSize, List
      *
      * @param set the pieces of all sizes
      * @return the table for the drawing that {@link DxfExport#graded(PatternSet)} gives
-     * @throws InvalidMeasuresException if a piece has not the same edges in every size, so that its points cannot be matched
      */
     public static RuleTable of(PatternSet set) {
         return PointGrading.of(set).rules();
