@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 class UploadsIT {
 
     private static final String CSV = "code,unit,36,38,40\r\nbicep,cm,33.4,34.7,36\r\nlength,cm,59,59.5,60\r\n";
-    private static final String REQUEST =
-            "{\"name\":\"Gown from elsewhere\",\"units\":\"cm\",\"baseSize\":\"40\",\"sizeTable\":\"women-en-13402-3-bust\"}";
+    private static final String REQUEST = "{\"name\":\"Gown from"
+            + " elsewhere\",\"units\":\"cm\",\"baseSize\":\"40\",\"sizeTable\":\"women-en-13402-3-bust\"}";
 
     private static OpenApiValidationFilter described;
 
@@ -44,7 +44,7 @@ class UploadsIT {
     }
 
     private static Response send(RequestSpecification form) {
-        return form.post(RunningService.address() + "/v1/checks");
+        return form.post(RunningService.address() + "/v1/checks/uploads");
     }
 
     private static byte[] bytes(String text) {
@@ -54,10 +54,10 @@ class UploadsIT {
     /** The gown in one size alone, as an older drawing would come: one file per size. */
     private static byte[] drawn(String size, double steps) {
         String run = """
-                {"units":"cm","baseSize":"%s","sizes":["%s"],"layout":"blocks",
-                 "sleeve":{"bicep":%s,"length":%s,"capHeight":%s,"armhole":45},
-                 "underSleeve":{"wrist":22}}
-                """.formatted(size, size, 36 + 1.3 * steps, 60 + 0.5 * steps, 13.5 + 0.4 * steps);
+            {"units":"cm","baseSize":"%s","sizes":["%s"],"layout":"blocks",
+             "sleeve":{"bicep":%s,"length":%s,"capHeight":%s,"armhole":45},
+             "underSleeve":{"wrist":22}}
+            """.formatted(size, size, 36 + 1.3 * steps, 60 + 0.5 * steps, 13.5 + 0.4 * steps);
         return given().header("Accept", "image/vnd.dxf")
                 .contentType("application/json")
                 .body(run)
@@ -79,6 +79,21 @@ class UploadsIT {
         assertEquals("women-en-13402-3-bust", read.getString("sizeTable"));
         assertEquals(List.of(1.3, 1.3), read.getList("jumps.findAll { it.measure == 'bicep' }.garment"));
         assertTrue(read.getList("traces.file").contains("spec.csv"));
+    }
+
+    /** The form may be sent to the address of all checks as well, as before it had one of its own. */
+    @Test
+    void theOtherAddressAnswersTheSame() {
+        String[] answers = Stream.of("/v1/checks", "/v1/checks/uploads")
+                .map(address -> form().multiPart("file", "spec.csv", bytes(CSV), "text/csv")
+                        .multiPart("request", REQUEST, "application/json")
+                        .post(RunningService.address() + address)
+                        .then()
+                        .statusCode(200)
+                        .extract()
+                        .asString())
+                .toArray(String[]::new);
+        assertEquals(answers[0], answers[1]);
     }
 
     /** The usual case for several files: one outline per size. */

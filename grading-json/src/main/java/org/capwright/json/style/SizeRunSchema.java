@@ -21,7 +21,8 @@ import org.capwright.report.Paper;
 public final class SizeRunSchema {
 
     static final int MOST_SIZES = 40;
-    static final int LONGEST_LABEL = 20;
+    /** Greatest number of characters in the name of a size. */
+    public static final int LONGEST_LABEL = 20;
 
     /** A picture in Base64, so that the whole body stays within its bound. */
     private static final int LONGEST_PICTURE = 200_000;

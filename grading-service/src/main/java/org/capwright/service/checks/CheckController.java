@@ -39,6 +39,9 @@ final class CheckController {
     private static final MediaType CSV =
             new MediaType(new MediaType("text", "csv"), Map.of("charset", "UTF-8", "header", "present"));
 
+    private static final List<MediaType> ANSWERS =
+            List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF);
+
     private final RequestBodies bodies;
     private final JsonMapper mapper;
 
@@ -101,8 +104,7 @@ final class CheckController {
                     String picture)
             throws IOException {
         Picture drawn = Picture.of(picture);
-        MediaType answer =
-                Accepted.best(request, List.of(MediaType.APPLICATION_JSON, CSV, SVG, MediaType.APPLICATION_PDF));
+        MediaType answer = Accepted.best(request, ANSWERS);
         Optional<MediaType> file = ForeignBodies.type(request.getContentType());
         boolean parameters = units.isPresent()
                 || fileUnits.isPresent()
@@ -124,11 +126,36 @@ final class CheckController {
         } else {
             order = CheckReader.read(body(request));
         }
+        return answered(order.in(Languages.of(request)), answer, drawn);
+    }
+
+    /** Checks files that are sent as a form, by an address of their own. */
+    @Operation(operationId = "createCheckOfFiles", summary = "Check a spec table or outlines that are sent as a form")
+    @PostMapping(path = "/v1/checks/uploads", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    ResponseEntity<byte[]> upload(
+            MultipartHttpServletRequest form,
+            @Parameter(
+                            description = "For SVG: the jumps beside those of the body, or the nest with its crossings"
+                                    + " marked.",
+                            example = "nest",
+                            schema =
+                                    @Schema(
+                                            allowableValues = {"jumps", "nest"},
+                                            defaultValue = "jumps"))
+                    @RequestParam(name = "picture", defaultValue = "jumps")
+                    String picture)
+            throws IOException {
+        Picture drawn = Picture.of(picture);
+        MediaType answer = Accepted.best(form, ANSWERS);
+        return answered(Uploads.read(form, bodies).in(Languages.of(form)), answer, drawn);
+    }
+
+    private ResponseEntity<byte[]> answered(GradeUnderCheck order, MediaType answer, Picture drawn) throws IOException {
         return ResponseEntity.ok()
                 .contentType(answer)
                 .cacheControl(CacheControl.noStore())
                 .varyBy(HttpHeaders.ACCEPT, HttpHeaders.ACCEPT_LANGUAGE)
-                .body(written(order.in(Languages.of(request)), answer, drawn));
+                .body(written(order, answer, drawn));
     }
 
     private JsonNode body(HttpServletRequest request) throws IOException {

@@ -8,10 +8,12 @@ import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.ObjectSchema;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
+import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.Map;
 import org.capwright.gradeimport.OutlineReader;
+import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
@@ -56,7 +58,12 @@ final class CheckDescription implements DescribedCall {
                                 .schema(new StringSchema()
                                         .format("binary")
                                         .description("Outlines of all sizes in one DXF file.")))
-                .addMediaType("multipart/form-data", files(api));
+                // Without its parts: a program that is generated makes one method of this path, for JSON.
+                .addMediaType(
+                        "multipart/form-data",
+                        new MediaType()
+                                .schema(new ObjectSchema()
+                                        .description("The form that POST /v1/checks/uploads describes.")));
         operation.setResponses(new ApiResponses()
                 .addApiResponse(
                         "200",
@@ -82,6 +89,26 @@ final class CheckDescription implements DescribedCall {
                         "415",
                         ErrorAnswers.one(ProblemKind.UNSUPPORTED_MEDIA_TYPE)
                                 .description("The body is of another type than these."));
+        upload(api);
+    }
+
+    /** The form by itself: a program that is generated from a description makes one method of a path, for one type of body. */
+    private static void upload(DescribedApi api) {
+        Operation upload = api.at("/v1/checks/uploads").getPost();
+        upload.setDescription(
+                "The form of POST /v1/checks at an address of its own. Files are read in memory up to 24 MB in"
+                        + " all and kept nowhere.");
+        upload.setRequestBody(new RequestBody()
+                .required(true)
+                .content(new Content().addMediaType("multipart/form-data", files(api))));
+        Answers.only(
+                upload,
+                "200",
+                new ApiResponse()
+                        .description("What was found, in the form that Accept asks for.")
+                        .content(found(api)));
+        ErrorAnswers.ofBody(upload);
+        ErrorAnswers.of(upload, ProblemKind.BAD_REQUEST);
     }
 
     private static Content found(DescribedApi api) {
@@ -122,7 +149,7 @@ final class CheckDescription implements DescribedCall {
         form.addProperty(Uploads.REQUEST, api.schema(CheckSchema.UPLOAD));
         form.addRequiredItem(Uploads.FILE);
         return new MediaType()
-                .schema(form)
+                .schema(api.schema("CheckForm", form))
                 .addEncoding(
                         Uploads.REQUEST,
                         new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))

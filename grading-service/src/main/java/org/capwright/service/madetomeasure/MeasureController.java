@@ -1,6 +1,7 @@
 package org.capwright.service.madetomeasure;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
@@ -27,6 +28,7 @@ import org.capwright.words.Text;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
@@ -56,7 +58,23 @@ final class MeasureController {
     @Operation(operationId = "createMadeToMeasure", summary = "Draft a sleeve set for one wearer")
     @PostMapping("/v1/made-to-measure")
     ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
-        SizeRunFormat rendering = drafting.accepted(request);
+        return drafted(request, drafting.accepted(request));
+    }
+
+    /** Drafts the set and answers with a file, whatever Accept says. */
+    @Operation(
+            operationId = "createMadeToMeasureFile",
+            summary = "Draft a sleeve set for one wearer and fetch one file")
+    @PostMapping("/v1/made-to-measure/files/{format}")
+    ResponseEntity<byte[]> file(
+            HttpServletRequest request,
+            @Parameter(description = "The end of the file's name.", example = "pdf") @PathVariable("format")
+                    String format)
+            throws IOException {
+        return drafted(request, drafting.named(format));
+    }
+
+    private ResponseEntity<byte[]> drafted(HttpServletRequest request, SizeRunFormat rendering) throws IOException {
         MeasureRequest order = MeasureReader.read(bodies.read(request)).in(Languages.of(request));
         byte[] body;
         Stream<String> findings;

@@ -3,10 +3,12 @@ package org.capwright.service.madetomeasure;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.StringSchema;
-import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
+import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.sizerun.DraftedAnswers;
 import org.springframework.stereotype.Component;
 
@@ -35,23 +37,32 @@ final class MeasureDescription implements DescribedCall {
                 MeasureSchema.REQUEST,
                 "A choir gown for one singer; wrist and armscye are estimated",
                 api.example("example-made-to-measure.json")));
-        operation.setResponses(new ApiResponses()
-                .addApiResponse(
-                        "200",
-                        drafted.in(api, "The sleeve set, in the form that Accept asks for.", MeasureAnswer.class)
-                                .addHeaderObject(
-                                        "Capwright-Estimated",
-                                        new Header()
-                                                .description("Names of the measurements that were estimated, where any"
-                                                        + " were; JSON has the estimates with their intervals.")
-                                                .schema(new StringSchema()))
-                                .addHeaderObject(
-                                        "Capwright-Findings",
-                                        new Header()
-                                                .description("Codes of the findings of caution or stop, where there"
-                                                        + " are any, such as a sleeve narrower than the arm; JSON has"
-                                                        + " them whole.")
-                                                .schema(new StringSchema()))));
+        Answers.only(
+                operation,
+                "200",
+                headed(drafted.in(api, "The sleeve set, in the form that Accept asks for.", MeasureAnswer.class)));
         ErrorAnswers.ofBody(operation);
+        Operation file = api.at("/v1/made-to-measure/files/{format}").getPost();
+        file.setDescription(
+                "What POST /v1/made-to-measure answers in the form that the path names, whatever Accept says.");
+        file.setRequestBody(operation.getRequestBody());
+        Answers.only(file, "200", headed(drafted.file(file, "The sleeve set as a file.")));
+        ErrorAnswers.ofBody(file);
+        ErrorAnswers.of(file, ProblemKind.NOT_FOUND);
+    }
+
+    private static ApiResponse headed(ApiResponse answer) {
+        return answer.addHeaderObject(
+                        "Capwright-Estimated",
+                        new Header()
+                                .description("Names of the measurements that were estimated, where any were; JSON has"
+                                        + " the estimates with their intervals.")
+                                .schema(new StringSchema()))
+                .addHeaderObject(
+                        "Capwright-Findings",
+                        new Header()
+                                .description("Codes of the findings of caution or stop, where there are any, such as a"
+                                        + " sleeve narrower than the arm; JSON has them whole.")
+                                .schema(new StringSchema()));
     }
 }

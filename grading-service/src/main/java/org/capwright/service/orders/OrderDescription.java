@@ -2,8 +2,6 @@ package org.capwright.service.orders;
 
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.headers.Header;
-import io.swagger.v3.oas.models.media.Content;
-import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.Parameter;
@@ -17,8 +15,7 @@ import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
 import org.capwright.service.http.problem.ProblemKind;
-import org.capwright.service.sizerun.SizeRunFormat;
-import org.capwright.service.sizerun.SizeRunService;
+import org.capwright.service.sizerun.DraftedAnswers;
 import org.springframework.stereotype.Component;
 
 /** Describes the calls about orders. */
@@ -27,19 +24,21 @@ final class OrderDescription implements DescribedCall {
 
     private static final String ORDER = "/v1/orders/{id}";
 
-    private final SizeRunService drafting;
+    private final DraftedAnswers drafted;
 
-    OrderDescription(SizeRunService drafting) {
-        this.drafting = drafting;
+    OrderDescription(DraftedAnswers drafted) {
+        this.drafted = drafted;
     }
 
     @Override
     public void describe(DescribedApi api) {
         Schema<?> details = api.schema(OrderAnswer.class);
+        Map<?, ?> example = (Map<?, ?>) api.example("answer-order.json");
         take(api, details);
         before(api);
-        list(api);
+        list(api, example);
         look(api.at(ORDER).getGet(), "The order.", details);
+        api.at(ORDER).getGet().getResponses().addApiResponse("200", Answers.json("The order.", details, example));
         change(api, details);
         measurements(api, details);
         files(api.at(ORDER + "/files/{format}").getGet());
@@ -56,7 +55,8 @@ final class OrderDescription implements DescribedCall {
                         + " The measurements are kept until they are erased. Bodies are read up to 256 kB.");
         take.setRequestBody(
                 api.json(OrderSchema.ORDER, "A choir gown for one singer", api.example("example-order.json")));
-        ApiResponse taken = Answers.json("The order is taken, or questioned.", details);
+        ApiResponse taken =
+                Answers.json("The order is taken, or questioned.", details, api.example("answer-order.json"));
         taken.setHeaders(Map.of(
                 "Location", new Header().description("Where the order is.").schema(new StringSchema())));
         Answers.only(take, "201", taken);
@@ -80,7 +80,7 @@ final class OrderDescription implements DescribedCall {
         ErrorAnswers.of(tried, ProblemKind.NOT_FOUND, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);
     }
 
-    private static void list(DescribedApi api) {
+    private static void list(DescribedApi api, Map<?, ?> example) {
         Operation list = api.at("/v1/orders").getGet();
         for (Parameter parameter : list.getParameters()) {
             if (parameter.getName().equals("state")) {
@@ -91,7 +91,13 @@ final class OrderDescription implements DescribedCall {
             }
         }
         Answers.limited(list);
-        Answers.only(list, "200", Answers.json("The orders of this page.", api.schema(OrderAnswer.Listing.class)));
+        Answers.only(
+                list,
+                "200",
+                Answers.json(
+                        "The orders of this page.",
+                        api.schema(OrderAnswer.Listing.class),
+                        Map.of("orders", List.of(example.get("order")))));
         ErrorAnswers.of(list, ProblemKind.BAD_REQUEST, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
     }
 
@@ -130,30 +136,12 @@ final class OrderDescription implements DescribedCall {
                 "The files are svg, dxf, csv, pdf and plt as POST /v1/size-runs draws them, json with everything in"
                         + " figures, and zip with all of them, not compressed. A questioned or cancelled order has none to"
                         + " give.");
-        List<SizeRunFormat> forms = drafting.forms();
-        Content content = new Content();
-        forms.forEach(form -> content.addMediaType(
-                form.mediaType().toString(),
-                new MediaType()
-                        .schema(
-                                form.extension().equals("json")
-                                        ? new Schema<>().description(form.meaning())
-                                        : new StringSchema().format("binary").description(form.meaning()))));
-        for (Parameter parameter : file.getParameters()) {
-            if (parameter.getName().equals("format")) {
-                StringSchema word = new StringSchema();
-                word.setEnum(new ArrayList<>(
-                        forms.stream().map(SizeRunFormat::extension).toList()));
-                parameter.setSchema(word);
-            }
-        }
-        ApiResponse answer =
-                new ApiResponse().description("The file as it was drawn.").content(content);
-        answer.setHeaders(Map.of(
-                "ETag",
-                new Header().description("SHA-256 of the bytes.").schema(new StringSchema()),
+        ApiResponse answer = drafted.file(file, "The file as it was drawn.");
+        answer.addHeaderObject(
+                "ETag", new Header().description("SHA-256 of the bytes.").schema(new StringSchema()));
+        answer.addHeaderObject(
                 "Repr-Digest",
-                new Header().description("SHA-256 of the bytes, RFC 9530.").schema(new StringSchema())));
+                new Header().description("SHA-256 of the bytes, RFC 9530.").schema(new StringSchema()));
         Answers.only(file, "200", answer);
         file.getResponses()
                 .addApiResponse("304", new ApiResponse().description("The caller has it: the entity tag is the same."));

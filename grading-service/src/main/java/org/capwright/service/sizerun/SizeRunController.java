@@ -1,6 +1,7 @@
 package org.capwright.service.sizerun;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import org.capwright.json.style.SizeRunRequest;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -29,7 +31,21 @@ final class SizeRunController {
     @Operation(operationId = "createSizeRun", summary = "Draft a structured sleeve and grade it over a size run")
     @PostMapping("/v1/size-runs")
     ResponseEntity<byte[]> create(HttpServletRequest request) throws IOException {
-        SizeRunFormat rendering = drafting.accepted(request);
+        return drafted(request, drafting.accepted(request));
+    }
+
+    /** Drafts a run and answers with a file, whatever Accept says. */
+    @Operation(operationId = "createSizeRunFile", summary = "Draft a structured sleeve and fetch one file of it")
+    @PostMapping("/v1/size-runs/files/{format}")
+    ResponseEntity<byte[]> file(
+            HttpServletRequest request,
+            @Parameter(description = "The end of the file's name.", example = "pdf") @PathVariable("format")
+                    String format)
+            throws IOException {
+        return drafted(request, drafting.named(format));
+    }
+
+    private ResponseEntity<byte[]> drafted(HttpServletRequest request, SizeRunFormat rendering) throws IOException {
         SizeRunRequest order = SizeRunReader.read(bodies.read(request)).in(Languages.of(request));
         return SizeRunService.response(
                 order, rendering, SizeRunService.written(SizeRunService.draft(order, rendering), rendering));

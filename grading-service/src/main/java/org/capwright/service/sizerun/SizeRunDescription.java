@@ -6,9 +6,11 @@ import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.capwright.json.style.SizeRunSchema;
+import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
 import org.capwright.service.http.description.ErrorAnswers;
+import org.capwright.service.http.problem.ProblemKind;
 import org.springframework.stereotype.Component;
 
 /** Describes {@code POST /v1/size-runs}. */
@@ -44,5 +46,11 @@ final class SizeRunDescription implements DescribedCall {
                         "200",
                         drafted.in(api, "The graded run, in the form that Accept asks for.", SizeRunAnswer.class)));
         ErrorAnswers.ofBody(operation);
+        Operation file = api.at("/v1/size-runs/files/{format}").getPost();
+        file.setDescription("What POST /v1/size-runs answers in the form that the path names, whatever Accept says.");
+        file.setRequestBody(operation.getRequestBody());
+        Answers.only(file, "200", drafted.file(file, "The graded run as a file."));
+        ErrorAnswers.ofBody(file);
+        ErrorAnswers.of(file, ProblemKind.NOT_FOUND);
     }
 }

@@ -11,7 +11,10 @@ import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.service.http.Accepted;
 import org.capwright.service.http.EntityTag;
 import org.capwright.service.http.meters.TradeMeters;
+import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -44,6 +47,27 @@ public final class SizeRunService {
             throw new IllegalStateException("no rendering for " + type);
         }
         return rendering;
+    }
+
+    /**
+     * The form that the path names, for programs that ask for a file and not for a type.
+     *
+     * @param format the end of a file's name, such as pdf
+     * @return the form
+     * @throws ProblemException if there is none of this name
+     */
+    public SizeRunFormat named(String format) {
+        return renderings.values().stream()
+                .filter(form -> form.extension().equals(format))
+                .findFirst()
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        ProblemKind.NOT_FOUND,
+                        Text.of("There is no format of this name; there are {formats}.")
+                                .with(
+                                        "formats",
+                                        Text.names(renderings.values().stream()
+                                                .map(SizeRunFormat::extension)
+                                                .toList())))));
     }
 
     /**

@@ -214,7 +214,28 @@ final class StyleController {
                     @RequestParam(name = "revision", required = false)
                     Optional<Integer> number)
             throws IOException {
-        SizeRunFormat rendering = drafting.accepted(request);
+        return drafted(request, id, number, drafting.accepted(request));
+    }
+
+    /** Drafts a kept style and answers with a file, whatever Accept says. */
+    @Operation(operationId = "createStyleSizeRunFile", summary = "Draft a kept style and fetch one file of it")
+    @Needs(Scope.READ)
+    @PostMapping("/v1/styles/{id}/size-runs/files/{format}")
+    ResponseEntity<byte[]> file(
+            HttpServletRequest request,
+            @Parameter(description = ID, example = "choir-gown") @PathVariable("id") String id,
+            @Parameter(description = "The end of the file's name.", example = "pdf") @PathVariable("format")
+                    String format,
+            @Parameter(description = "Number of the revision; the latest if left out.")
+                    @RequestParam(name = "revision", required = false)
+                    Optional<Integer> number)
+            throws IOException {
+        return drafted(request, id, number, drafting.named(format));
+    }
+
+    private ResponseEntity<byte[]> drafted(
+            HttpServletRequest request, String id, Optional<Integer> number, SizeRunFormat rendering)
+            throws IOException {
         StyleRevision kept = revision(request, id, number);
         SizeRunRequest order = SizeRunReader.read(
                         StyleDocument.of(mapper.readTree(kept.body())).sizeRun(kept.revision()))

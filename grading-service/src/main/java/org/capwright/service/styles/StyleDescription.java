@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.List;
 import java.util.Map;
 import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
@@ -44,7 +45,13 @@ final class StyleDescription implements DescribedCall {
 
     private static void list(DescribedApi api) {
         Operation list = api.at(STYLES).getGet();
-        Answers.only(list, "200", Answers.json("The styles of this page.", api.schema(StyleAnswer.Listing.class)));
+        Answers.only(
+                list,
+                "200",
+                Answers.json(
+                        "The styles of this page.",
+                        api.schema(StyleAnswer.Listing.class),
+                        Map.of("styles", List.of(api.example("answer-style.json")))));
         ErrorAnswers.of(list, ProblemKind.BAD_REQUEST, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
         Answers.limited(list);
         Operation revisions = api.at(STYLE + "/revisions").getGet();
@@ -60,6 +67,7 @@ final class StyleDescription implements DescribedCall {
     }
 
     private static void put(DescribedApi api) {
+        Object example = api.example("answer-style.json");
         Operation put = api.at(STYLE).getPut();
         put.setDescription(
                 "The body is that of POST /v1/size-runs, and may have the ease of POST /v1/made-to-measure beside it."
@@ -72,10 +80,11 @@ final class StyleDescription implements DescribedCall {
                 .filter(parameter -> parameter.getName().equals("id"))
                 .forEach(parameter -> parameter.setSchema(new StringSchema().pattern(StyleId.PATTERN)));
         Schema<?> entry = api.schema(StyleAnswer.class);
-        Answers.only(put, "201", tagged(Answers.json("The first revision is kept.", entry)));
+        Answers.only(put, "201", tagged(Answers.json("The first revision is kept.", entry, example)));
         put.getResponses()
                 .addApiResponse(
-                        "200", tagged(Answers.json("The next revision is kept, or nothing was changed.", entry)));
+                        "200",
+                        tagged(Answers.json("The next revision is kept, or nothing was changed.", entry, example)));
         ErrorAnswers.ofBody(put);
         ErrorAnswers.of(
                 put, ProblemKind.PRECONDITION_FAILED, ProblemKind.PRECONDITION_REQUIRED, ProblemKind.UNAVAILABLE);
@@ -96,7 +105,11 @@ final class StyleDescription implements DescribedCall {
         for (Operation show : new Operation[] {
             api.at(STYLE).getGet(), api.at(STYLE + "/revisions/{revision}").getGet()
         }) {
-            Answers.only(show, "200", tagged(Answers.json("The body as it was put.", api.schema(StyleSchema.STYLE))));
+            Answers.only(
+                    show,
+                    "200",
+                    tagged(Answers.json(
+                            "The body as it was put.", api.schema(StyleSchema.STYLE), api.example("example-cm.json"))));
             show.getResponses()
                     .addApiResponse(
                             "304", new ApiResponse().description("The caller has it: the entity tag is the same."));
@@ -136,6 +149,17 @@ final class StyleDescription implements DescribedCall {
                 ProblemKind.BAD_REQUEST,
                 ProblemKind.NOT_FOUND,
                 ProblemKind.NOT_ACCEPTABLE,
+                ProblemKind.INVALID_REQUEST,
+                ProblemKind.UNAVAILABLE);
+        Operation file = api.at(STYLE + "/size-runs/files/{format}").getPost();
+        file.setDescription(
+                "What POST /v1/styles/{id}/size-runs answers in the form that the path names, whatever Accept"
+                        + " says. No body is read.");
+        Answers.only(file, "200", drafted.file(file, "The graded run as a file."));
+        ErrorAnswers.of(
+                file,
+                ProblemKind.BAD_REQUEST,
+                ProblemKind.NOT_FOUND,
                 ProblemKind.INVALID_REQUEST,
                 ProblemKind.UNAVAILABLE);
     }

@@ -30,6 +30,20 @@ public final class Answers {
     }
 
     /**
+     * An answer in JSON with an example.
+     *
+     * @param meaning what it is, in words
+     * @param schema what it holds
+     * @param example an answer as it was given
+     * @return its description
+     */
+    public static ApiResponse json(String meaning, Schema<?> schema, Object example) {
+        ApiResponse answer = json(meaning, schema);
+        answer.getContent().get("application/json").setExample(example);
+        return answer;
+    }
+
+    /**
      * Says what a call answers when all is well, in place of what its method shows.
      *
      * @param operation the call

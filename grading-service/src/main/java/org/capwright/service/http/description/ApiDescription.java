@@ -39,7 +39,6 @@ final class ApiDescription implements OpenApiCustomizer {
                         + " the unit that the request names; errors are problem documents (RFC 9457) that"
                         + " name every wrong field and what would work. Words for people are in the language that"
                         + " Accept-Language asks for, English or French."));
-        api.setServers(null);
         if (api.getComponents() == null) {
             api.setComponents(new Components());
         }

@@ -95,6 +95,18 @@ public final class DescribedApi {
     }
 
     /**
+     * A schema under a name of its own: one without is named by each program that reads the description, or not at all.
+     *
+     * @param name its name
+     * @param schema the schema
+     * @return a reference to it
+     */
+    public Schema<?> schema(String name, Schema<?> schema) {
+        schemas.put(name, schema);
+        return OpenApiSchemas.reference(name);
+    }
+
+    /**
      * Says that a member of an answer is what a request takes.
      *
      * @param answer a record whose schema is described

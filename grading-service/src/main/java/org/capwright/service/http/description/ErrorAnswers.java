@@ -4,6 +4,9 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemKind;
 
@@ -78,6 +81,40 @@ public final class ErrorAnswers {
                 .content(new Content()
                         .addMediaType(
                                 PROBLEM_JSON,
-                                new MediaType().schema(OpenApiSchemas.reference(AnswerSchemas.name(Problem.class)))));
+                                new MediaType()
+                                        .schema(OpenApiSchemas.reference(AnswerSchemas.name(Problem.class)))
+                                        .example(example(kind))));
+    }
+
+    /** As the service answers a bicep of 3 cm; and any other problem where no field is to blame. */
+    private static Map<String, Object> example(ProblemKind kind) {
+        String reason = "out of range: 3 cm; 6 to 150 cm would work";
+        boolean fields = kind == ProblemKind.INVALID_REQUEST;
+        Problem problem =
+                fields ? Problem.of(kind, "One field is wrong: /sleeve/bicep: " + reason + ".") : kind.usual();
+        Map<String, Object> example = new LinkedHashMap<>();
+        example.put("type", problem.type());
+        example.put("title", problem.title());
+        example.put("status", problem.status());
+        example.put("detail", problem.detail().toString());
+        example.put("instance", "/v1/size-runs");
+        example.put(
+                "violations",
+                fields
+                        ? List.of(Map.of(
+                                "field",
+                                "/sleeve/bicep",
+                                "reason",
+                                reason,
+                                "value",
+                                3,
+                                "unit",
+                                "cm",
+                                "minimum",
+                                6,
+                                "maximum",
+                                150))
+                        : List.of());
+        return example;
     }
 }

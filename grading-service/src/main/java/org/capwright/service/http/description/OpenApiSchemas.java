@@ -14,19 +14,102 @@ import java.util.Map;
 import org.capwright.json.schema.FieldType;
 import org.capwright.json.schema.RequestSchema;
 import org.capwright.json.schema.SchemaField;
+import org.capwright.json.style.SizeRunSchema;
 import org.capwright.quantity.Unit;
 
 /** Makes schemas of the shapes by which requests are read. */
 final class OpenApiSchemas {
 
-    private static final String LENGTH = "Length";
-    private static final String TEXT_LENGTH =
-            "^\\s*[+-]?(\\d{1,9}(\\.\\d{1,12})?|(\\d{1,6}(\\s+|-))?\\d{1,4}/\\d{1,4})\\s*$";
+    private static final String FIGURE = "\\d{1,9}(\\.\\d{1,12})?";
+    private static final String FRACTION = "(\\d{1,6}(\\s+|-))?\\d{1,4}/\\d{1,4}";
+    private static final String TEXT_LENGTH = "^\\s*[+-]?(" + FIGURE + "|" + FRACTION + ")\\s*$";
+    private static final String TEXT_EASE = "^\\s*[+-]?(" + FIGURE + "(\\s*%)?|" + FRACTION + ")\\s*$";
 
     private final Map<String, Schema<?>> schemas = new LinkedHashMap<>();
 
-    private OpenApiSchemas() {
-        schemas.put(LENGTH, length());
+    private OpenApiSchemas() {}
+
+    /**
+     * What may be of more than one type in JSON: a schema with a name, in words, without a type. Not a choice of schemas: programs that generate clients make classes of choices that do not compile where a list is among
+     * them, take no value where two branches are texts, and are empty in some of their libraries. Without a type the field takes a number, a text or a list as it stands. It is written out in its place under its name as
+     * title, since some of them take a reference for one to a class.
+     */
+    private Schema<?> named(String name, String meaning, Object example, String pattern) {
+        Schema<Object> schema = new Schema<>();
+        schema.setDescription(meaning);
+        schema.setExample(example);
+        schema.setPattern(pattern); // holds for texts alone
+        schemas.put(name, schema);
+        Schema<Object> here = new Schema<>();
+        here.setTitle(name);
+        here.setDescription(meaning);
+        here.setPattern(pattern);
+        return here;
+    }
+
+    private Schema<?> length() {
+        return named(
+                "Length",
+                "A length in the unit named by units: a number, or a text such as \"36.5\", \"1/2\" or \"3 1/2\".",
+                13.5,
+                TEXT_LENGTH);
+    }
+
+    private Schema<?> lengthOrNull() {
+        return named(
+                "LengthOrNull",
+                "A length in the unit named by units: a number, or a text such as \"3 1/2\"; null where it is not"
+                        + " known.",
+                13.5,
+                TEXT_LENGTH);
+    }
+
+    private Schema<?> ease() {
+        return named(
+                "Ease",
+                "A length in the unit named by units, a number or a text such as \"3 1/2\"; or a share in percent, a"
+                        + " text such as \"4%\".",
+                "4%",
+                TEXT_EASE);
+    }
+
+    private Schema<?> increment() {
+        return named(
+                "Increment",
+                "Growth from one size to the next, in the unit named by units: one length for all intervals, a number"
+                        + " or a text such as \"1/2\"; or a list of lengths, one for each interval between neighbouring"
+                        + " sizes, smallest first.",
+                List.of(1.6, 1.6, 1.8, 1.8, 2),
+                TEXT_LENGTH);
+    }
+
+    private Schema<?> label(int longest) {
+        String usual = longest == SizeRunSchema.LONGEST_LABEL ? "SizeName" : "SizeNameTo" + longest;
+        return named(
+                usual,
+                "The name of a size: a text of up to " + longest + " characters; a whole number is read as its digits.",
+                "40",
+                "^.{1," + longest + "}$");
+    }
+
+    private Schema<?> lengthOr(RequestSchema shape) {
+        object(shape);
+        return named(
+                shape.name() + "OrLength",
+                shape.meaning()
+                        + " One length for all, a number or a text such as \"1/2\"; or an object, see the schema "
+                        + shape.name() + ".",
+                1,
+                TEXT_LENGTH);
+    }
+
+    private Schema<?> textOr(int longest, RequestSchema shape) {
+        object(shape);
+        return named(
+                shape.name() + "OrId",
+                "An id, a text of up to " + longest + " characters; or an object, see the schema " + shape.name() + ".",
+                "women-en-13402-3-bust",
+                "^.{1," + longest + "}$");
     }
 
     static Map<String, Schema<?>> of(RequestSchema shape) {
@@ -37,16 +120,6 @@ final class OpenApiSchemas {
 
     static Schema<?> reference(String name) {
         return new Schema<>().$ref("#/components/schemas/" + name);
-    }
-
-    private static Schema<?> length() {
-        Schema<?> schema = new Schema<>();
-        schema.addOneOfItem(new NumberSchema());
-        schema.addOneOfItem(new StringSchema().pattern(TEXT_LENGTH));
-        schema.setDescription(
-                "A length in the unit named by units: a number, or a text such as \"36.5\", \"1/2\" or \"3 1/2\".");
-        schema.setExample(13.5);
-        return schema;
     }
 
     private Schema<?> object(RequestSchema shape) {
@@ -97,7 +170,7 @@ final class OpenApiSchemas {
             schema.setEnum(new ArrayList<>(choice.words()));
             return schema;
         } else if (kind instanceof FieldType.Length) {
-            return reference(LENGTH);
+            return length();
         } else if (kind instanceof FieldType.Ratio ratio) {
             return new NumberSchema()
                     .minimum(BigDecimal.valueOf(ratio.least()))
@@ -107,29 +180,23 @@ final class OpenApiSchemas {
                     .minimum(BigDecimal.valueOf(whole.least()))
                     .maximum(BigDecimal.valueOf(whole.greatest()));
         } else if (kind instanceof FieldType.Ease) {
-            return eitherOf(
-                    reference(LENGTH), new StringSchema().pattern("^\\s*[+-]?\\d{1,9}(\\.\\d{1,12})?\\s*%\\s*$"));
+            return ease();
         } else if (kind instanceof FieldType.Step) {
             return new StringSchema().pattern("^.*(mm|cm|in)\\s*$");
         } else if (kind instanceof FieldType.Label label) {
             return label(label.longest());
         } else if (kind instanceof FieldType.Labels labels) {
-            return new ArraySchema()
-                    .items(label(labels.longest()))
-                    .minItems(1)
-                    .maxItems(labels.most())
-                    .uniqueItems(true);
+            return new ArraySchema().items(label(labels.longest())).minItems(1).maxItems(labels.most());
         } else if (kind instanceof FieldType.Words some) {
             StringSchema word = new StringSchema();
             word.setEnum(new ArrayList<>(some.words()));
-            return new ArraySchema().items(word).maxItems(some.words().size()).uniqueItems(true);
+            return new ArraySchema().items(word).maxItems(some.words().size());
         } else if (kind instanceof FieldType.TextList texts) {
             return new ArraySchema()
                     .items(new StringSchema().minLength(1).maxLength(texts.longest()))
-                    .maxItems(texts.most())
-                    .uniqueItems(true);
+                    .maxItems(texts.most());
         } else if (kind instanceof FieldType.Growth) {
-            return eitherOf(reference(LENGTH), new ArraySchema().items(reference(LENGTH)));
+            return increment();
         } else if (kind instanceof FieldType.Nested nested) {
             return object(nested.schema());
         } else if (kind instanceof FieldType.PerSize perSize) {
@@ -138,9 +205,7 @@ final class OpenApiSchemas {
             schema.setAdditionalProperties(kind(perSize.count()));
             return schema;
         } else if (kind instanceof FieldType.TextOrNested either) {
-            Schema<?> text = new StringSchema().minLength(1).maxLength(either.longest());
-            text.setNullable(true);
-            return eitherOf(text, object(either.schema()));
+            return textOr(either.longest(), either.schema());
         } else if (kind instanceof FieldType.Objects objects) {
             return new ArraySchema().items(object(objects.schema())).minItems(1).maxItems(objects.most());
         } else if (kind instanceof FieldType.Dictionary dictionary) {
@@ -151,29 +216,7 @@ final class OpenApiSchemas {
         } else if (kind instanceof FieldType.Gapped gapped) {
             return new ArraySchema().items(lengthOrNull()).maxItems(gapped.most());
         }
-        return eitherOf(reference(LENGTH), object(((FieldType.LengthOrNested) kind).schema()));
-    }
-
-    /** Beside a reference nothing counts in OpenAPI 3.0, so that the length is said again. */
-    private static Schema<?> lengthOrNull() {
-        Schema<?> schema = length();
-        // In one of the two, or null would match both.
-        schema.getOneOf().get(0).setNullable(true);
-        return schema;
-    }
-
-    private static Schema<?> label(int longest) {
-        Schema<?> schema =
-                eitherOf(new StringSchema().minLength(1).maxLength(longest), new IntegerSchema().format(null));
-        schema.setDescription("The name of a size; a whole number is read as its digits.");
-        return schema;
-    }
-
-    private static Schema<?> eitherOf(Schema<?> one, Schema<?> other) {
-        Schema<?> schema = new Schema<>();
-        schema.addOneOfItem(one);
-        schema.addOneOfItem(other);
-        return schema;
+        return lengthOr(((FieldType.LengthOrNested) kind).schema());
     }
 
     /** The range of a length in each unit: which one holds depends on the request. */

@@ -118,8 +118,12 @@ public enum ProblemKind {
                 .orElse(status < 500 ? BAD_REQUEST : INTERNAL_ERROR);
     }
 
-    /** The problem where no more is known than its kind. */
-    Problem usual() {
+    /**
+     * The problem where no more is known than its kind.
+     *
+     * @return the document, without an instance
+     */
+    public Problem usual() {
         return Problem.of(this, usually);
     }
 }
