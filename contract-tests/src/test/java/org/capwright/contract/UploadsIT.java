@@ -161,7 +161,7 @@ class UploadsIT {
         refused(
                 form().multiPart("file", "a.csv", bytes(CSV), "text/csv")
                         .multiPart("file", "b.dxf", drawn("40", 0), "image/vnd.dxf"),
-                "the one or the other");
+                "one or the other");
         refused(
                 form().multiPart("file", "a.csv", bytes(CSV), "text/csv")
                         .multiPart("picture", "x.csv", bytes("x"), "text/csv"),

@@ -131,9 +131,9 @@ final class CheckController {
 
     /** Checks files that are sent as a form, by an address of their own. */
     @Operation(operationId = "createCheckOfFiles", summary = "Check a spec table or outlines that are sent as a form")
-    @PostMapping(path = "/v1/checks/uploads", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    @PostMapping("/v1/checks/uploads")
     ResponseEntity<byte[]> upload(
-            MultipartHttpServletRequest form,
+            HttpServletRequest request,
             @Parameter(
                             description = "For SVG: the jumps beside those of the body, or the nest with its crossings"
                                     + " marked.",
@@ -146,8 +146,13 @@ final class CheckController {
                     String picture)
             throws IOException {
         Picture drawn = Picture.of(picture);
-        MediaType answer = Accepted.best(form, ANSWERS);
-        return answered(Uploads.read(form, bodies).in(Languages.of(form)), answer, drawn);
+        MediaType answer = Accepted.best(request, ANSWERS);
+        MultipartHttpServletRequest form = WebUtils.getNativeRequest(request, MultipartHttpServletRequest.class);
+        if (form == null) {
+            throw new ProblemException(Problem.of(
+                    ProblemKind.UNSUPPORTED_MEDIA_TYPE, "The body must be a form, sent as multipart/form-data."));
+        }
+        return answered(Uploads.read(form, bodies).in(Languages.of(request)), answer, drawn);
     }
 
     private ResponseEntity<byte[]> answered(GradeUnderCheck order, MediaType answer, Picture drawn) throws IOException {

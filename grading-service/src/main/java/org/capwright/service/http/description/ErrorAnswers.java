@@ -7,8 +7,12 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.words.Text;
 
 /** Answers that are problem documents. */
 public final class ErrorAnswers {
@@ -88,10 +92,10 @@ public final class ErrorAnswers {
 
     /** As the service answers a bicep of 3 cm; and any other problem where no field is to blame. */
     private static Map<String, Object> example(ProblemKind kind) {
-        String reason = "out of range: 3 cm; 6 to 150 cm would work";
+        FieldViolation narrow = FieldViolation.of(
+                "/sleeve/bicep", Text.name("out of range: 3 cm; 6 to 150 cm would work"), Optional.of(3));
         boolean fields = kind == ProblemKind.INVALID_REQUEST;
-        Problem problem =
-                fields ? Problem.of(kind, "One field is wrong: /sleeve/bicep: " + reason + ".") : kind.usual();
+        Problem problem = fields ? Problem.of(new RefusedRequestException(List.of(narrow))) : kind.usual();
         Map<String, Object> example = new LinkedHashMap<>();
         example.put("type", problem.type());
         example.put("title", problem.title());
@@ -100,12 +104,12 @@ public final class ErrorAnswers {
         example.put("instance", "/v1/size-runs");
         example.put(
                 "violations",
-                fields
-                        ? List.of(Map.of(
+                problem.violations().stream()
+                        .map(violation -> Map.of(
                                 "field",
-                                "/sleeve/bicep",
+                                violation.field(),
                                 "reason",
-                                reason,
+                                violation.reason().toString(),
                                 "value",
                                 3,
                                 "unit",
@@ -114,7 +118,7 @@ public final class ErrorAnswers {
                                 6,
                                 "maximum",
                                 150))
-                        : List.of());
+                        .toList());
         return example;
     }
 }
