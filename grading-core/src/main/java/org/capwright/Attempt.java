@@ -126,6 +126,12 @@ record Attempt(
                 .orElse(1);
     }
 
+    /** Whether the number of pleats was given. */
+    boolean counted() {
+        return plan().filter(plan -> plan.sizing() instanceof PleatSizing.ByCount)
+                .isPresent();
+    }
+
     /** The depth that was asked for, of pleats that are given by one. */
     OptionalDouble depth() {
         if (plan().isEmpty()

@@ -50,7 +50,9 @@ final class WorkingRange {
                 ? asked
                 : OptionalDouble.of(range.last(near, Math.min(ends[1], Math.max(ends[0], asked.getAsDouble()))));
         OptionalDouble one = OptionalDouble.of(near);
-        return with(violation, up ? one : far, up ? far : one);
+        // What else was mended may have moved the range beyond the bound that was asked for.
+        boolean lowest = far.isPresent() ? near < far.getAsDouble() : up;
+        return with(violation, lowest ? one : far, lowest ? far : one);
     }
 
     private static Violation with(Violation violation, OptionalDouble least, OptionalDouble greatest) {

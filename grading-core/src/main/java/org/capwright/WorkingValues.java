@@ -19,7 +19,7 @@ import org.capwright.quantity.Violation;
 
 /**
  * Says what would work instead of what was refused: every bound has been tried in every size of the run and with all its pieces. A draft finds out in stages what is wrong with it, so each value that is
- * complained of is set to the nearest bound until nothing is wrong; then every range is tried with the others mended. Where one value alone mends all, it alone is named.
+ * complained of is set to the nearest bound until nothing is wrong, and where that does not come to an end, to values further inside; then every range is tried with the others mended. Where one value alone mends all, it alone is named.
  */
 final class WorkingValues {
 
@@ -41,15 +41,28 @@ final class WorkingValues {
     /** What binary fractions leave of a whole number of steps. */
     private static final double NOISE = 1e-6;
 
+    /**
+     * How bounds are sought: at the bounds themselves, else further inside, where pleats have more room. Of pleats given by number and depth the depth is sought, or the number.
+     *
+     * @param inward share of a range by which its end is passed
+     * @param number whether the number of pleats is sought before their depth
+     */
+    private record Way(double inward, boolean number) {}
+
+    private static final List<Way> WAYS = List.of(
+            new Way(0, false), new Way(0.15, false), new Way(0.4, false), new Way(0.15, true), new Way(0.7, false));
+
     private final Attempt asked;
+    private final Way way;
     private final List<Violation> found = new ArrayList<>();
     private final Map<Subject, Violation> first = new LinkedHashMap<>();
     private final Map<Subject, Double> mended = new LinkedHashMap<>();
     private Attempt now;
     private int left;
 
-    private WorkingValues(Attempt asked) {
+    private WorkingValues(Attempt asked, Way way) {
         this.asked = asked;
+        this.way = way;
         this.now = asked;
         boolean slow = asked.style().fit() instanceof CapFit.HalvesFor;
         this.left = MOST_DRAFTS / asked.sizes().labels().size() / (slow ? SLOWER : 1);
@@ -57,11 +70,20 @@ final class WorkingValues {
 
     /** The refusal with bounds that work. */
     static InvalidMeasuresException instead(InvalidMeasuresException refused, Attempt asked) {
-        return new InvalidMeasuresException(new WorkingValues(asked).of(refused.violations()));
+        WorkingValues first = new WorkingValues(asked, WAYS.get(0));
+        if (first.mend(refused.violations())) {
+            return new InvalidMeasuresException(first.named(refused.violations(), true));
+        }
+        for (Way way : WAYS.subList(1, WAYS.size())) {
+            WorkingValues other = new WorkingValues(asked, way);
+            if (other.mend(refused.violations())) {
+                return new InvalidMeasuresException(other.named(refused.violations(), true));
+            }
+        }
+        return new InvalidMeasuresException(first.named(refused.violations(), false));
     }
 
-    private List<Violation> of(List<Violation> refused) {
-        boolean all = mend(refused);
+    private List<Violation> named(List<Violation> refused, boolean all) {
         List<Violation> named = new ArrayList<>();
         Map<Subject, Optional<Violation>> ranges = new LinkedHashMap<>();
         List<Subject> atFirst = refused.stream().map(this::subject).distinct().toList();
@@ -135,7 +157,7 @@ final class WorkingValues {
                     .orElse(OptionalDouble.empty());
         }
         double[] ends = Attempt.ends(subject);
-        double nearest = nearest(violation);
+        double nearest = inside(violation, nearest(violation), ends);
         double asked = first.getOrDefault(subject, violation).value().orElse(nearest);
         double inward = asked < nearest ? 1 : -1;
         double bound = shown(violation, nearest, inward);
@@ -146,6 +168,18 @@ final class WorkingValues {
         Double before = mended.get(subject);
         double value = before == null || Math.abs(bound - before) > step ? bound : before + inward * step;
         return value < ends[0] || value > ends[1] ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** A bound passed by the share of the range that this way asks for; of what lies beyond it where the range has one end. */
+    private double inside(Violation violation, double bound, double[] ends) {
+        boolean least =
+                violation.least().isPresent() && bound == violation.least().getAsDouble();
+        double room = violation.least().isPresent() && violation.greatest().isPresent()
+                ? Math.min(ends[1], violation.greatest().getAsDouble())
+                        - Math.max(ends[0], violation.least().getAsDouble())
+                : Math.min(Math.abs(bound), least ? ends[1] - bound : bound - ends[0]);
+        double passed = bound + (least ? 1 : -1) * way.inward * Math.max(0, room);
+        return violation.quantity() == Quantity.COUNT ? Math.rint(passed) : passed;
     }
 
     /** A bound as callers see it, never outside its range: lengths are shown to a thousandth of a millimetre. One value alone is left as it is. */
@@ -275,7 +309,7 @@ final class WorkingValues {
                     violation.given());
         }
         OptionalDouble depth = now.depth();
-        return depth.isPresent()
+        return depth.isPresent() && !(way.number && now.counted())
                 ? Violation.lengthAbove(
                         Dimension.PLEAT_DEPTH, violation.reason(), depth.getAsDouble(), depth.getAsDouble() - 0.01)
                 : new Violation(
