@@ -1,7 +1,6 @@
 package org.capwright.drawing.pdf;
 
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
@@ -13,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -35,6 +36,11 @@ import org.capwright.words.Language;
 public final class PdfFile {
 
     private static final double POINT = 25.4 / 72;
+
+    /** Of the nine degrees of deflating: takes a quarter as long as the usual one, for files a twelfth larger. */
+    private static final int LEVEL = 2;
+
+    private static final int BUFFER = 16 * 1024;
 
     /**
      * A page.
@@ -209,7 +215,16 @@ public final class PdfFile {
 
     private static PDStream stream(PDDocument document, byte[] content, CRC32 sum) throws IOException {
         sum.update(content);
-        return new PDStream(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE);
+        PDStream stream = new PDStream(document);
+        Deflater deflater = new Deflater(LEVEL);
+        try (OutputStream raw = stream.getCOSObject().createRawOutputStream();
+                OutputStream deflated = new DeflaterOutputStream(raw, deflater, BUFFER)) {
+            deflated.write(content);
+        } finally {
+            deflater.end();
+        }
+        stream.setFilters(List.of(COSName.FLATE_DECODE));
+        return stream;
     }
 
     private void describe(PDDocument document, String title, String subject, Optional<Instant> created, Scale scale) {
