@@ -17,6 +17,15 @@ public final class Decimals {
         1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
     };
 
+    /** Decimals of most coordinates in files. */
+    private static final int USUAL = 3;
+
+    private static final int BILLION = 1_000_000_000;
+
+    private static final double SHORTEST = 1e10;
+
+    private static final double FIFTEEN_DIGITS = 1e5;
+
     private Decimals() {}
 
     /**
@@ -82,23 +91,54 @@ public final class Decimals {
             to[next++] = '-';
             scaled = -scaled;
         }
-        long whole = scaled / one;
-        next = whole(whole, to, next);
-        long rest = scaled - whole * one;
-        if (rest > 0 || least > 0) {
-            to[next++] = '.';
-            int digits = most;
-            while (digits > 1 && rest % 10 == 0) {
-                rest /= 10;
-                digits--;
-            }
-            next += digits;
-            for (int i = next - 1; i >= next - digits; i--) {
-                to[i] = (byte) ('0' + rest % 10);
-                rest /= 10;
-            }
+        long whole = most == USUAL ? scaled / 1_000 : scaled / one; // a division by a constant is far quicker
+        return decimals(scaled - whole * one, least, most, to, whole(whole, to, next));
+    }
+
+    /** Puts dot and decimals, without trailing zeros. */
+    private static int decimals(long rest, int least, int most, byte[] to, int at) {
+        if (rest == 0 && least == 0) {
+            return at;
+        }
+        to[at] = '.';
+        int next = at + 1 + most;
+        if (rest < BILLION) {
+            digits((int) rest, to, at + 1, next);
+        } else {
+            digits((int) (rest / BILLION), to, at + 1, next - 9);
+            digits((int) (rest % BILLION), to, next - 9, next);
+        }
+        while (to[next - 1] == '0' && next > at + 2) {
+            next--;
         }
         return next;
+    }
+
+    /**
+     * Puts the shortest decimal that reads back as the same number, in the manner of Java: at least one decimal, at most ten.
+     *
+     * @param value a number
+     * @param to buffer with at least 24 free bytes
+     * @param at where to begin
+     * @return where the number ends; {@code at} where it has more decimals, or Java would write it with an exponent
+     */
+    public static int putShortest(double value, byte[] to, int at) {
+        double size = Math.abs(value);
+        if (!(size >= 1e-3 && size < FIFTEEN_DIGITS)) {
+            return at;
+        }
+        // Decimals of fifteen digits or fewer are told apart by doubles: if the quotient is the number, no other
+        // decimal of ten places is, and no shorter one.
+        long scaled = Math.round(size * SHORTEST);
+        if (scaled / SHORTEST != size) {
+            return at;
+        }
+        int next = at;
+        if (value < 0) {
+            to[next++] = '-';
+        }
+        long whole = scaled / (long) SHORTEST;
+        return decimals(scaled - whole * (long) SHORTEST, 1, 10, to, whole(whole, to, next));
     }
 
     /**
@@ -127,15 +167,26 @@ public final class Decimals {
     }
 
     private static int whole(long whole, byte[] to, int at) {
-        int digits = 1;
+        int next = at + 1;
         for (long bound = 10; bound <= whole; bound *= 10) {
-            digits++;
+            next++;
         }
-        long left = whole;
-        for (int i = at + digits - 1; i >= at; i--) {
-            to[i] = (byte) ('0' + left % 10);
-            left /= 10;
+        if (whole < BILLION) {
+            digits((int) whole, to, at, next);
+        } else {
+            digits((int) (whole / BILLION), to, at, next - 9);
+            digits((int) (whole % BILLION), to, next - 9, next);
         }
-        return at + digits;
+        return next;
+    }
+
+    /** Puts digits with leading zeros, from the last to the first. */
+    private static void digits(int value, byte[] to, int from, int end) {
+        int left = value;
+        for (int i = end - 1; i >= from; i--) {
+            int tenth = left / 10;
+            to[i] = (byte) ('0' + left - 10 * tenth);
+            left = tenth;
+        }
     }
 }

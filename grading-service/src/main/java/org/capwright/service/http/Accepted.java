@@ -3,7 +3,9 @@ package org.capwright.service.http;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Enumeration;
 import java.util.Objects;
+import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -26,6 +28,10 @@ public final class Accepted {
      * @throws ProblemException if none of them is accepted
      */
     public static MediaType best(HttpServletRequest request, Collection<MediaType> offered) {
+        Optional<MediaType> named = named(request, offered);
+        if (named.isPresent()) {
+            return named.get();
+        }
         return offered.stream()
                 .map(type -> new ProducesRequestCondition(type.toString()).getMatchingCondition(request))
                 .filter(Objects::nonNull)
@@ -41,6 +47,18 @@ public final class Accepted {
                                         Text.names(offered.stream()
                                                 .map(type -> type.getType() + "/" + type.getSubtype())
                                                 .toList())))));
+    }
+
+    /** What a program asks for that names one type and nothing else. */
+    private static Optional<MediaType> named(HttpServletRequest request, Collection<MediaType> offered) {
+        Enumeration<String> asked = request.getHeaders(HttpHeaders.ACCEPT);
+        String only = asked.hasMoreElements() ? asked.nextElement() : "";
+        if (asked.hasMoreElements()) {
+            return Optional.empty();
+        }
+        return offered.stream()
+                .filter(type -> only.equalsIgnoreCase(type.getType() + "/" + type.getSubtype()))
+                .findFirst();
     }
 
     /** A quality of 0 says "not acceptable" (RFC 9110, section 12.4.2), which Spring takes for "last". */

@@ -28,6 +28,9 @@ public class JsonMapping {
                 .addMixIn(ProblemDetail.class, ProblemInOrder.class)
                 .addModule(new SimpleModule()
                         .addSerializer(Text.class, ToStringSerializer.instance)
+                        .addSerializer(new FiguresWriter<>(double[].class))
+                        .addSerializer(new FiguresWriter<>(double[][].class))
+                        .addSerializer(new FiguresWriter<>(double[][][].class))
                         .addDeserializer(Text.class, new SaidText()))
                 .build();
     }

@@ -14,6 +14,7 @@ import org.springframework.http.MediaType;
 record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunFormat {
 
     private static final int USUAL_BYTES = 256 * 1024;
+    private static final int BYTES_OF_FIGURES = 8 * 1024;
 
     @Override
     public MediaType mediaType() {
@@ -41,7 +42,8 @@ record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunF
     }
 
     static byte[] written(SizeRunResult result, FileFormat format) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream(USUAL_BYTES);
+        ByteArrayOutputStream out =
+                new ByteArrayOutputStream(format == FileFormat.CSV ? BYTES_OF_FIGURES : USUAL_BYTES);
         if (format == FileFormat.CSV) {
             result.writeCsv(out);
         } else {
