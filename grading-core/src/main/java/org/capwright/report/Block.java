@@ -18,8 +18,41 @@ import org.capwright.words.Language;
  * @param lead position of the layer that is drawn with all its marks: the base size where it is chosen, else the middle one
  * @param outlines their cut lines in the coordinates of the block, x and y in turn
  * @param bounds the box about all of them
+ * @param stretches of each cut line the boxes about sixteen points each: left, bottom, right and top in turn
  */
-record Block(int position, List<Layer> layers, int lead, List<double[]> outlines, Box bounds) {
+record Block(
+        int position, List<Layer> layers, int lead, List<double[]> outlines, Box bounds, List<double[]> stretches) {
+
+    /** Points of a stretch of a cut line. */
+    static final int STRETCH = 16;
+
+    Block(int position, List<Layer> layers, int lead, List<double[]> outlines, Box bounds) {
+        this(
+                position,
+                layers,
+                lead,
+                outlines,
+                bounds,
+                outlines.stream().map(Block::boxes).toList());
+    }
+
+    private static double[] boxes(double[] outline) {
+        double[] boxes = new double[4 * (outline.length / (2 * STRETCH))];
+        for (int k = 0; k < boxes.length; k += 4) {
+            int first = k / 4 * 2 * STRETCH;
+            boxes[k] = outline[first];
+            boxes[k + 1] = outline[first + 1];
+            boxes[k + 2] = outline[first];
+            boxes[k + 3] = outline[first + 1];
+            for (int i = first + 2; i < first + 2 * STRETCH; i += 2) {
+                boxes[k] = Math.min(boxes[k], outline[i]);
+                boxes[k + 1] = Math.min(boxes[k + 1], outline[i + 1]);
+                boxes[k + 2] = Math.max(boxes[k + 2], outline[i]);
+                boxes[k + 3] = Math.max(boxes[k + 3], outline[i + 1]);
+            }
+        }
+        return boxes;
+    }
 
     /**
      * One size of a block.

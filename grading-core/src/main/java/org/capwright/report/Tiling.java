@@ -96,8 +96,9 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
     /** Marks the pages that have something on them; gives up as soon as these are as many as asked. */
     private boolean markBelow(int most) {
         for (Sheet.Placed placed : sheet.placed()) {
-            for (double[] outline : placed.block().outlines()) {
-                mark(outline, placed.at(), placed.bounds());
+            List<double[]> outlines = placed.block().outlines();
+            for (int i = 0; i < outlines.size(); i++) {
+                mark(outlines.get(i), placed.block().stretches().get(i), placed.at(), placed.bounds());
             }
             if (count() >= most) {
                 return false;
@@ -110,13 +111,27 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         return Math.max(1, (int) Math.ceil((length - Paper.OVERLAP) / step - 1e-9));
     }
 
-    private void mark(double[] outline, Point at, Box bounds) {
+    private void mark(double[] outline, double[] stretches, Point at, Box bounds) {
         int last = outline.length - 2;
         double stepX = stepX();
         double stepY = stepY();
         int columnBefore = column(outline[last] + at.x());
         int rowBefore = row(outline[last + 1] + at.y());
         for (int i = 0; i <= last; i += 2) {
+            double left = columnBefore * stepX - at.x();
+            double top = -rowBefore * stepY - at.y();
+            int stretch = i / (2 * Block.STRETCH) * 4;
+            if (i > 0
+                    && i % (2 * Block.STRETCH) == 0
+                    && stretch < stretches.length
+                    && stretches[stretch] > left + EDGE
+                    && stretches[stretch + 2] < left + stepX - EDGE
+                    && stretches[stretch + 3] < top - EDGE
+                    && stretches[stretch + 1] > top - stepY + EDGE) {
+                needed[rowBefore * columns + columnBefore] = true; // all of it is still on the same page
+                i += 2 * Block.STRETCH - 2;
+                continue;
+            }
             double right = outline[i] + at.x() - columnBefore * stepX;
             double down = -rowBefore * stepY - outline[i + 1] - at.y();
             if (i > 0 && right > EDGE && right < stepX - EDGE && down > EDGE && down < stepY - EDGE) {

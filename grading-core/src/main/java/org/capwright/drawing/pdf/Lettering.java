@@ -24,12 +24,14 @@ final class Lettering {
         return face == Typeface.BOLD ? "FB" : "FR";
     }
 
-    void embed(PDDocument document, PDResources resources) throws IOException {
+    void embed(PDDocument document, PDResources... resources) throws IOException {
         for (Map.Entry<Typeface, BitSet> entry : used.entrySet()) {
             PDType0Font font = PDType0Font.load(document, entry.getKey().font(), true);
             entry.getValue().stream().forEach(font::addToSubset);
             font.subset();
-            resources.put(COSName.getPDFName(name(entry.getKey())), font);
+            for (PDResources each : resources) {
+                each.put(COSName.getPDFName(name(entry.getKey())), font);
+            }
         }
     }
 }

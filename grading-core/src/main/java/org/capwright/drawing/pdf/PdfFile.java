@@ -186,10 +186,7 @@ public final class PdfFile {
                 made.setContents(stream(document, whole.bytes(), sum));
                 document.addPage(made);
             }
-            lettering.embed(document, fonts);
-            for (COSName name : fonts.getFontNames()) {
-                resources.put(name, fonts.getFont(name));
-            }
+            lettering.embed(document, fonts, resources);
             layers.declare(document, sizes, fonts, resources);
             outline(document);
             describe(document, title, subject, created, scale);
