@@ -181,7 +181,7 @@ class Page {
     return h(
       "header",
       { class: "top" },
-      h("h1", null, "Capwright", h("span", { class: "unseen" }, ": " + say("title"))),
+      h("h1", null, "Capwright", h("span", { class: "unseen" }, say("colon") + say("title"))),
       this.title,
       this.tasks.nav,
       h("div", { class: "history" }, this.undoButton, this.redoButton),

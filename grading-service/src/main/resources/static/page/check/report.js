@@ -72,7 +72,7 @@ export class Report {
     this.#empty();
     this.head.textContent = say("check.refused");
     const violations = problem.violations ?? [];
-    const words = violations.length > 0 ? violations.map((each) => [placeName(each.field), sentence(each)].filter((part) => part !== "").join(": ")) : [spoken(problem.detail ?? problem.title)];
+    const words = violations.length > 0 ? violations.map((each) => [placeName(each.field), sentence(each)].filter((part) => part !== "").join(say("colon"))) : [spoken(problem.detail ?? problem.title)];
     const where = problem.line ? say("check.line", { line: problem.line }) : "";
     this.body.append(
       h("div", { class: "check-error", role: "alert" }, where ? h("strong", { class: "line-number" }, where) : null, words.map((text) => h("p", null, text))),

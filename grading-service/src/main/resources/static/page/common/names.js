@@ -18,7 +18,7 @@ const PLACES = {
 export function gradeName(name) {
   const fields = find("fields");
   const path = PLACES[name] ?? Object.keys(fields).find((key) => key.endsWith("/" + name) && !/\/(front|back|seamAllowance)\//.test(key));
-  return path === "/overlay/pleats/depth" ? `${find("groups").pleats}: ${fields[path][0]}` : (fields[path]?.[0] ?? name);
+  return path === "/overlay/pleats/depth" ? `${find("groups").pleats}${say("colon")}${fields[path][0]}` : (fields[path]?.[0] ?? name);
 }
 
 /** What a measurement of the body is called (by its name of ISO 8559-1). */
@@ -31,9 +31,9 @@ export const measureName = (code) => find("points")[code] ?? gradeName(code);
 export function placeName(pointer) {
   const [, group, name, more] = pointer.replace(/^\/sizeRun(?=\/)/, "").split("/");
   const plain = pointer.replace(/^\/sizeRun(?=\/)/, "");
-  if (group === "grade" && name) return `${say("jumps")}: ${gradeName(name)}`;
+  if (group === "grade" && name) return `${say("jumps")}${say("colon")}${gradeName(name)}`;
   if (group === "wearer" && name) return bodyName(name);
-  if (group === "ease" && name) return `${say("wearer.ease")}: ${find("wearer.eases")[name]?.[0] ?? name}`;
+  if (group === "ease" && name) return `${say("wearer.ease")}${say("colon")}${find("wearer.eases")[name]?.[0] ?? name}`;
   if (group === "materials" && name === "order") return `${find("fields")["/materials/order"][0]}${more ? " " + more : ""}`;
   const cloth = plain.match(/^\/materials\/fabrics\/(\d+)\/(\w+)$/);
   // A request may name several cloths, so the words say which one is meant.

@@ -70,7 +70,7 @@ export function requestShown(name, call) {
     const { path, accept, body } = call();
     says.textContent = "";
     code.textContent = written(language.value, new URL(path, document.baseURI).href, accept, body);
-    code.setAttribute("aria-label", `${find("request")[language.value]}: ${name}`);
+    code.setAttribute("aria-label", `${find("request")[language.value]}${say("colon")}${name}`);
   };
   const copy = async () => {
     try {
@@ -83,7 +83,7 @@ export function requestShown(name, call) {
   const details = h(
     "details",
     { class: "request" },
-    h("summary", null, say("request.show"), h("span", { class: "unseen" }, ": " + name)),
+    h("summary", null, say("request.show"), h("span", { class: "unseen" }, say("colon") + name)),
     h("div", { class: "request-tools" }, language, h("button", { type: "button", onclick: copy }, say("request.copy")), says),
     code,
   );

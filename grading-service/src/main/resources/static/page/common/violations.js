@@ -12,6 +12,6 @@ export const sentence = ({ reason }) => spoken(reason);
 export function why(error) {
   if (!(error instanceof Refused)) return say("unreachable");
   const violations = error.problem.violations ?? [];
-  const words = violations.map((each) => [placeName(each.field), sentence(each)].filter((part) => part !== "").join(": "));
+  const words = violations.map((each) => [placeName(each.field), sentence(each)].filter((part) => part !== "").join(say("colon")));
   return words.join(" ") || error.message;
 }

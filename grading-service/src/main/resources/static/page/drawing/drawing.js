@@ -152,7 +152,7 @@ export class Drawing {
     this.#mark = (this.#mark + by + marks.length) % marks.length;
     const mark = marks[this.#mark];
     mark.classList.add("lit");
-    this.readout.replaceChildren(`${find("pieces")[mark.closest(".piece").dataset.piece]}: ${mark.querySelector("title")?.textContent ?? ""}`);
+    this.readout.replaceChildren(`${find("pieces")[mark.closest(".piece").dataset.piece]}${say("colon")}${mark.querySelector("title")?.textContent ?? ""}`);
   }
 
   #read(event) {

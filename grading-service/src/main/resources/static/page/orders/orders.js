@@ -196,7 +196,7 @@ export class Orders {
             ? h("div", { class: "buttons" }, [...files.map((file) => file.format), "zip"].map((format) => h("button", { type: "button", class: "order-file", "data-format": format, "aria-label": say("orders.fetch", { format: format.toUpperCase() }), onclick: () => this.#fetch(order, format, says) }, format.toUpperCase())))
             : h("p", { class: "quiet-words" }, say(order.erasedAt ? "orders.filesErased" : order.state === "questioned" ? "orders.filesHeld" : "orders.filesNone")),
         ),
-        h("div", { class: "order-history" }, h("h3", null, say("orders.history")), h("ol", null, history.map((step) => h("li", null, `${find("orders.states")[step.state]}: ${this.#time(step.at)}, ${step.by}`)))),
+        h("div", { class: "order-history" }, h("h3", null, say("orders.history")), h("ol", null, history.map((step) => h("li", null, `${find("orders.states")[step.state]}${say("colon")}${this.#time(step.at)}, ${step.by}`)))),
       );
     } catch (error) {
       place.replaceChildren(h("p", null, this.#words(error)));
@@ -208,7 +208,7 @@ export class Orders {
     const write = (length) => (unit ? show(length, unit) : String(length));
     return typeof minimum === "number" && typeof maximum === "number"
       ? say("orders.question", { name, value: write(value), low: write(minimum), high: write(maximum), unit: unit ?? "" })
-      : `${name}: ${value === undefined ? "" : write(value)} ${unit ?? ""}`;
+      : `${name}${say("colon")}${value === undefined ? "" : write(value)} ${unit ?? ""}`;
   }
 
   async #fetch(order, format, says) {

@@ -124,7 +124,7 @@ export class Start {
     this.says.textContent = "";
     const arm = Object.fromEntries(FIGURES.map((figure, i) => [figure, parseLength(this.figures[i].value, this.units)]));
     const wrong = FIGURES.findIndex((figure) => !(arm[figure] > 0));
-    if (wrong >= 0) return this.#refuse(`${say("start.figures." + FIGURES[wrong])}: ${say("notNumber")}`, this.figures[wrong]);
+    if (wrong >= 0) return this.#refuse(`${say("start.figures." + FIGURES[wrong])}${say("colon")}${say("notNumber")}`, this.figures[wrong]);
     if (this.labels.length === 0) return this.#refuse(say("start.noSizes"), this.sizes);
     const style = composed({ name: this.name.value.trim(), units: this.units, sizes: this.labels, baseSize: this.base.value, sizeTable: this.table.value, arm, ...this.#chosen });
     try {

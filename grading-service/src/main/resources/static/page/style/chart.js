@@ -18,7 +18,7 @@ export function jumpChart(style, name, sleeve, body) {
     .map((jump, i) =>
       say("grade.chartPart", { interval: interval(i), jump: signed(jump, style.units), body: signed(body[i], style.units) }),
     )
-    .join("; ");
+    .join(say("semicolon"));
   const bar = (i, value, place, kind) =>
     s("rect", {
       class: kind,

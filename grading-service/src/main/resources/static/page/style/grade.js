@@ -130,7 +130,7 @@ export class Grade {
         );
       }
       if (finding) {
-        said.set(dimension, [...(said.get(dimension) ?? []), h("li", null, `${from}–${to}: ${spoken(finding.message)}`)]);
+        said.set(dimension, [...(said.get(dimension) ?? []), h("li", null, `${from}–${to}${say("colon")}${spoken(finding.message)}`)]);
       }
       if (value !== undefined) holdRoom(mark.closest("tr"), mark.getBoundingClientRect().height);
     }

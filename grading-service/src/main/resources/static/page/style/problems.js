@@ -87,8 +87,8 @@ export class Problems {
             "li",
             null,
             at === ""
-              ? placeName(pointer) === "" ? "" : [h("strong", null, placeName(pointer)), ": "]
-              : [h("button", { type: "button", class: "link", onclick: () => this.goTo(at) }, placeName(pointer)), ": "],
+              ? placeName(pointer) === "" ? "" : [h("strong", null, placeName(pointer)), say("colon")]
+              : [h("button", { type: "button", class: "link", onclick: () => this.goTo(at) }, placeName(pointer)), say("colon")],
             h("span", null, text),
           ),
         ),

@@ -5,6 +5,8 @@ import body from "./body.en.js";
 export default {
   name: "English",
   title: "Sleeve grading table",
+  colon: ": ",
+  semicolon: "; ",
   skip: "Skip to the drawing",
   tasks: { name: "Tasks", style: "Style", wearer: "One wearer", check: "Check a grade", compare: "Compare", shelf: "Shelf", orders: "Orders", absent: "The service does not answer, so this part could not be loaded. Your style is kept in this browser.", again: "Load the page again" },
   notices: {

@@ -229,22 +229,6 @@ class AccessIT {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Screen.class)
-    void bothLanguagesHaveTheSameWords(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
-            assertEquals(
-                    List.of(),
-                    browser.runAsync("const done = arguments[arguments.length - 1];const keys = (object, at) =>"
-                            + " Object.entries(object).flatMap(([key, value]) => value && typeof value ==="
-                            + " 'object' ? keys(value, at + '>' + key) : [at + '>' +"
-                            + " key]);Promise.all([import('/page/texts/en.js'),"
-                            + " import('/page/texts/fr.js')]).then(([en, fr]) => { const a = keys(en.default, ''),"
-                            + " b = keys(fr.default, ''); done([...a.filter(key => !b.includes(key)),"
-                            + " ...b.filter(key => !a.includes(key))]); });"));
-        }
-    }
-
     /** On paper there are the drawing and the tables, without anything to press. */
     @Test
     void printsDrawingAndTables() {
