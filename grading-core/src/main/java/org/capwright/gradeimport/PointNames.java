@@ -103,6 +103,7 @@ final class PointNames {
             "wristOpening",
             "overlayWidth",
             "overlayHem",
+            "overlayNetEdge",
             "pleatTakeUp");
 
     private static final String HALVED =

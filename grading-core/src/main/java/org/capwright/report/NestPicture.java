@@ -2,6 +2,7 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Crossing;
 import org.capwright.check.NestLine;
@@ -17,7 +18,7 @@ import org.capwright.words.Language;
 import org.capwright.words.Text;
 
 /**
- * Draws the lines of a checked grade over one another on fold line and bicep line, and marks where a larger size dips inside a smaller one. Each size has dashes of its own and its name on
+ * Draws the lines of a checked grade over one another on fold line and bicep line, the overlay beside the sleeve, and marks where a larger size dips inside a smaller one. Each size has dashes of its own and its name on
  * the line; crossings are circled and numbered, and told in words below.
  */
 public final class NestPicture {
@@ -27,6 +28,10 @@ public final class NestPicture {
     private static final double KEY_LINE = 6;
     private static final double HEAD = 8;
     private static final double CIRCLE = 3.2;
+
+    /** Between sleeve and overlay, as a share of the sleeve's width. */
+    private static final double BESIDE = 0.15;
+
     private static final int MOST_CROSSINGS = 60;
     private static final Letters WORDS = Letters.regular(3.2, Ink.BLACK);
 
@@ -34,6 +39,8 @@ public final class NestPicture {
     private final Unit unit;
     private final Language language;
     private final List<Crossing> crossings;
+    private final Optional<Box> sleeve;
+    private final Optional<Box> overlay;
     private final Box box;
     private final double scale;
 
@@ -42,9 +49,11 @@ public final class NestPicture {
         this.unit = unit;
         this.language = language;
         this.crossings = Crossing.of(grade);
+        this.sleeve = room(grade, false);
+        this.overlay = room(grade, true);
         this.box = Box.of(grade.sizes().stream()
                         .flatMap(size -> size.lines().stream())
-                        .flatMap(line -> line.points().stream())
+                        .flatMap(line -> placed(line).stream())
                         .toList())
                 .including(Point.ORIGIN);
         this.scale = box.width() > 0 ? (WIDTH - KEY - 8) / box.width() : 1;
@@ -71,6 +80,33 @@ public final class NestPicture {
         }
         words.forEach(line -> bands.add(TextBands.lines(line, WORDS, 5, WIDTH)));
         return Band.svg(heading, String.join("; ", words), language, bands, WIDTH);
+    }
+
+    private static Optional<Box> room(CheckedGrade grade, boolean ofOverlay) {
+        List<Point> points = grade.sizes().stream()
+                .flatMap(size -> size.lines().stream())
+                .filter(line -> isOfOverlay(line.kind()) == ofOverlay)
+                .flatMap(line -> line.points().stream())
+                .toList();
+        return points.isEmpty() ? Optional.empty() : Optional.of(Box.of(points).including(Point.ORIGIN));
+    }
+
+    private static boolean isOfOverlay(NestLine.Kind kind) {
+        return kind != NestLine.Kind.CAP_LINE;
+    }
+
+    /** The overlay lies beside the sleeve: over it, the hem of the one would look like that of the other. */
+    private double aside(NestLine.Kind kind) {
+        return isOfOverlay(kind) && sleeve.isPresent() && overlay.isPresent()
+                ? sleeve.get().right()
+                        - overlay.get().left()
+                        + BESIDE * sleeve.get().width()
+                : 0;
+    }
+
+    private List<Point> placed(NestLine line) {
+        Point by = new Point(aside(line.kind()), 0);
+        return line.points().stream().map(point -> point.plus(by)).toList();
     }
 
     private boolean empty() {
@@ -114,11 +150,10 @@ public final class NestPicture {
                         .with("scale", Text.figures(String.valueOf(Math.round(10 / scale) / 10.0)))
                         .in(language));
         canvas.group("nest", "", new Point(left - box.left() * scale, top - HEAD - box.top() * scale));
-        double right = box.right() * scale;
-        canvas.stroke(Stroke.solid(Ink.grey(0.6), 0.2)).about("axis", "");
-        canvas.from(box.left() * scale, 0).to(right, 0);
-        canvas.from(0, box.top() * scale + 2).to(0, box.bottom() * scale - 2).draw();
-        canvas.text(Letters.regular(2.6, Ink.BLACK), Place.LEFT, right + 1, -0.9, language.say("bicep line"));
+        sleeve.ifPresent(room -> axes(canvas, room, aside(NestLine.Kind.CAP_LINE), language.say("Sleeve")));
+        overlay.ifPresent(room -> axes(canvas, room, aside(NestLine.Kind.OVERLAY_HEM), language.say("Overlay")));
+        canvas.text(
+                Letters.regular(2.6, Ink.BLACK), Place.LEFT, box.right() * scale + 1, -0.9, language.say("bicep line"));
         for (int i = 0; i < grade.sizes().size(); i++) {
             size(canvas, i);
         }
@@ -129,6 +164,14 @@ public final class NestPicture {
         key(canvas, left + WIDTH - KEY, top - HEAD);
     }
 
+    private void axes(Canvas canvas, Box room, double aside, String piece) {
+        double x = aside * scale;
+        canvas.stroke(Stroke.solid(Ink.grey(0.6), 0.2)).about("axis", "");
+        canvas.from(room.left() * scale + x, 0).to(room.right() * scale + x, 0);
+        canvas.from(x, room.top() * scale + 2).to(x, room.bottom() * scale - 2).draw();
+        canvas.text(WORDS, Place.CENTRE, x, room.bottom() * scale - 6, piece);
+    }
+
     private Stroke stroke(int position) {
         return Stroke.ofSize(position, grade.base());
     }
@@ -136,7 +179,7 @@ public final class NestPicture {
     private void size(Canvas canvas, int position) {
         canvas.group("size", grade.label(position), Point.ORIGIN).stroke(stroke(position));
         for (NestLine line : grade.sizes().get(position).lines()) {
-            List<Point> points = line.points().stream().map(p -> p.times(scale)).toList();
+            List<Point> points = placed(line).stream().map(p -> p.times(scale)).toList();
             canvas.about("line", "").polyline(points).draw();
             if (line.kind() != NestLine.Kind.OVERLAY_HEM) {
                 name(canvas, points, position);
@@ -181,7 +224,9 @@ public final class NestPicture {
     }
 
     private void circles(Canvas canvas, Crossing crossing, int number) {
-        List<Point> places = crossing.at().stream().map(p -> p.times(scale)).toList();
+        Point by = new Point(aside(crossing.kind()), 0);
+        List<Point> places =
+                crossing.at().stream().map(p -> p.plus(by).times(scale)).toList();
         for (Point place : places) {
             canvas.stroke(Stroke.solid(Ink.BLACK, 0.5))
                     .about("crossing", "")

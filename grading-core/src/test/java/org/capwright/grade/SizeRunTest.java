@@ -92,6 +92,23 @@ class SizeRunTest {
         }
     }
 
+    /** A row of the spec table that is called like a dimension is that dimension. */
+    @Test
+    void aCodeMeansOneThing() {
+        SizeRun run = gown(2);
+        int met = 0;
+        for (PointOfMeasure row : SpecTable.of(run).rows()) {
+            for (Dimension dimension : Dimension.values()) {
+                if (dimension.gradeName().equals(row.code())
+                        && run.baseSize().draft().dimensions().has(dimension)) {
+                    assertEquals(BASE.get(dimension), row.values().get(2), 1e-6, row.code());
+                    met++;
+                }
+            }
+        }
+        assertTrue(met >= 5, met + " rows");
+    }
+
     @Test
     void jumpsInTheSpecTableAreTheRules() {
         for (long seed = 1; seed <= 200; seed++) {

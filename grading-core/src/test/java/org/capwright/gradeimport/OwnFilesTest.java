@@ -50,10 +50,11 @@ class OwnFilesTest {
     void ownFilesComeBack(long seed) throws ForeignInputException {
         PatternSet set = TestPatterns.random(seed, 3 + (int) (seed % 4));
         CheckedGrade truth = CheckedGrade.of(set.run());
-        CheckedGrade table = SpecTableReader.read(
-                        file("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
-                        ForeignOptions.none())
-                .grade();
+        ForeignGrade sheet = SpecTableReader.read(
+                file("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
+                ForeignOptions.none());
+        assertEquals(List.of(), sheet.unread(), "every row of our own is known");
+        CheckedGrade table = sheet.grade();
         same(
                 seed,
                 truth,

@@ -114,6 +114,35 @@ class NestPictureTest {
         assertEquals(3 * grade.sizes().size(), of(picture, "path", "line").size());
     }
 
+    /** Lines of one piece lie within one another's reach, those of the other beside them, even where only the hem of the overlay is drawn. */
+    @Test
+    void sleeveAndOverlayLieApart() throws Exception {
+        CheckedGrade grade = new CheckedGrade(
+                List.of(new CheckedSize(
+                        "40",
+                        Map.of(CheckedMeasure.BICEP, 200.0),
+                        List.of(
+                                tent("40", 100, 90).lines().get(0),
+                                new NestLine(
+                                        NestLine.Kind.OVERLAY_HEM,
+                                        List.of(new Point(-100, 0), new Point(0, -200), new Point(100, 0)))))),
+                0,
+                Optional.empty());
+        String svg = NestPicture.write("Gown", grade, Unit.MILLIMETRE, Language.ENGLISH);
+        List<double[]> reach = of(parsed(svg), "path", "line").stream()
+                .map(line -> java.util.regex.Pattern.compile("(-?[0-9.]+)[ ,](-?[0-9.]+)")
+                        .matcher(line.getAttribute("d"))
+                        .results()
+                        .mapToDouble(point -> Double.parseDouble(point.group(1)))
+                        .toArray())
+                .toList();
+        assertEquals(2, reach.size());
+        double sleeveEnds = java.util.Arrays.stream(reach.get(0)).max().orElseThrow();
+        double overlayBegins = java.util.Arrays.stream(reach.get(1)).min().orElseThrow();
+        assertTrue(overlayBegins > sleeveEnds + 5, sleeveEnds + " and " + overlayBegins);
+        assertTrue(svg.contains(">Sleeve<") && svg.contains(">Overlay<"), svg);
+    }
+
     @Test
     void aSpecTableHasNoLines() throws Exception {
         CheckedGrade grade = new CheckedGrade(

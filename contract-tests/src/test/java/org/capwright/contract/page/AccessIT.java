@@ -2,6 +2,7 @@ package org.capwright.contract.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
@@ -16,7 +17,6 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.Keys;
@@ -28,18 +28,31 @@ class AccessIT {
 
     private static final String[] TASKS = {"wearer", "check", "compare", "shelf", "orders"};
 
-    /** WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. */
-    static final String AXE =
-            "const done = arguments[arguments.length - 1];axe.run(document, {resultTypes: ['violations'], selectors:"
-                    + " false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
-                    + " 'best-practice']}}).then(result => done(result.violations.map(violation => violation.id + ': ' +"
-                    + " violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+    /**
+     * WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. The rules and what they look at are handed to it as it is run.
+     */
+    static final String AXE = axe(
+            "{type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}",
+            "document");
 
-    /** Each screen and each colour scheme once; every pair of them with {@code -Pthorough}. */
-    static Stream<Arguments> looks() {
-        Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "light"), arguments(Screen.PHONE, "dark"));
+    /** The same, but for the drawing, which is looked at once and stays as it is from view to view. */
+    private static final String BESIDE_THE_DRAWING = AXE.replace("(document,", "({exclude: [['.cloth svg']]},");
+
+    /** Where only the colours have changed, the rules of colours: text on its ground, and links told from the words round them. */
+    private static final String COLOURS =
+            axe("{type: 'rule', values: ['color-contrast', 'link-in-text-block']}", "{exclude: [['.cloth svg']]}");
+
+    private static String axe(String rules, String context) {
+        return "const done = arguments[arguments.length - 1];axe.run(" + context + ", {resultTypes: ['violations'],"
+                + " selectors: false, runOnly: " + rules + "}).then(result => done(result.violations.map(violation =>"
+                + " violation.id + ': ' + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+    }
+
+    /** Each screen and each language once, light and dark; every pair of them with {@code -Pthorough}. */
+    static Stream<Arguments> visitors() {
+        Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "en"), arguments(Screen.PHONE, "fr"));
         return Boolean.getBoolean("capwright.thorough")
-                ? Stream.concat(usual, Stream.of(arguments(Screen.DESKTOP, "dark"), arguments(Screen.PHONE, "light")))
+                ? Stream.concat(usual, Stream.of(arguments(Screen.DESKTOP, "fr"), arguments(Screen.PHONE, "en")))
                 : usual;
     }
 
@@ -51,46 +64,83 @@ class AccessIT {
         }
     }
 
+    private static void look(Browser browser, String view) {
+        look(browser, view, BESIDE_THE_DRAWING);
+    }
+
+    /** In the light by all rules; in the dark the colours alone are others. */
+    private static void look(Browser browser, String view, String rules) {
+        // On a phone the drawing stays in view while the fields slide under it; a target half way under it is small
+        // only there.
+        browser.run("window.scrollTo(0, 0);");
+        assertEquals(List.of(), browser.runAsync(rules), view);
+        browser.scheme("dark");
+        assertEquals(List.of(), browser.runAsync(COLOURS), view + ", dark");
+        browser.scheme("light");
+    }
+
+    private static void open(Browser browser, String within) {
+        browser.run(
+                "for (const details of document.querySelectorAll(arguments[0] + ' details')) details.open = true;",
+                within);
+    }
+
+    /** One visit through every view and task, with what comes only when it is asked for: lays, derived jumps, a culprit and its cure, the sleeve as worn, errors and results. */
     @ParameterizedTest
-    @MethodSource("looks")
-    void axeFindsNoViolationInAnyView(Screen screen, String scheme) {
+    @MethodSource("visitors")
+    void axeFindsNoViolationInAnyView(Screen screen, String language) {
         try (Browser browser =
-                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
+                Browser.open(screen, Map.of("prefers-color-scheme", "light"), RunningService.address() + "/")) {
             browser.run(axe());
+            browser.choose("language", language);
+            browser.show(TABS[0]);
+            look(browser, "at first", AXE);
             for (String tab : TABS) {
                 browser.show(tab);
-                browser.run("for (const details of document.querySelectorAll('details')) details.open = true;");
-                assertEquals(List.of(), browser.runAsync(AXE), tab);
+                open(browser, "#page");
+                look(browser, tab);
                 browser.run("document.querySelector('.layers').open = false;");
-                browser.keep(tab + "-" + scheme);
             }
+            browser.click("#file-keep");
             browser.type("f-sleeve-capHeight", "60");
             browser.await("an error", "return document.querySelector('.problems').textContent !== '';");
-            // On a phone the drawing stays in view while the fields slide under it; a target half way under it is small
-            // only there.
-            browser.run("window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "with an error");
+            look(browser, "with an error");
+            browser.type("f-sleeve-capHeight", "13,5");
+            asked(browser);
+            for (String task : TASKS) {
+                browser.task(task);
+                look(browser, task + " at first");
+                work(browser, task);
+                open(browser, "#desk");
+                look(browser, task);
+            }
         }
     }
 
-    @ParameterizedTest
-    @MethodSource("looks")
-    void axeFindsNoViolationInAnyTask(Screen screen, String scheme) {
-        try (Browser browser =
-                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
-            browser.run(axe());
-            browser.show("files");
-            browser.click("#file-keep");
-            for (String task : TASKS) {
-                browser.task(task);
-                assertEquals(List.of(), browser.runAsync(AXE), task + " at first");
-                work(browser, task);
-                browser.run("for (const details of document.querySelectorAll('#desk details')) details.open = true;"
-                        + "window.scrollTo(0, 0);");
-                assertEquals(List.of(), browser.runAsync(AXE), task);
-                browser.keep(task + "-" + scheme);
-            }
-        }
+    private static void asked(Browser browser) {
+        browser.show("cloth");
+        browser.click("#cloth-start");
+        browser.await("the lays", "return !!document.querySelector('.lay img')?.complete;");
+        open(browser, ".dock");
+        look(browser, "lays");
+        browser.show("jumps");
+        browser.click("#derive-take");
+        browser.await("the account", "return !!document.querySelector('.account tbody tr');");
+        browser.settle();
+        look(browser, "derived jumps");
+        browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "0,1");
+        browser.settle();
+        browser.await("the culprit", "return !!document.getElementById('mend-bicep-1');");
+        look(browser, "a culprit");
+        browser.show("findings");
+        browser.await("the proposal", "return !!document.getElementById('what-if-apply');");
+        look(browser, "what-if");
+        browser.click("#as-worn");
+        browser.await(
+                "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
+        browser.run("document.querySelector('.worn3d-about').open = true;");
+        look(browser, "as worn");
+        browser.click("#as-worn");
     }
 
     /** Does in a task what it is for, so that its results are there. */
@@ -101,7 +151,7 @@ class AccessIT {
                 browser.fill("w-stature", "168");
                 browser.fill("w-upperArmGirth", "36");
                 browser.await("the question", "return !!document.querySelector('.doubted');");
-                assertEquals(List.of(), browser.runAsync(AXE), "a question");
+                look(browser, "a question");
                 browser.find("#w-upperArmGirth-confirm").sendKeys(Keys.SPACE);
                 browser.await("the sleeve", "return !!document.querySelector('.plan path.cut');");
             }
@@ -113,44 +163,6 @@ class AccessIT {
                 browser.await("the shelf", "return !!document.querySelector('.shelf-style, .absent:not([hidden])');");
             case "orders" -> browser.await("the orders", "return !!document.querySelector('.order-section');");
             default -> browser.await("both styles", "return !!document.querySelector('.overlaid .outline.second');");
-        }
-    }
-
-    /** What comes only when it is asked for: lays, the account of derived jumps, the change that clears a stop. */
-    @ParameterizedTest
-    @CsvSource({"DESKTOP,light", "PHONE,dark"})
-    void axeFindsNoViolationInWhatIsAskedFor(Screen screen, String scheme) {
-        try (Browser browser =
-                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
-            browser.run(axe());
-            browser.show("cloth");
-            browser.click("#cloth-start");
-            browser.await("the lays", "return !!document.querySelector('.lay img')?.complete;");
-            browser.run("for (const details of document.querySelectorAll('.dock details')) details.open = true;"
-                    + "window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "lays");
-            browser.keep("cloth-lays-" + scheme);
-            browser.show("jumps");
-            browser.click("#derive-take");
-            browser.await("the account", "return !!document.querySelector('.account tbody tr');");
-            browser.settle();
-            browser.run("window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "derived jumps");
-            browser.find("#f-grade-bicep-1").sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.1");
-            browser.settle();
-            browser.await("the culprit", "return !!document.getElementById('mend-bicep-1');");
-            browser.run("window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "a culprit");
-            browser.show("findings");
-            browser.await("the proposal", "return !!document.getElementById('what-if-apply');");
-            browser.run("window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "what-if");
-            browser.click("#as-worn");
-            browser.await(
-                    "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
-            browser.run("document.querySelector('.worn3d-about').open = true; window.scrollTo(0, 0);");
-            assertEquals(List.of(), browser.runAsync(AXE), "as worn");
-            browser.keep("as-worn-" + scheme);
         }
     }
 
@@ -188,23 +200,69 @@ class AccessIT {
                 + " each.outerHTML.slice(0, 100));");
     }
 
+    /** From the first look to the pattern on paper without a pointer: a style of one's own, a measure, a jump, the sleeve as worn, the PDF. Every stop on the way is seen. */
     @Test
-    void isWorkedByKeyboardAlone() {
+    void theFirstVisitIsMadeByKeyboardAlone() throws IOException {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.actions().sendKeys(Keys.TAB).perform();
             assertEquals("Skip to the drawing", browser.run("return document.activeElement.textContent;"));
             browser.actions().sendKeys(Keys.ENTER).perform();
             assertEquals("sheet", browser.run("return document.activeElement.id;"));
-            boolean files = false;
-            for (int i = 0; i < 40 && !files; i++) {
-                browser.actions().sendKeys(Keys.TAB).perform();
-                files = "files".equals(browser.run("return document.activeElement.dataset.tab ?? '';"));
-            }
-            assertTrue(files, "the files come into reach");
-            browser.actions().sendKeys(Keys.ENTER).perform();
-            assertTrue(browser.find("#panel-files").isDisplayed());
+            press(browser, "document.activeElement.id === 'begin'", Keys.ENTER);
+            browser.await("the questions", "return document.activeElement.id === 'start-name';");
+            keys(browser, "Feast day gown");
+            press(browser, "document.activeElement.name === 'start-height'", Keys.ARROW_RIGHT);
+            assertEquals("high", browser.run("return document.querySelector('[name=start-height]:checked').value;"));
+            press(browser, "document.activeElement.id === 'start-make'", Keys.ENTER);
+            browser.await("the style", "return !document.getElementById('start');");
+            browser.settle();
+            assertEquals("Feast day gown", browser.text(".style-name"));
+            String before = browser.cutLine("overlay-main", "40");
+            press(browser, "document.activeElement.id === 'f-overlay-rise'", Keys.ARROW_UP);
+            browser.settle();
+            assertNotEquals(before, browser.cutLine("overlay-main", "40"), "the overlay follows");
+            press(browser, "document.activeElement.id === 'as-worn'", Keys.SPACE);
+            browser.await(
+                    "the worn sleeve", "return document.querySelector('.worn3d-inner')?.dataset.state === 'settled';");
+            press(browser, "document.activeElement.dataset.tab === 'jumps'", Keys.ENTER);
+            stop(browser, "document.activeElement.id === 'f-grade-bicep'");
+            keys(browser, Keys.chord(Keys.CONTROL, "a") + "1.6");
+            browser.settle();
+            press(browser, "document.activeElement.dataset.tab === 'files'", Keys.ENTER);
+            press(browser, "document.activeElement.dataset.kind === 'application/pdf'", Keys.ENTER);
+            assertTrue(new String(browser.downloaded(".pdf"), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
         }
     }
+
+    private static void keys(Browser browser, CharSequence keys) {
+        browser.actions().sendKeys(keys).perform();
+    }
+
+    private static void press(Browser browser, String condition, Keys key) {
+        stop(browser, condition);
+        keys(browser, key);
+    }
+
+    /** Goes on by the tab key, round the page if need be. What has the focus shows it, and is not hidden under anything (WCAG 2.2, 2.4.7 and 2.4.11). */
+    private static void stop(Browser browser, String condition) {
+        for (int i = 0; i < 250; i++) {
+            keys(browser, Keys.TAB);
+            Object unseen = browser.run(UNSEEN_FOCUS);
+            assertEquals("", unseen, "the focus is seen");
+            if (Boolean.TRUE.equals(browser.run("return " + condition + ";"))) {
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not reach: " + condition);
+    }
+
+    private static final String UNSEEN_FOCUS = "const at = document.activeElement; if (at === document.body) return '';"
+            + "const shown = at.matches('[type=radio], [type=checkbox]') ? [at, document.querySelector('label[for=' +"
+            + " CSS.escape(at.id) + ']')] : [at]; const styles = shown.filter(each =>"
+            + " each).map(each => getComputedStyle(each)); const seen = styles.some(style => (style.outlineStyle !=="
+            + " 'none' && parseFloat(style.outlineWidth) > 0) || style.boxShadow !== 'none'); const box ="
+            + " shown.at(-1).getBoundingClientRect(); const inside = box.bottom > 0 && box.right > 0 && box.top <"
+            + " innerHeight && box.left < innerWidth; return seen && inside ? '' : at.outerHTML.slice(0, 150);";
 
     @ParameterizedTest
     @EnumSource(Screen.class)
@@ -216,14 +274,6 @@ class AccessIT {
             assertEquals("13,5", browser.value("#f-sleeve-capHeight"));
             browser.type("f-sleeve-capHeight", "13,8");
             assertEquals("13,8", browser.spec("capHeight", "40"));
-            browser.keep("french");
-            browser.run(axe());
-            assertEquals(List.of(), browser.runAsync(AXE));
-            for (String task : TASKS) {
-                browser.task(task);
-                browser.keep("french-" + task);
-                assertEquals(List.of(), browser.runAsync(AXE), task);
-            }
             browser.reload();
             assertEquals("fr", browser.find("html").getDomAttribute("lang"));
         }

@@ -3,6 +3,7 @@ package org.capwright.contract.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
@@ -31,6 +32,23 @@ class RoomIT {
             browser.show("jumps");
             browser.await("the form", "return !!document.getElementById('derive-take');");
             assertTrue((Boolean) browser.run("return document.documentElement.scrollWidth <= innerWidth;"));
+        }
+    }
+
+    /** Both languages, on a phone: nothing of the menu of the view lies beyond the edges. */
+    @Test
+    void theMenuOfTheViewFitsAPhone() {
+        try (Browser browser = Browser.open(Screen.PHONE)) {
+            for (String language : List.of("en", "fr")) {
+                browser.choose("language", language);
+                browser.run("document.querySelector('.layers').open = true;");
+                assertEquals(
+                        List.of(),
+                        browser.run("return [...document.querySelectorAll('.layer-list, .layer-list *')].filter(each =>"
+                                + " { const box = each.getBoundingClientRect(); return box.left < 0 || box.right >"
+                                + " innerWidth; }).map(each => each.textContent);"),
+                        language);
+            }
         }
     }
 
