@@ -27,6 +27,9 @@ export const bodyName = (dimension) => find("body")[dimension]?.[0] ?? dimension
 /** What a measure is called: by its point of measure, or as a dimension of the style. */
 export const measureName = (code) => find("points")[code] ?? gradeName(code);
 
+/** Who did something: by the name of the key, which is as it was given; where there are no keys, the service says so in English. */
+export const caller = (name) => (name === "this machine" ? say("thisMachine") : name);
+
 /** A name for a place of a request; that of the nearest place around it where it has none of its own. Nothing for the whole request. */
 export function placeName(pointer) {
   const [, group, name, more] = pointer.replace(/^\/sizeRun(?=\/)/, "").split("/");

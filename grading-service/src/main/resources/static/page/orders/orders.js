@@ -1,7 +1,7 @@
 // Orders of the day as the workroom goes through them: those in question first, then those to cut. Measurements are not shown here; the service has them.
 
 import { h, quietly } from "../common/dom.js";
-import { bodyName } from "../common/names.js";
+import { bodyName, caller } from "../common/names.js";
 import { call, look, Refused } from "../common/service.js";
 import { hand } from "../common/take.js";
 import { show } from "../common/units.js";
@@ -196,7 +196,7 @@ export class Orders {
             ? h("div", { class: "buttons" }, [...files.map((file) => file.format), "zip"].map((format) => h("button", { type: "button", class: "order-file", "data-format": format, "aria-label": say("orders.fetch", { format: format.toUpperCase() }), onclick: () => this.#fetch(order, format, says) }, format.toUpperCase())))
             : h("p", { class: "quiet-words" }, say(order.erasedAt ? "orders.filesErased" : order.state === "questioned" ? "orders.filesHeld" : "orders.filesNone")),
         ),
-        h("div", { class: "order-history" }, h("h3", null, say("orders.history")), h("ol", null, history.map((step) => h("li", null, `${find("orders.states")[step.state]}${say("colon")}${this.#time(step.at)}, ${step.by}`)))),
+        h("div", { class: "order-history" }, h("h3", null, say("orders.history")), h("ol", null, history.map((step) => h("li", null, `${find("orders.states")[step.state]}${say("colon")}${this.#time(step.at)}, ${caller(step.by)}`)))),
       );
     } catch (error) {
       place.replaceChildren(h("p", null, this.#words(error)));

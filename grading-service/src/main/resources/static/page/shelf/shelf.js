@@ -2,6 +2,7 @@
 
 import { h } from "../common/dom.js";
 import * as kept from "../common/kept.js";
+import { caller } from "../common/names.js";
 import { call, look, Refused } from "../common/service.js";
 import { smallPicture } from "../common/smallpicture.js";
 import { show } from "../common/units.js";
@@ -144,7 +145,7 @@ export class Shelf {
     const button = (name, words, click) => h("button", { type: "button", id: name, onclick: click }, words);
     this.question.hidden = false;
     this.question.replaceChildren(
-      h("p", { role: "alert" }, say("shelf.taken", { id, name: there.name, n: there.revision, who: there.madeBy, when: this.#time(there.madeAt) })),
+      h("p", { role: "alert" }, say("shelf.taken", { id, name: there.name, n: there.revision, who: caller(there.madeBy), when: this.#time(there.madeAt) })),
       h(
         "div",
         { class: "buttons" },
@@ -202,7 +203,7 @@ export class Shelf {
         "div",
         { class: "shelf-words" },
         h("h3", { id: title }, style.name),
-        h("p", { class: "quiet-words" }, say("shelf.revision", { id: style.id, n: style.revision, when: this.#time(style.madeAt), who: style.madeBy }), style.archived ? h("strong", { class: "shelf-archive" }, " ", say("shelf.isArchived")) : null),
+        h("p", { class: "quiet-words" }, say("shelf.revision", { id: style.id, n: style.revision, when: this.#time(style.madeAt), who: caller(style.madeBy) }), style.archived ? h("strong", { class: "shelf-archive" }, " ", say("shelf.isArchived")) : null),
         h(
           "div",
           { class: "buttons" },
@@ -277,7 +278,7 @@ export class Shelf {
         "ol",
         { class: "shelf-revisions", reversed: true },
         revisions.map((each) =>
-          h("li", { value: each.revision }, `${this.#time(each.madeAt)}, ${each.madeBy} `, h("button", { type: "button", class: "link", "aria-label": say("shelf.openRevision", { n: each.revision }), onclick: () => this.#open(path, { ...each, entityTag: revisions[0].entityTag }) }, say("shelf.open"))),
+          h("li", { value: each.revision }, `${this.#time(each.madeAt)}, ${caller(each.madeBy)} `, h("button", { type: "button", class: "link", "aria-label": say("shelf.openRevision", { n: each.revision }), onclick: () => this.#open(path, { ...each, entityTag: revisions[0].entityTag }) }, say("shelf.open"))),
         ),
       ),
       revisions.length > 1

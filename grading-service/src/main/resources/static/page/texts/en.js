@@ -5,6 +5,7 @@ import body from "./body.en.js";
 export default {
   name: "English",
   title: "Sleeve grading table",
+  thisMachine: "this machine",
   colon: ": ",
   semicolon: "; ",
   skip: "Skip to the drawing",

@@ -5,6 +5,7 @@ import body from "./body.fr.js";
 export default {
   name: "Français",
   title: "Table de gradation des manches",
+  thisMachine: "cette machine",
   colon: " : ",
   semicolon: " ; ",
   skip: "Aller au dessin",
@@ -47,7 +48,7 @@ export default {
   },
   measures: "Mesures",
   sections: "Vues",
-  spec: "Tableau de mesures",
+  spec: "Tableau",
   jumps: "Écarts",
   findings: "Remarques",
   files: "Fichiers",

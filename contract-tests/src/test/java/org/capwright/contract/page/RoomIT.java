@@ -53,6 +53,21 @@ class RoomIT {
     }
 
     @Test
+    void theHeadIsOneRowOnADesktopInBothLanguages() {
+        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+            for (String language : List.of("en", "fr")) {
+                browser.choose("language", language);
+                assertEquals(
+                        1L,
+                        browser.run("return new Set([...document.querySelectorAll('.top > *')].filter(each =>"
+                            + " each.checkVisibility()).map(each => { const box = each.getBoundingClientRect(); return"
+                            + " Math.round((box.top + box.bottom) / 60); })).size;"),
+                        language);
+            }
+        }
+    }
+
+    @Test
     void theLayIsSeenAsSoonAsItIsFound() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.show("cloth");
