@@ -33,9 +33,15 @@ final class Browser implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
+    /** All that a page can keep; what it fetched stays in the browser's cache, which asks the service whether it is still so. */
+    private static final String KEPT = "cookies,local_storage,indexeddb,cache_storage,service_workers";
+
     private final Path profile;
     private final ChromeDriver driver;
     private final Screen screen;
+
+    /** Whether the page stands as it was opened, for the next test to find it so. */
+    private boolean asFound;
 
     private Browser(Screen screen) {
         this.screen = screen;
@@ -74,6 +80,16 @@ final class Browser implements AutoCloseable {
         return open(screen, Map.of(), RunningService.address() + "/");
     }
 
+    /** The page as a test before found it and left it again, which saves a load; for tests that leave it so in their turn. */
+    static Browser found(Screen screen) {
+        Browser browser = RUNNING.get(screen);
+        if (browser == null || !browser.asFound) {
+            browser = open(screen);
+            browser.asFound = true;
+        }
+        return browser;
+    }
+
     /** The same with media features, for example {@code prefers-color-scheme}, at an address. */
     static Browser open(Screen screen, Map<String, String> media, String address) {
         Browser browser = RUNNING.computeIfAbsent(screen, Browser::new);
@@ -109,9 +125,13 @@ final class Browser implements AutoCloseable {
 
     /** Forgets all that was kept and downloaded: as good as new, and much quicker than starting anew. */
     private void empty() {
-        driver.get("about:blank");
+        if (asFound) {
+            // The page keeps its work when it is left, so it is left first.
+            driver.get("about:blank");
+            asFound = false;
+        }
         driver.executeCdpCommand(
-                "Storage.clearDataForOrigin", Map.of("origin", RunningService.address(), "storageTypes", "all"));
+                "Storage.clearDataForOrigin", Map.of("origin", RunningService.address(), "storageTypes", KEPT));
         complaints();
         remove(downloads());
     }
@@ -368,7 +388,9 @@ final class Browser implements AutoCloseable {
     /** Ends a test; the browser stays for the next. */
     @Override
     public void close() {
-        driver.get("about:blank");
+        if (!asFound) {
+            driver.get("about:blank");
+        }
     }
 
     private void quit() {

@@ -27,7 +27,7 @@ class DrawingIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void switchesSizesOffAndOn(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
             String group = "g.piece[data-piece=overlay-main] > g.size[data-size='38']";
             assertTrue(browser.find(group).isDisplayed());
             browser.click(".chip[data-chip='38']");
@@ -40,13 +40,15 @@ class DrawingIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void showsOnePieceOrAll(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
+            String before = browser.value("#piece");
             browser.choose("piece", "under-sleeve");
             assertFalse(browser.find("g.piece[data-piece=overlay-main]").isDisplayed());
             assertTrue(browser.find("g.piece[data-piece=under-sleeve]").isDisplayed());
             browser.keep("one-piece");
             browser.choose("piece", "all");
             assertTrue(browser.find("g.piece[data-piece=overlay-main]").isDisplayed());
+            browser.choose("piece", before);
         }
     }
 
@@ -54,8 +56,8 @@ class DrawingIT {
     @EnumSource(Screen.class)
     void laysTheSizesOnAnotherPoint(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
-            String shift =
-                    "return document.querySelector('g.piece[data-piece=under-sleeve] > g.size[data-size=\"46\"]').getAttribute('transform');";
+            String shift = "return document.querySelector('g.piece[data-piece=under-sleeve] >"
+                    + " g.size[data-size=\"46\"]').getAttribute('transform');";
             Object before = browser.run(shift);
             browser.click(".layers > summary");
             browser.keep("view");
@@ -66,12 +68,12 @@ class DrawingIT {
 
     @Test
     void hidesMarksAndWords() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+        try (Browser browser = Browser.found(Screen.DESKTOP)) {
             assertTrue(browser.find("g.piece[data-piece=under-sleeve] .words").isDisplayed());
             browser.find(".layers > summary").sendKeys(Keys.ENTER);
             browser.find("#layer-words").sendKeys(Keys.SPACE);
             assertFalse(browser.find("g.piece[data-piece=under-sleeve] .words").isDisplayed());
-            browser.find("#layer-words").sendKeys(Keys.ESCAPE);
+            browser.find("#layer-words").sendKeys(Keys.SPACE, Keys.ESCAPE);
             assertFalse(browser.find("#layer-marks").isDisplayed());
         }
     }
@@ -79,7 +81,7 @@ class DrawingIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void zoomsAndMovesByKeys(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
             List<Double> fitted = window(browser);
             WebElement sheet = browser.find("#sheet");
             sheet.sendKeys("+");
@@ -134,7 +136,7 @@ class DrawingIT {
 
     @Test
     void readsOffThePlaceUnderThePointer() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+        try (Browser browser = Browser.found(Screen.DESKTOP)) {
             browser.actions().moveToElement(browser.find("#sheet"), 20, 20).perform();
             assertTrue(
                     browser.text(".readout").matches("(?s).*-?−?[0-9.]+ cm across, −?[0-9.]+ cm up.*"),
@@ -144,7 +146,7 @@ class DrawingIT {
 
     @Test
     void stepsThroughTheMarksByKey() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+        try (Browser browser = Browser.found(Screen.DESKTOP)) {
             WebElement sheet = browser.find("#sheet");
             sheet.sendKeys("n");
             String first = browser.text(".readout");
@@ -153,6 +155,7 @@ class DrawingIT {
             assertNotEquals(first, browser.text(".readout"));
             sheet.sendKeys("p");
             assertEquals(first, browser.text(".readout"));
+            sheet.sendKeys(Keys.ESCAPE);
         }
     }
 

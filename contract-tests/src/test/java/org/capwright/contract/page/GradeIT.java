@@ -139,7 +139,7 @@ class GradeIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void aFindingLightsUpItsPlaceAndItsRow(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
             browser.show("findings");
             browser.keep("findings");
             assertTrue(browser.all("g.guide").isEmpty());
@@ -155,12 +155,13 @@ class GradeIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void aRowOfTheSpecTableShowsWhereItIsMeasured(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
             browser.show("spec");
             browser.keep("spec");
             browser.find("[data-code=capHeight]").sendKeys(Keys.ENTER);
             assertFalse(browser.all("g.piece[data-piece=under-sleeve] g.guide").isEmpty());
             assertEquals("true", browser.find("[data-code=capHeight]").getDomAttribute("aria-pressed"));
+            browser.find("[data-code=capHeight]").sendKeys(Keys.ENTER);
         }
     }
 
@@ -168,7 +169,7 @@ class GradeIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void showsThePleatsFoldedAndTheOrderOfSewing(Screen screen) {
-        try (Browser browser = Browser.open(screen)) {
+        try (Browser browser = Browser.found(screen)) {
             browser.show("sewing");
             assertEquals(8, browser.all(".folded-view .tick").size());
             assertFalse(browser.all("#panel-sewing .order li").isEmpty());
@@ -265,14 +266,13 @@ class GradeIT {
     }
 
     private static String sides(Browser browser) {
-        return (String)
-                browser.run(
-                        "return [...document.querySelectorAll('.worn-overlay path')].map(each => each.getAttribute('d')).join('|');");
+        return (String) browser.run("return [...document.querySelectorAll('.worn-overlay path')].map(each =>"
+                + " each.getAttribute('d')).join('|');");
     }
 
     @Test
     void theHeadingsOfATableStay() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
+        try (Browser browser = Browser.found(Screen.DESKTOP)) {
             browser.show("spec");
             browser.run("document.querySelector('.dock').scrollTop = 300;");
             assertTrue((Boolean) browser.run("const dock = document.querySelector('.dock').getBoundingClientRect();"

@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a change moved is lit in the table; what a measure is stands beside it as a picture. */
 class MovedIT {
@@ -30,13 +29,17 @@ class MovedIT {
         }
     }
 
-    @ParameterizedTest
-    @CsvSource({"f-overlay-rise", "f-overlay-join", "f-overlay-frontGap", "f-sleeve-capInward"})
-    void aMeasureIsShownByAPicture(String field) {
+    @Test
+    void aMeasureIsShownByAPicture() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
-            browser.input(field);
-            assertFalse(browser.all(".note .field-picture .measured, .note .field-picture .measured-point")
-                    .isEmpty());
+            for (String field :
+                    List.of("f-overlay-rise", "f-overlay-join", "f-overlay-frontGap", "f-sleeve-capInward")) {
+                browser.input(field);
+                assertFalse(
+                        browser.all(".note .field-picture .measured, .note .field-picture .measured-point")
+                                .isEmpty(),
+                        field);
+            }
         }
     }
 }

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.capwright.contract.RunningService;
@@ -18,27 +15,16 @@ import org.openqa.selenium.Keys;
 /** A style of one's own from five questions with pictures; the demonstration says that it is one. */
 class StartIT {
 
-    private static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document, {runOnly: {type:"
-            + " 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
-            + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
-            + " node.html.slice(0, 120)).join(' | '))));";
-
-    private static String axe() throws IOException {
-        try (InputStream in = StartIT.class.getResourceAsStream("/axe.min.js")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
     @ParameterizedTest
     @CsvSource({"DESKTOP,light", "PHONE,dark"})
-    void fiveAnswersMakeAStyleThatCanBeDrafted(Screen screen, String scheme) throws IOException {
+    void fiveAnswersMakeAStyleThatCanBeDrafted(Screen screen, String scheme) {
         try (Browser browser =
                 Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
             assertTrue(browser.text(".notice").contains("a demonstration"), browser.text(".notice"));
             browser.click("#begin");
             browser.await("the questions", "return document.querySelectorAll('.start-question').length === 5;");
-            browser.run(axe());
-            assertEquals(List.of(), browser.runAsync(AXE));
+            browser.run(AccessIT.axe());
+            assertEquals(List.of(), browser.runAsync(AccessIT.AXE));
             assertEquals(13, browser.all(".start-cards .start-picture").size());
             assertEquals(
                     true,
