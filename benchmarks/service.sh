@@ -1,7 +1,7 @@
 #!/bin/sh
-# Measures the running service: requests a second for each form of a size run beside a static file of the same bytes from the same server, in turns; what each request allocates; and what is answered at four times
-# saturation. Prints Markdown. Start it after ./start.sh or mvn package; it starts a service of its own.
-# Settings: SECONDS_EACH (5), ROUNDS (5), CONNECTIONS (4), HEAP (512m), JAR, JAVA_COMMAND (a whole command line in place of java -jar).
+# Measures the running service: requests a second for each form of a size run beside a static file of the same bytes from the same server, in turns; what each request allocates; how long answers take at half of
+# saturation; what is answered at four times saturation and beyond; and how soon all is well afterwards. Prints Markdown. Start it after ./start.sh or mvn package; it starts a service of its own.
+# Settings: SECONDS_EACH (5), ROUNDS (5), WARM_UP (20, seconds for each form, for what is not yet compiled is slow), CONNECTIONS (4), HEAP (512m), JAR, JAVA_COMMAND (a whole command line in place of java -jar).
 set -eu
 cd "$(dirname "$0")/.."
 . ./install.sh
@@ -9,6 +9,7 @@ need wrk wrk
 need curl curl
 seconds=${SECONDS_EACH:-5}
 rounds=${ROUNDS:-5}
+warm=${WARM_UP:-20}
 connections=${CONNECTIONS:-4}
 port=${PORT:-18999}
 heap=${HEAP:-512m}
@@ -18,7 +19,7 @@ pid=
 trap '[ -z "$pid" ] || kill "$pid" 2>/dev/null || true; rm -rf "$work"' EXIT
 command=${JAVA_COMMAND:-"java -Xmx$heap -jar ${JAR:-$(echo grading-service/target/grading-service-*-exec.jar)}"}
 # shellcheck disable=SC2086
-JDK_JAVA_OPTIONS="-Xlog:gc:file=$work/gc.log" $command --server.port="$port" --server.address=127.0.0.1 --capwright.store=off \
+JDK_JAVA_OPTIONS="-Xlog:gc:file=$work/gc.log" $command --server.port="$port" --server.address=127.0.0.1 --capwright.store=off --capwright.finished-runs=0B \
   --spring.web.resources.static-locations="classpath:/static/,file:$work/files/" >"$work/log" 2>&1 &
 pid=$!
 url=http://127.0.0.1:$port
@@ -56,7 +57,7 @@ for form in csv:text/csv svg:image/svg+xml dxf:image/vnd.dxf json:application/js
   type=${form#*:}
   post "$type" >"$work/$name.lua"
   curl -sf -o "$work/files/$name.bin" -H "Content-Type: application/json" -H "Accept: $type" --data-binary @examples/choir-gown.json "$url/v1/size-runs"
-  rate "$url/v1/size-runs" "$work/$name.lua" >/dev/null # warms up
+  wrk -t1 -c"$connections" -d"${warm}s" -s "$work/$name.lua" "$url/v1/size-runs" >/dev/null
   : >"$work/shares"
   : >"$work/rates"
   : >"$work/statics"
@@ -72,7 +73,20 @@ for form in csv:text/csv svg:image/svg+xml dxf:image/vnd.dxf json:application/js
   done
   printf '| %s | %s | %.0f | %.0f | %.1f %% | %.2f MB |\n' "$name" "$(stat -c %s "$work/files/$name.bin")" "$(median <"$work/rates")" "$(median <"$work/statics")" \
     "$(median <"$work/shares")" "$(median <"$work/bytes" | awk '{ print $1 / 1e6 }')"
+  cp "$work/rates" "$work/$name.rates"
 done
+echo
+# At half of saturation every connection waits before it asks again, by chance and on average so long that together they ask half as often as was answered.
+paced=16
+half=$(median <"$work/svg.rates" | awk '{ print $1 / 2 }')
+cp "$work/svg.lua" "$work/paced.lua"
+cat >>"$work/paced.lua" <<LUA
+function delay() return -math.log(1 - math.random()) * 1000 * $paced / $half end
+LUA
+echo "| SVG at half of saturation | requests/s | median | p99 |"
+echo "|---|---|---|---|"
+wrk -t1 -c"$paced" -d"$((seconds * 4))s" --latency -s "$work/paced.lua" "$url/v1/size-runs" | awk -v half="$half" '
+  $1 == "50%" { median = $2 } $1 == "99%" { p99 = $2 } /Requests\/sec/ { printf "| %.0f asked a second | %.0f | %s | %s |\n", half, $2, median, p99 }'
 echo
 cat >>"$work/svg.lua" <<'LUA'
 local threads = {}
@@ -90,4 +104,17 @@ echo "|---|---|---|---|---|"
 for many in $connections $((connections * 4)) $((connections * 64)); do
   wrk -t1 -c"$many" -d"${seconds}s" --timeout 30s -s "$work/svg.lua" "$url/v1/size-runs" | awk -v many="$many" '/^RESULT/ { printf "| %s | %s | %s | %s | %s ms |\n", many, $2, $3, $4, $5 }'
 done
+# Well again: ten answers in turn, each within a second.
+since=$(date +%s%N)
+well=0
+while [ "$well" -lt 10 ]; do
+  if curl -sf --max-time 1 -o /dev/null -H "Content-Type: application/json" -H "Accept: image/svg+xml" --data-binary @examples/choir-gown.json "$url/v1/size-runs"; then
+    well=$((well + 1))
+  else
+    well=0
+  fi
+  [ $((($(date +%s%N) - since) / 1000000000)) -lt 60 ] || break
+done
+echo
+echo "Ten answers in turn, each within a second, were there $(echo "$since $(date +%s%N)" | awk '{ printf "%.1f", ($2 - $1) / 1e9 }') s after the last of these (the bar is 5 s)."
 curl -sf -o /dev/null "$url/actuator/health" && echo && echo "Afterwards the service was in good health; the heap held at most $(highest) MB after a collection."

@@ -9,10 +9,12 @@ import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
+import org.capwright.words.Language;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.JsonNode;
 
 /** Drafts and grades a style over a size run. */
 @RestController
@@ -21,10 +23,12 @@ final class SizeRunController {
 
     private final RequestBodies bodies;
     private final SizeRunService drafting;
+    private final FinishedRuns finished;
 
-    SizeRunController(RequestBodies bodies, SizeRunService drafting) {
+    SizeRunController(RequestBodies bodies, SizeRunService drafting, FinishedRuns finished) {
         this.bodies = bodies;
         this.drafting = drafting;
+        this.finished = finished;
     }
 
     /** Drafts a run and answers in the media type that the caller likes best. */
@@ -46,8 +50,13 @@ final class SizeRunController {
     }
 
     private ResponseEntity<byte[]> drafted(HttpServletRequest request, SizeRunFormat rendering) throws IOException {
-        SizeRunRequest order = SizeRunReader.read(bodies.read(request)).in(Languages.of(request));
-        return SizeRunService.response(
-                order, rendering, SizeRunService.written(SizeRunService.draft(order, rendering), rendering));
+        byte[] sent = bodies.bytes(request, RequestBodies.MOST_BYTES);
+        JsonNode body = bodies.parse(sent);
+        Language language = Languages.of(request);
+        return finished.answer(new FinishedRuns.Asked(body, sent.length, rendering.extension(), language), () -> {
+            SizeRunRequest order = SizeRunReader.read(body).in(language);
+            return SizeRunService.response(
+                    order, rendering, SizeRunService.written(SizeRunService.draft(order, rendering), rendering));
+        });
     }
 }
