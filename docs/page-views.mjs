@@ -140,7 +140,7 @@ const FLAWS = () => {
     let scroller = e.parentElement;
     while (scroller && !scrolls(scroller)) scroller = scroller.parentElement;
     if (own && parseFloat(style.fontSize) < 11) told.add(`${style.fontSize}: ${name(e)}`);
-    if (own && style.overflowX !== "visible" && !scrolls(e) && e.scrollWidth > e.clientWidth + 1) told.add(`cut off: ${name(e)}`);
+    if (own && style.overflowX !== "visible" && style.textOverflow !== "ellipsis" && !scrolls(e) && e.scrollWidth > e.clientWidth + 1) told.add(`cut off: ${name(e)}`);
     if (own && !scroller && (box.right > innerWidth + 1 || box.left < -1)) told.add(`outside: ${name(e)}`);
     if (e.matches("input[type=text], input:not([type])") && e.scrollWidth > e.clientWidth + 1) told.add(`cut off: ${name(e)}`);
     if (e.matches("button, select, input, summary, a")) {

@@ -10,7 +10,7 @@ export const WORDS = {
     lead: "Measure over thin clothing, with the tape neither tight nor loose, and with a helper where you can.",
     unit: "All lengths in {unit}. You may also write 31 1/2, or a unit of your own, such as 12 in.",
     range: "From {least} to {greatest} {unit}.",
-    notNumber: "This is no length. Write one such as {example}.",
+    notNumber: "This is not a length. Write one such as {example}.",
     outOfRange: "{value} {unit} is not taken here; from {least} to {greatest} {unit} is.",
     between: "From {least} to {greatest} {unit} would do.",
     atLeast: "From {least} {unit} on would do.",

@@ -19,8 +19,9 @@ class CompareIT {
 
     private static String difference(Browser browser, String measure) {
         return (String) browser.run(
-                "const rows = [...document.querySelectorAll('.compare-figures table:first-of-type tbody tr')];"
-                        + "return rows.find(row => row.querySelector('th').textContent === arguments[0])?.lastChild.textContent ?? '';",
+                "const rows = [...document.querySelectorAll('.compare-figures table:first-of-type tbody tr')];return"
+                    + " rows.find(row => row.querySelector('th').textContent === arguments[0])?.lastChild.textContent"
+                    + " ?? '';",
                 measure);
     }
 
@@ -58,9 +59,9 @@ class CompareIT {
     @Test
     void comparesWithAFileInAnotherUnit(@TempDir Path folder) throws IOException {
         String inches = """
-                {"name":"Hand","units":"in","baseSize":"40","sizes":["38","40"],
-                 "sleeve":{"bicep":"15","capHeight":"5 1/4","armhole":"17 3/4"},"grade":{"bicep":"1/2"}}
-                """;
+            {"name":"Hand","units":"in","baseSize":"40","sizes":["38","40"],
+             "sleeve":{"bicep":"15","capHeight":"5 1/4","armhole":"17 3/4"},"grade":{"bicep":"1/2"}}
+            """;
         Path file = Files.writeString(folder.resolve("hand.json"), inches);
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.task("compare");
@@ -73,7 +74,7 @@ class CompareIT {
                     .sendKeys(RunningService.root().resolve("README.md").toString());
             browser.await(
                     "words",
-                    "return document.querySelector('#desk .says').textContent.includes('README.md is no style');");
+                    "return document.querySelector('#desk .says').textContent.includes('README.md is not a style');");
         }
     }
 

@@ -116,7 +116,7 @@ class FilesIT {
             browser.find("#open-style").sendKeys(file.toString());
             browser.await(
                     "words",
-                    "return document.querySelector('#panel-files .says').textContent.includes('list.json is no"
+                    "return document.querySelector('#panel-files .says').textContent.includes('list.json is not a"
                             + " style');");
         }
     }

@@ -103,7 +103,7 @@ class MeasuresIT {
     void saysAtOnceThatAWordIsNoNumber() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             browser.input("f-sleeve-bicep").sendKeys(Keys.chord(Keys.CONTROL, "a"), "wide");
-            assertTrue(browser.text("#f-sleeve-bicep-error").contains("no number"));
+            assertTrue(browser.text("#f-sleeve-bicep-error").contains("not a number"));
             assertEquals("36", browser.spec("bicep", "40"));
         }
     }
