@@ -10,13 +10,19 @@ import org.capwright.geometry.Point;
 final class Path {
 
     private final Point[] points;
+    private final double[] x;
+    private final double[] y;
     private final double[] reached;
 
     private Path(List<Point> points) {
         this.points = points.toArray(new Point[0]);
+        this.x = new double[this.points.length];
+        this.y = new double[this.points.length];
         this.reached = new double[this.points.length];
-        for (int i = 1; i < reached.length; i++) {
-            reached[i] = reached[i - 1] + this.points[i - 1].distanceTo(this.points[i]);
+        for (int i = 0; i < reached.length; i++) {
+            x[i] = this.points[i].x();
+            y[i] = this.points[i].y();
+            reached[i] = i == 0 ? 0 : reached[i - 1] + this.points[i - 1].distanceTo(this.points[i]);
         }
     }
 
@@ -82,16 +88,19 @@ final class Path {
 
     /** Arc length of the place that is nearest to a point. */
     double locate(Point point) {
-        double best = Double.POSITIVE_INFINITY;
+        double nearest = Double.POSITIVE_INFINITY;
         double at = 0;
-        for (int i = 1; i < points.length; i++) {
-            Point chord = points[i].minus(points[i - 1]);
-            double square = chord.dot(chord);
-            double along = square == 0 ? 0 : point.minus(points[i - 1]).dot(chord) / square;
-            double fraction = Math.max(0, Math.min(1, along));
-            double distance = points[i - 1].towards(points[i], fraction).distanceTo(point);
-            if (distance < best) {
-                best = distance;
+        for (int i = 1; i < reached.length; i++) {
+            double chordX = x[i] - x[i - 1];
+            double chordY = y[i] - y[i - 1];
+            double square = chordX * chordX + chordY * chordY;
+            double dot = (point.x() - x[i - 1]) * chordX + (point.y() - y[i - 1]) * chordY;
+            double fraction = square == 0 ? 0 : Math.max(0, Math.min(1, dot / square));
+            double offX = x[i - 1] + chordX * fraction - point.x();
+            double offY = y[i - 1] + chordY * fraction - point.y();
+            double distance = offX * offX + offY * offY; // squared
+            if (distance < nearest) {
+                nearest = distance;
                 at = reached[i - 1] + fraction * (reached[i] - reached[i - 1]);
             }
         }
@@ -108,12 +117,15 @@ final class Path {
         Point start = pointAt(from);
         Point chord = pointAt(to).minus(start);
         double square = chord.dot(chord);
-        double farthest = tolerance;
+        double farthest = tolerance * tolerance;
         double at = Double.NaN;
-        for (int i = firstBeyond(from); i < points.length && reached[i] < to; i++) {
-            Point offset = points[i].minus(start);
-            double along = square == 0 ? 0 : Math.max(0, Math.min(1, offset.dot(chord) / square));
-            double distance = offset.minus(chord.times(along)).norm();
+        for (int i = firstBeyond(from); i < reached.length && reached[i] < to; i++) {
+            double offX = x[i] - start.x();
+            double offY = y[i] - start.y();
+            double along = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * chord.x() + offY * chord.y()) / square));
+            double besideX = offX - chord.x() * along;
+            double besideY = offY - chord.y() * along;
+            double distance = besideX * besideX + besideY * besideY; // squared
             if (distance > farthest) {
                 farthest = distance;
                 at = reached[i];
