@@ -60,6 +60,8 @@ class RoomsTest {
             "org.capwright.grade.derive",
             "org.capwright.gradeimport",
             "org.capwright.json",
+            "org.capwright.json.madetomeasure",
+            "org.capwright.json.order",
             "org.capwright.json.problem",
             "org.capwright.json.schema",
             "org.capwright.json.style",

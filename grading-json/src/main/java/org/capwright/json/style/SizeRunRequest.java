@@ -108,6 +108,36 @@ public record SizeRunRequest(
     }
 
     /**
+     * One size of the run by itself, as if it were a run of that size alone; without cloths to lay and a table to compare jumps with.
+     *
+     * @param label name of a size of the run
+     * @param drafted the dimensions of that size
+     * @return the request for it
+     */
+    public SizeRunRequest alone(String label, Dimensions drafted) {
+        return new SizeRunRequest(
+                name,
+                revision,
+                unit,
+                List.of(label),
+                0,
+                style,
+                drafted,
+                List.of(),
+                Optional.empty(),
+                options,
+                alignment,
+                layout,
+                paper,
+                plotterWidth,
+                List.of(),
+                Optional.empty(),
+                rounding,
+                Optional.empty(),
+                language);
+    }
+
+    /**
      * A run of which all else is as usual.
      *
      * @param title what stands on every file

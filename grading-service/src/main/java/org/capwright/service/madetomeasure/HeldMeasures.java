@@ -2,6 +2,8 @@ package org.capwright.service.madetomeasure;
 
 import java.io.IOException;
 import java.util.List;
+import org.capwright.json.madetomeasure.MeasureReader;
+import org.capwright.json.madetomeasure.MeasureRequest;
 import org.capwright.json.problem.FieldViolation;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;

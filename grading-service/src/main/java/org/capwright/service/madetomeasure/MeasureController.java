@@ -13,6 +13,8 @@ import org.capwright.check.Finding;
 import org.capwright.check.NearestSize;
 import org.capwright.check.Severity;
 import org.capwright.check.SurveyOpinion;
+import org.capwright.json.madetomeasure.MeasureReader;
+import org.capwright.json.madetomeasure.MeasureRequest;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import org.capwright.json.madetomeasure.MeasureSchema;
 import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;

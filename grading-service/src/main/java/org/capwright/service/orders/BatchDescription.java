@@ -9,6 +9,7 @@ import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.Map;
+import org.capwright.json.order.OrderSchema;
 import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
@@ -84,7 +85,7 @@ final class BatchDescription implements DescribedCall {
     private static void cancel(DescribedApi api, Schema<?> job) {
         Operation cancel = api.at(JOB + "/states").getPost();
         cancel.setDescription("What was taken stays. A batch that is done cannot be cancelled any more.");
-        cancel.setRequestBody(api.json(OrderSchema.BATCH_CHANGE, "Called off", Map.of("state", "cancelled")));
+        cancel.setRequestBody(api.json(StateSchema.BATCH_CHANGE, "Called off", Map.of("state", "cancelled")));
         Answers.only(cancel, "200", Answers.json("The job as it is now.", job));
         ErrorAnswers.ofBody(cancel);
         ErrorAnswers.of(cancel, ProblemKind.NOT_FOUND, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);

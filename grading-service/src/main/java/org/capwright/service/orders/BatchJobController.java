@@ -107,7 +107,7 @@ final class BatchJobController {
     ResponseEntity<BatchJobAnswer> change(
             HttpServletRequest request, @Parameter(description = ID) @PathVariable("id") String id) throws IOException {
         FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
-        new RequestObject(bodies.read(request), OrderSchema.BATCH_CHANGE, "", Unit.MILLIMETRE, found).choice("state");
+        new RequestObject(bodies.read(request), StateSchema.BATCH_CHANGE, "", Unit.MILLIMETRE, found).choice("state");
         found.refuse();
         return answered(BatchJobAnswer.of(desk.cancel(Caller.of(request), id)));
     }

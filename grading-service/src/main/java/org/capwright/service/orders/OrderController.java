@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.capwright.json.order.OrderRequest;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.schema.RequestObject;
 import org.capwright.quantity.Unit;
@@ -139,7 +140,7 @@ final class OrderController {
             HttpServletRequest request, @Parameter(description = ID) @PathVariable("id") String id) throws IOException {
         FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
         Optional<String> state =
-                new RequestObject(bodies.read(request), OrderSchema.CHANGE, "", Unit.MILLIMETRE, found).choice("state");
+                new RequestObject(bodies.read(request), StateSchema.CHANGE, "", Unit.MILLIMETRE, found).choice("state");
         found.refuse();
         return answered(desk.change(
                 Caller.of(request), id, state.flatMap(OrderState::find).orElseThrow()));

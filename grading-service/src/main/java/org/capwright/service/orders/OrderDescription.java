@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.capwright.json.order.OrderSchema;
 import org.capwright.service.http.description.Answers;
 import org.capwright.service.http.description.DescribedApi;
 import org.capwright.service.http.description.DescribedCall;
@@ -112,7 +113,7 @@ final class OrderDescription implements DescribedCall {
                 "taken becomes confirmed, cut or cancelled; questioned becomes confirmed or cancelled; confirmed"
                         + " becomes cut or cancelled. Anything else is a conflict. Who and when are noted. Said twice it"
                         + " is done once.");
-        change.setRequestBody(api.json(OrderSchema.CHANGE, "Measured again", Map.of("state", "confirmed")));
+        change.setRequestBody(api.json(StateSchema.CHANGE, "Measured again", Map.of("state", "confirmed")));
         Answers.only(change, "200", Answers.json("The order as it is now.", details));
         ErrorAnswers.ofBody(change);
         ErrorAnswers.of(change, ProblemKind.NOT_FOUND, ProblemKind.CONFLICT, ProblemKind.UNAVAILABLE);

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.capwright.json.order.StyleDocument;
+import org.capwright.json.order.WearerOrder;
 import org.capwright.json.problem.FieldViolation;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
@@ -15,34 +17,14 @@ import org.capwright.service.madetomeasure.HeldMeasures;
 import org.capwright.service.sizerun.SizeRunFormat;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
-import org.capwright.service.styles.StyleDocument;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Draws the files of an order, all that people and programs cut from. An archive of them is put together when it is asked for. */
 final class OrderDraft {
-
-    private static final List<String> SHARED = List.of(
-            "name",
-            "units",
-            "revision",
-            "overlay",
-            "seamAllowance",
-            "corners",
-            "turnOfCloth",
-            "interfacingOverlap",
-            "align",
-            "layout",
-            "paper",
-            "plotter",
-            "rounding");
-    private static final List<String> OF_UNDER_SLEEVE =
-            List.of("elbowLevel", "shaping", "elbowDart", "elbowDartLength", "elbowEase", "handGirth");
-    private static final List<String> OF_SLEEVE = List.of("capHeight", "capOutward", "capInward", "front", "back");
 
     private final List<SizeRunFormat> forms;
     private final JsonMapper mapper;
@@ -130,72 +112,9 @@ final class OrderDraft {
 
     private static <T> T made(StyleDocument style, ObjectNode run, JsonNode order, Function<HeldMeasures, T> use) {
         try {
-            return use.apply(HeldMeasures.draft(measures(style, run, order), language(order)));
+            return use.apply(HeldMeasures.draft(WearerOrder.body(style, run, order), language(order)));
         } catch (RefusedRequestException e) {
-            FoundViolations found = new FoundViolations(
-                    run.path("units").asStringOpt().flatMap(Unit::find).orElse(Unit.MILLIMETRE));
-            e.violations().forEach(violation -> found.add(placed(violation, order)));
-            found.refuse();
-            throw e;
-        }
-    }
-
-    /** What the order does not say comes from the style, and must be mended there. */
-    private static FieldViolation placed(FieldViolation violation, JsonNode order) {
-        String first =
-                violation.field().split("/", 3).length > 1 ? violation.field().split("/", 3)[1] : "";
-        if (first.equals("order")) {
-            return violation.at("/reference", violation.reason());
-        }
-        return order.hasNonNull(first) || first.equals("confirmed")
-                ? violation
-                : violation.at(
-                        "",
-                        Text.of("the style's {field} {reason}")
-                                .with("field", violation.field())
-                                .with("reason", violation.reason()));
-    }
-
-    /** The body of a made-to-measure order: the wearer's from the order, the sleeve from the style but for what follows from the wearer. */
-    private static ObjectNode measures(StyleDocument style, ObjectNode run, JsonNode order) {
-        ObjectNode made = JsonNodeFactory.instance.objectNode();
-        SHARED.forEach(field -> copy(run, made, field));
-        List.of("wearer", "confirmed", "survey", "sizeTable").forEach(field -> copy(order, made, field));
-        if (order.hasNonNull("reference")) {
-            made.set("order", order.get("reference"));
-        }
-        if (order.hasNonNull("ease")) {
-            made.set("ease", order.get("ease"));
-        } else {
-            style.ease().ifPresent(ease -> made.set("ease", ease));
-        }
-        made.set("sleeve", sleeve(run.path("sleeve"), order.path("sleeve"), made.path("ease")));
-        if (run.path("underSleeve").isObject()) {
-            ObjectNode under = made.putObject("underSleeve");
-            OF_UNDER_SLEEVE.forEach(field -> copy(run.get("underSleeve"), under, field));
-        }
-        return made;
-    }
-
-    private static ObjectNode sleeve(JsonNode ofStyle, JsonNode ofOrder, JsonNode ease) {
-        ObjectNode sleeve = JsonNodeFactory.instance.objectNode();
-        OF_SLEEVE.forEach(field -> copy(ofStyle, sleeve, field));
-        for (String half : List.of("front", "back")) {
-            if (sleeve.path(half).isObject()) {
-                // The armhole of the base size is not the wearer's.
-                ((ObjectNode) sleeve.get(half)).remove("armhole");
-            }
-        }
-        if (ease.hasNonNull("capEase")) {
-            sleeve.remove("capHeight");
-        }
-        ofOrder.properties().forEach(entry -> sleeve.set(entry.getKey(), entry.getValue()));
-        return sleeve;
-    }
-
-    private static void copy(JsonNode from, ObjectNode to, String field) {
-        if (from.hasNonNull(field)) {
-            to.set(field, from.get(field).deepCopy());
+            throw WearerOrder.placed(e, order);
         }
     }
 

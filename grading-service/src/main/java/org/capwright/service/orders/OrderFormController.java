@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import org.capwright.json.order.OrderRequest;
 import org.capwright.service.http.Languages;
 import org.capwright.service.http.RequestBodies;
 import org.capwright.service.http.access.Caller;

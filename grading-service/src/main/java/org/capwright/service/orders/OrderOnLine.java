@@ -3,6 +3,7 @@ package org.capwright.service.orders;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.capwright.json.order.OrderRequest;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.quantity.Unit;

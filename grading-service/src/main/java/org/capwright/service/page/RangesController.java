@@ -3,11 +3,11 @@ package org.capwright.service.page;
 import io.swagger.v3.oas.annotations.Hidden;
 import java.util.Map;
 import java.util.TreeMap;
+import org.capwright.json.madetomeasure.MeasureSchema;
 import org.capwright.json.schema.FieldType;
 import org.capwright.json.schema.RequestSchema;
 import org.capwright.json.schema.SchemaField;
 import org.capwright.json.style.SizeRunSchema;
-import org.capwright.service.madetomeasure.MeasureSchema;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
 

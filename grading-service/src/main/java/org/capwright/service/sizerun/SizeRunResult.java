@@ -12,7 +12,6 @@ import org.capwright.grade.SizeRun;
 import org.capwright.grade.SpecTable;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.lay.Materials;
-import org.capwright.measure.Dimensions;
 import org.capwright.pattern.PatternSet;
 
 /** A drafted and graded run. What follows from it is worked out once, when a form of the answer first needs it: the pieces, then the lays. */
@@ -80,28 +79,8 @@ public final class SizeRunResult {
      * @return the request for it
      */
     public SizeRunRequest alone(String label) {
-        Dimensions dimensions =
-                run().sizes().get(order.sizes().indexOf(label)).draft().dimensions();
-        return new SizeRunRequest(
-                order.name(),
-                order.revision(),
-                order.unit(),
-                List.of(label),
-                0,
-                order.style(),
-                dimensions,
-                List.of(),
-                Optional.empty(),
-                order.options(),
-                order.alignment(),
-                order.layout(),
-                order.paper(),
-                order.plotterWidth(),
-                List.of(),
-                Optional.empty(),
-                order.rounding(),
-                Optional.empty(),
-                order.language());
+        return order.alone(
+                label, run().sizes().get(order.sizes().indexOf(label)).draft().dimensions());
     }
 
     /**

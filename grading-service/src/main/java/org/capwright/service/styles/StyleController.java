@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.capwright.json.order.StyleDocument;
 import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.service.http.Languages;
@@ -92,7 +93,7 @@ final class StyleController {
             throws IOException {
         StyleId.checked(id);
         JsonNode tree = bodies.read(request);
-        SizeRunRequest checked = StyleDocument.checked(tree);
+        SizeRunRequest checked = StyleCheck.drafted(tree);
         StyleShelf.Kept kept = store.transaction(database -> new StyleShelf(database, Caller.of(request))
                 .put(id, checked.title().style(), tree.toString(), Condition.of(match, noneMatch)));
         return ResponseEntity.status(kept.fresh() ? HttpStatus.CREATED : HttpStatus.OK)
@@ -190,7 +191,7 @@ final class StyleController {
         StyleRevision before = revision(request, id, Optional.of(from.orElse(after.revision() - 1)));
         JsonNode old = mapper.readTree(before.body());
         JsonNode young = mapper.readTree(after.body());
-        SizeRunRequest order = StyleDocument.checked(young);
+        SizeRunRequest order = StyleCheck.drafted(young);
         return answered(new StyleChanges(
                 id,
                 before.revision(),
@@ -198,7 +199,7 @@ final class StyleController {
                 order.unit().symbol(),
                 StyleComparison.fields(old, young),
                 StyleComparison.measures(
-                        SizeRunService.draft(StyleDocument.checked(old)).specTable(),
+                        SizeRunService.draft(StyleCheck.drafted(old)).specTable(),
                         SizeRunService.draft(order).specTable(),
                         order.unit())));
     }

@@ -73,7 +73,7 @@ final class StyleImport {
         }
         JsonNode style = revision.path("style");
         try {
-            SizeRunRequest checked = StyleDocument.checked(style);
+            SizeRunRequest checked = StyleCheck.drafted(style);
             String body = style.toString();
             return madeAt.map(time -> new StyleRevision(
                     id, number, checked.title().style(), body, Fingerprint.of(body), time, madeBy, archived));

@@ -2,16 +2,15 @@ package org.capwright.service.styles;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.json.madetomeasure.MeasureSchema;
+import org.capwright.json.order.StyleDocument;
 import org.capwright.json.schema.FieldType;
 import org.capwright.json.schema.RequestSchema;
 import org.capwright.json.schema.SchemaField;
 import org.capwright.json.style.SizeRunSchema;
-import org.capwright.service.madetomeasure.MeasureSchema;
 
 /** The body of a style. */
 final class StyleSchema {
-
-    static final String EASE = "ease";
 
     static final RequestSchema STYLE = RequestSchema.of(
             "Style",
@@ -25,7 +24,7 @@ final class StyleSchema {
         List<SchemaField> fields =
                 new ArrayList<>(SizeRunSchema.REQUEST.fields().values());
         fields.add(SchemaField.optional(
-                EASE,
+                StyleDocument.EASE,
                 new FieldType.Nested(MeasureSchema.EASE_POLICY),
                 MeasureSchema.EASE_POLICY.meaning()
                         + " Orders by measurements use it; one that gives an ease of its own uses that. None"

@@ -1,4 +1,4 @@
-package org.capwright.service.orders;
+package org.capwright.json.order;
 
 import java.util.List;
 import java.util.Map;
@@ -21,11 +21,17 @@ import tools.jackson.databind.node.ObjectNode;
  * @param revision the revision asked for
  * @param remakeOf the order that is made again
  */
-record OrderRequest(
+public record OrderRequest(
         ObjectNode body, Optional<String> reference, Optional<Integer> revision, Optional<String> remakeOf) {
 
-    /** Reads a body. Lengths are read when the style has said its unit. */
-    static OrderRequest read(JsonNode tree) {
+    /**
+     * Reads a body. Lengths are read when the style has said its unit.
+     *
+     * @param tree the body
+     * @return the order
+     * @throws org.capwright.json.problem.RefusedRequestException with everything that is wrong
+     */
+    public static OrderRequest read(JsonNode tree) {
         FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
         RequestObject order = new RequestObject(tree, OrderSchema.ORDER, "", Unit.MILLIMETRE, found);
         Optional<String> reference = order.text("reference");
@@ -42,16 +48,26 @@ record OrderRequest(
         return new OrderRequest((ObjectNode) tree, reference, revision, remakeOf);
     }
 
-    /** The order with the language of who asks, where it names none: what is kept of it says which one its files are in. */
-    static JsonNode in(Language language, JsonNode tree) {
+    /**
+     * The order with the language of who asks, where it names none: what is kept of it says which one its files are in.
+     *
+     * @param language of who asks
+     * @param tree the body
+     * @return the body
+     */
+    public static JsonNode in(Language language, JsonNode tree) {
         if (tree instanceof ObjectNode order && !order.has("language") && !language.equals(Language.ENGLISH)) {
             order.put("language", language.tag());
         }
         return tree;
     }
 
-    /** Refuses another unit than that of the style. */
-    void checkUnits(String ofStyle) {
+    /**
+     * Refuses another unit than that of the style.
+     *
+     * @param ofStyle the style's
+     */
+    public void checkUnits(String ofStyle) {
         String given = body.path("units").asStringOpt().orElse(ofStyle);
         if (!given.equals(ofStyle)) {
             FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
@@ -61,7 +77,7 @@ record OrderRequest(
     }
 
     /** Refuses a remake, of which only the order itself knows what it leaves out. */
-    void refuseRemake() {
+    public void refuseRemake() {
         if (remakeOf.isPresent()) {
             FoundViolations found = new FoundViolations(Unit.MILLIMETRE);
             found.add("/remakeOf", "has no use in a preview; give all measurements", remakeOf.get());
@@ -69,8 +85,13 @@ record OrderRequest(
         }
     }
 
-    /** What to make: this order, with what it leaves out from the first one. A measurement that is altered is not confirmed any more. */
-    ObjectNode over(JsonNode first) {
+    /**
+     * What to make: this order, with what it leaves out from the first one. A measurement that is altered is not confirmed any more.
+     *
+     * @param first the body of the first order
+     * @return the body of this one
+     */
+    public ObjectNode over(JsonNode first) {
         ObjectNode made = body.deepCopy();
         if (!made.hasNonNull("language") && first.hasNonNull("language")) {
             made.set("language", first.get("language"));

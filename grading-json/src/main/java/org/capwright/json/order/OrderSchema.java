@@ -1,25 +1,27 @@
-package org.capwright.service.orders;
+package org.capwright.json.order;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.capwright.json.madetomeasure.MeasureSchema;
 import org.capwright.json.schema.FieldType;
 import org.capwright.json.schema.RequestSchema;
 import org.capwright.json.schema.SchemaField;
 import org.capwright.json.style.SizeRunSchema;
-import org.capwright.service.madetomeasure.MeasureSchema;
 import org.capwright.words.Language;
 
-/** The bodies of the calls about orders. */
-final class OrderSchema {
+/** An order, and a line of a batch. */
+public final class OrderSchema {
 
-    static final int LONGEST_REFERENCE = 40;
+    /** Greatest number of characters of the shop's own name for an order. */
+    public static final int LONGEST_REFERENCE = 40;
 
     private static final int LONGEST_ID = 36;
 
     /** What a remake takes from the first order where it says nothing itself. */
     static final List<String> OF_WEARER = List.of("wearer", "ease", "sleeve", "confirmed", "survey", "sizeTable");
 
-    static final RequestSchema ORDER = RequestSchema.of(
+    /** An order. */
+    public static final RequestSchema ORDER = RequestSchema.of(
             "Order",
             "An order on a kept style: by a size of its run, or by the measurements of a wearer. Lengths are in the"
                     + " unit of the style. A field that is null counts as left out; an unknown field is refused.",
@@ -68,7 +70,8 @@ final class OrderSchema {
                             "Id of an order on this style that is made again. What is left out here, also a single"
                                     + " measurement, is taken from it.")));
 
-    static final RequestSchema BATCH_LINE = RequestSchema.of(
+    /** An order with the style that it is on. */
+    public static final RequestSchema BATCH_LINE = RequestSchema.of(
             "BatchOrder",
             "One line of a batch: an order, with the style that it is on.",
             Stream.concat(
@@ -82,26 +85,6 @@ final class OrderSchema {
                                                     "What Idempotency-Key is to an order by itself. None if left out.")
                                             .example("shop-1207")))
                     .toList());
-
-    static final RequestSchema CHANGE = RequestSchema.of(
-            "OrderChange",
-            "The next state of an order.",
-            List.of(SchemaField.required(
-                            "state",
-                            new FieldType.Choice(Stream.of(OrderState.CONFIRMED, OrderState.CUT, OrderState.CANCELLED)
-                                    .map(OrderState::word)
-                                    .toList()),
-                            "confirmed: looked at again and right; cut: the cloth is cut; cancelled: given up.")
-                    .example("confirmed")));
-
-    static final RequestSchema BATCH_CHANGE = RequestSchema.of(
-            "OrderBatchChange",
-            "What becomes of a batch that runs as a job.",
-            List.of(SchemaField.required(
-                            "state",
-                            FieldType.Choice.of(BatchState.CANCELLED.word()),
-                            "cancelled: no more of its orders are taken; those that were taken stay.")
-                    .example("cancelled")));
 
     private OrderSchema() {}
 

@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.json.madetomeasure;
 
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,7 +11,7 @@ import org.capwright.quantity.Unit;
 import org.capwright.words.Text;
 
 /** Where in the order the fields of the drafted run come from, so that what is wrong is named where the caller can mend it. */
-final class DerivedPlaces {
+public final class DerivedPlaces {
 
     private final Map<String, String> origins = new HashMap<>();
     private final Map<String, String> sums = new HashMap<>();
@@ -35,8 +35,13 @@ final class DerivedPlaces {
         standIns.add(field);
     }
 
-    /** Adds what is wrong with the run, at the fields of the order. */
-    void add(RefusedRequestException refused, FoundViolations found) {
+    /**
+     * Adds what is wrong with the run, at the fields of the order.
+     *
+     * @param refused what is wrong
+     * @param found gathers it
+     */
+    public void add(RefusedRequestException refused, FoundViolations found) {
         for (FieldViolation violation : refused.violations()) {
             String origin = origins.getOrDefault(violation.field(), violation.field());
             if (!standIns.contains(violation.field()) && !found.names(origin)) {
@@ -45,8 +50,14 @@ final class DerivedPlaces {
         }
     }
 
-    /** Refuses what cannot be drafted. */
-    void refuse(RefusedRequestException refused, Unit unit) {
+    /**
+     * Refuses what cannot be drafted.
+     *
+     * @param refused what is wrong
+     * @param unit of the order
+     * @throws RefusedRequestException with the same at the fields of the order
+     */
+    public void refuse(RefusedRequestException refused, Unit unit) {
         FoundViolations found = new FoundViolations(unit);
         add(refused, found);
         found.refuse();

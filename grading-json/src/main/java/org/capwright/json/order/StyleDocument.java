@@ -1,19 +1,21 @@
-package org.capwright.service.styles;
+package org.capwright.json.order;
 
 import java.util.Optional;
+import org.capwright.json.madetomeasure.MeasureSchema;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.json.schema.RequestObject;
 import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.quantity.Unit;
-import org.capwright.service.madetomeasure.MeasureSchema;
-import org.capwright.service.sizerun.SizeRunService;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The body of a style, taken apart: a size run, and the ease by which it is made to measure. */
 public final class StyleDocument {
+
+    /** The field beside those of a size run. */
+    public static final String EASE = "ease";
 
     private final ObjectNode sizeRun;
     private final Optional<JsonNode> ease;
@@ -31,18 +33,18 @@ public final class StyleDocument {
      */
     public static StyleDocument of(JsonNode tree) {
         ObjectNode run = ((ObjectNode) tree).deepCopy();
-        JsonNode ease = run.remove(StyleSchema.EASE);
+        JsonNode ease = run.remove(EASE);
         return new StyleDocument(run, Optional.ofNullable(ease).filter(node -> !node.isNull()));
     }
 
     /**
-     * Reads a body and drafts every size, so that what is kept can be cut.
+     * Reads a body. Nothing is drafted yet.
      *
      * @param tree the body
      * @return the size run
      * @throws RefusedRequestException with everything that is wrong
      */
-    static SizeRunRequest checked(JsonNode tree) {
+    public static SizeRunRequest read(JsonNode tree) {
         if (!tree.isObject()) {
             return SizeRunReader.read(tree);
         }
@@ -57,9 +59,7 @@ public final class StyleDocument {
             e.violations().forEach(found::add);
         }
         found.refuse();
-        SizeRunRequest read = run.orElseThrow();
-        SizeRunService.draft(read);
-        return read;
+        return run.orElseThrow();
     }
 
     private static void checkEase(JsonNode node, JsonNode tree, FoundViolations found) {

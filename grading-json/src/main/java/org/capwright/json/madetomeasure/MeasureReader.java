@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.json.madetomeasure;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -21,7 +21,6 @@ import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.json.tables.TableReader;
 import org.capwright.quantity.Unit;
-import org.capwright.service.http.problem.ProblemException;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.survey.Survey;
@@ -31,7 +30,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads an order: makes a size run of one size of it, and names everything that is wrong at once. */
-final class MeasureReader {
+public final class MeasureReader {
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -64,9 +63,9 @@ final class MeasureReader {
      *
      * @param tree the body
      * @return what is asked for
-     * @throws ProblemException with everything that is wrong, measurements among it that are unusual and not confirmed
+     * @throws RefusedRequestException with everything that is wrong, measurements among it that are unusual and not confirmed
      */
-    static MeasureRequest read(JsonNode tree) {
+    public static MeasureRequest read(JsonNode tree) {
         return new MeasureReader(tree, found -> found).read();
     }
 
@@ -76,9 +75,9 @@ final class MeasureReader {
      * @param tree the body
      * @param questions gathers what is improbable
      * @return what is asked for
-     * @throws ProblemException with everything that is wrong
+     * @throws RefusedRequestException with everything that is wrong
      */
-    static MeasureRequest held(JsonNode tree, FoundViolations questions) {
+    public static MeasureRequest held(JsonNode tree, FoundViolations questions) {
         return new MeasureReader(tree, found -> questions).read();
     }
 

@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.json.madetomeasure;
 
 import java.util.List;
 import java.util.Map;
@@ -22,7 +22,7 @@ import org.capwright.words.Language;
  * @param nearest the nearest size of the chosen table
  * @param places where the fields of the run come from
  */
-record MeasureRequest(
+public record MeasureRequest(
         SizeRunRequest run,
         Map<BodyDimension, Double> given,
         Set<BodyDimension> confirmed,
@@ -31,7 +31,13 @@ record MeasureRequest(
         Optional<NearestSize> nearest,
         DerivedPlaces places) {
 
-    MeasureRequest in(Language language) {
+    /**
+     * The same order in a language.
+     *
+     * @param language of labels and sheets
+     * @return the order
+     */
+    public MeasureRequest in(Language language) {
         return new MeasureRequest(run.in(language), given, confirmed, estimates, opinion, nearest, places);
     }
 }

@@ -1,4 +1,4 @@
-package org.capwright.service.madetomeasure;
+package org.capwright.json.madetomeasure;
 
 import java.util.ArrayList;
 import java.util.List;
