@@ -60,8 +60,8 @@ class RoomIT {
                 assertEquals(
                         1L,
                         browser.run("return new Set([...document.querySelectorAll('.top > *')].filter(each =>"
-                            + " each.checkVisibility()).map(each => { const box = each.getBoundingClientRect(); return"
-                            + " Math.round((box.top + box.bottom) / 60); })).size;"),
+                                + " each.checkVisibility()).map(each => { const box = each.getBoundingClientRect(); return"
+                                + " Math.round((box.top + box.bottom) / 60); })).size;"),
                         language);
             }
         }
