@@ -1,4 +1,4 @@
-// Takes a picture of every view of the page, for people to look at: at four widths, in each language, light and dark. Says as well what is wider than the page, cut off, covered or too small to read.
+// Takes a picture of every view of the page, for people to look at: at four widths, in each language, light and dark. Says as well what is wider than the page, cut off, covered, too small to read, or English on the French page.
 // Usage: node docs/page-views.mjs http://localhost:8080 FOLDER [words of the names to take, such as 390 or "fr cloth"]
 // It puts a style on the shelf and an order beside it where there is none, so let the service have a store of its own (CAPWRIGHT_STORE).
 
@@ -137,6 +137,7 @@ const FLAWS = () => {
     if (box.width < 2 || box.height < 2) continue;
     const own = [...e.childNodes].some((node) => node.nodeType === 3 && node.textContent.trim() !== "");
     const style = getComputedStyle(e);
+    if (own && document.documentElement.lang !== "en" && !e.closest("[lang=en], pre, code, .source") && /\b(?:the|of|and|with|which|must|sleeve|seam|size|from|is)\b/i.test([...e.childNodes].map((node) => (node.nodeType === 3 ? node.textContent.replace(/«[^»]*»|Choir gown sleeve/g, "") : "")).join(" "))) told.add(`English: ${name(e)}`);
     let scroller = e.parentElement;
     while (scroller && !scrolls(scroller)) scroller = scroller.parentElement;
     if (own && parseFloat(style.fontSize) < 11) told.add(`${style.fontSize}: ${name(e)}`);

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +70,20 @@ class CheckIT {
                             + " 100;");
             browser.run("window.scrollTo(0, 0);");
             browser.keep("check-report");
+        }
+    }
+
+    /** Where a figure was left out, neither table nor chart shows a jump. */
+    @Test
+    void aFigureThatWasLeftOutIsNotFilledIn(@TempDir Path folder) throws IOException {
+        Path file = write(folder, "gap.csv", SLIP.replace("43,44.4,46,47.6", "43,44.4,,47.6"));
+        try (Browser browser = open(Screen.DESKTOP, file)) {
+            reportIsThere(browser);
+            String rows = "return [...document.querySelectorAll('.report-jumps tbody tr')].filter(row =>"
+                    + " row.cells[0].textContent === arguments[0]).map(row => row.cells[1].textContent);";
+            assertEquals(List.of("36–38"), browser.run(rows, "Armhole"));
+            assertEquals(List.of("36–38", "38–40", "40–42"), browser.run(rows, "Bicep"));
+            assertTrue(browser.text(".report .findings").contains("missing"), browser.text(".report .findings"));
         }
     }
 
