@@ -33,6 +33,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
     /** Points of a hollow where no crossing was found, and the raw line goes by the corner of the seam line. */
     private static final int TO_THE_SEAM = 3;
 
+    /** Cosine of the least turn of a line that turns straight back: 178 degrees. */
+    private static final double STRAIGHT_BACK = Math.cos(Math.toRadians(178));
+
+    /** The share of a segment after which it is seen to which side it runs. */
+    private static final double NEAR_END = 0.2;
+
     /** Cosine of the greatest turn between chords of a smooth line: 10 degrees. */
     private static final double STRAIGHT_ON = Math.cos(Math.toRadians(10));
 
@@ -286,6 +292,14 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 after.startTangent(),
                 before.allowance,
                 after.allowance);
+        if (isPoint(before, after, corner)) {
+            corner = new Corner(
+                    corner.vertex(),
+                    corner.before(),
+                    corner.before().times(-1),
+                    corner.allowanceBefore(),
+                    corner.allowanceAfter());
+        }
         return switch (corner.turn()) {
             case SMOOTH -> List.of();
             case POINTS ->
@@ -294,6 +308,17 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 corner.points(before.edge == after.edge || cutNet(before) || cutNet(after) ? CornerKind.MITRED : kind);
             case CROSSING -> crossing(before, after, corner);
         };
+    }
+
+    /** Whether lines that turn straight back enclose cloth, as where a bowed hem comes to a point, though their tangents say that they turn the other way by a hair. */
+    private static boolean isPoint(Run before, Run after, Corner corner) {
+        if (corner.before().dot(corner.after()) > STRAIGHT_BACK
+                || corner.before().cross(corner.after()) > 0) {
+            return false;
+        }
+        Point from = before.seam.get(before.seam.size() - 1).pointAt(1 - NEAR_END);
+        Point to = after.seam.get(0).pointAt(NEAR_END);
+        return corner.vertex().minus(from).cross(to.minus(corner.vertex())) > 0;
     }
 
     /** A seam with an allowance runs on to the line of a hem that is cut net. */

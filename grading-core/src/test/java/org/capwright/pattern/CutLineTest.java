@@ -215,6 +215,27 @@ class CutLineTest {
                 70);
     }
 
+    /** Both lines of a bowed hem come down upright to its point, and lean over it by a hair: the square end stands 10 mm below, as wide as both allowances. */
+    @Test
+    void pointWhoseLinesLeanOverEachOtherByAHairIsAPoint() {
+        for (double hair : new double[] {-0.05, 0, 0.05}) {
+            Point tip = new Point(0, -100);
+            Curve down =
+                    Curve.of(List.of(new Cubic(new Point(-50, 0), new Point(-20, -20), new Point(hair, -60), tip)));
+            Curve up = Curve.of(List.of(new Cubic(tip, new Point(-hair, -60), new Point(20, -20), new Point(50, 0))));
+            List<PieceEdge> edges = List.of(
+                    new PieceEdge("front hem", EdgeKind.HEM, down, 10),
+                    new PieceEdge("back hem", EdgeKind.HEM, up, 10),
+                    new PieceEdge("top", EdgeKind.HEM, Curve.line(new Point(50, 0), new Point(-50, 0)), 10));
+            List<Point> low = CutLine.around(edges, CornerKind.SQUARED).orElseThrow().points().stream()
+                    .filter(point -> point.y() < -101)
+                    .toList();
+            assertEquals(2, low.size(), low::toString);
+            assertEquals(0, low.get(0).distanceTo(new Point(-10, -110)), 0.05);
+            assertEquals(0, low.get(1).distanceTo(new Point(10, -110)), 0.05);
+        }
+    }
+
     /** A slit narrower than twice the allowance closes: the raw parallel crosses itself and is cleaned. */
     @Test
     void tightHollowIsCleanedAsABufferWouldBe() {
