@@ -18,6 +18,9 @@ final class CutAway {
     /** What is left between two gaps is this wide at least, mm. Common practice, no source. */
     static final double NARROWEST = 5;
 
+    /** What is left between a gap and another edge, which holds all that lies beyond the gap, is this wide at least, mm. Common practice, no source. */
+    static final double HOLD = 12;
+
     /** Gaps become shallower by this share until enough is left between them. */
     private static final double SHALLOWER = 0.85;
 
@@ -59,8 +62,8 @@ final class CutAway {
         List<Gap> gaps = gaps(top.curve(), marks);
         // A gap at an end of the seam, or one that the allowance would fill again, is none.
         double end =
-                interfacing.onFold() ? Double.POSITIVE_INFINITY : top.curve().length() - NARROWEST;
-        gaps.removeIf(gap -> gap.from < NARROWEST || gap.to > end || gap.width() < 2 * top.allowance() + NARROWEST);
+                interfacing.onFold() ? Double.POSITIVE_INFINITY : top.curve().length() - HOLD;
+        gaps.removeIf(gap -> gap.from < HOLD || gap.to > end || gap.width() < 2 * top.allowance() + NARROWEST);
         if (gaps.isEmpty()) {
             return interfacing;
         }
@@ -95,7 +98,7 @@ final class CutAway {
         boolean[] near = new boolean[gaps.size()];
         for (int i = 0; i < near.length; i++) {
             boolean onFold = edge.length() - gaps.get(i).to < NARROWEST;
-            near[i] |= !onFold && lines.get(i).isWithinDistance(others, NARROWEST);
+            near[i] |= !onFold && lines.get(i).isWithinDistance(others, HOLD);
             for (int k = i + 1; k < near.length; k++) {
                 boolean one = k == i + 1 && gaps.get(k).from - gaps.get(i).to < NARROWEST;
                 if (!one && lines.get(i).isWithinDistance(lines.get(k), NARROWEST)) {

@@ -14,7 +14,7 @@ final class GrainLine {
     /** Share of the way across the piece that is left free at each end. */
     private static final double INSET = 0.1;
 
-    /** Distance from a pleat line, mm. */
+    /** Distance from a pleat line and from a corner of the piece, mm. */
     private static final double CLEAR = 3;
 
     /** Share of its length that a grain line keeps, whatever it crosses. */
@@ -43,8 +43,26 @@ final class GrainLine {
             }
         }
         double inset = INSET * (top - bottom);
-        double end = belowPleats(x, bottom + inset, top - inset, marks);
-        return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, bottom + inset), new Point(x, end)));
+        double[] clear = clearOfCorners(net, x, bottom + inset, top - inset);
+        double end = belowPleats(x, clear[0], clear[1], marks);
+        return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, clear[0]), new Point(x, end)));
+    }
+
+    /** The part of a grain line that no corner of the piece comes near, as those of interfacing that is cut away do. */
+    private static double[] clearOfCorners(List<Point> net, double x, double from, double to) {
+        double middle = (from + to) / 2;
+        double bottom = from;
+        double top = to;
+        for (Point corner : net) {
+            if (Math.abs(corner.x() - x) < CLEAR) {
+                if (corner.y() > middle) {
+                    top = Math.min(top, corner.y() - CLEAR);
+                } else {
+                    bottom = Math.max(bottom, corner.y() + CLEAR);
+                }
+            }
+        }
+        return new double[] {Math.min(bottom, middle), Math.max(top, middle)};
     }
 
     /** Ends the grain line under the lowest pleat line that it would cross, if enough of it remains to lay the piece by. */

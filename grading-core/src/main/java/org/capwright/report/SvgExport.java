@@ -55,29 +55,57 @@ public final class SvgExport {
     public static byte[] nest(PatternSet set, Alignment alignment, List<String> labels) {
         List<Integer> chosen = PdfExport.chosen(set, labels);
         List<Block> blocks = Block.of(set, chosen, alignment);
-        double width = 2 * MARGIN - GAP;
-        double tallest = 0;
-        for (Block block : blocks) {
-            width += block.bounds().width() + GAP;
-            tallest = Math.max(tallest, block.bounds().height());
-        }
+        Rows rows = Rows.of(blocks);
         SvgCanvas canvas = SvgCanvas.begin(
                 title(set),
                 description(set, chosen),
                 set.title().language(),
-                Math.max(width, LEAST),
-                HEADER + tallest + MARGIN);
+                Math.max(rows.width + 2 * MARGIN, LEAST),
+                HEADER + rows.height + MARGIN);
         header(canvas, set, chosen);
-        double x = MARGIN;
-        for (Block block : blocks) {
-            Point at = new Point(
-                    x - block.bounds().left(), -HEADER - block.bounds().top());
-            canvas.group("piece", block.leading().piece().kind().id(), at);
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
+            canvas.group("piece", block.leading().piece().kind().id(), rows.places.get(i));
             PieceDrawing.draw(canvas, block, set.title().language());
             canvas.end();
-            x += block.bounds().width() + GAP;
         }
         return canvas.finish();
+    }
+
+    /**
+     * Where the pieces stand: side by side in one row, and strips, which are far longer than they are wide, in rows below, none much longer than the row of the pieces.
+     *
+     * @param places by how much each block is moved
+     * @param width of the longest row, mm
+     * @param height of all rows, mm
+     */
+    private record Rows(List<Point> places, double width, double height) {
+
+        static Rows of(List<Block> blocks) {
+            List<Point> places = new ArrayList<>(blocks.size());
+            double widest = 0;
+            double x = 0;
+            double top = 0;
+            double tallest = 0;
+            boolean strips = false;
+            for (Block block : blocks) {
+                double width = block.bounds().width();
+                boolean strip = block.leading().piece().kind().isStrip();
+                if (x > 0 && strip && (!strips || x + width > widest)) {
+                    x = 0;
+                    top += tallest + GAP;
+                    tallest = 0;
+                }
+                strips |= strip;
+                places.add(new Point(
+                        MARGIN + x - block.bounds().left(),
+                        -HEADER - top - block.bounds().top()));
+                widest = Math.max(widest, x + width);
+                x += width + GAP;
+                tallest = Math.max(tallest, block.bounds().height());
+            }
+            return new Rows(places, widest, top + tallest);
+        }
     }
 
     private static String title(PatternSet set) {

@@ -3,11 +3,14 @@ package org.capwright.pattern;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.HemShape;
@@ -20,9 +23,11 @@ import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
+import org.capwright.report.SvgExport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -143,6 +148,37 @@ class FinishingTest {
         assertEquals(4, set(PleatKind.KNIFE, Finishing.usual()).sizes().get(0).size());
     }
 
+    /** Side by side they would make the picture a metre wider, and the nest in it small. */
+    @Test
+    void stripsStandBelowTheOtherPiecesInThePicture() {
+        Finishing drawn = new Finishing(Strips.AS_PIECES, PleatInterfacing.THROUGH, LayerThickness.unknown());
+        double without = width(SvgExport.nest(set(PleatKind.KNIFE, Finishing.usual()), Alignment.FOLD_AND_BICEP_LINE));
+        byte[] picture = SvgExport.nest(set(PleatKind.KNIFE, drawn), Alignment.FOLD_AND_BICEP_LINE);
+        assertEquals(Math.max(without, ARMHOLE + 20 + 30), width(picture), 1);
+        Matcher piece = Pattern.compile("data-piece=\"([a-z-]+)\"[^>]*translate\\([-0-9.]+[ ,]([-0-9.]+)\\)")
+                .matcher(new String(picture, StandardCharsets.UTF_8));
+        double lowest = 0;
+        double strips = 0;
+        int count = 0;
+        while (piece.find()) {
+            double down = Double.parseDouble(piece.group(2));
+            if (piece.group(1).matches("overlay-stay|sleeve-head|armhole-strip")) {
+                strips = count == 4 ? down : Math.min(strips, down);
+            } else {
+                lowest = Math.max(lowest, down);
+            }
+            count++;
+        }
+        assertEquals(7, count);
+        assertTrue(strips > lowest, strips + " " + lowest);
+    }
+
+    private static double width(byte[] picture) {
+        Matcher size = Pattern.compile("width=\"([0-9.]+)mm\"").matcher(new String(picture, StandardCharsets.UTF_8));
+        assertTrue(size.find());
+        return Double.parseDouble(size.group(1));
+    }
+
     @ParameterizedTest
     @EnumSource(PleatKind.class)
     void interfacingCutAwayStiffensWhatIsSeenAlone(PleatKind kind) {
@@ -175,6 +211,24 @@ class FinishingTest {
         // Two stitches' room everywhere: it does not fall apart where strips of 4 mm are taken away.
         assertEquals(1, stiff.buffer(-2).getNumGeometries());
         assertTrue(stiff.isValid() && through.buffer(0.02).covers(stiff));
+        // What hangs beyond the last gap is held by a strip of 12 mm along the hem, and the grain line touches no gap.
+        Geometry away = through.difference(stiff);
+        for (PieceEdge edge : main.edges()) {
+            if (edge.kind() == EdgeKind.HEM) {
+                Geometry hem = Check.line(edge.curve().flattened(0.01));
+                for (int i = 0; i < away.getNumGeometries(); i++) {
+                    Geometry gap = away.getGeometryN(i);
+                    assertTrue(gap.getArea() < 1 || gap.distance(hem) > 11.9, kind + ": " + gap);
+                }
+            }
+        }
+        Geometry grain = Check.line(piece(set, PieceKind.OVERLAY_INTERFACING).marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.GRAIN)
+                .findFirst()
+                .orElseThrow()
+                .line()
+                .flattened(1));
+        assertTrue(grain.distance(stiff.getBoundary()) > 2.9, kind.toString());
     }
 
     /** Three layers of each cloth, of 0.5, 0.2 and 0.3 mm: 3 mm in all, and 2.4 mm where one layer of interfacing is left. */
