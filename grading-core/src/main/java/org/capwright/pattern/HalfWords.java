@@ -39,7 +39,20 @@ final class HalfWords {
         double[] inner = chord(FROM * side, net);
         double[] outer = chord(TO * side, net);
         double bottom = Math.max(inner[0], outer[0]);
-        double y = bottom + HEIGHT * (Math.min(inner[1], outer[1]) - bottom);
+        double top = Math.min(inner[1], outer[1]);
+        double middle = (bottom + top) / 2;
+        // Gaps of interfacing that is cut away come down between the ends.
+        for (Point corner : net) {
+            double share = corner.x() / side;
+            if (share > FROM && share < TO && corner.y() > bottom && corner.y() < top) {
+                if (corner.y() > middle) {
+                    top = corner.y();
+                } else {
+                    bottom = corner.y();
+                }
+            }
+        }
+        double y = bottom + HEIGHT * (top - bottom);
         for (MarkLine mark : draft.marks()) {
             boolean across = mark.kind() == MarkKind.BICEP_LINE || mark.kind() == MarkKind.ELBOW_LINE;
             double line = mark.line().start().y();

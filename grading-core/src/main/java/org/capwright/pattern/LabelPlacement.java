@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
 /**
@@ -37,11 +38,11 @@ final class LabelPlacement {
     /** A way to write the label. */
     private record Choice(List<String> lines, Box place, double lineHeight) {}
 
-    /** Looks where words have room on a piece. */
-    static FreeCells free(List<Point> net, List<MarkLine> marks) {
-        List<List<Point>> drawn = new ArrayList<>(marks.size());
-        for (MarkLine mark : marks) {
-            drawn.add(mark.line().flattened(FLATTENING));
+    /** Looks where words have room within a net line, off the lines drawn there. */
+    static FreeCells free(List<Point> net, List<Curve> lines) {
+        List<List<Point>> drawn = new ArrayList<>(lines.size());
+        for (Curve line : lines) {
+            drawn.add(line.flattened(FLATTENING));
         }
         return FreeCells.of(net, drawn, CELLS, CLEARANCE);
     }
@@ -57,7 +58,7 @@ final class LabelPlacement {
         for (int narrower = 0; narrower <= MOST_NARROWER; narrower++) {
             Box block = whole.grown(-CLEARANCE * narrower);
             double height = Math.min(TALLEST, Math.min(block.height() / setting.size(), block.width() / widest));
-            if (height >= COMFORTABLE && isFree(block, inside.net(), inside.marks())) {
+            if (height >= COMFORTABLE && isFree(block, inside.net(), inside.lines())) {
                 return Optional.of(
                         new PieceLabel(setting, new Point(block.left(), block.top()), height, block.width()));
             }
@@ -74,7 +75,7 @@ final class LabelPlacement {
         return setting;
     }
 
-    private static boolean isFree(Box block, List<Point> net, List<MarkLine> marks) {
+    private static boolean isFree(Box block, List<Point> net, List<Curve> lines) {
         Box clear = block.grown(CLEARANCE);
         Point last = net.get(net.size() - 1);
         for (int i = 0; i < net.size(); i++) {
@@ -83,8 +84,8 @@ final class LabelPlacement {
             }
             last = net.get(i);
         }
-        for (MarkLine mark : marks) {
-            List<Point> line = mark.line().flattened(FLATTENING);
+        for (Curve drawn : lines) {
+            List<Point> line = drawn.flattened(FLATTENING);
             for (int i = 1; i < line.size(); i++) {
                 if (clear.meets(line.get(i - 1), line.get(i))) {
                     return false;

@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.jspecify.annotations.Nullable;
 
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  * Not safe for threads.
  */
 final class PieceInside {
+
+    /** The marks of notches reach so far into a piece, mm. */
+    private static final double NOTCH = 10;
 
     private final PieceDraft draft;
     private final List<Point> net;
@@ -65,11 +69,24 @@ final class PieceInside {
         return box;
     }
 
+    /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. */
+    List<Curve> lines() {
+        List<Curve> lines = new ArrayList<>();
+        marks.forEach(mark -> lines.add(mark.line()));
+        if (draft.kind().isStrip()) {
+            for (NotchPlace place : draft.notches()) {
+                Notch notch = place.on(draft.edge(place.edge()));
+                lines.add(Curve.line(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
+            }
+        }
+        return lines;
+    }
+
     /** Where words have room; looked for when first asked. */
     FreeCells free() {
         FreeCells known = free;
         if (known == null) {
-            known = LabelPlacement.free(net, marks);
+            known = LabelPlacement.free(net, lines());
             free = known;
         }
         return known;

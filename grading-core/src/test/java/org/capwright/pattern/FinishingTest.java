@@ -113,6 +113,10 @@ class FinishingTest {
         assertEquals(0, grain(stay).y(), 1e-9);
         assertEquals(0, notch(stay, NotchKind.APEX, "seam edge").at().x(), 1e-9);
 
+        // Its words keep clear of the mark of its shoulder point, which reaches through it.
+        double words = stay.label().topLeft().x();
+        assertTrue(words > 1 || words + stay.label().width() < -1, stay.label().toString());
+
         Piece strip = piece(set, PieceKind.ARMHOLE_STRIP);
         assertEquals(ARMHOLE + 20, box(strip.cutLine()).getWidth(), 1e-6);
         assertEquals(40, box(strip.cutLine()).getHeight(), 1e-9);
