@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
@@ -38,18 +39,24 @@ final class HalfWords {
     private static MarkLine word(String name, double side, List<Point> net, PieceDraft draft) {
         double[] inner = chord(FROM * side, net);
         double[] outer = chord(TO * side, net);
-        double bottom = Math.max(inner[0], outer[0]);
-        double top = Math.min(inner[1], outer[1]);
-        double middle = (bottom + top) / 2;
-        // Gaps of interfacing that is cut away come down between the ends.
-        for (Point corner : net) {
-            double share = corner.x() / side;
-            if (share > FROM && share < TO && corner.y() > bottom && corner.y() < top) {
-                if (corner.y() > middle) {
-                    top = corner.y();
-                } else {
-                    bottom = corner.y();
-                }
+        double low = Math.max(inner[0], outer[0]);
+        double high = Math.min(inner[1], outer[1]);
+        // Gaps of interfacing that is cut away come down between the ends: of the heights between their corners the most is taken.
+        double[] heights = Stream.concat(
+                        Stream.of(low, high),
+                        net.stream()
+                                .filter(corner -> corner.x() / side > FROM && corner.x() / side < TO)
+                                .map(Point::y))
+                .filter(height -> height >= low && height <= high)
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        double bottom = low;
+        double top = low;
+        for (int i = 1; i < heights.length; i++) {
+            if (heights[i] - heights[i - 1] > top - bottom) {
+                bottom = heights[i - 1];
+                top = heights[i];
             }
         }
         double y = bottom + HEIGHT * (top - bottom);

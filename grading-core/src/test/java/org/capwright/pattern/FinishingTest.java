@@ -226,6 +226,11 @@ class FinishingTest {
                 }
             }
         }
+        for (MarkLine mark : piece(set, PieceKind.OVERLAY_INTERFACING).marks()) {
+            if (mark.kind() == MarkKind.HALF) {
+                assertTrue(stiff.covers(Check.line(mark.line().flattened(1))), kind + " " + mark.name());
+            }
+        }
         Geometry grain = Check.line(piece(set, PieceKind.OVERLAY_INTERFACING).marks().stream()
                 .filter(mark -> mark.kind() == MarkKind.GRAIN)
                 .findFirst()
