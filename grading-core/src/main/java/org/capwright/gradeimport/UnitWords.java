@@ -47,8 +47,8 @@ final class UnitWords {
     private static final Pattern LAST = Pattern.compile("(?:[,;/]|\\bin)\\s*([\\p{L}]{2,12})\\s*$");
     private static final Pattern STATED = Pattern.compile(
             "(?:units?|measurements?|measures?|all|einheit(?:en)?|ma\u00dfe?|masse|angaben|unit\u00e9s?|mesures?|unidad(?:es)?|medidas?|unit\u00e0|misure|unidades?|eenheid|maten"
-                + "|jednostki?|wymiary|birim|\u00f6l\u00e7\u00fcler|\u5358\u4f4d)(?![\\p{L}])[^0-9]{0,40}?(?<![\\p{L}])(mm|cms?|inch|inches|zoll|pouces?|pulgadas?|pollici|polegadas?|cale|millimet(?:re|er)s?"
-                + "|centimet(?:re|er)s?|in(?=\\.?\\s*\\)?$))(?![\\p{L}])",
+                    + "|jednostki?|wymiary|birim|\u00f6l\u00e7\u00fcler|\u5358\u4f4d)(?![\\p{L}])[^0-9]{0,40}?(?<![\\p{L}])(mm|cms?|inch|inches|zoll|pouces?|pulgadas?|pollici|polegadas?|cale|millimet(?:re|er)s?"
+                    + "|centimet(?:re|er)s?|in(?=\\.?\\s*\\)?$))(?![\\p{L}])",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     /** {@code in cm}, and nothing else in the cell. */

@@ -24,8 +24,8 @@ public final class Unread {
 
     private static final String RENAME =
             "Say what it is by the mapping, such as {\"Armloch\": \"armhole\"}, with ignore for what is no part of the"
-                + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
-                + " elbow or wrist.";
+                    + " sleeve; or name the row as the trade does, for example bicep, sleeve length, cap height, armhole,"
+                    + " elbow or wrist.";
 
     private static final String REDRAW =
             "Draw the sleeve of each size once, as one closed line with a grain line along its centre, and name its"

@@ -41,7 +41,8 @@ final class HalfWords {
         double[] outer = chord(TO * side, net);
         double low = Math.max(inner[0], outer[0]);
         double high = Math.min(inner[1], outer[1]);
-        // Gaps of interfacing that is cut away come down between the ends: of the heights between their corners the most is taken.
+        // Gaps of interfacing that is cut away come down between the ends: of the heights between their corners the
+        // most is taken.
         double[] heights = Stream.concat(
                         Stream.of(low, high),
                         net.stream()

@@ -20,8 +20,8 @@ class CompareIT {
     private static String difference(Browser browser, String measure) {
         return (String) browser.run(
                 "const rows = [...document.querySelectorAll('.compare-figures table:first-of-type tbody tr')];return"
-                    + " rows.find(row => row.querySelector('th').textContent === arguments[0])?.lastChild.textContent"
-                    + " ?? '';",
+                        + " rows.find(row => row.querySelector('th').textContent === arguments[0])?.lastChild.textContent"
+                        + " ?? '';",
                 measure);
     }
 
