@@ -13,10 +13,14 @@ final class HalfWords {
     static final String FRONT = "front";
     static final String BACK = "back";
 
-    /** Where the lines begin and end, as shares of the width of the half. */
-    private static final double FROM = 0.42;
+    /** Where the lines begin, as shares of the width of the half: the first place with room, else the one with most. */
+    private static final double[] FROM = {0.42, 0.3, 0.2, 0.1, 0.55, 0.65};
 
-    private static final double TO = 0.62;
+    /** Their length, as a share of it. */
+    private static final double LENGTH = 0.2;
+
+    /** Height that is room enough, mm. */
+    private static final double ROOM = 15;
 
     /** Share of the height of the piece below the lines. */
     private static final double HEIGHT = 0.22;
@@ -37,8 +41,31 @@ final class HalfWords {
     }
 
     private static MarkLine word(String name, double side, List<Point> net, PieceDraft draft) {
-        double[] inner = chord(FROM * side, net);
-        double[] outer = chord(TO * side, net);
+        double from = FROM[0];
+        double[] best = free(from * side, (from + LENGTH) * side, net);
+        for (int i = 1; i < FROM.length && best[1] - best[0] < ROOM; i++) {
+            double[] other = free(FROM[i] * side, (FROM[i] + LENGTH) * side, net);
+            if (other[1] - other[0] > best[1] - best[0]) {
+                best = other;
+                from = FROM[i];
+            }
+        }
+        double y = best[0] + HEIGHT * (best[1] - best[0]);
+        for (MarkLine mark : draft.marks()) {
+            boolean across = mark.kind() == MarkKind.BICEP_LINE || mark.kind() == MarkKind.ELBOW_LINE;
+            double line = mark.line().start().y();
+            if (across && Math.abs(line - y) < CLEAR) {
+                y = line + (y > line ? CLEAR : -CLEAR);
+            }
+        }
+        return new MarkLine(
+                MarkKind.HALF, name, Curve.line(new Point(from * side, y), new Point((from + LENGTH) * side, y)));
+    }
+
+    /** Lowest and highest place of the most that is free between two verticals. */
+    private static double[] free(double from, double to, List<Point> net) {
+        double[] inner = chord(from, net);
+        double[] outer = chord(to, net);
         double low = Math.max(inner[0], outer[0]);
         double high = Math.min(inner[1], outer[1]);
         // Gaps of interfacing that is cut away come down between the ends: of the heights between their corners the
@@ -46,7 +73,7 @@ final class HalfWords {
         double[] heights = Stream.concat(
                         Stream.of(low, high),
                         net.stream()
-                                .filter(corner -> corner.x() / side > FROM && corner.x() / side < TO)
+                                .filter(corner -> (corner.x() - from) * (corner.x() - to) < 0)
                                 .map(Point::y))
                 .filter(height -> height >= low && height <= high)
                 .mapToDouble(Double::doubleValue)
@@ -60,15 +87,7 @@ final class HalfWords {
                 top = heights[i];
             }
         }
-        double y = bottom + HEIGHT * (top - bottom);
-        for (MarkLine mark : draft.marks()) {
-            boolean across = mark.kind() == MarkKind.BICEP_LINE || mark.kind() == MarkKind.ELBOW_LINE;
-            double line = mark.line().start().y();
-            if (across && Math.abs(line - y) < CLEAR) {
-                y = line + (y > line ? CLEAR : -CLEAR);
-            }
-        }
-        return new MarkLine(MarkKind.HALF, name, Curve.line(new Point(FROM * side, y), new Point(TO * side, y)));
+        return new double[] {bottom, top};
     }
 
     /** Lowest and highest place of the longest part of a vertical line inside. */
