@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { about, convert, exact, fromMm, parse, parseLength, show, signed, toMm } from "../../main/resources/static/page/common/units.js";
+import { about, bounds, convert, exact, fromMm, parse, parseLength, show, signed, toMm } from "../../main/resources/static/page/common/units.js";
 
 test("an inch is 25.4 mm, and there and back is the same number", () => {
   assert.equal(toMm(1, "in"), 25.4);
@@ -46,4 +46,18 @@ test("what is shown says where it is not quite what is kept", () => {
   assert.equal(about(0.0787, "in"), "≈ 1/16");
   assert.equal(parse(about(0.0787, "in")), 0.0625);
   assert.ok(exact(14.3125, "in") && !exact(14.32, "in"));
+});
+
+test("bounds that are shown lie within those that are kept", () => {
+  assert.deepEqual(bounds(0.5276, 0.7402, "in"), ["9/16", "11/16"], "13.4 and 18.8 mm");
+  assert.deepEqual(bounds(10 / 25.4, 500 / 25.4, "in"), ["7/16", "19 5/8"]);
+  assert.deepEqual(bounds(0.5, 0.75, "in"), ["1/2", "3/4"]);
+  assert.deepEqual(bounds(1.341, 1.889, "cm"), ["1.35", "1.88"]);
+  assert.deepEqual(bounds(undefined, 2, "cm"), [undefined, "2"]);
+  assert.deepEqual(bounds(0.51, 0.52, "in"), ["0.51", "0.52"], "no sixteenth lies between");
+  for (let i = 0; i < 200; i++) {
+    const [least, greatest] = [i / 17, i / 17 + 0.2];
+    const [from, to] = bounds(least, greatest, "in").map(parse);
+    assert.ok(from >= least - 1e-4 && to <= greatest + 1e-4 && from <= to);
+  }
 });

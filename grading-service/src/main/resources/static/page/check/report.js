@@ -9,7 +9,7 @@ import { takeRow } from "../common/take.js";
 import { placeName } from "../common/names.js";
 import { spoken } from "../common/spoken.js";
 import { sentence } from "../common/violations.js";
-import { number, show, signed } from "../common/units.js";
+import { bounds, number, show, signed } from "../common/units.js";
 import { count, find, say } from "../common/words.js";
 
 const KINDS = ["application/pdf", "text/csv", "application/json", "image/svg+xml"];
@@ -133,6 +133,10 @@ export class Report {
     if (causes.length === 0) return h("span");
     const write = (value) => show(value, unit);
     const place = ({ sizes: [a, b] }) => (b === undefined ? say("sizesOf", { a }) : say("sizesBetween", { a, b }));
+    const range = (cure) => {
+      const [least, greatest] = bounds(cure.least, cure.greatest, unit);
+      return say("check.causeRange", { least, greatest, unit });
+    };
     const row = ({ cure }) =>
       h(
         "li",
@@ -141,7 +145,7 @@ export class Report {
         " ",
         place(cure),
         h("span", { class: "finding-message" }, say("check.cause", { old: write(cure.old), next: write(cure.new), unit })),
-        h("p", { class: "remedy" }, say("check.causeRange", { least: write(cure.least), greatest: write(cure.greatest), unit }), " ", count("check.causeOf", cure.cured)),
+        h("p", { class: "remedy" }, range(cure), " ", count("check.causeOf", cure.cured)),
       );
     return h("section", { class: "causes", "aria-label": say("check.causes") }, h("h2", null, say("check.causes")), h("ol", { class: "findings" }, causes.map(row)));
   }

@@ -2,7 +2,7 @@
 
 import { h } from "./dom.js";
 import { spoken } from "./spoken.js";
-import { number, show } from "./units.js";
+import { about, bounds, number } from "./units.js";
 import { find, say } from "./words.js";
 
 /** Gravest first. */
@@ -23,10 +23,9 @@ export function together(findings) {
 /** What was found and what would pass, as far as the check says. */
 function figures({ value, least, greatest, unit }) {
   if (value === undefined || value === null) return "";
-  const write = (each) => (unit ? `${show(each, unit)} ${unit}` : number(each));
-  const values = { value: write(value) };
-  if (typeof least === "number") values.least = write(least);
-  if (typeof greatest === "number") values.greatest = write(greatest);
+  const values = { value: unit ? `${about(value, unit)} ${unit}` : number(value) };
+  const [from, to] = unit ? bounds(least, greatest, unit).map((each) => each && `${each} ${unit}`) : [least, greatest].map((each) => (typeof each === "number" ? number(each) : undefined));
+  Object.assign(values, from && { least: from }, to && { greatest: to });
   if (values.least && values.greatest) return say("foundRange", values);
   if (values.least) return say("foundLeast", values);
   return values.greatest ? say("foundGreatest", values) : say("found", values);

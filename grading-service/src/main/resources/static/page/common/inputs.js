@@ -2,7 +2,7 @@
 
 import { h } from "./dom.js";
 import { get, put } from "./pointer.js";
-import { fromMm, number, parse, parseLength, rounded, show } from "./units.js";
+import { bounds, fromMm, number, parse, parseLength, rounded, show } from "./units.js";
 import { rangeOf, shownRange, within } from "./ranges.js";
 import { field as texts, find, say } from "./words.js";
 
@@ -39,7 +39,7 @@ export function note(field, style) {
   const parts = [meaning];
   const range = rangeOf(field.path);
   if (range.least !== undefined && field.type === "length") {
-    const [least, greatest] = [range.least, range.greatest].map((mm) => show(fromMm(mm, style.units), style.units));
+    const [least, greatest] = bounds(fromMm(range.least, style.units), fromMm(range.greatest, style.units), style.units);
     parts.push(say("range", { least, greatest, unit: style.units }));
   } else if (range.least !== undefined && NUMBERS.has(field.type)) {
     const [least, greatest] = [range.least, range.greatest].map((value) => number(value * scaleOf(field)));

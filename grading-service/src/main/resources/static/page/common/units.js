@@ -95,6 +95,15 @@ export const rounded = (value, unit) => unit === "in" && !exact(value, unit);
 /** A length as it is shown, with a sign where it is not quite that. */
 export const about = (value, unit) => (rounded(value, unit) ? "≈ " : "") + show(value, unit);
 
+/** Both bounds of a range as they are shown; either may be missing. What is shown lies within: the least is rounded up, the greatest down, unless no length that can be shown lies between them. */
+export function bounds(least, greatest, unit) {
+  const [parts, slack] = [PARTS[unit], 0.001];
+  const from = typeof least === "number" ? Math.ceil(least * parts - slack) / parts : undefined;
+  const to = typeof greatest === "number" ? Math.floor(greatest * parts + slack) / parts : undefined;
+  const write = from > to ? (whole, exactly) => exactly !== undefined && number(exactly, 4) : (whole) => whole !== undefined && show(whole, unit);
+  return [write(from, least) || undefined, write(to, greatest) || undefined];
+}
+
 /** A growth, with its sign. */
 export const signed = (value, unit) => {
   const text = show(value, unit);

@@ -10,10 +10,16 @@ import { gradeName } from "../common/names.js";
 import { checked, judged, mend, nearest, place } from "./judged.js";
 import { spoken } from "../common/spoken.js";
 import { jumps, putJumps } from "./style.js";
-import { about, parse, parseLength, show, signed } from "../common/units.js";
+import { about, bounds, parse, parseLength, show, signed } from "../common/units.js";
 import { say } from "../common/words.js";
 
 const STEP = { mm: 1, cm: 0.1, in: 1 / 16 };
+
+/** From where to where a jump passes, in words. */
+function passing(known, unit) {
+  const [least, greatest] = bounds(known.least, known.greatest, unit);
+  return say("grade.passes", { least, greatest, unit });
+}
 
 /** A jump within what passes, drawn small. */
 function bar(jump, { least, greatest }) {
@@ -111,8 +117,7 @@ export class Grade {
       mark.closest("td").classList.toggle("culprit", finding !== undefined || known.cure !== undefined);
       mark.closest("td").classList.toggle("stop", finding?.severity === "stop");
       const [from, to] = [style.sizes[interval], style.sizes[interval + 1]];
-      const write = (length) => show(length, style.units);
-      mark.replaceChildren(...(known.least === undefined ? [] : [bar(jump, known), h("span", { class: "unseen" }, say("grade.passes", { least: write(known.least), greatest: write(known.greatest), unit: style.units }))]));
+      mark.replaceChildren(...(known.least === undefined ? [] : [bar(jump, known), h("span", { class: "unseen" }, passing(known, style.units))]));
       const value = finding || known.cure !== undefined ? nearest(jump, known, style.units) : undefined;
       if (value !== undefined) {
         mark.append(
@@ -122,10 +127,10 @@ export class Grade {
               type: "button",
               class: "mend",
               id: "mend-" + dimension + "-" + interval,
-              "aria-label": say("grade.mendName", { name: gradeName(dimension), from, to, value: write(value), unit: style.units }),
+              "aria-label": say("grade.mendName", { name: gradeName(dimension), from, to, value: show(value, style.units), unit: style.units }),
               onclick: () => this.#mend(dimension, interval, value),
             },
-            "→ " + write(value),
+            "→ " + show(value, style.units),
           ),
         );
       }

@@ -2,7 +2,7 @@
 
 import { h } from "../common/dom.js";
 import { rangeOf, shownRange, within } from "../common/ranges.js";
-import { parse, parseLength, show } from "../common/units.js";
+import { bounds, parse, parseLength, show } from "../common/units.js";
 import { sentence } from "../common/violations.js";
 import { questioned } from "./fitted.js";
 import { find, say } from "../common/words.js";
@@ -100,10 +100,11 @@ export class MeasureField {
     this.estimate = estimate;
     const unit = this.desk.units;
     const { value } = this;
-    const { least, greatest } = rangeFor(this.name, unit);
+    const range = rangeFor(this.name, unit);
+    const [least, greatest] = bounds(range.least, range.greatest, unit);
     const write = (length) => show(length, unit);
     this.unit.textContent = unit;
-    this.how.textContent = find("body")[this.name][1] + (least === undefined ? "" : " " + say("range", { least: write(least), greatest: write(greatest), unit }));
+    this.how.textContent = find("body")[this.name][1] + (least === undefined ? "" : " " + say("range", { least, greatest, unit }));
     if (this.desk.isUnread(placeOf(this.name))) return;
     if (document.activeElement !== this.input) this.input.value = value === undefined ? "" : write(value);
     this.input.placeholder = value === undefined && estimate ? "≈ " + write(estimate.value) : "";
