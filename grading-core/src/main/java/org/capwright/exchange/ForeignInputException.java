@@ -16,7 +16,7 @@ public class ForeignInputException extends Exception {
     private final int line;
 
     /** What is wrong and what would work. */
-    private final Text reason;
+    private final transient Text reason;
 
     /**
      * An exception for a place in a file.
