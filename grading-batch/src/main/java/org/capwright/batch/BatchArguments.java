@@ -43,9 +43,9 @@ record BatchArguments(String styles, String orders, String output, List<String> 
             throw new IllegalArgumentException("These options are missing: " + missing + ". " + USAGE);
         }
         return new BatchArguments(
-                given.get("--styles"),
-                given.get("--orders"),
-                given.get("--output"),
+                given.getOrDefault("--styles", ""),
+                given.getOrDefault("--orders", ""),
+                given.getOrDefault("--output", ""),
                 List.of(given.getOrDefault("--formats", "pdf").split(",")),
                 split(given.getOrDefault("--split-bytes", Long.toString(USUAL_SPLIT))));
     }

@@ -24,9 +24,7 @@ public final class Answers {
      * @return its description
      */
     public static ApiResponse json(String meaning, Schema<?> schema) {
-        return new ApiResponse()
-                .description(meaning)
-                .content(new Content().addMediaType("application/json", new MediaType().schema(schema)));
+        return json(meaning, new MediaType().schema(schema));
     }
 
     /**
@@ -38,9 +36,13 @@ public final class Answers {
      * @return its description
      */
     public static ApiResponse json(String meaning, Schema<?> schema, Object example) {
-        ApiResponse answer = json(meaning, schema);
-        answer.getContent().get("application/json").setExample(example);
-        return answer;
+        return json(meaning, new MediaType().schema(schema).example(example));
+    }
+
+    private static ApiResponse json(String meaning, MediaType content) {
+        return new ApiResponse()
+                .description(meaning)
+                .content(new Content().addMediaType("application/json", content));
     }
 
     /**
