@@ -15,7 +15,8 @@ import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a run costs, told by what it allocates: that is the same on every machine, however busy. The bounds are some times what was measured; a tenfold fall fails. Times are measured by the benchmarks.
+ * What a run costs, told by what it allocates: that is the same on every machine, however busy. The bounds lie a tenth to a third
+ * above what was measured with the interpreter alone, which allocates every point that the compiler would save. Times are measured by the benchmarks.
  */
 class AllocationTest {
 
@@ -26,7 +27,7 @@ class AllocationTest {
     private static final double GROWTH = 0.4;
 
     /** Classes load and caches fill in the first rounds. */
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 10;
 
     /** The least that one of some rounds allocates, bytes. */
     private static long allocated(Runnable work) {
@@ -83,9 +84,9 @@ class AllocationTest {
         SizeRun run = run(10);
         long draft = allocated(() -> run(10));
         long pieces = allocated(run::pieces);
-        assertTrue(draft < 4_000_000, draft + " bytes for the draft of ten sizes");
-        assertTrue(pieces < 10_000_000, pieces + " bytes for the pieces of ten sizes");
-        assertTrue(pieces < 10 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
+        assertTrue(draft < 2_500_000, draft + " bytes for the draft of ten sizes");
+        assertTrue(pieces < 9_000_000, pieces + " bytes for the pieces of ten sizes");
+        assertTrue(pieces < 6 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
     }
 
     @Test

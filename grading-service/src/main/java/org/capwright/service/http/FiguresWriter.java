@@ -20,6 +20,9 @@ final class FiguresWriter<T> extends StdSerializer<T> {
     /** A figure with its comma stays below this. */
     private static final int FIGURE = 40;
 
+    /** As long as most are. */
+    private static final int USUAL = 16;
+
     FiguresWriter(Class<T> type) {
         super(type);
     }
@@ -31,9 +34,21 @@ final class FiguresWriter<T> extends StdSerializer<T> {
             return;
         }
         json.writeRawValue("");
-        Chunk chunk = new Chunk(json);
+        Chunk chunk = new Chunk(json, (int) Math.min(CHUNK, FIGURE + USUAL * count(figures)));
         chunk.add(figures);
         chunk.flush();
+    }
+
+    /** How many figures, and lists of figures, there are. */
+    private static long count(Object figures) {
+        if (figures instanceof double[] values) {
+            return values.length + 1;
+        }
+        long count = 1;
+        for (Object part : (Object[]) figures) {
+            count += count(part);
+        }
+        return count;
     }
 
     private static void written(Object figures, JsonGenerator json) {
@@ -52,11 +67,12 @@ final class FiguresWriter<T> extends StdSerializer<T> {
     private static final class Chunk {
 
         private final JsonGenerator json;
-        private final byte[] bytes = new byte[CHUNK];
+        private final byte[] bytes;
         private int length;
 
-        Chunk(JsonGenerator json) {
+        Chunk(JsonGenerator json, int size) {
             this.json = json;
+            bytes = new byte[size];
         }
 
         void add(Object figures) {
@@ -78,7 +94,7 @@ final class FiguresWriter<T> extends StdSerializer<T> {
         }
 
         private void separate(int before) {
-            if (length > CHUNK - FIGURE) {
+            if (length > bytes.length - FIGURE) {
                 flush();
             }
             if (before > 0) {
