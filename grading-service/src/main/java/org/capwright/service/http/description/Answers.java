@@ -40,9 +40,7 @@ public final class Answers {
     }
 
     private static ApiResponse json(String meaning, MediaType content) {
-        return new ApiResponse()
-                .description(meaning)
-                .content(new Content().addMediaType("application/json", content));
+        return new ApiResponse().description(meaning).content(new Content().addMediaType("application/json", content));
     }
 
     /**
