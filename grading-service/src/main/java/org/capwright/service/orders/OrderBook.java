@@ -1,20 +1,15 @@
 package org.capwright.service.orders;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
-import java.util.zip.InflaterInputStream;
+import java.util.Set;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -151,20 +146,34 @@ final class OrderBook {
                 .optional();
     }
 
-    /** Keeps files by their fingerprints: the same bytes are kept once. */
-    List<OrderFile> keep(String id, List<DrawnFile> files) {
-        List<OrderFile> kept = new ArrayList<>();
-        for (DrawnFile file : files) {
-            String sha256 = Fingerprint.of(file.bytes());
-            database.sql("INSERT INTO content (tenant, sha256, size, packed) VALUES (?, ?, ?, ?) ON CONFLICT DO"
-                            + " NOTHING")
-                    .params(tenant, sha256, file.bytes().length, packed(file.bytes()))
+    /** Keeps files by their fingerprints: the same bytes are kept once, and are not sent to the database again. */
+    List<OrderFile> keep(String id, List<PackedFile> files) {
+        List<OrderFile> kept = files.stream().map(PackedFile::file).toList();
+        List<Object> asked = new ArrayList<>(List.of(tenant));
+        kept.forEach(file -> asked.add(file.sha256()));
+        Set<String> known = database.sql("SELECT sha256 FROM content WHERE tenant = ? AND sha256 IN ("
+                        + String.join(", ", Collections.nCopies(kept.size(), "?")) + ")")
+                .params(asked)
+                .query(String.class)
+                .set();
+        List<Object> contents = new ArrayList<>();
+        files.stream()
+                .filter(one -> !known.contains(one.file().sha256()))
+                .forEach(one -> Collections.addAll(
+                        contents, tenant, one.file().sha256(), one.file().size(), one.packed()));
+        if (!contents.isEmpty()) {
+            database.sql("INSERT INTO content (tenant, sha256, size, packed) VALUES "
+                            + String.join(", ", Collections.nCopies(contents.size() / 4, "(?, ?, ?, ?)"))
+                            + " ON CONFLICT DO NOTHING")
+                    .params(contents)
                     .update();
-            database.sql("INSERT INTO order_file (tenant, order_id, format, sha256) VALUES (?, ?, ?, ?)")
-                    .params(tenant, id, file.format(), sha256)
-                    .update();
-            kept.add(new OrderFile(file.format(), sha256, file.bytes().length));
         }
+        List<Object> values = new ArrayList<>();
+        kept.forEach(file -> Collections.addAll(values, tenant, id, file.format(), file.sha256()));
+        database.sql("INSERT INTO order_file (tenant, order_id, format, sha256) VALUES "
+                        + String.join(", ", Collections.nCopies(kept.size(), "(?, ?, ?, ?)")))
+                .params(values)
+                .update();
         return kept;
     }
 
@@ -181,7 +190,7 @@ final class OrderBook {
     byte[] bytes(OrderFile file) {
         byte[] bytes = database.sql("SELECT packed FROM content WHERE tenant = ? AND sha256 = ?")
                 .params(tenant, file.sha256())
-                .query((row, number) -> unpacked(row.getBytes(1)))
+                .query((row, number) -> PackedFile.unpacked(row.getBytes(1)))
                 .single();
         if (!Fingerprint.of(bytes).equals(file.sha256())) {
             throw new IllegalStateException("a kept file does not match its fingerprint");
@@ -238,27 +247,5 @@ final class OrderBook {
                         answered.order(),
                         answered.answer().orElse(""))
                 .update();
-    }
-
-    /** Quickly rather than small: most of a PDF is compressed as it is. */
-    private static byte[] packed(byte[] bytes) {
-        ByteArrayOutputStream packed = new ByteArrayOutputStream(bytes.length / 2 + 64);
-        Deflater quick = new Deflater(Deflater.BEST_SPEED);
-        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, quick)) {
-            out.write(bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } finally {
-            quick.end();
-        }
-        return packed.toByteArray();
-    }
-
-    private static byte[] unpacked(byte[] packed) {
-        try (InflaterInputStream in = new InflaterInputStream(new ByteArrayInputStream(packed))) {
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

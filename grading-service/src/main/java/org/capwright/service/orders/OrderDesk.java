@@ -140,19 +140,20 @@ final class OrderDesk {
             throw wrong("/remakeOf", "cannot be used with a publishable key: the measurements belong to another order");
         }
         Optional<SleeveOrder> first = request.remakeOf().map(id -> first(book, id, style));
-        StyleRevision pinned = shelf.get(
-                style,
-                request.revision().or(() -> first.map(SleeveOrder::revision)).or(() -> Optional.of(latest.revision())));
+        StyleRevision pinned = request.revision()
+                .or(() -> first.map(SleeveOrder::revision))
+                .filter(number -> number != latest.revision())
+                .map(number -> shelf.get(style, Optional.of(number)))
+                .orElse(latest);
         taking(pinned);
-        JsonNode document = mapper.readTree(pinned.body());
-        request.checkUnits(document.path("units").asString(""));
+        request.checkUnits(mapper.readTree(pinned.body()).path("units").asString(""));
         JsonNode made = request.over(first.flatMap(order -> book.request(order.id()))
                 .map(mapper::readTree)
                 .orElse(JsonNodeFactory.instance.objectNode()));
         if (!made.hasNonNull("size") && !made.hasNonNull("wearer")) {
             throw wrong("/remakeOf", "is an order whose measurements were erased; give a size, or all measurements");
         }
-        OrderDraft.Drawn drawn = draft.draw(StyleDocument.of(document), pinned.revision(), made);
+        OrderDraft.Drawn drawn = draft.draw(caller.tenant(), pinned, made);
         Instant now = Times.now().toInstant();
         SleeveOrder order = new SleeveOrder(
                 UUID.randomUUID().toString(),

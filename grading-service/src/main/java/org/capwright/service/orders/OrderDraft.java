@@ -2,7 +2,6 @@ package org.capwright.service.orders;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,6 +16,7 @@ import org.capwright.service.madetomeasure.HeldMeasures;
 import org.capwright.service.sizerun.SizeRunFormat;
 import org.capwright.service.sizerun.SizeRunResult;
 import org.capwright.service.sizerun.SizeRunService;
+import org.capwright.service.styles.StyleRevision;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 import tools.jackson.databind.JsonNode;
@@ -28,6 +28,7 @@ final class OrderDraft {
 
     private final List<SizeRunFormat> forms;
     private final JsonMapper mapper;
+    private final DrawnSizes sizes = new DrawnSizes();
 
     OrderDraft(List<SizeRunFormat> forms, JsonMapper mapper) {
         this.forms =
@@ -42,14 +43,22 @@ final class OrderDraft {
      * @param questions what is improbable
      * @param files the files
      */
-    record Drawn(Optional<String> size, List<FieldViolation> questions, List<DrawnFile> files) {}
+    record Drawn(Optional<String> size, List<FieldViolation> questions, List<PackedFile> files) {}
 
-    /** Draws an order that has a size or a wearer. */
-    Drawn draw(StyleDocument style, int revision, JsonNode order) {
-        ObjectNode run = style.sizeRun(revision);
-        return order.hasNonNull("size")
-                ? ofSize(run, label(order.get("size")), language(order))
-                : ofWearer(style, run, order);
+    /** Draws an order of a tenant that has a size or a wearer. */
+    Drawn draw(String tenant, StyleRevision style, JsonNode order) {
+        StyleDocument document = StyleDocument.of(mapper.readTree(style.body()));
+        if (!order.hasNonNull("size")) {
+            return ofWearer(document, document.sizeRun(style.revision()), order);
+        }
+        String label = label(order.get("size"));
+        Language language = language(order);
+        return new Drawn(
+                Optional.of(label),
+                List.of(),
+                sizes.get(
+                        new DrawnSizes.Size(tenant, style.sha256(), style.revision(), label, language),
+                        () -> ofSize(document.sizeRun(style.revision()), label, language)));
     }
 
     private static Language language(JsonNode order) {
@@ -83,9 +92,9 @@ final class OrderDraft {
         return mapper.readTree(bytes(written));
     }
 
-    private Drawn ofSize(ObjectNode run, String size, Language language) {
+    private List<PackedFile> ofSize(ObjectNode run, String size, Language language) {
         SizeRunResult one = alone(run, size, language);
-        return new Drawn(Optional.of(size), List.of(), files(form -> SizeRunService.written(one, form)));
+        return files(form -> SizeRunService.written(one, form));
     }
 
     private static SizeRunResult alone(ObjectNode run, String size, Language language) {
@@ -126,12 +135,10 @@ final class OrderDraft {
         byte[] of(SizeRunFormat form) throws IOException;
     }
 
-    private List<DrawnFile> files(Writing writing) {
-        List<DrawnFile> files = new ArrayList<>();
-        for (SizeRunFormat form : forms) {
-            files.add(new DrawnFile(form.extension(), bytes(() -> writing.of(form))));
-        }
-        return files;
+    private List<PackedFile> files(Writing writing) {
+        return forms.stream()
+                .map(form -> PackedFile.of(new DrawnFile(form.extension(), bytes(() -> writing.of(form)))))
+                .toList();
     }
 
     private static byte[] bytes(Bytes written) {

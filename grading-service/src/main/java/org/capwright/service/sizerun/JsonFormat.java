@@ -91,8 +91,7 @@ final class JsonFormat implements SizeRunFormat {
                 FindingAnswer.of(result.findings(), order.unit(), order.language()),
                 Workroom.of(result, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
-                new SizeRunAnswer.PaperAnswer(
-                        format(order.paper()), result.pieces().pages()),
+                new SizeRunAnswer.PaperAnswer(format(order.paper()), result.pages()),
                 SewingOrder.of(result.patterns()).cautions());
     }
 

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.capwright.Pieces;
 import org.capwright.check.Finding;
 import org.capwright.check.Thresholds;
@@ -21,6 +22,7 @@ public final class SizeRunResult {
     private final org.capwright.SizeRun graded;
     private Optional<Pieces> drawn = Optional.empty();
     private Optional<Materials> laid = Optional.empty();
+    private OptionalInt pages = OptionalInt.empty();
 
     private SizeRunResult(SizeRunRequest order, org.capwright.SizeRun graded) {
         this.order = order;
@@ -106,6 +108,14 @@ public final class SizeRunResult {
     Pieces pieces() {
         Pieces pieces = drawn();
         return materials().map(pieces::withMaterials).orElse(pieces);
+    }
+
+    /** How many pages the PDF has. */
+    synchronized int pages() {
+        if (pages.isEmpty()) {
+            pages = OptionalInt.of(pieces().pages());
+        }
+        return pages.getAsInt();
     }
 
     /**

@@ -127,7 +127,7 @@ public final class SizeRunService {
     public static byte[] written(SizeRunResult result, SizeRunFormat rendering) throws IOException {
         try {
             if (rendering.mediaType().equals(MediaType.APPLICATION_PDF)) {
-                TradeMeters.drawn(result.pieces().pages());
+                TradeMeters.drawn(result.pages());
             }
             return rendering.render(result);
         } catch (InvalidMeasuresException e) {

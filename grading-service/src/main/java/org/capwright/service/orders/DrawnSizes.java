@@ -1,0 +1,57 @@
+package org.capwright.service.orders;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.capwright.words.Language;
+
+/** The files of sizes that were ordered last. They are the same in every order of the size, so they are drawn once; what is kept of them here is bounded. Safe for many threads. */
+final class DrawnSizes {
+
+    private static final int MOST_BYTES = 8 << 20;
+
+    /** The one that was asked for longest ago goes first. */
+    private final Map<Size, List<PackedFile>> files = new LinkedHashMap<>(16, 0.75f, true);
+
+    private int bytes;
+
+    /**
+     * A size of a revision that never changes.
+     *
+     * @param tenant whose style
+     * @param style fingerprint of the style's body
+     * @param revision number of the revision, which is written on the sheets
+     * @param label name of the size
+     * @param language what is said on the sheets
+     */
+    record Size(String tenant, String style, int revision, String label, Language language) {}
+
+    /** Files that were drawn before, or else are drawn now. */
+    List<PackedFile> get(Size size, Supplier<List<PackedFile>> drawing) {
+        synchronized (this) {
+            List<PackedFile> known = files.get(size);
+            if (known != null) {
+                return known;
+            }
+        }
+        List<PackedFile> drawn = drawing.get();
+        keep(size, drawn);
+        return drawn;
+    }
+
+    private synchronized void keep(Size size, List<PackedFile> drawn) {
+        if (files.putIfAbsent(size, drawn) == null) {
+            bytes += weight(drawn);
+        }
+        var oldest = files.values().iterator();
+        while (bytes > MOST_BYTES) {
+            bytes -= weight(oldest.next());
+            oldest.remove();
+        }
+    }
+
+    private static int weight(List<PackedFile> files) {
+        return files.stream().mapToInt(file -> file.packed().length).sum();
+    }
+}
