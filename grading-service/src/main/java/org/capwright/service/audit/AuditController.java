@@ -1,7 +1,6 @@
 package org.capwright.service.audit;
 
 import io.swagger.v3.oas.annotations.Operation;
-import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Shows the audit trail. */
@@ -34,16 +32,8 @@ final class AuditController {
     @Operation(operationId = "listAuditTrail", summary = "List what was done with styles, orders and keys")
     @Needs(Scope.ADMIN)
     @GetMapping(path = "/v1/audit", produces = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<AuditAnswer> list(
-            HttpServletRequest request,
-            @Parameter(description = "The most entries of the answer.")
-                    @RequestParam(name = "limit", defaultValue = "50")
-                    String limit,
-            @Parameter(description = "What next said in the answer before; empty for the first page.")
-                    @RequestParam(name = "cursor", defaultValue = "")
-                    String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
-        Optional<Long> before = page.after().map(place -> number(place, cursor));
+    ResponseEntity<AuditAnswer> list(HttpServletRequest request, PageAsked page) {
+        Optional<Long> before = page.after().map(AuditController::number);
         List<AuditTrail.Entry> found = store.transaction(
                 database -> AuditTrail.list(database, Caller.of(request).tenant(), before, page.limit() + 1));
         return ResponseEntity.ok()
@@ -53,11 +43,11 @@ final class AuditController {
                         page.next(found, entry -> Long.toString(entry.number()))));
     }
 
-    private static long number(String place, String cursor) {
+    private static long number(String place) {
         try {
             return Long.parseLong(place);
         } catch (NumberFormatException e) {
-            throw PageAsked.wrongCursor(cursor);
+            throw PageAsked.wrongCursor(place);
         }
     }
 }

@@ -15,7 +15,6 @@ final class AuditDescription implements DescribedCall {
     @Override
     public void describe(DescribedApi api) {
         Operation list = api.at("/v1/audit").getGet();
-        Answers.limited(list);
         Answers.only(list, "200", Answers.json("The entries of this page.", api.schema(AuditAnswer.class)));
         ErrorAnswers.of(list, ProblemKind.BAD_REQUEST, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
     }

@@ -16,6 +16,15 @@ import org.capwright.words.Text;
  */
 public record PageAsked(int limit, Optional<String> after) {
 
+    /** Name of the parameter that says the most entries. */
+    public static final String LIMIT = "limit";
+
+    /** Name of the parameter that says where the page begins. */
+    public static final String CURSOR = "cursor";
+
+    /** The most entries where nothing is said. */
+    public static final String USUAL = "50";
+
     /** The most entries of an answer. */
     public static final int MOST = 200;
 
@@ -36,7 +45,7 @@ public record PageAsked(int limit, Optional<String> after) {
         }
         if (most < 1 || most > MOST) {
             throw WrongParameter.of(
-                    "limit", Text.of("must be a whole number from 1 to {most}").with("most", MOST), limit);
+                    LIMIT, Text.of("must be a whole number from 1 to {most}").with("most", MOST), limit);
         }
         if (cursor.isEmpty()) {
             return new PageAsked(most, Optional.empty());
@@ -49,17 +58,21 @@ public record PageAsked(int limit, Optional<String> after) {
         } catch (IllegalArgumentException e) {
             // said below
         }
-        throw wrongCursor(cursor);
+        throw wrong(cursor);
     }
 
     /**
      * Refuses a cursor that none of our answers holds.
      *
-     * @param cursor what was given
+     * @param place what was read from it
      * @return an exception that answers 400
      */
-    public static RuntimeException wrongCursor(String cursor) {
-        return WrongParameter.of("cursor", "must be the value of next from an earlier answer", cursor);
+    public static RuntimeException wrongCursor(String place) {
+        return wrong(cursor(place));
+    }
+
+    private static RuntimeException wrong(String cursor) {
+        return WrongParameter.of(CURSOR, "must be the value of next from an earlier answer", cursor);
     }
 
     /**

@@ -37,6 +37,8 @@ public final class Scheduling implements AutoCloseable {
 
     private static final Duration LOOKS_EVERY = Duration.ofSeconds(1);
     private static final Duration STOPS_WITHIN = Duration.ofSeconds(15);
+    private static final Duration SHORTEST = Duration.ofMillis(100);
+    private static final Duration LONGEST = Duration.ofMinutes(1);
     private static final Duration FIRST_RETRY = Duration.ofSeconds(1);
 
     /** After so many a copy counts as dead; the fewest that db-scheduler takes. */
@@ -49,6 +51,10 @@ public final class Scheduling implements AutoCloseable {
     Scheduling(Store store, ObjectProvider<Work> kinds, @Value("${capwright.sign-of-life}") String signs) {
         this.kinds = kinds;
         this.signs = Duration.parse(signs.strip());
+        if (this.signs.compareTo(SHORTEST) < 0 || this.signs.compareTo(LONGEST) > 0) {
+            throw new IllegalArgumentException(
+                    "capwright.sign-of-life must be a duration from " + SHORTEST + " to " + LONGEST + ", not " + signs);
+        }
         store.whenOpen(this::begin);
     }
 

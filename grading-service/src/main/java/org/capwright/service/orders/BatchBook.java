@@ -12,6 +12,7 @@ import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
 import org.capwright.service.store.Times;
+import org.capwright.words.Language;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The batches of a tenant that run as jobs, in the database of one transaction. */
@@ -43,10 +44,16 @@ final class BatchBook {
                 Optional.ofNullable(row.getObject(8, OffsetDateTime.class)).map(OffsetDateTime::toInstant));
     }
 
-    void begin(String id, String by) {
-        database.sql("INSERT INTO order_batch (tenant, id, state, line_count, made_at, made_by)"
-                        + " VALUES (?, ?, ?, 0, ?, ?)")
-                .params(tenant, id, BatchState.RECEIVING.word(), Times.now(), by)
+    void begin(String id, Sender by) {
+        database.sql("INSERT INTO order_batch (tenant, id, state, line_count, made_at, made_by, language)"
+                        + " VALUES (?, ?, ?, 0, ?, ?, ?)")
+                .params(
+                        tenant,
+                        id,
+                        BatchState.RECEIVING.word(),
+                        Times.now(),
+                        by.name(),
+                        by.language().tag())
                 .update();
     }
 
@@ -102,11 +109,20 @@ final class BatchBook {
                 .list();
     }
 
-    /** Whose lines are to be worked off in somebody's name; nobody's if the batch does not run any more. */
-    Optional<String> runsFor(String id) {
-        return database.sql("SELECT made_by FROM order_batch WHERE tenant = ? AND id = ? AND state = ?")
+    /**
+     * Who sent a batch.
+     *
+     * @param name name of the key
+     * @param language what is said to whoever sent it
+     */
+    record Sender(String name, Language language) {}
+
+    /** In whose name lines are to be worked off; nobody's if the batch does not run any more. */
+    Optional<Sender> runsFor(String id) {
+        return database.sql("SELECT made_by, language FROM order_batch WHERE tenant = ? AND id = ? AND state = ?")
                 .params(tenant, id, BatchState.RUNNING.word())
-                .query(String.class)
+                .query((row, number) -> new Sender(
+                        row.getString(1), Language.find(row.getString(2)).orElse(Language.ENGLISH)))
                 .optional();
     }
 
@@ -139,8 +155,8 @@ final class BatchBook {
     /** Ends a batch whose lines are all answered. */
     boolean endIfDone(String id) {
         return database.sql("UPDATE order_batch SET state = ?, ended_at = ? WHERE tenant = ? AND id = ? AND state = ?"
-                                + " AND NOT EXISTS (SELECT 1 FROM order_batch_part p WHERE p.tenant = order_batch.tenant AND p.batch ="
-                                + " order_batch.id AND p.answered < p.line_count)")
+            + " AND NOT EXISTS (SELECT 1 FROM order_batch_part p WHERE p.tenant = order_batch.tenant AND p.batch ="
+            + " order_batch.id AND p.answered < p.line_count)")
                         .params(BatchState.DONE.word(), Times.now(), tenant, id, BatchState.RUNNING.word())
                         .update()
                 == 1;

@@ -82,7 +82,7 @@ final class BatchController implements AutoCloseable {
         BatchLines lines = new BatchLines(request.getInputStream(), OrderOnLine.LONGEST);
         if (prefer.filter(BatchController::asksForAJob).isPresent()) {
             Accepted.best(request, List.of(MediaType.APPLICATION_JSON, LINES));
-            BatchJob job = jobs.receive(Caller.of(request), lines, IdempotencyKey.text(key));
+            BatchJob job = jobs.receive(Caller.of(request), lines, Languages.of(request), IdempotencyKey.text(key));
             response.setStatus(HttpStatus.ACCEPTED.value());
             response.setHeader(HttpHeaders.LOCATION, BatchJobController.BATCHES + "/" + job.id());
             response.setHeader("Preference-Applied", RESPOND_ASYNC);

@@ -22,6 +22,7 @@ import org.capwright.service.store.Fingerprint;
 import org.capwright.service.store.Store;
 import org.capwright.service.webhooks.Announcements;
 import org.capwright.service.webhooks.WebhookEvent;
+import org.capwright.words.Language;
 import org.springframework.stereotype.Component;
 
 /** Receives batches that are to run as jobs, and says what became of them. */
@@ -47,12 +48,13 @@ final class BatchDesk {
     /**
      * Puts all lines down, then has them worked off. Whoever was answered may go away; nothing runs of what broke off.
      *
+     * @param language what the answers to the lines are in, and the files of an order that names none
      * @param key what the sender names the attempt by, so that sending it again makes no second batch
      */
-    BatchJob receive(Caller caller, BatchLines lines, Optional<String> key) throws IOException {
+    BatchJob receive(Caller caller, BatchLines lines, Language language, Optional<String> key) throws IOException {
         String id = UUID.randomUUID().toString();
         store.transaction(database -> {
-            new BatchBook(database, caller.tenant()).begin(id, caller.name());
+            new BatchBook(database, caller.tenant()).begin(id, new BatchBook.Sender(caller.name(), language));
             scheduling.schedule(
                     BatchEnd.NAME,
                     List.of(caller.tenant() + "/" + id),

@@ -23,7 +23,6 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.servlet.mvc.method.annotation.SseEmitter;
 
@@ -50,17 +49,9 @@ final class BatchJobController {
     @Operation(operationId = "listOrderBatches", summary = "List batches that run as jobs, the latest first")
     @Needs(Scope.READ)
     @GetMapping(path = BATCHES, produces = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<BatchJobAnswer.Listing> list(
-            HttpServletRequest request,
-            @Parameter(description = "The most entries of the answer.")
-                    @RequestParam(name = "limit", defaultValue = "50")
-                    String limit,
-            @Parameter(description = "What next said in the answer before; empty for the first page.")
-                    @RequestParam(name = "cursor", defaultValue = "")
-                    String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
-        List<BatchJob> found = desk.list(
-                Caller.of(request), page.after().map(place -> OrderSearch.Place.read(place, cursor)), page.limit() + 1);
+    ResponseEntity<BatchJobAnswer.Listing> list(HttpServletRequest request, PageAsked page) {
+        List<BatchJob> found =
+                desk.list(Caller.of(request), page.after().map(OrderSearch.Place::read), page.limit() + 1);
         return answered(new BatchJobAnswer.Listing(
                 page.shown(found).stream().map(BatchJobAnswer::of).toList(),
                 page.next(found, job -> new OrderSearch.Place(job.madeAt(), job.id()).text())));

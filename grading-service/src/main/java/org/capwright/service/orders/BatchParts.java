@@ -74,7 +74,8 @@ final class BatchParts implements Work {
                 BatchBook book = new BatchBook(database, tenant);
                 return book.runsFor(batch)
                         .flatMap(by -> book.next(batch, part)
-                                .map(line -> new Due(new Caller(tenant, by, Set.of(Scope.ORDER)), line)));
+                                .map(line -> new Due(
+                                        new Caller(tenant, by.name(), Set.of(Scope.ORDER)), by.language(), line)));
             });
             if (due.isEmpty()) {
                 store.transaction(database -> {
@@ -103,14 +104,14 @@ final class BatchParts implements Work {
         return Optional.of(Instant.now());
     }
 
-    private record Due(Caller caller, BatchLines.Line line) {}
+    private record Due(Caller caller, Language language, BatchLines.Line line) {}
 
     private void answer(Due due, String batch, int part, int failures) {
         if (failures >= TRIES) {
             answer(due, batch, part, BatchAnswer.failed(due.line().number()));
             return;
         }
-        BatchAnswer answer = order.take(due.caller(), due.line(), Language.ENGLISH, (database, taken) -> {
+        BatchAnswer answer = order.take(due.caller(), due.line(), due.language(), (database, taken) -> {
             if (!new BatchBook(database, due.caller().tenant()).answer(batch, part, taken, json(taken))) {
                 throw new NotToBeAnsweredException();
             }

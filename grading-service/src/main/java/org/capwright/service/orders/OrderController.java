@@ -105,19 +105,10 @@ final class OrderController {
             @Parameter(description = "Only those taken before: a day, at midnight in UTC, or a time.")
                     @RequestParam(name = "to", defaultValue = "")
                     String to,
-            @Parameter(description = "The most entries of the answer.")
-                    @RequestParam(name = "limit", defaultValue = "50")
-                    String limit,
-            @Parameter(description = "What next said in the answer before; empty for the first page.")
-                    @RequestParam(name = "cursor", defaultValue = "")
-                    String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
+            PageAsked page) {
         OrderSearch search = OrderSearch.of(state, style, reference, from, to);
-        List<SleeveOrder> found = desk.list(
-                Caller.of(request),
-                search,
-                page.after().map(place -> OrderSearch.Place.read(place, cursor)),
-                page.limit() + 1);
+        List<SleeveOrder> found =
+                desk.list(Caller.of(request), search, page.after().map(OrderSearch.Place::read), page.limit() + 1);
         return answered(new OrderAnswer.Listing(
                 page.shown(found).stream().map(OrderAnswer.Entry::of).toList(),
                 page.next(found, order -> OrderSearch.Place.of(order).text())));

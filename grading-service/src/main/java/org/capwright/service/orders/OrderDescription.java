@@ -91,7 +91,6 @@ final class OrderDescription implements DescribedCall {
                 parameter.setSchema(word);
             }
         }
-        Answers.limited(list);
         Answers.only(
                 list,
                 "200",

@@ -43,12 +43,12 @@ record OrderSearch(
             return takenAt + "/" + id;
         }
 
-        static Place read(String text, String cursor) {
+        static Place read(String text) {
             try {
                 int slash = text.indexOf('/');
                 return new Place(Instant.parse(text.substring(0, Math.max(0, slash))), text.substring(slash + 1));
             } catch (DateTimeException e) {
-                throw PageAsked.wrongCursor(cursor);
+                throw PageAsked.wrongCursor(text);
             }
         }
     }

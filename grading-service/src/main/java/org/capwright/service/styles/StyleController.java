@@ -44,8 +44,6 @@ import tools.jackson.databind.json.JsonMapper;
 final class StyleController {
 
     private static final String ID = "Id of the style.";
-    private static final String LIMIT = "The most entries of the answer.";
-    private static final String CURSOR = "What next said in the answer before; empty for the first page.";
 
     private final Store store;
     private final RequestBodies bodies;
@@ -68,9 +66,7 @@ final class StyleController {
             @Parameter(description = "true to list those in the archive as well.")
                     @RequestParam(name = "archived", defaultValue = "false")
                     boolean archived,
-            @Parameter(description = LIMIT) @RequestParam(name = "limit", defaultValue = "50") String limit,
-            @Parameter(description = CURSOR) @RequestParam(name = "cursor", defaultValue = "") String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
+            PageAsked page) {
         List<StyleRevision> found = store.transaction(database ->
                 new StyleShelf(database, Caller.of(request)).list(page.after().orElse(""), archived, page.limit() + 1));
         return answered(new StyleAnswer.Listing(
@@ -138,10 +134,8 @@ final class StyleController {
     ResponseEntity<StyleAnswer.Revisions> revisions(
             HttpServletRequest request,
             @Parameter(description = ID, example = "choir-gown") @PathVariable("id") String id,
-            @Parameter(description = LIMIT) @RequestParam(name = "limit", defaultValue = "50") String limit,
-            @Parameter(description = CURSOR) @RequestParam(name = "cursor", defaultValue = "") String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
-        int before = page.after().map(place -> number(place, cursor)).orElse(Integer.MAX_VALUE);
+            PageAsked page) {
+        int before = page.after().map(StyleController::number).orElse(Integer.MAX_VALUE);
         List<StyleRevision> found = store.transaction(
                 database -> new StyleShelf(database, Caller.of(request)).revisions(id, before, page.limit() + 1));
         return answered(new StyleAnswer.Revisions(
@@ -149,11 +143,11 @@ final class StyleController {
                 page.next(found, revision -> Integer.toString(revision.revision()))));
     }
 
-    private static int number(String place, String cursor) {
+    private static int number(String place) {
         try {
             return Integer.parseInt(place);
         } catch (NumberFormatException e) {
-            throw PageAsked.wrongCursor(cursor);
+            throw PageAsked.wrongCursor(place);
         }
     }
 

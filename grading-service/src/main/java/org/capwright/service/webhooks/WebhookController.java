@@ -27,7 +27,6 @@ import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Makes, lists, renews and ends webhooks, and shows what was sent to them. */
@@ -119,17 +118,9 @@ final class WebhookController {
     @Needs(Scope.ADMIN)
     @GetMapping(path = WEBHOOKS + "/{id}/deliveries", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<WebhookAnswer.Log> log(
-            HttpServletRequest request,
-            @Parameter(description = ID) @PathVariable("id") String id,
-            @Parameter(description = "The most entries of the answer.")
-                    @RequestParam(name = "limit", defaultValue = "50")
-                    String limit,
-            @Parameter(description = "What next said in the answer before; empty for the first page.")
-                    @RequestParam(name = "cursor", defaultValue = "")
-                    String cursor) {
-        PageAsked page = PageAsked.of(limit, cursor);
+            HttpServletRequest request, @Parameter(description = ID) @PathVariable("id") String id, PageAsked page) {
         List<Delivery> found =
-                desk.log(Caller.of(request), id, page.after().map(place -> place(place, cursor)), page.limit() + 1);
+                desk.log(Caller.of(request), id, page.after().map(WebhookController::place), page.limit() + 1);
         return answered(
                 HttpStatus.OK,
                 new WebhookAnswer.Log(
@@ -137,13 +128,13 @@ final class WebhookController {
                         page.next(found, delivery -> delivery.madeAt() + "/" + delivery.id())));
     }
 
-    private static WebhookBook.Place place(String text, String cursor) {
+    private static WebhookBook.Place place(String text) {
         try {
             int slash = text.indexOf('/');
             return new WebhookBook.Place(
                     Instant.parse(text.substring(0, Math.max(0, slash))), text.substring(slash + 1));
         } catch (DateTimeException e) {
-            throw PageAsked.wrongCursor(cursor);
+            throw PageAsked.wrongCursor(text);
         }
     }
 

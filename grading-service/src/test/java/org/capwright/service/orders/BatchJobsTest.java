@@ -92,7 +92,7 @@ class BatchJobsTest {
                 " ".repeat(OrderOnLine.LONGEST) + good,
                 "\"\\u0000\"",
                 good.replace("\"40\"", "38,\"reference\":\"last\""));
-        KeptService.Answer begun = begun(service, batch);
+        KeptService.Answer begun = begun(service, batch, "Accept-Language", "fr");
         assertEquals(202, begun.status(), begun.text());
         assertEquals("respond-async", begun.header("Preference-Applied"));
         String job = begun.header("Location");
@@ -105,7 +105,20 @@ class BatchJobsTest {
         KeptService.Answer results = service.get(job + "/results");
         assertTrue(results.header("Content-Type").startsWith("application/x-ndjson"));
         assertEquals(
-                withoutIds(send(service, batch).text()), withoutIds(results.text()), "the stream answers the same");
+                withoutIds(send(service, batch, "Accept-Language", "fr").text()),
+                withoutIds(results.text()),
+                "the stream answers the same, in the language of the sender, which is kept with the job");
+        String first = JsonMapping.mapper()
+                .readTree(results.text().lines().findFirst().orElseThrow())
+                .get("order")
+                .stringValue();
+        assertEquals(
+                "fr",
+                service.get("/v1/orders/" + first + "/measurements")
+                        .json()
+                        .path("language")
+                        .asString("none"),
+                "the files are in the language of the sender");
         assertEquals(
                 4, service.get("/v1/orders?style=" + style).json().get("orders").size());
         assertTrue(service.get(BATCHES).text().contains(job.substring(BATCHES.length() + 1)));

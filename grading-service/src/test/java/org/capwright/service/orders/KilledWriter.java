@@ -173,6 +173,7 @@ final class KilledWriter {
                             new BatchLines(
                                     new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)),
                                     OrderOnLine.LONGEST),
+                            Language.ENGLISH,
                             Optional.empty())
                     .id();
         } catch (IOException e) {

@@ -2,14 +2,10 @@ package org.capwright.service.http.description;
 
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.media.Content;
-import io.swagger.v3.oas.models.media.IntegerSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
-import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
-import java.math.BigDecimal;
-import org.capwright.service.http.PageAsked;
 
 /** Describes answers in JSON. */
 public final class Answers {
@@ -52,22 +48,5 @@ public final class Answers {
      */
     public static void only(Operation operation, String status, ApiResponse answer) {
         operation.setResponses(new ApiResponses().addApiResponse(status, answer));
-    }
-
-    /**
-     * Says how long a page of a list may be.
-     *
-     * @param operation a call with a parameter limit
-     */
-    public static void limited(Operation operation) {
-        for (Parameter parameter : operation.getParameters()) {
-            if (parameter.getName().equals("limit")) {
-                Schema<?> limit = new IntegerSchema()
-                        .format(null)
-                        .minimum(BigDecimal.ONE)
-                        .maximum(BigDecimal.valueOf(PageAsked.MOST));
-                parameter.setSchema(limit);
-            }
-        }
     }
 }

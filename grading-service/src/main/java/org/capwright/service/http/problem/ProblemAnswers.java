@@ -118,19 +118,25 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
     @ExceptionHandler
     @Nullable
     ResponseEntity<Object> refused(RefusedRequestException refused, WebRequest request) {
-        ProblemException problem = new ProblemException(Problem.of(refused));
-        return handleExceptionInternal(problem, null, new HttpHeaders(), problem.getStatusCode(), request);
+        return answered(Problem.of(refused), request);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> brokenForm(MultipartException exception, WebRequest request) {
-        return answer(BROKEN_FORM.in(language(request)).document(), HttpHeaders.EMPTY);
+    @Nullable
+    ResponseEntity<Object> brokenForm(MultipartException exception, WebRequest request) {
+        return answered(BROKEN_FORM, request);
     }
 
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> brokenOff(IOException exception, WebRequest request) {
+    @Nullable
+    ResponseEntity<Object> brokenOff(IOException exception, WebRequest request) {
         LOG.debug("the request broke off");
-        return answer(ProblemKind.BAD_REQUEST.usual().in(language(request)).document(), HttpHeaders.EMPTY);
+        return answered(ProblemKind.BAD_REQUEST.usual(), request);
+    }
+
+    private @Nullable ResponseEntity<Object> answered(Problem problem, WebRequest request) {
+        ProblemException refused = new ProblemException(problem);
+        return handleExceptionInternal(refused, null, new HttpHeaders(), refused.getStatusCode(), request);
     }
 
     @ExceptionHandler

@@ -61,6 +61,16 @@ class MetersTest {
     }
 
     @Test
+    void aFormThatCannotBeReadIsARefusal() {
+        double refused = value("capwright_refused_total{reason=\"malformed-body\"}");
+        assertEquals(
+                400,
+                service.send("POST", "/v1/checks", "no form", "Content-Type", "multipart/form-data; boundary=x")
+                        .status());
+        assertTrue(value("capwright_refused_total{reason=\"malformed-body\"}") >= refused + 1, said());
+    }
+
+    @Test
     void saysThatItLivesIsReadyAndWhatItIs() {
         for (String probe : new String[] {"", "/liveness", "/readiness"}) {
             KeptService.Answer answer = service.get("/actuator/health" + probe);

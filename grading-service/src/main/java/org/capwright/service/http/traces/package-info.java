@@ -1,0 +1,2 @@
+/** Traces (OpenTelemetry), where they are asked for. */
+package org.capwright.service.http.traces;

@@ -1,0 +1,1 @@
+ALTER TABLE order_batch ADD COLUMN language VARCHAR(35) DEFAULT 'en' NOT NULL;
