@@ -73,6 +73,11 @@ public final class KeptService {
         return context.getBean(type);
     }
 
+    /** Whether it has a part of that type. */
+    public boolean has(Class<?> type) {
+        return context.getBeanNamesForType(type).length > 0;
+    }
+
     /** An answer. */
     public record Answer(int status, Map<String, List<String>> headers, byte[] body) {
 

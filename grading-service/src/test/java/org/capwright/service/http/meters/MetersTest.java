@@ -62,12 +62,12 @@ class MetersTest {
 
     @Test
     void aFormThatCannotBeReadIsARefusal() {
-        double refused = value("capwright_refused_total{reason=\"malformed-body\"}");
+        double refused = value("capwright_refused_total{reason=\"bad-request\"}");
         assertEquals(
                 400,
                 service.send("POST", "/v1/checks", "no form", "Content-Type", "multipart/form-data; boundary=x")
                         .status());
-        assertTrue(value("capwright_refused_total{reason=\"malformed-body\"}") >= refused + 1, said());
+        assertTrue(value("capwright_refused_total{reason=\"bad-request\"}") >= refused + 1, said());
     }
 
     @Test

@@ -21,7 +21,6 @@ import java.util.concurrent.TimeUnit;
 import org.capwright.service.KeptService;
 import org.capwright.service.store.Databases;
 import org.junit.jupiter.api.Test;
-import org.springframework.context.ApplicationContext;
 
 /** Spans as a collector gets them: OTLP by HTTP, decoded by the protocol's own published classes. */
 class TracesTest {
@@ -39,8 +38,7 @@ class TracesTest {
 
     @Test
     void withoutTheSettingThereAreNone() {
-        ApplicationContext context = KeptService.on(Databases.EMBEDDED).bean(ApplicationContext.class);
-        assertEquals(0, context.getBeanNamesForType(Tracer.class).length);
+        assertFalse(KeptService.on(Databases.EMBEDDED).has(Tracer.class));
     }
 
     @Test
@@ -54,6 +52,7 @@ class TracesTest {
                 "--management.opentelemetry.tracing.export.schedule-delay=50ms");
         try {
             String traced = "00-" + TRACE + "-" + PARENT + "-01";
+            assertTrue(service.has(Tracer.class));
             assertEquals(200, send(service, GOWN, traced));
             Span drawn = next(received, 0);
             assertEquals(TRACE, hex(drawn.getTraceId()));
@@ -61,8 +60,8 @@ class TracesTest {
             assertEquals(Span.SpanKind.SPAN_KIND_SERVER, drawn.getKind());
             assertTrue(drawn.getName().contains("/v1/size-runs"), drawn.getName());
             assertTrue(drawn.getEndTimeUnixNano() > drawn.getStartTimeUnixNano());
-            assertEquals(400, send(service, GOWN.replace("13.5", "-7.239"), traced));
-            Span refused = next(received, 400);
+            assertEquals(422, send(service, GOWN.replace("13.5", "-7.239"), traced));
+            Span refused = next(received, 422);
             for (Span span : List.of(drawn, refused)) {
                 assertEquals(0, span.getEventsCount(), "no exception, whose message could tell a measurement");
                 for (String figure : List.of("36.171", "60.183", "7.239", "361.71")) {
