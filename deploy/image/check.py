@@ -130,7 +130,7 @@ def main(image, run):
                 gown = body.read()
             pdf = answer(address + "/v1/size-runs", gown, "application/pdf")
             check(pdf.startswith(b"%PDF-") and b"%%EOF" in pdf[-32:], "no PDF")
-            sizes = [one["size"] for one in json.loads(answer(address + "/v1/size-runs", gown))["sizes"]]
+            sizes = [one["label"] for one in json.loads(answer(address + "/v1/size-runs", gown))["sizes"]]
             check(sizes == json.loads(gown)["sizes"], f"sizes {sizes}")
             check(answer(address + "/v1/size-runs", gown, "image/vnd.dxf").rstrip().endswith(b"EOF"), "no DXF")
     print(f"image: {os.path.getsize(image) / 1e6:.0f} MB, unpacked {size / 1e6:.0f} MB in {layers} layers that agree with their digests;"

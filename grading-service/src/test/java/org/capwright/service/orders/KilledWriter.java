@@ -60,7 +60,7 @@ final class KilledWriter {
                                 "capwright.store",
                                 store,
                                 "capwright.sign-of-life",
-                                "PT0.25S",
+                                "PT0.5S",
                                 "capwright.keep-batches",
                                 "P7D")));
         context.register(
