@@ -9,7 +9,6 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import org.capwright.json.order.OrderRequest;
-import org.capwright.json.order.StyleDocument;
 import org.capwright.json.problem.FieldViolation;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
