@@ -25,6 +25,7 @@ import org.capwright.service.store.Store;
 import org.capwright.service.webhooks.Announcements;
 import org.capwright.words.Language;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.convert.ApplicationConversionService;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 import tools.jackson.databind.JsonNode;
@@ -62,7 +63,10 @@ final class KilledWriter {
                                 "capwright.sign-of-life",
                                 "PT0.5S",
                                 "capwright.keep-batches",
-                                "P7D")));
+                                "P7D",
+                                "capwright.finished-runs",
+                                "0B")));
+        context.getBeanFactory().setConversionService(ApplicationConversionService.getSharedInstance());
         context.register(
                 JsonMapping.class,
                 RequestBodies.class,
