@@ -75,11 +75,14 @@ record Departure(Instant since, Instant ends, String instead) {
             return Optional.empty();
         }
         RequestHeader header = parameter.getParameterAnnotation(RequestHeader.class);
-        RequestParam query = parameter.getParameterAnnotation(RequestParam.class);
-        if (header == null && query == null) {
-            throw new IllegalStateException("only a query parameter or a header can depart by itself: " + parameter);
+        if (header != null) {
+            return Optional.of(new OfParameter(header.name(), true, of(departs)));
         }
-        return Optional.of(new OfParameter(header == null ? query.name() : header.name(), header != null, of(departs)));
+        RequestParam query = parameter.getParameterAnnotation(RequestParam.class);
+        if (query != null) {
+            return Optional.of(new OfParameter(query.name(), false, of(departs)));
+        }
+        throw new IllegalStateException("only a query parameter or a header can depart by itself: " + parameter);
     }
 
     /** RFC 9745, section 2.1: a date is the seconds since 1970 behind an at sign (RFC 9651, section 3.3.7). RFC 8594, section 3: an HTTP date. */

@@ -1,7 +1,6 @@
 package org.capwright.service.http.traces;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.springframework.boot.autoconfigure.AutoConfigurationImportFilter;
 import org.springframework.boot.autoconfigure.AutoConfigurationMetadata;
 import org.springframework.context.EnvironmentAware;
@@ -22,7 +21,7 @@ final class TracesWhenAsked implements AutoConfigurationImportFilter, Environmen
     }
 
     @Override
-    public boolean[] match(@Nullable String[] configurations, AutoConfigurationMetadata metadata) {
+    public boolean[] match(String[] configurations, AutoConfigurationMetadata metadata) {
         boolean[] kept = new boolean[configurations.length];
         for (int i = 0; i < kept.length; i++) {
             String name = configurations[i];
