@@ -225,7 +225,10 @@ class StyleBarsTest {
                 if (corners != CornerKind.BEVELLED) {
                     held(away > least - FLAT, which, () -> "only " + away + " of " + least + " at " + point);
                 }
-                held(away < Math.max(CLOSED, Math.sqrt(5) * widest) + FLAT, which, () -> away + " out at " + point + " of " + widest);
+                held(
+                        away < Math.max(CLOSED, Math.sqrt(5) * widest) + FLAT,
+                        which,
+                        () -> away + " out at " + point + " of " + widest);
             }
         }
     }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.capwright.geometry.Curve;
 import org.capwright.pattern.Piece;
@@ -61,21 +63,28 @@ final class SharedEdges {
             if (!own.containsKey(name)) {
                 String before = model.get((i + count - 1) % count).name();
                 String after = model.get((i + 1) % count).name();
-                Curve one = own.get(before);
-                Curve other = own.get(after);
-                if (one == null || other != null && other.length() >= one.length()) {
-                    own.put(name, other.part(0, SHORT));
-                    own.put(after, other.part(SHORT, other.length()));
+                Optional<Curve> one = Optional.ofNullable(own.get(before));
+                Optional<Curve> other = Optional.ofNullable(own.get(after));
+                if (length(other) >= length(one)) {
+                    Curve longer = other.orElseThrow();
+                    own.put(name, longer.part(0, SHORT));
+                    own.put(after, longer.part(SHORT, longer.length()));
                 } else {
-                    double rest = one.length() - SHORT;
-                    own.put(before, one.part(0, rest));
-                    own.put(name, one.part(rest, one.length()));
+                    Curve longer = one.orElseThrow();
+                    double rest = longer.length() - SHORT;
+                    own.put(before, longer.part(0, rest));
+                    own.put(name, longer.part(rest, longer.length()));
                 }
             }
         }
         for (PieceEdge edge : model) {
-            edges.add(new PieceEdge(edge.name(), edge.kind(), own.get(edge.name()), edge.allowance()));
+            edges.add(new PieceEdge(
+                    edge.name(), edge.kind(), Objects.requireNonNull(own.get(edge.name())), edge.allowance()));
         }
         return List.copyOf(edges);
+    }
+
+    private static double length(Optional<Curve> edge) {
+        return edge.map(Curve::length).orElse(0.0);
     }
 }

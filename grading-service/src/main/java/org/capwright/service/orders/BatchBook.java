@@ -155,8 +155,8 @@ final class BatchBook {
     /** Ends a batch whose lines are all answered. */
     boolean endIfDone(String id) {
         return database.sql("UPDATE order_batch SET state = ?, ended_at = ? WHERE tenant = ? AND id = ? AND state = ?"
-            + " AND NOT EXISTS (SELECT 1 FROM order_batch_part p WHERE p.tenant = order_batch.tenant AND p.batch ="
-            + " order_batch.id AND p.answered < p.line_count)")
+                                + " AND NOT EXISTS (SELECT 1 FROM order_batch_part p WHERE p.tenant = order_batch.tenant AND p.batch ="
+                                + " order_batch.id AND p.answered < p.line_count)")
                         .params(BatchState.DONE.word(), Times.now(), tenant, id, BatchState.RUNNING.word())
                         .update()
                 == 1;

@@ -93,12 +93,12 @@ final class BatchDescription implements DescribedCall {
     private static void take(Operation take, Schema<?> job) {
         take.setDescription(
                 "Lines are read as they come and answered in their order, as soon as nothing more is to be read or"
-                    + " work is under way for as many as the service takes at once; whoever sends faster waits. A line"
-                    + " that cannot be taken is answered with a problem in its place, and the others are taken all the"
-                    + " same. Send the whole batch again after a broken connection, with an idempotencyKey on every"
-                    + " line: what was taken is answered as it was. A line has up to 64 kB. With Prefer: respond-async"
-                    + " (RFC 7240) the lines are put down and taken as a job, by whichever copy of the service has a"
-                    + " hand free; it goes on after a crash, and no order is lost or taken twice.");
+                        + " work is under way for as many as the service takes at once; whoever sends faster waits. A line"
+                        + " that cannot be taken is answered with a problem in its place, and the others are taken all the"
+                        + " same. Send the whole batch again after a broken connection, with an idempotencyKey on every"
+                        + " line: what was taken is answered as it was. A line has up to 64 kB. With Prefer: respond-async"
+                        + " (RFC 7240) the lines are put down and taken as a job, by whichever copy of the service has a"
+                        + " hand free; it goes on after a crash, and no order is lost or taken twice.");
         take.setRequestBody(new RequestBody().required(true).content(lines("BatchOrder", """
             {"style":"choir-gown","size":"40","idempotencyKey":"shop-1207"}
             {"style":"choir-gown","size":"42","idempotencyKey":"shop-1208"}

@@ -96,8 +96,8 @@ final class OrderBook {
     /** Writes a new order with the body that it was taken by. */
     void enter(SleeveOrder order, String request, String by) {
         database.sql("INSERT INTO sleeve_order (tenant, id, style, revision, engine, reference, size, remake_of,"
-            + " state, taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, NULLIF(?, ''), NULLIF(?, ''),"
-            + " NULLIF(?, ''), ?, ?, ?, ?, NULLIF(?, ''))")
+                        + " state, taken_at, changed_at, request, questions) VALUES (?, ?, ?, ?, ?, NULLIF(?, ''), NULLIF(?, ''),"
+                        + " NULLIF(?, ''), ?, ?, ?, ?, NULLIF(?, ''))")
                 .params(
                         tenant,
                         order.id(),

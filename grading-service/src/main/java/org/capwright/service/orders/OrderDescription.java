@@ -110,8 +110,8 @@ final class OrderDescription implements DescribedCall {
         Operation change = api.at(ORDER + "/states").getPost();
         change.setDescription(
                 "taken becomes confirmed, cut or cancelled; questioned becomes confirmed or cancelled; confirmed"
-                    + " becomes cut or cancelled. Anything else is a conflict. Who and when are noted. Said twice it"
-                    + " is done once.");
+                        + " becomes cut or cancelled. Anything else is a conflict. Who and when are noted. Said twice it"
+                        + " is done once.");
         change.setRequestBody(api.json(StateSchema.CHANGE, "Measured again", Map.of("state", "confirmed")));
         Answers.only(change, "200", Answers.json("The order as it is now.", details));
         ErrorAnswers.ofBody(change);
@@ -126,16 +126,16 @@ final class OrderDescription implements DescribedCall {
         Operation erase = api.at(ORDER + "/measurements").getDelete();
         erase.setDescription(
                 "Measurements, questions and files are gone for good, unless another order has the very same file."
-                    + " When, by whom and on which style it was taken and what became of it stays. An order that was"
-                    + " not cut yet is cancelled.");
+                        + " When, by whom and on which style it was taken and what became of it stays. An order that was"
+                        + " not cut yet is cancelled.");
         look(erase, "The order as it is now.", details);
     }
 
     private void files(Operation file) {
         file.setDescription(
                 "The files are svg, dxf, csv, pdf and plt as POST /v1/size-runs draws them, json with everything in"
-                    + " figures, and zip with all of them, not compressed. A questioned or cancelled order has none to"
-                    + " give.");
+                        + " figures, and zip with all of them, not compressed. A questioned or cancelled order has none to"
+                        + " give.");
         ApiResponse answer = drafted.file(file, "The file as it was drawn.");
         answer.addHeaderObject(
                 "ETag", new Header().description("SHA-256 of the bytes.").schema(new StringSchema()));

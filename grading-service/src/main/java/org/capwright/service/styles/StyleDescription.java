@@ -69,10 +69,10 @@ final class StyleDescription implements DescribedCall {
         Operation put = api.at(STYLE).getPut();
         put.setDescription(
                 "The body is that of POST /v1/size-runs, and may have the ease of POST /v1/made-to-measure beside it."
-                    + " Every size is drafted before it is kept, so what is kept can be cut. A changed body is the"
-                    + " next revision; the same body makes none. If-Match must name the revision that is changed, so"
-                    + " that nobody's change is lost. A style in the archive comes back. Bodies are read up to 256"
-                    + " kB.");
+                        + " Every size is drafted before it is kept, so what is kept can be cut. A changed body is the"
+                        + " next revision; the same body makes none. If-Match must name the revision that is changed, so"
+                        + " that nobody's change is lost. A style in the archive comes back. Bodies are read up to 256"
+                        + " kB.");
         put.setRequestBody(api.json(StyleSchema.STYLE, "A choir gown in six sizes", api.example("example-cm.json")));
         put.getParameters().stream()
                 .filter(parameter -> parameter.getName().equals("id"))
@@ -171,8 +171,8 @@ final class StyleDescription implements DescribedCall {
         Operation load = api.at(COLLECTION).getPost();
         load.setDescription(
                 "Takes what GET answers. Styles that are here with the same revisions are left alone, or carried on;"
-                    + " one that is here with others is a conflict, and then nothing is taken. Bodies are read up to 8"
-                    + " MB.");
+                        + " one that is here with others is a conflict, and then nothing is taken. Bodies are read up to 8"
+                        + " MB.");
         load.setRequestBody(new io.swagger.v3.oas.models.parameters.RequestBody()
                 .required(true)
                 .content(new Content().addMediaType(JSON, new MediaType().schema(document))));

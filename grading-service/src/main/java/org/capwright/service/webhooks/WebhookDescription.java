@@ -21,11 +21,11 @@ final class WebhookDescription implements DescribedCall {
     public void describe(DescribedApi api) {
         Operation make = api.at(WebhookController.WEBHOOKS).getPost();
         make.setDescription("Events are sent by POST as JSON with type, timestamp and data, signed by the headers"
-            + " webhook-id, webhook-timestamp and webhook-signature (Standard Webhooks 1.0.0): v1 and the HMAC-SHA256"
-            + " of id, timestamp and body with dots between them. data is the order as GET /v1/orders lists it, or the"
-            + " batch; no measurements. A receiver answers 2xx within 15 seconds; else the message is sent again after"
-            + " 5 seconds, 5 minutes and so on for three days, or until it answers 410. A message may come twice, with"
-            + " the same webhook-id. Redirections are not followed, and nothing is sent into private networks.");
+                + " webhook-id, webhook-timestamp and webhook-signature (Standard Webhooks 1.0.0): v1 and the HMAC-SHA256"
+                + " of id, timestamp and body with dots between them. data is the order as GET /v1/orders lists it, or the"
+                + " batch; no measurements. A receiver answers 2xx within 15 seconds; else the message is sent again after"
+                + " 5 seconds, 5 minutes and so on for three days, or until it answers 410. A message may come twice, with"
+                + " the same webhook-id. Redirections are not followed, and nothing is sent into private networks.");
         make.setRequestBody(api.json(
                 WebhookSchema.WEBHOOK,
                 "For a shop's server",

@@ -149,7 +149,7 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
                     Problem.of(
                                     ProblemKind.UNAVAILABLE,
                                     "There was not enough memory for this request beside the others. Retry-After says"
-                                        + " when to try again; if it fails again, it is too large for this service.")
+                                            + " when to try again; if it fails again, it is too large for this service.")
                             .in(language(request))
                             .document(),
                     later);
