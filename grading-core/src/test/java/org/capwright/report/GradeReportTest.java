@@ -174,7 +174,7 @@ class GradeReportTest {
                 Optional.empty(),
                 RunCoverage.aboutBase(one))));
         assertTrue(text.contains("Nothing stops this grade."), text);
-        assertTrue(text.contains("No table of bodies was chosen"), text);
+        assertTrue(text.contains("No body table was chosen"), text);
     }
 
     /** Forty sizes with long names still stay between the margins: no text of a page lies outside it. */

@@ -4,6 +4,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
@@ -26,6 +27,7 @@ import org.springframework.jdbc.datasource.TransactionAwareDataSourceProxy;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** The database of styles and orders. Safe for many threads. */
@@ -72,7 +74,11 @@ public final class Store implements AutoCloseable {
         return address instanceof StoreAddress.Database database && database.begun();
     }
 
-    private record Opened(HikariDataSource pool, JdbcClient client, TransactionTemplate transactions) {}
+    private record Opened(
+            HikariDataSource pool,
+            JdbcClient client,
+            TransactionTemplate transactions,
+            Optional<Compaction> compaction) {}
 
     /**
      * Does work in one transaction: all of it is kept, or nothing. Work that meets other work on the same rows is done again from its beginning.
@@ -105,8 +111,12 @@ public final class Store implements AutoCloseable {
         try {
             for (int tries = 1; ; tries++) {
                 try {
-                    return Objects.requireNonNull(
+                    T done = Objects.requireNonNull(
                             store.transactions.execute(status -> Objects.requireNonNull(work.apply(store.client))));
+                    if (!TransactionSynchronizationManager.isActualTransactionActive()) {
+                        store.compaction.ifPresent(compaction -> compaction.after(store.pool));
+                    }
+                    return done;
                 } catch (ConcurrencyFailureException | DataIntegrityViolationException e) {
                     if (tries == TRIES) {
                         throw e;
@@ -168,7 +178,11 @@ public final class Store implements AutoCloseable {
             pool.close();
             throw unavailable(e);
         }
-        opened = new Opened(pool, JdbcClient.create(pool), new TransactionTemplate(new JdbcTransactionManager(pool)));
+        opened = new Opened(
+                pool,
+                JdbcClient.create(pool),
+                new TransactionTemplate(new JdbcTransactionManager(pool)),
+                database instanceof StoreAddress.Folder ? Optional.of(new Compaction()) : Optional.empty());
         LOG.info(
                 "The store is open: {}",
                 database instanceof StoreAddress.Folder folder ? folder.folder() : "PostgreSQL");
