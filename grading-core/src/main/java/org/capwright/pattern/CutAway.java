@@ -73,13 +73,13 @@ final class CutAway {
             shallow = apart(shallow, top.curve(), others);
         }
         PieceEdge open = new PieceEdge(top.name(), top.kind(), edge(top.curve(), shallow), top.allowance());
-        PieceDraft cut = with(interfacing, open);
-        List<Point> net = PieceFinish.netLine(cut);
+        List<PieceEdge> edges = edges(interfacing, open);
+        List<Point> net = Outline.flattened(edges);
         boolean within = Outline.isSimple(net)
                 && Outline.polygon(PieceFinish.netLine(interfacing))
                         .buffer(2 * Piece.FLATTENING)
                         .covers(Outline.polygon(net));
-        return within ? cut : interfacing;
+        return within ? with(interfacing, open, edges, net) : interfacing;
     }
 
     /** The other edges of the piece; beyond the fold of a half its other half begins. */
@@ -186,7 +186,7 @@ final class CutAway {
         return Curve.of(segments);
     }
 
-    private static PieceDraft with(PieceDraft interfacing, PieceEdge top) {
+    private static List<PieceEdge> edges(PieceDraft interfacing, PieceEdge top) {
         List<PieceEdge> edges = new ArrayList<>(interfacing.edges().size());
         Point end = top.curve().end();
         for (PieceEdge edge : interfacing.edges()) {
@@ -202,6 +202,11 @@ final class CutAway {
                                             0)
                                     : edge);
         }
+        return List.copyOf(edges);
+    }
+
+    private static PieceDraft with(PieceDraft interfacing, PieceEdge top, List<PieceEdge> edges, List<Point> net) {
+        Point end = top.curve().end();
         Curve before = interfacing.edge(top.name()).curve();
         List<NotchPlace> notches = new ArrayList<>();
         for (NotchPlace place : interfacing.notches()) {
@@ -215,7 +220,6 @@ final class CutAway {
                                 : place);
             }
         }
-        List<Point> net = Outline.flattened(edges);
         List<MarkLine> marks = interfacing.marks().stream()
                 .filter(mark -> mark.kind() != MarkKind.PLEAT_FOLD && mark.kind() != MarkKind.PLEAT_PLACEMENT)
                 .map(mark -> switch (mark.kind()) {
@@ -227,12 +231,6 @@ final class CutAway {
                 })
                 .toList();
         return new PieceDraft(
-                interfacing.kind(),
-                interfacing.size(),
-                List.copyOf(edges),
-                notches,
-                marks,
-                interfacing.cut(),
-                interfacing.neck());
+                interfacing.kind(), interfacing.size(), edges, notches, marks, interfacing.cut(), interfacing.neck());
     }
 }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class TwoCopiesTest {
 
     private static final long PATIENCE = 120_000;
-    private static final int LINES = 150;
+    private static final int LINES = 1_200;
 
     private static final String GOWN = """
         {"units":"cm","baseSize":"40","sizes":["38","40"],
