@@ -129,9 +129,13 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     private static Optional<CutLine> finished(Optional<CutLine> line, List<Run> runs, boolean onFold) {
-        return line.map(CutLine::withoutRepeats)
-                .map(cut ->
-                        Needles.blunted(cut, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
+        Optional<CutLine> cut = line.map(CutLine::withoutRepeats);
+        if (runs.stream().allMatch(run -> run.fold || run.allowance == 0)) {
+            // What is cut on the seam line all round has the points of the seam line.
+            return cut;
+        }
+        return cut.map(whole ->
+                Needles.blunted(whole, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
     }
 
     /** Whether a point is the corner of a seam line that is cut net. */
