@@ -1,9 +1,8 @@
 package org.capwright.service.orders;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
+import org.capwright.service.http.load.Remembered;
 import org.capwright.words.Language;
 
 /** The files of sizes that were ordered last. They are the same in every order of the size, so they are drawn once; what is kept of them here is bounded. Safe for many threads. */
@@ -11,10 +10,8 @@ final class DrawnSizes {
 
     private static final int MOST_BYTES = 8 << 20;
 
-    /** The one that was asked for longest ago goes first. */
-    private final Map<Size, List<PackedFile>> files = new LinkedHashMap<>(16, 0.75f, true);
-
-    private int bytes;
+    private final Remembered<Size, List<PackedFile>> files =
+            new Remembered<>(MOST_BYTES, (size, drawn) -> weight(drawn));
 
     /**
      * A size of a revision that never changes.
@@ -29,26 +26,11 @@ final class DrawnSizes {
 
     /** Files that were drawn before, or else are drawn now. */
     List<PackedFile> get(Size size, Supplier<List<PackedFile>> drawing) {
-        synchronized (this) {
-            List<PackedFile> known = files.get(size);
-            if (known != null) {
-                return known;
-            }
-        }
-        List<PackedFile> drawn = drawing.get();
-        keep(size, drawn);
-        return drawn;
-    }
-
-    private synchronized void keep(Size size, List<PackedFile> drawn) {
-        if (files.putIfAbsent(size, drawn) == null) {
-            bytes += weight(drawn);
-        }
-        var oldest = files.values().iterator();
-        while (bytes > MOST_BYTES) {
-            bytes -= weight(oldest.next());
-            oldest.remove();
-        }
+        return files.find(size).orElseGet(() -> {
+            List<PackedFile> drawn = drawing.get();
+            files.keep(size, drawn);
+            return drawn;
+        });
     }
 
     private static int weight(List<PackedFile> files) {

@@ -1,9 +1,8 @@
 package org.capwright.service.sizerun;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
+import org.capwright.service.http.load.Remembered;
 import org.capwright.words.Language;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.ResponseEntity;
@@ -39,11 +38,11 @@ final class FinishedRuns {
     }
 
     private final long most;
-    private final Map<Asked, ResponseEntity<byte[]>> kept = new LinkedHashMap<>(16, 0.75f, true);
-    private long taken;
+    private final Remembered<Asked, ResponseEntity<byte[]>> kept;
 
     FinishedRuns(@Value("${capwright.finished-runs}") DataSize most) {
         this.most = most.toBytes();
+        this.kept = new Remembered<>(this.most, FinishedRuns::size);
     }
 
     /** The answer as it was given before, or a new one. */
@@ -51,30 +50,13 @@ final class FinishedRuns {
         if (most == 0) {
             return drafting.answer();
         }
-        Optional<ResponseEntity<byte[]>> known = find(asked);
+        Optional<ResponseEntity<byte[]>> known = kept.find(asked);
         if (known.isPresent()) {
             return known.get();
         }
         ResponseEntity<byte[]> made = drafting.answer();
-        keep(asked, made);
+        kept.keep(asked, made);
         return made;
-    }
-
-    private synchronized Optional<ResponseEntity<byte[]>> find(Asked asked) {
-        return Optional.ofNullable(kept.get(asked));
-    }
-
-    private synchronized void keep(Asked asked, ResponseEntity<byte[]> made) {
-        if (size(asked, made) > most || kept.putIfAbsent(asked, made) != null) {
-            return;
-        }
-        taken += size(asked, made);
-        var eldest = kept.entrySet().iterator();
-        while (taken > most) {
-            var entry = eldest.next();
-            taken -= size(entry.getKey(), entry.getValue());
-            eldest.remove();
-        }
     }
 
     /** A parsed body takes several times its text. */
@@ -84,7 +66,7 @@ final class FinishedRuns {
     }
 
     /** How many bytes are taken up. */
-    synchronized long taken() {
-        return taken;
+    long taken() {
+        return kept.taken();
     }
 }
