@@ -17,6 +17,9 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
     /** The greatest distance of a mitre's tip from the corner, in allowances: a longer one is squared off. Common practice, no source. */
     static final double MITRE_LIMIT = 2;
 
+    /** The least distance of a bevel from the corner, in the narrower of the two allowances: a sharper corner is cut off square there. Common practice, no source. */
+    private static final double BEVEL_LEAST = 0.5;
+
     /** How far two cut lines may be prolonged, or cut back, to where they cross, in allowances. */
     private static final double PROLONGED = 4;
 
@@ -92,9 +95,14 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         Point to = startAfter();
         boolean straightOn = before.dot(after) > 0;
         if (Math.abs(sine()) < PARALLEL) {
-            return straightOn || kind == CornerKind.BEVELLED
-                    ? List.of(from, to)
-                    : kind == CornerKind.MITRED ? cutOff() : squared(allowanceAfter, allowanceBefore);
+            if (straightOn) {
+                return List.of(from, to);
+            }
+            return switch (kind) {
+                case BEVELLED -> bevelled();
+                case MITRED -> cutOff(limit());
+                case SQUARED -> squared(allowanceAfter, allowanceBefore);
+            };
         }
         double runOn = runOnBefore();
         double startEarlier = runOnAfter();
@@ -103,8 +111,8 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         }
         Point tip = from.plus(before.times(runOn));
         return switch (kind) {
-            case BEVELLED -> List.of(from, to);
-            case MITRED -> tip.distanceTo(vertex) <= limit() ? List.of(tip) : cutOff();
+            case BEVELLED -> bevelled();
+            case MITRED -> tip.distanceTo(vertex) <= limit() ? List.of(tip) : cutOff(limit());
             case SQUARED ->
                 runOn <= allowanceAfter + PARALLEL && startEarlier <= allowanceBefore + PARALLEL
                         ? List.of(tip)
@@ -116,13 +124,25 @@ record Corner(Point vertex, Point before, Point after, double allowanceBefore, d
         return List.of(endBefore().plus(before.times(runOn)), startAfter().minus(after.times(startEarlier)));
     }
 
-    /** The mitre cut off square to the bisector at the limit. */
-    private List<Point> cutOff() {
+    private List<Point> bevelled() {
+        Point from = endBefore();
+        Point to = startAfter();
+        double least = BEVEL_LEAST * Math.min(allowanceBefore, allowanceAfter);
+        if (!Outline.near(from, to, vertex, least)) {
+            return List.of(from, to);
+        }
+        Point out = before.minus(after).unit();
+        return cutOff(Math.max(
+                least, Math.max(from.minus(vertex).dot(out), to.minus(vertex).dot(out))));
+    }
+
+    /** The mitre cut off square to the bisector at a distance from the corner that neither line has passed yet. */
+    private List<Point> cutOff(double distance) {
         Point out = before.minus(after).unit();
         Point from = endBefore();
         Point to = startAfter();
-        double runOn = (limit() - from.minus(vertex).dot(out)) / before.dot(out);
-        double startEarlier = (limit() - to.minus(vertex).dot(out)) / -after.dot(out);
+        double runOn = (distance - from.minus(vertex).dot(out)) / before.dot(out);
+        double startEarlier = (distance - to.minus(vertex).dot(out)) / -after.dot(out);
         return List.of(from.plus(before.times(runOn)), to.minus(after.times(startEarlier)));
     }
 }

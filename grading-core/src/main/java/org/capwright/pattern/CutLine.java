@@ -129,13 +129,13 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     private static Optional<CutLine> finished(Optional<CutLine> line, List<Run> runs, boolean onFold) {
-        Optional<CutLine> cut = line.map(CutLine::withoutRepeats);
         if (runs.stream().allMatch(run -> run.fold || run.allowance == 0)) {
-            // What is cut on the seam line all round has the points of the seam line.
-            return cut;
+            // What is cut on the seam line all round has the points of the seam line, and its tips, however thin.
+            return line.map(cut -> cut.withoutRepeats(0));
         }
-        return cut.map(whole ->
-                Needles.blunted(whole, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
+        return line.map(CutLine::withoutRepeats)
+                .map(cut ->
+                        Needles.blunted(cut, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
     }
 
     /** Whether a point is the corner of a seam line that is cut net. */
@@ -184,6 +184,10 @@ record CutLine(List<Point> points, List<Integer> corners) {
 
     /** Slits without width are left out. Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
     CutLine withoutRepeats() {
+        return withoutRepeats(WIDTH);
+    }
+
+    private CutLine withoutRepeats(double width) {
         Point[] kept = new Point[points.size()];
         BitSet turning = new BitSet(points.size());
         BitSet turned = new BitSet(points.size());
@@ -191,7 +195,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
         int count = 0;
         for (int i = 0; i < points.size(); i++) {
             Point point = points.get(i);
-            while (count > 1 && isSlit(kept[count - 2], kept[count - 1], point)) {
+            while (count > 1 && isSlit(kept[count - 2], kept[count - 1], point, width)) {
                 count--;
                 turning.set(count - 1);
             }
@@ -222,11 +226,11 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     /** Whether a line goes to a point and back beside itself, out or in, by a needle that no knife could cut. */
-    private static boolean isSlit(Point from, Point tip, Point to) {
+    private static boolean isSlit(Point from, Point tip, Point to, double width) {
         Point back = from.minus(tip);
         Point on = to.minus(tip);
         return back.dot(on) > NEEDLE * back.norm() * on.norm()
-                && (Outline.near(from, tip, to, WIDTH) || Outline.near(tip, to, from, WIDTH))
+                && (Outline.near(from, tip, to, width) || Outline.near(tip, to, from, width))
                 && tip.distanceTo(to) >= Outline.ONE_POINT;
     }
 

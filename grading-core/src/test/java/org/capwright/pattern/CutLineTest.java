@@ -120,20 +120,44 @@ class CutLineTest {
                 100 + 2 * out,
                 -10,
                 110);
+        // Bevelled, a line from end to end of the allowances would pass 10 sin 22.5 degrees = 3.8 from the corners of
+        // 45
+        // degrees; they are cut off square at 5, where the lines have run on by (5 - 10 sin 22.5) / cos 22.5.
+        double past = (5 - 10 * Math.sin(Math.PI / 8)) / Math.cos(Math.PI / 8);
         assertLine(
                 CutLine.around(triangle, CornerKind.BEVELLED),
                 0,
                 -10,
-                100,
+                100 + past,
                 -10,
-                100 + out,
-                out,
-                out,
-                100 + out,
+                100 + out + past / ROOT,
+                out - past / ROOT,
+                out - past / ROOT,
+                100 + out + past / ROOT,
                 -10,
-                100,
+                100 + past,
                 -10,
                 0);
+    }
+
+    /** Two lines that leave a tip in one direction, as cap and bicep line do at the underarm point: bevelled, 5 mm of 10 stay around the tip; cut on the seam line, the tip stays, however thin. */
+    @Test
+    void tipsWithoutAnAngleKeepTheirAllowance() {
+        Point tip = new Point(200, 0);
+        Curve below = Curve.line(new Point(0, 0), tip);
+        Curve over = Curve.of(List.of(new Cubic(tip, new Point(150, 0), new Point(50, 100), new Point(0, 100))));
+        for (double allowance : new double[] {10, 0}) {
+            List<PieceEdge> edges = List.of(
+                    new PieceEdge("below", EdgeKind.HEM, below, allowance),
+                    new PieceEdge("over", EdgeKind.HEM, over, allowance),
+                    new PieceEdge("left", EdgeKind.HEM, Curve.line(new Point(0, 100), new Point(0, 0)), allowance));
+            List<Point> cut =
+                    CutLine.around(edges, CornerKind.BEVELLED).orElseThrow().points();
+            double reached = cut.stream().mapToDouble(Point::x).max().orElseThrow();
+            assertEquals(200 + allowance / 2, reached, 1e-9);
+            assertEquals(
+                    allowance == 0 ? 0 : 5, Check.polygon(cut).getExteriorRing().distance(Check.point(tip)), 1e-9);
+        }
     }
 
     /** A point of 2 atan(1/10) = 11.4 degrees would have a mitre of 1 / sin(5.7 degrees) = 10 allowances; it is cut off square at 2. */

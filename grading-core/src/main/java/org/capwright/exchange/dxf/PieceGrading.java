@@ -12,7 +12,8 @@ import org.capwright.pattern.Piece;
 
 /**
  * Finds the grade points of one piece. Rooms match rules to points by their place in the base size alone, so no two lines may have a point at one place that move
- * apart: corners, notches and ends of marks keep their places, and a curve point that falls on one with another rule gives way along its line.
+ * apart: corners, notches and ends of marks take their places first, and a point that falls on one with another rule gives way along its line; so does a corner of a seam line through which, in
+ * the base size alone, the cut line passes.
  */
 final class PieceGrading {
 
@@ -140,7 +141,7 @@ final class PieceGrading {
     private List<GradedPoint> points(Line line) {
         List<GradedPoint> points = new ArrayList<>(line.places.size());
         for (Correspondence.Place place : line.places) {
-            points.add(place.isAnchor() ? fixed(line.across.at(place)) : givingWay(line.across, place, STEP));
+            points.add(givingWay(line.across, place, STEP));
         }
         return points;
     }
