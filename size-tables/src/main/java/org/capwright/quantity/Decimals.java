@@ -1,7 +1,10 @@
 package org.capwright.quantity;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /** Writes numbers as decimals for people and files alike: fixed point, a dot, half up, no garbage of binary fractions, no locale. Thread-safe. */
@@ -14,17 +17,43 @@ public final class Decimals {
     private static final int LONGEST = 24;
 
     private static final long[] POWERS = {
-        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+        1,
+        10,
+        100,
+        1_000,
+        10_000,
+        100_000,
+        1_000_000,
+        10_000_000,
+        100_000_000,
+        1_000_000_000,
+        10_000_000_000L,
+        100_000_000_000L,
+        1_000_000_000_000L
     };
 
     /** Decimals of most coordinates in files. */
     private static final int USUAL = 3;
 
-    private static final int BILLION = 1_000_000_000;
-
     private static final double SHORTEST = 1e10;
 
     private static final double FIFTEEN_DIGITS = 1e5;
+
+    /** Four bytes at once: what is written in excess is written over by what follows. */
+    private static final VarHandle FOUR = MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
+
+    /** The three digits of every number below a thousand, with leading zeros, as bytes for {@link #FOUR}. */
+    private static final int[] THREES = new int[1_000];
+
+    /** How many bytes a dot and so many thousandths take without trailing zeros. */
+    private static final byte[] THOUSANDTHS = new byte[1_000];
+
+    static {
+        for (int i = 0; i < 1_000; i++) {
+            THREES[i] = '0' + i / 100 | '0' + i / 10 % 10 << 8 | '0' + i % 10 << 16;
+            THOUSANDTHS[i] = (byte) (i == 0 ? 0 : i % 100 == 0 ? 2 : i % 10 == 0 ? 3 : 4);
+        }
+    }
 
     private Decimals() {}
 
@@ -57,7 +86,7 @@ public final class Decimals {
      * @return for example {@code 36.25}; never {@code -0}
      */
     public static String text(double value, int most) {
-        if (most > 0 && most < POWERS.length && Math.abs(value) <= GREATEST) {
+        if (most > 0 && most < 10 && Math.abs(value) <= GREATEST) {
             byte[] digits = new byte[LONGEST];
             return new String(digits, 0, put(value, 0, most, digits, 0), StandardCharsets.ISO_8859_1);
         }
@@ -86,29 +115,34 @@ public final class Decimals {
         }
         long one = POWERS[most];
         long scaled = scaled(value, most, one);
-        int next = at;
-        if (scaled < 0) {
-            to[next++] = '-';
-            scaled = -scaled;
+        to[at] = '-'; // written over where there is no sign: no branch, as signs are hard to foretell
+        int next = at + (int) (scaled >>> 63);
+        scaled = Math.abs(scaled);
+        if (most != USUAL) {
+            int groups = (most + 2) / 3;
+            return grouped(scaled * POWERS[3 * groups - most], groups, least, to, next);
         }
-        long whole = most == USUAL ? scaled / 1_000 : scaled / one; // a division by a constant is far quicker
-        return decimals(scaled - whole * one, least, most, to, whole(whole, to, next));
+        long whole = scaled / 1_000; // a division by a constant is far quicker than one by a variable
+        int rest = (int) (scaled - whole * 1_000);
+        next = whole(whole, to, next);
+        FOUR.set(to, next, '.' | THREES[rest] << 8);
+        return next + Math.max(2 * least, THOUSANDTHS[rest]);
     }
 
-    /** Puts dot and decimals, without trailing zeros. */
-    private static int decimals(long rest, int least, int most, byte[] to, int at) {
+    /** Puts a number of parts, a thousandth of a thousandth and so on as often as there are groups of decimals, without trailing zeros. */
+    private static int grouped(long parts, int groups, int least, byte[] to, int at) {
+        long whole = parts;
+        for (int i = 0; i < groups; i++) {
+            whole /= 1_000;
+        }
+        int dot = whole(whole, to, at);
+        long rest = parts - whole * POWERS[3 * groups];
         if (rest == 0 && least == 0) {
-            return at;
+            return dot;
         }
-        to[at] = '.';
-        int next = at + 1 + most;
-        if (rest < BILLION) {
-            digits((int) rest, to, at + 1, next);
-        } else {
-            digits((int) (rest / BILLION), to, at + 1, next - 9);
-            digits((int) (rest % BILLION), to, next - 9, next);
-        }
-        while (to[next - 1] == '0' && next > at + 2) {
+        to[dot] = '.';
+        int next = threes(rest, groups, to, dot + 1);
+        while (to[next - 1] == '0' && next > dot + 2) {
             next--;
         }
         return next;
@@ -137,8 +171,10 @@ public final class Decimals {
         if (value < 0) {
             to[next++] = '-';
         }
-        long whole = scaled / (long) SHORTEST;
-        return decimals(scaled - whole * (long) SHORTEST, 1, 10, to, whole(whole, to, next));
+        long millionths = scaled / 10_000;
+        return millionths * 10_000 == scaled
+                ? grouped(millionths, 2, 1, to, next) // as most figures are
+                : grouped(scaled * 100, 4, 1, to, next);
     }
 
     /**
@@ -161,32 +197,26 @@ public final class Decimals {
     private static long scaled(double value, int most, long one) {
         double product = value * one;
         double floor = Math.floor(product);
-        return Math.abs(product - floor - 0.5) > 1e-6 * (1 + Math.abs(product) * 1e-9)
-                ? (long) Math.floor(product + 0.5)
+        double beyond = product - floor - 0.5;
+        return Math.abs(beyond) > 1e-6 * (1 + Math.abs(product) * 1e-9)
+                ? (long) floor + (beyond > 0 ? 1 : 0)
                 : rounded(value, most).movePointRight(most).longValueExact();
     }
 
     private static int whole(long whole, byte[] to, int at) {
-        int next = at + 1;
-        for (long bound = 10; bound <= whole; bound *= 10) {
-            next++;
+        if (whole >= 1_000) {
+            int next = whole(whole / 1_000, to, at);
+            return threes(whole % 1_000, 1, to, next);
         }
-        if (whole < BILLION) {
-            digits((int) whole, to, at, next);
-        } else {
-            digits((int) (whole / BILLION), to, at, next - 9);
-            digits((int) (whole % BILLION), to, next - 9, next);
-        }
-        return next;
+        int length = whole < 10 ? 1 : whole < 100 ? 2 : 3;
+        FOUR.set(to, at, THREES[(int) whole] >>> 8 * (3 - length));
+        return at + length;
     }
 
-    /** Puts digits with leading zeros, from the last to the first. */
-    private static void digits(int value, byte[] to, int from, int end) {
-        int left = value;
-        for (int i = end - 1; i >= from; i--) {
-            int tenth = left / 10;
-            to[i] = (byte) ('0' + left - 10 * tenth);
-            left = tenth;
-        }
+    /** Puts groups of three digits with leading zeros. */
+    private static int threes(long value, int groups, byte[] to, int at) {
+        int next = groups == 1 ? at : threes(value / 1_000, groups - 1, to, at);
+        FOUR.set(to, next, THREES[(int) (value % 1_000)]);
+        return next + 3;
     }
 }

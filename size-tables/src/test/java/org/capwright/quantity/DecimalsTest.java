@@ -78,6 +78,17 @@ class DecimalsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(doubles = {-1e9, -999_999_999.987_654_3, 1e9})
+    void twentyFourBytesAreEnough(double value) {
+        String expected = BigDecimal.valueOf(value)
+                .setScale(9, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+        byte[] bytes = new byte[24];
+        assertEquals(expected, new String(bytes, 0, Decimals.put(value, 0, 9, bytes, 0), StandardCharsets.US_ASCII));
+    }
+
+    @ParameterizedTest
     @ValueSource(doubles = {0, 1.0 / 3, 5e-4, 1e5, Double.NaN, Double.POSITIVE_INFINITY})
     void aNumberOfOtherDecimalsIsLeftToOthers(double value) {
         assertEquals(0, Decimals.putShortest(value, new byte[32], 0));
