@@ -25,7 +25,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
     private static final double NEEDLE = Math.cos(Math.toRadians(8));
 
     /** A needle narrower than this where it ends is none, mm. */
-    private static final double WIDTH = 5 * Piece.FLATTENING;
+    static final double WIDTH = 5 * Piece.FLATTENING;
 
     /** Segments shorter than this are left by the rounding of cuts near joints, mm; their tangents mean nothing. */
     private static final double CRUMB = 1e-4;
@@ -133,9 +133,10 @@ record CutLine(List<Point> points, List<Integer> corners) {
             // What is cut on the seam line all round has the points of the seam line, and its tips, however thin.
             return line.map(cut -> cut.withoutRepeats(0));
         }
+        double widest = runs.stream().mapToDouble(run -> run.allowance).max().orElse(0);
         return line.map(CutLine::withoutRepeats)
-                .map(cut ->
-                        Needles.blunted(cut, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
+                .map(cut -> Needles.blunted(
+                        cut, widest, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point)));
     }
 
     /** Whether a point is the corner of a seam line that is cut net. */

@@ -2,7 +2,6 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -10,7 +9,7 @@ import org.capwright.geometry.Point;
 
 /**
  * Takes the needles out of a cut line, as they come where a wide allowance meets a short or hollow edge: no knife follows them and no hand sews them. Cloth is only added, so that no allowance gets narrower: a
- * point that stands out is made broad by cutting straight across the hollow beside it, a slit is closed at its end until it is wide enough to be cut. Common practice, no source.
+ * point that stands out is made broad by cutting straight across the hollow beside it, a slit ends square as soon as it is as wide as the allowance, or 1 mm. Common practice, no source.
  */
 final class Needles {
 
@@ -20,31 +19,37 @@ final class Needles {
     /** A slit is at least this wide, degrees. */
     private static final double SLIT = 8;
 
+    /** A slit ends this wide where the allowance is not narrower, mm. */
+    private static final double END = 1;
+
     /** As many points of a hollow are cut across at most. */
     private static final int ACROSS = 200;
 
-    private final List<Point> points;
-    private final List<Boolean> corners;
+    private List<Point> points;
+    private List<Boolean> corners;
     private final Predicate<Point> kept;
+    private final double end;
 
-    private Needles(CutLine line, Predicate<Point> kept) {
+    private Needles(CutLine line, double allowance, Predicate<Point> kept) {
         this.points = new ArrayList<>(line.points());
         this.kept = kept;
+        this.end = Math.max(CutLine.WIDTH, Math.min(END, allowance));
         this.corners = new ArrayList<>(Collections.nCopies(line.points().size(), false));
-        line.corners().forEach(corner -> corners.set(corner, true));
+        line.corners().forEach(corner -> this.corners.set(corner, true));
     }
 
     /**
      * A cut line without needles.
      *
      * @param line counter-clockwise
+     * @param allowance the widest of the line, mm
      * @param kept tells of the points that stay as they are: those on a fold and the corners of what is cut on the seam line
      */
-    static CutLine blunted(CutLine line, Predicate<Point> kept) {
+    static CutLine blunted(CutLine line, double allowance, Predicate<Point> kept) {
         List<Point> points = line.points();
         for (int i = 0; i < points.size(); i++) {
             if (isNeedle(points, i) && !kept.test(points.get(i))) {
-                return new Needles(line, kept).blunted();
+                return new Needles(line, allowance, kept).blunted();
             }
         }
         return line;
@@ -85,7 +90,7 @@ final class Needles {
         Point back = at(points, tip - 1).minus(points.get(tip));
         Point on = at(points, tip + 1).minus(points.get(tip));
         if (on.cross(back) <= 0) {
-            return replaced(tip - 1, tip + 1);
+            return closed(tip);
         }
         int before = across(tip, -1);
         int after = across(tip, 1);
@@ -93,6 +98,75 @@ final class Needles {
         return first
                 ? before != 0 && (replaced(tip - before, tip) || after != 0 && replaced(tip, tip + after))
                 : replaced(tip, tip + after) || before != 0 && replaced(tip - before, tip);
+    }
+
+    /** Ends a slit square where it is wide enough, equally far along both of its sides; where that cannot be, straight between its neighbours. */
+    private boolean closed(int tip) {
+        double reached = 0;
+        for (int passed = 0; passed < Math.min(ACROSS, points.size() - 3); passed++) {
+            double next = Math.min(beyond(tip, -1, reached), beyond(tip, 1, reached));
+            if (width(tip, next) >= end) {
+                double narrow = reached;
+                double wide = next;
+                while (wide - narrow > CutLine.WIDTH / 100) {
+                    double middle = (narrow + wide) / 2;
+                    if (width(tip, middle) < end) {
+                        narrow = middle;
+                    } else {
+                        wide = middle;
+                    }
+                }
+                return closed(tip, wide) || replaced(tip - 1, tip + 1);
+            }
+            reached = next;
+        }
+        return replaced(tip - 1, tip + 1);
+    }
+
+    private boolean closed(int tip, double distance) {
+        int back = 1;
+        while (back < points.size() && reach(tip, -1, back) < distance + Outline.ONE_POINT) {
+            back++;
+        }
+        int on = 1;
+        while (on < points.size() - back && reach(tip, 1, on) < distance + Outline.ONE_POINT) {
+            on++;
+        }
+        boolean free = IntStream.range(1 - back, on).noneMatch(i -> kept.test(at(points, tip + i)));
+        return free && replaced(tip - back, tip + on, List.of(along(tip, -1, distance), along(tip, 1, distance)));
+    }
+
+    /** How far along the line another point lies, so many points away. */
+    private double reach(int tip, int way, int count) {
+        double reach = 0;
+        for (int i = 0; i < count; i++) {
+            reach += at(points, tip + way * i).distanceTo(at(points, tip + way * (i + 1)));
+        }
+        return reach;
+    }
+
+    /** How far along the line the next point beyond a distance lies. */
+    private double beyond(int tip, int way, double distance) {
+        int count = 1;
+        while (count < points.size() && reach(tip, way, count) <= distance) {
+            count++;
+        }
+        return reach(tip, way, count);
+    }
+
+    private Point along(int tip, int way, double distance) {
+        int count = 1;
+        while (count < points.size() && reach(tip, way, count) < distance) {
+            count++;
+        }
+        Point to = at(points, tip + way * count);
+        return to.towards(
+                at(points, tip + way * (count - 1)),
+                (reach(tip, way, count) - distance) / to.distanceTo(at(points, tip + way * (count - 1))));
+    }
+
+    private double width(int tip, double distance) {
+        return along(tip, -1, distance).distanceTo(along(tip, 1, distance));
     }
 
     /** How many points away the line from a tip to another point is first wide enough, with all between it and the cloth; 0 if there is none. */
@@ -122,22 +196,30 @@ final class Needles {
 
     /** Goes straight from one point to another, if the line meets itself nowhere then. */
     private boolean replaced(int from, int to) {
-        List<Integer> between = IntStream.range(from + 1, to)
-                .map(i -> Math.floorMod(i, points.size()))
-                .boxed()
-                .sorted(Comparator.reverseOrder())
-                .toList();
-        List<Point> line = new ArrayList<>(points);
-        between.forEach(i -> line.remove(i.intValue()));
+        return replaced(from, to, List.of());
+    }
+
+    /** Goes from one point to another by corners, if the line meets itself nowhere then; without any, both are corners. */
+    private boolean replaced(int from, int to, List<Point> by) {
+        int count = points.size();
+        List<Point> line = new ArrayList<>(count);
+        List<Boolean> turned = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            int past = Math.floorMod(i - from, count);
+            if (past == 0 || past >= to - from) {
+                line.add(points.get(i));
+                turned.add(corners.get(i) || by.isEmpty() && (past == 0 || past == to - from));
+            }
+            if (past == 0) {
+                line.addAll(by);
+                turned.addAll(Collections.nCopies(by.size(), true));
+            }
+        }
         if (line.size() < 3 || !Outline.isSimple(line)) {
             return false;
         }
-        corners.set(Math.floorMod(from, points.size()), true);
-        corners.set(Math.floorMod(to, points.size()), true);
-        between.forEach(i -> {
-            points.remove(i.intValue());
-            corners.remove(i.intValue());
-        });
+        points = line;
+        corners = turned;
         return true;
     }
 }

@@ -35,8 +35,8 @@ class StyleBarsTest {
     /** Chords of both lines keep within 0.01 mm of theirs. */
     private static final double FLAT = 0.03;
 
-    /** Where a slit of a seam line that is cut almost net is closed, the cut line is this far out at most, mm. */
-    private static final double CLOSED = 1;
+    /** Edges are equally near to a place within this, mm: lines that leave a tip in one direction cross by less. */
+    private static final double TIED = 5e-3;
 
     /** A corner sharper than this is a needle, degrees; that of a squared mitre is never below 90. */
     private static final double NEEDLE = 8;
@@ -71,13 +71,16 @@ class StyleBarsTest {
         assertEquals(List.of(), faults);
     }
 
-    /** Interfacing without an allowance whose point is less than 0.1 mm thick over some millimetres; and a cut line that passes through a corner of the seam line in the base size alone. */
+    /**
+     * Interfacing without an allowance whose point is less than 0.1 mm thick over some millimetres; a cut line that passes through a corner of the seam line in the base size alone; a slit of 7 degrees with an
+     * allowance of 0.07 mm; lines that leave a tip in one direction and cross by a hair.
+     */
     @Test
-    void thinTipsStayAndPointsAtOnePlaceGiveWay() {
-        for (long seed : new long[] {503910, 504548, 540318, 500496}) {
+    void thinTipsStaySlitsEndSquareAndPointsAtOnePlaceGiveWay() {
+        for (long seed : new long[] {503910, 540318, 500496, 300219, 541861}) {
             tryStyle(seed);
         }
-        assertEquals(4, drafted);
+        assertEquals(5, drafted);
         assertEquals(List.of(), faults);
     }
 
@@ -219,24 +222,21 @@ class StyleBarsTest {
                 double nearest = Double.POSITIVE_INFINITY;
                 double allowed = 0;
                 for (int k = 0; k < edges.size(); k++) {
-                    if (boxes.get(k).distance(new Envelope(place)) > nearest + 1e-6) {
+                    if (boxes.get(k).distance(new Envelope(place)) > nearest + TIED) {
                         continue;
                     }
                     double distance = near.get(k).distance(Check.point(point));
-                    if (distance < nearest - 1e-6) {
+                    if (distance < nearest - TIED) {
                         nearest = distance;
                         allowed = edges.get(k).allowance();
-                    } else if (distance < nearest + 1e-6) {
+                    } else if (distance < nearest + TIED) {
                         allowed = Math.min(allowed, edges.get(k).allowance());
                     }
                 }
                 double away = nearest;
                 double least = corners == CornerKind.BEVELLED ? allowed / 2 : allowed;
                 held(away > least - FLAT, which, () -> "only " + away + " of " + least + " at " + point);
-                held(
-                        away < Math.max(CLOSED, Math.sqrt(5) * widest) + FLAT,
-                        which,
-                        () -> away + " out at " + point + " of " + widest);
+                held(away < Math.sqrt(5) * widest + FLAT, which, () -> away + " out at " + point + " of " + widest);
             }
         }
     }
