@@ -388,7 +388,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
         }
         List<Point> turn = corner.turn() == Corner.Turn.SMOOTH ? List.of(corner.endBefore()) : corner.points(kind);
         Point first = turn.get(0);
-        if (turn.size() == 1) {
+        if (turn.size() == 1 || Math.abs(first.x()) < Outline.ONE_POINT) {
             before.last = dropOnFold(before, before.last);
             return List.of(new Point(0, first.y()));
         }
@@ -396,7 +396,7 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     private static int dropOnFold(Run before, int last) {
-        return Math.abs(before.parallel.get(last).x()) < 1e-9 ? last - 1 : last;
+        return Math.abs(before.parallel.get(last).x()) < Outline.ONE_POINT ? last - 1 : last;
     }
 
     private static List<Point> offFold(Run after, CornerKind kind) {
@@ -419,8 +419,8 @@ record CutLine(List<Point> points, List<Integer> corners) {
         }
         List<Point> turn = corner.turn() == Corner.Turn.SMOOTH ? List.of(corner.startAfter()) : corner.points(kind);
         Point last = turn.get(turn.size() - 1);
-        if (turn.size() == 1) {
-            if (Math.abs(after.parallel.get(after.first).x()) < 1e-9) {
+        if (turn.size() == 1 || Math.abs(last.x()) < Outline.ONE_POINT) {
+            if (Math.abs(after.parallel.get(after.first).x()) < Outline.ONE_POINT) {
                 after.first++;
             }
             return List.of(new Point(0, last.y()));
