@@ -1,5 +1,6 @@
 package org.capwright.drawing;
 
+import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
@@ -28,10 +29,10 @@ public abstract class Canvas {
     /**
      * What was written so far.
      *
-     * @return a copy
+     * @return to be read only, and before anything more is written
      */
-    public byte[] bytes() {
-        return Arrays.copyOf(bytes, length);
+    public final ByteBuffer written() {
+        return ByteBuffer.wrap(bytes, 0, length);
     }
 
     private void reserve(int more) {

@@ -1,13 +1,10 @@
 package org.capwright.drawing.pdf;
 
-import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import java.util.Set;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 
@@ -30,23 +27,31 @@ final class Layers {
         return Text.of("Size {size}").with("size", size).in(language);
     }
 
-    /** Declares the layers in a document, all of them shown, in the order given first, then in that of drawing. */
-    void declare(PDDocument document, Iterable<String> order, PDResources... resources) throws IOException {
+    /**
+     * The layers as they are declared, all of them shown.
+     *
+     * @param resources the layers by their names, as an entry of a dictionary of resources
+     * @param catalog as an entry of the catalog
+     */
+    record Declared(String resources, String catalog) {}
+
+    /** Declares the layers among the objects of a file, in the order given first, then in that of drawing. */
+    Declared declare(List<String> order, PdfObjects objects) {
         if (names.isEmpty()) {
-            return;
+            return new Declared("", "");
         }
-        Map<String, PDOptionalContentGroup> groups = new LinkedHashMap<>();
-        for (String size : order) {
-            if (names.containsKey(size)) {
-                groups.put(size, new PDOptionalContentGroup(named(size)));
-            }
+        Set<String> sizes = new LinkedHashSet<>(order);
+        sizes.retainAll(names.keySet());
+        sizes.addAll(names.keySet());
+        StringBuilder resources = new StringBuilder();
+        StringBuilder groups = new StringBuilder();
+        for (String size : sizes) {
+            String group = PdfObjects.reference(objects.add("<</Type/OCG/Name" + PdfObjects.text(named(size)) + ">>"));
+            resources.append('/').append(of(size)).append(' ').append(group);
+            groups.append(group).append(' ');
         }
-        names.keySet().forEach(size -> groups.computeIfAbsent(size, key -> new PDOptionalContentGroup(named(key))));
-        PDOptionalContentProperties properties = new PDOptionalContentProperties();
-        groups.values().forEach(properties::addGroup);
-        for (PDResources each : resources) {
-            groups.forEach((size, group) -> each.put(COSName.getPDFName(of(size)), group));
-        }
-        document.getDocumentCatalog().setOCProperties(properties);
+        return new Declared(
+                "/Properties<<" + resources + ">>",
+                "/OCProperties<</OCGs[" + groups + "]/D<</Name(Top)/Order[" + groups + "]>>>>");
     }
 }

@@ -57,12 +57,6 @@ public final class PdfCanvas extends Canvas {
         return this;
     }
 
-    /** Takes over what another canvas of the same document holds. */
-    PdfCanvas append(PdfCanvas other) {
-        put(other.bytes());
-        return this;
-    }
-
     /**
      * Draws no more outside the line; until {@link #restore}.
      *

@@ -5,31 +5,20 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.GregorianCalendar;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.CRC32;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.common.PDStream;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.capwright.drawing.Appearance;
 import org.capwright.geometry.Box;
+import org.capwright.quantity.Decimals;
 import org.capwright.words.Language;
 
 /** A PDF file in the making. The same pages give the same bytes: no clock is read, and the identifier of the file is made of its content. */
@@ -37,10 +26,13 @@ public final class PdfFile {
 
     private static final double POINT = 25.4 / 72;
 
-    /** Of the nine degrees of deflating: takes a quarter as long as the usual one, for files a twelfth larger. */
-    private static final int LEVEL = 2;
+    /** Decimals of boxes in points and mm. */
+    private static final int RECTANGLE = 4;
 
-    private static final int BUFFER = 16 * 1024;
+    /** What most files take beyond their fonts, bytes. */
+    private static final int USUAL = 1 << 17;
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'", Locale.ROOT);
 
     /**
      * A page.
@@ -156,92 +148,96 @@ public final class PdfFile {
     public void save(
             String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            document.setVersion(1.6f);
-            PDResources fonts = new PDResources();
-            PDResources resources = new PDResources();
-            CRC32 sum = new CRC32();
-            for (Map.Entry<String, Form> entry : forms.entrySet()) {
-                PDFormXObject form = new PDFormXObject(
-                        stream(document, entry.getValue().content().bytes(), sum));
-                Box bounds = entry.getValue().bounds();
-                form.setBBox(
-                        new PDRectangle((float) bounds.left(), (float) bounds.bottom(), (float) bounds.width(), (float)
-                                bounds.height()));
-                form.setResources(fonts);
-                resources.put(COSName.getPDFName(entry.getKey()), form);
-            }
-            for (Map.Entry<String, BufferedImage> entry : pictures.entrySet()) {
-                resources.put(
-                        COSName.getPDFName(entry.getKey()),
-                        LosslessFactory.createFromImage(document, entry.getValue()));
-            }
-            for (Page page : pages) {
-                PdfCanvas whole = canvas();
-                whole.save();
-                whole.millimetres().move(page.margin, page.height - page.margin);
-                whole.append(page.content).restore();
-                PDPage made = new PDPage(new PDRectangle((float) (page.width / POINT), (float) (page.height / POINT)));
-                made.setResources(resources);
-                made.setContents(stream(document, whole.bytes(), sum));
-                document.addPage(made);
-            }
-            lettering.embed(document, fonts, resources);
-            layers.declare(document, sizes, fonts, resources);
-            outline(document);
-            describe(document, title, subject, created, scale);
-            document.setDocumentId(sum.getValue());
-            document.save(out, CompressParameters.NO_COMPRESSION);
-        }
+        Fonts fonts = lettering.fonts();
+        PdfObjects objects = fonts.beginning().copy(USUAL);
+        Layers.Declared declared = layers.declare(sizes, objects);
+        String shared = fonts.resources() + declared.resources();
+        String drawn = drawn(objects, "/Resources<<" + shared + ">>");
+        String resources = PdfObjects.reference(objects.add("<<" + shared + drawn + ">>"));
+        int parent = objects.number();
+        List<String> made = pages.stream()
+                .map(page -> page(objects, page, parent, resources))
+                .toList();
+        objects.add(parent, "<</Type/Pages/Count " + made.size() + "/Kids[" + String.join(" ", made) + "]>>");
+        int catalog = objects.add("<</Type/Catalog/Pages " + PdfObjects.reference(parent) + declared.catalog()
+                + outline(objects, made) + "/ViewerPreferences<<" + (scale == Scale.TRUE ? "/PrintScaling/None" : "")
+                + "/DisplayDocTitle true>>/Lang" + PdfObjects.text(language.tag()) + ">>");
+        int information = objects.add("<</Title" + PdfObjects.text(title) + "/Subject" + PdfObjects.text(subject)
+                + "/Creator(Capwright)/Producer(Capwright)"
+                + created.map(PdfFile::dates).orElse("") + ">>");
+        objects.write(catalog, information, out);
     }
 
-    private void outline(PDDocument document) {
-        if (bookmarks.isEmpty()) {
-            return;
-        }
-        PDDocumentOutline outline = new PDDocumentOutline();
-        for (Bookmark bookmark : bookmarks) {
-            PDOutlineItem item = new PDOutlineItem();
-            item.setTitle(bookmark.words());
-            item.setDestination(document.getPage(bookmark.page()));
-            outline.addLast(item);
-        }
-        outline.openNode();
-        document.getDocumentCatalog().setDocumentOutline(outline);
-    }
-
-    private static PDStream stream(PDDocument document, byte[] content, CRC32 sum) throws IOException {
-        sum.update(content);
-        PDStream stream = new PDStream(document);
-        Deflater deflater = new Deflater(LEVEL);
-        try (OutputStream raw = stream.getCOSObject().createRawOutputStream();
-                OutputStream deflated = new DeflaterOutputStream(raw, deflater, BUFFER)) {
-            deflated.write(content);
-        } finally {
-            deflater.end();
-        }
-        stream.setFilters(List.of(COSName.FLATE_DECODE));
-        return stream;
-    }
-
-    private void describe(PDDocument document, String title, String subject, Optional<Instant> created, Scale scale) {
-        PDDocumentInformation information = new PDDocumentInformation();
-        information.setTitle(title);
-        information.setSubject(subject);
-        information.setCreator("Capwright");
-        information.setProducer("Capwright");
-        created.ifPresent(instant -> {
-            GregorianCalendar date = GregorianCalendar.from(instant.atZone(ZoneOffset.UTC));
-            information.setCreationDate(date);
-            information.setModificationDate(date);
+    /** Forms and pictures, as an entry of a dictionary of resources. */
+    private String drawn(PdfObjects objects, String resources) throws IOException {
+        StringBuilder drawn = new StringBuilder("/XObject<<");
+        forms.forEach((name, form) -> {
+            Box bounds = form.bounds();
+            String head = "/Type/XObject/Subtype/Form"
+                    + rectangle("/BBox", bounds.left(), bounds.bottom(), bounds.right(), bounds.top()) + resources;
+            int number = objects.deflate(head, List.of(form.content().written()));
+            drawn.append('/').append(name).append(' ').append(PdfObjects.reference(number));
         });
-        document.setDocumentInformation(information);
-        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-        if (scale == Scale.TRUE) {
-            preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+        for (Map.Entry<String, BufferedImage> entry : pictures.entrySet()) {
+            drawn.append('/')
+                    .append(entry.getKey())
+                    .append(' ')
+                    .append(PdfObjects.reference(picture(objects, entry.getValue())));
         }
-        preferences.setDisplayDocTitle(true);
-        document.getDocumentCatalog().setViewerPreferences(preferences);
-        document.getDocumentCatalog().setLanguage(language.tag());
+        return drawn.append(">>").toString();
+    }
+
+    private static int picture(PdfObjects objects, BufferedImage picture) throws IOException {
+        try (PDDocument scratch = new PDDocument()) {
+            return new Transcript(objects)
+                    .of(LosslessFactory.createFromImage(scratch, picture).getCOSObject());
+        }
+    }
+
+    private static String rectangle(String name, double left, double bottom, double right, double top) {
+        return DoubleStream.of(left, bottom, right, top)
+                .mapToObj(side -> Decimals.text(side, RECTANGLE))
+                .collect(Collectors.joining(" ", name + "[", "]"));
+    }
+
+    private String page(PdfObjects objects, Page page, int parent, String resources) {
+        PdfCanvas head = canvas();
+        head.save();
+        head.millimetres().move(page.margin, page.height - page.margin);
+        PdfCanvas foot = canvas();
+        foot.restore();
+        int content = objects.deflate("", List.of(head.written(), page.content.written(), foot.written()));
+        return PdfObjects.reference(objects.add("<</Type/Page/Parent " + PdfObjects.reference(parent)
+                + rectangle("/MediaBox", 0, 0, page.width / POINT, page.height / POINT) + "/Resources " + resources
+                + "/Contents " + PdfObjects.reference(content) + ">>"));
+    }
+
+    /** The outline, shown open, as an entry of the catalog (section 8.2.2). */
+    private String outline(PdfObjects objects, List<String> made) {
+        if (bookmarks.isEmpty()) {
+            return "";
+        }
+        int outline = objects.number();
+        int[] numbers =
+                bookmarks.stream().mapToInt(bookmark -> objects.number()).toArray();
+        for (int i = 0; i < numbers.length; i++) {
+            objects.add(
+                    numbers[i],
+                    "<</Title" + PdfObjects.text(bookmarks.get(i).words()) + "/Dest["
+                            + made.get(bookmarks.get(i).page()) + "/XYZ null null null]/Parent "
+                            + PdfObjects.reference(outline)
+                            + (i == 0 ? "" : "/Prev " + PdfObjects.reference(numbers[i - 1]))
+                            + (i == numbers.length - 1 ? "" : "/Next " + PdfObjects.reference(numbers[i + 1])) + ">>");
+        }
+        objects.add(
+                outline,
+                "<</Type/Outlines/First " + PdfObjects.reference(numbers[0]) + "/Last "
+                        + PdfObjects.reference(numbers[numbers.length - 1]) + "/Count " + numbers.length + ">>");
+        return "/Outlines " + PdfObjects.reference(outline);
+    }
+
+    private static String dates(Instant instant) {
+        String date = "(D:" + DATE.format(instant.atOffset(ZoneOffset.UTC)) + ")";
+        return "/CreationDate" + date + "/ModDate" + date;
     }
 }

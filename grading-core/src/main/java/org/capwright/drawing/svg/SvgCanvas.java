@@ -1,7 +1,9 @@
 package org.capwright.drawing.svg;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
@@ -77,7 +79,8 @@ public final class SvgCanvas extends Canvas {
      */
     public byte[] finish() {
         put("</svg>\n");
-        return bytes();
+        ByteBuffer written = written();
+        return Arrays.copyOf(written.array(), written.limit());
     }
 
     private void number(double value) {
