@@ -10,25 +10,45 @@ package org.capwright.geometry;
  */
 public record Cubic(Point start, Point control1, Point control2, Point end) {
 
-    /** Nodes and weights of the eight-point Gauss-Legendre rule on [-1, 1], positive half (Abramowitz and Stegun, table 25.4). */
+    /**
+     * Nodes and weights of Kronrod's rule of fifteen points on [-1, 1], positive half, and the weights of Gauss's rule of seven, which uses every other of these points (R. Piessens and others,
+     * QUADPACK, 1983, routine QK15).
+     */
     private static final double[] NODES = {
-        0.1834346424956498049394761,
-        0.5255324099163289858177390,
-        0.7966664774136267395915539,
-        0.9602898564975362316835609
+        0.2077849550078984676006894,
+        0.4058451513773971669066064,
+        0.5860872354676911302941447,
+        0.7415311855993944398638648,
+        0.8648644233597690727897128,
+        0.9491079123427585245261897,
+        0.9914553711208126392068547
     };
 
-    private static final double[] WEIGHTS = {
-        0.3626837833783619829651504,
-        0.3137066458778872873379622,
-        0.2223810344533744705443560,
-        0.1012285362903762591525314
+    private static final double[] FIFTEEN = {
+        0.2044329400752988924141620,
+        0.1903505780647854099132564,
+        0.1690047266392679028265834,
+        0.1406532597155259187451896,
+        0.1047900103222501838398763,
+        0.0630920926299785532907007,
+        0.0229353220105292249637320
     };
+
+    private static final double FIFTEEN_AT_CENTRE = 0.2094821410847278280129992;
+
+    private static final double[] SEVEN = {
+        0, 0.3818300505051189449503698, 0, 0.2797053914892766679014678, 0, 0.1294849661688696932706114, 0
+    };
+
+    private static final double SEVEN_AT_CENTRE = 0.4179591836734693877551020;
 
     /** Two estimates of a length that agree to this, in mm, are taken as right; the finer one is then far closer. */
     private static final double LENGTH_TOLERANCE = 1e-9;
 
     private static final int DEEPEST = 24;
+
+    /** Slopes of a monotone cubic through two points are at most this, in units of its chord's (F. N. Fritsch and R. E. Carlson, Monotone Piecewise Cubic Interpolation, 1980). */
+    private static final double STEEPEST = 3;
 
     /**
      * The straight segment between two points, run through at constant speed.
@@ -207,41 +227,48 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     /**
-     * The arc length of a part of the segment, by adaptive Gauss-Legendre integration of the speed.
+     * The arc length of a part of the segment, by adaptive Gauss-Kronrod integration of the speed.
      *
      * @param from parameter where the part begins, 0 to 1
      * @param to parameter where it ends, 0 to 1, not below {@code from}
      * @return millimetres, right to better than 1e-9 mm
      */
     public double length(double from, double to) {
-        return refine(from, to, gauss(from, to), 0);
+        return length(from, to, 0);
     }
 
-    private double refine(double from, double to, double whole, int depth) {
-        double middle = (from + to) / 2;
-        double left = gauss(from, middle);
-        double right = gauss(middle, to);
-        if (depth == DEEPEST || Math.abs(left + right - whole) <= LENGTH_TOLERANCE) {
-            return left + right;
-        }
-        return refine(from, middle, left, depth + 1) + refine(middle, to, right, depth + 1);
-    }
-
-    private double gauss(double from, double to) {
+    /** The integral of the speed, whose components are quadratics: a t² + b t + c, c the derivative at the start. */
+    private double length(double from, double to, int depth) {
+        double cx = 3 * (control1.x() - start.x());
+        double cy = 3 * (control1.y() - start.y());
+        double bx = 6 * (control2.x() - control1.x()) - 2 * cx;
+        double by = 6 * (control2.y() - control1.y()) - 2 * cy;
+        double ax = 3 * (end.x() - control2.x()) - bx - cx;
+        double ay = 3 * (end.y() - control2.y()) - by - cy;
         double half = (to - from) / 2;
         double centre = (to + from) / 2;
-        double sum = 0;
+        double middle = norm((ax * centre + bx) * centre + cx, (ay * centre + by) * centre + cy);
+        double fine = FIFTEEN_AT_CENTRE * middle;
+        double coarse = SEVEN_AT_CENTRE * middle;
         for (int i = 0; i < NODES.length; i++) {
-            double step = half * NODES[i];
-            sum += WEIGHTS[i] * (speed(centre - step) + speed(centre + step));
+            double early = centre - half * NODES[i];
+            double late = centre + half * NODES[i];
+            double both = norm((ax * early + bx) * early + cx, (ay * early + by) * early + cy)
+                    + norm((ax * late + bx) * late + cx, (ay * late + by) * late + cy);
+            fine += FIFTEEN[i] * both;
+            coarse += SEVEN[i] * both;
         }
-        return sum * half;
+        return depth == DEEPEST || Math.abs(fine - coarse) * half <= LENGTH_TOLERANCE
+                ? fine * half
+                : length(from, centre, depth + 1) + length(centre, to, depth + 1);
+    }
+
+    private static double norm(double x, double y) {
+        return Math.sqrt(x * x + y * y);
     }
 
     private double speed(double t) {
-        double dx = dx(t);
-        double dy = dy(t);
-        return Math.sqrt(dx * dx + dy * dy);
+        return norm(dx(t), dy(t));
     }
 
     private double dx(double t) {
@@ -280,10 +307,9 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         }
         double low = 0;
         double high = 1;
-        double t = distance / total;
-        double lengthToLow = 0;
+        double t = guess(distance / total, total);
+        double reached = length(0, t);
         for (int i = 0; i < 60; i++) {
-            double reached = lengthToLow + length(low, t);
             double error = reached - distance;
             if (Math.abs(error) < 1e-10) {
                 return t;
@@ -292,13 +318,24 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
                 high = t;
             } else {
                 low = t;
-                lengthToLow = reached;
             }
-            double speed = speed(t);
-            double next = speed > 0 ? t - error / speed : Double.NaN;
-            t = next > low && next < high ? next : (low + high) / 2;
+            double newton = t - error / speed(t);
+            double next = newton > low && newton < high ? newton : (low + high) / 2;
+            reached += next > t ? length(t, next) : -length(next, t);
+            t = next;
         }
         return t;
+    }
+
+    /** The parameter at a share of the length: of the cubic that has the inverse's values and slopes at both ends, as far as it rises. */
+    private double guess(double share, double total) {
+        double first = total / speed(0);
+        double last = total / speed(1);
+        if (!(first <= STEEPEST && last <= STEEPEST)) {
+            return share;
+        }
+        double rest = 1 - share;
+        return share * (share * (3 - 2 * share) + rest * (first * rest - last * share));
     }
 
     /**

@@ -1,7 +1,9 @@
 package org.capwright.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,22 +14,28 @@ public final class Curve {
     /** Far above the rounding of distances, mm. */
     private static final double NOT_NEARER = 1e-6;
 
-    /** A cut nearer to a joint than this is made at the joint, mm: of the crumb between them no direction could be told. Sums of arc lengths are off by less. */
-    private static final double AT_JOINT = 4e-10;
-
     private final List<Cubic> segments;
 
-    /** Arc length up to the end of each segment; worked out on first use, and then the same for every thread. */
-    private volatile double @Nullable [] ends;
+    /** Measures the curve, or takes over what is known of the one that it was made of: the same whenever it is asked. */
+    private final Supplier<ArcLengths> measuring;
 
-    /** The curve as it was last asked for in points; the same for every thread that asks for the same. */
-    private volatile @Nullable Flat flat;
+    /** Known once it was asked for. Threads may ask at once, with the same result; what has only final fields is seen whole by all of them. */
+    private @Nullable ArcLengths lengths;
+
+    /** The curve as it was last asked for in points. */
+    private @Nullable Flat flat;
 
     /** Points whose chords keep within a distance of the curve. */
     private record Flat(double tolerance, List<Point> points) {}
 
     private Curve(List<Cubic> segments) {
         this.segments = segments;
+        this.measuring = () -> ArcLengths.of(segments);
+    }
+
+    private Curve(List<Cubic> segments, Supplier<ArcLengths> measuring) {
+        this.segments = segments;
+        this.measuring = measuring;
     }
 
     /**
@@ -109,20 +117,14 @@ public final class Curve {
      * @return millimetres, right to better than 1e-7 mm
      */
     public double length() {
-        double[] known = ends();
-        return known[known.length - 1];
+        return lengths().total();
     }
 
-    private double[] ends() {
-        double[] known = ends;
+    private ArcLengths lengths() {
+        ArcLengths known = lengths;
         if (known == null) {
-            known = new double[segments.size()];
-            double sum = 0;
-            for (int i = 0; i < known.length; i++) {
-                sum += segments.get(i).length();
-                known[i] = sum;
-            }
-            ends = known;
+            known = measuring.get();
+            lengths = known;
         }
         return known;
     }
@@ -130,33 +132,18 @@ public final class Curve {
     /** A place on a curve as segment number and parameter in it. */
     private record Place(int segment, double t) {}
 
-    /** The segment that reaches an arc length. */
-    private int segmentAt(double distance) {
-        double[] known = ends();
-        int low = 0;
-        int high = known.length - 1;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (known[middle] < distance) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
     private Place placeAt(double distance) {
-        double[] known = ends();
-        int low = segmentAt(distance);
-        double after = known[low];
-        if (distance >= after) {
-            // Said outright, for after - before need not be the segment's length to the last bit, and a part must end
-            // exactly at a joint.
-            return new Place(low, 1);
+        ArcLengths known = lengths();
+        int segment = known.segmentAt(distance);
+        double before = known.before(segment);
+        double after = known.after(segment);
+        // Ends are said outright: a part must end exactly at a joint.
+        if (distance > after - ArcLengths.AT_END) {
+            return new Place(segment, 1);
         }
-        double before = low == 0 ? 0 : known[low - 1];
-        return new Place(low, segments.get(low).parameterAtLength(distance - before, after - before));
+        return distance < before + ArcLengths.AT_END
+                ? new Place(segment, 0)
+                : new Place(segment, segments.get(segment).parameterAtLength(distance - before, after - before));
     }
 
     /**
@@ -204,36 +191,27 @@ public final class Curve {
         if (!(to > from)) {
             throw new IllegalArgumentException("no part of a curve lies between " + from + " and " + to);
         }
-        Place first = placeAt(joint(from));
-        Place last = placeAt(joint(to));
-        List<Cubic> kept = new ArrayList<>(last.segment - first.segment + 1);
+        Place first = placeAt(from);
+        Place last = placeAt(to);
+        Cubic[] kept = new Cubic[last.segment - first.segment + 1];
+        double[] ends = new double[kept.length];
+        int count = 0;
         for (int i = first.segment; i <= last.segment; i++) {
             double a = i == first.segment ? first.t : 0;
             double b = i == last.segment ? last.t : 1;
             if (b > a) {
                 Cubic piece = segments.get(i).part(a, b);
-                kept.add(
-                        kept.isEmpty()
-                                ? piece
-                                : startingAt(kept.get(kept.size() - 1).end(), piece));
+                ends[count] = Math.min(to, lengths().after(i)) - Math.max(0, from);
+                kept[count] = count == 0 ? piece : startingAt(kept[count - 1].end(), piece);
+                count++;
             }
         }
-        if (kept.isEmpty()) {
+        if (count == 0) {
             throw new IllegalArgumentException(
                     "no part of a curve of length " + length() + " lies between " + from + " and " + to);
         }
-        return new Curve(List.copyOf(kept));
-    }
-
-    /** The joint that lies at an arc length but for rounding; else the arc length. */
-    private double joint(double distance) {
-        double[] known = ends();
-        int segment = segmentAt(distance);
-        if (known[segment] - distance < AT_JOINT) {
-            return known[segment];
-        }
-        double before = segment == 0 ? 0 : known[segment - 1];
-        return distance - before < AT_JOINT ? before : distance;
+        ArcLengths known = ArcLengths.to(Arrays.copyOf(ends, count));
+        return new Curve(List.of(Arrays.copyOf(kept, count)), () -> known);
     }
 
     private static Cubic startingAt(Point start, Cubic piece) {
@@ -254,7 +232,7 @@ public final class Curve {
         for (int i = 0; i < segments.size(); i++) {
             double away = segments.get(i).end().distanceTo(point);
             if (away == 0) {
-                return ends()[i]; // a mark that was drawn from its joint
+                return lengths().after(i); // a mark that was drawn from its joint
             }
             within = Math.min(within, away);
         }
@@ -274,8 +252,7 @@ public final class Curve {
                 bestT = t;
             }
         }
-        double before = bestSegment == 0 ? 0 : ends()[bestSegment - 1];
-        return before + segments.get(bestSegment).length(0, bestT);
+        return lengths().before(bestSegment) + segments.get(bestSegment).length(0, bestT);
     }
 
     /** The squared distance to a cubic has at most five stationary points; 32 steps tell them apart on every curve a draft has. */
@@ -358,11 +335,12 @@ public final class Curve {
      * @return the reversed curve
      */
     public Curve reversed() {
-        List<Cubic> back = new ArrayList<>(segments.size());
-        for (int i = segments.size() - 1; i >= 0; i--) {
-            back.add(segments.get(i).reversed());
+        int count = segments.size();
+        Cubic[] back = new Cubic[count];
+        for (int i = 0; i < count; i++) {
+            back[i] = segments.get(count - 1 - i).reversed();
         }
-        return new Curve(List.copyOf(back));
+        return new Curve(List.of(back), () -> lengths().reversed());
     }
 
     /**
@@ -371,11 +349,11 @@ public final class Curve {
      * @return the mirrored curve, in the same order of travel
      */
     public Curve mirrored() {
-        List<Cubic> images = new ArrayList<>(segments.size());
-        for (Cubic segment : segments) {
-            images.add(segment.mirrored());
+        Cubic[] images = new Cubic[segments.size()];
+        for (int i = 0; i < images.length; i++) {
+            images[i] = segments.get(i).mirrored();
         }
-        return new Curve(List.copyOf(images));
+        return new Curve(List.of(images), this::lengths);
     }
 
     /**
@@ -385,11 +363,11 @@ public final class Curve {
      * @return the moved curve
      */
     public Curve translated(Point offset) {
-        List<Cubic> moved = new ArrayList<>(segments.size());
-        for (Cubic segment : segments) {
-            moved.add(segment.translated(offset));
+        Cubic[] moved = new Cubic[segments.size()];
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = segments.get(i).translated(offset);
         }
-        return new Curve(List.copyOf(moved));
+        return new Curve(List.of(moved), this::lengths);
     }
 
     /**
@@ -400,10 +378,16 @@ public final class Curve {
      * @throws IllegalArgumentException if there is a gap
      */
     public Curve joinedTo(Curve next) {
-        List<Cubic> all = new ArrayList<>(segments.size() + next.segments.size());
-        all.addAll(segments);
-        all.addAll(next.segments);
-        return of(all);
+        if (!next.start().equals(end())) {
+            throw new IllegalArgumentException(
+                    "a curve that starts at " + next.start() + " does not go on from " + end());
+        }
+        int count = segments.size();
+        Cubic[] all = segments.toArray(new Cubic[count + next.segments.size()]);
+        for (int i = count; i < all.length; i++) {
+            all[i] = next.segments.get(i - count);
+        }
+        return new Curve(List.of(all), () -> lengths().joinedTo(next.lengths()));
     }
 
     /**
@@ -422,20 +406,24 @@ public final class Curve {
     }
 
     private List<Point> points(double tolerance) {
-        List<Point> points = new ArrayList<>();
-        Point last = start();
-        points.add(last);
-        for (Cubic segment : segments) {
-            int chords = segment.chordsWithin(tolerance);
-            for (int i = 1; i <= chords; i++) {
-                Point point = segment.pointAt((double) i / chords);
-                if (!point.equals(last)) {
-                    points.add(point);
-                    last = point;
+        int[] chords = new int[segments.size()];
+        int most = 1;
+        for (int i = 0; i < chords.length; i++) {
+            chords[i] = segments.get(i).chordsWithin(tolerance);
+            most += chords[i];
+        }
+        Point[] points = new Point[most];
+        points[0] = start();
+        int count = 1;
+        for (int i = 0; i < chords.length; i++) {
+            for (int k = 1; k <= chords[i]; k++) {
+                Point point = segments.get(i).pointAt((double) k / chords[i]);
+                if (!point.equals(points[count - 1])) {
+                    points[count++] = point;
                 }
             }
         }
-        return List.copyOf(points);
+        return List.of(count == most ? points : Arrays.copyOf(points, count));
     }
 
     @Override

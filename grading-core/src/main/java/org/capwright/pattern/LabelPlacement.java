@@ -30,6 +30,9 @@ final class LabelPlacement {
 
     private static final int MOST_BREAKS = 4;
 
+    /** Of places that are equally large but for rounding the first is taken. */
+    private static final double LARGER = 1 + 1e-9;
+
     /** Marks do not all grow with the piece: a place carried over is tried this often, each time a clearance narrower. */
     private static final int MOST_NARROWER = 2;
 
@@ -120,7 +123,7 @@ final class LabelPlacement {
         int best = -1;
         for (int i = 0; i < free.count(); i++) {
             double height = Math.min(free.heightOf(i) / lines.size(), free.widthOf(i) / width);
-            if (height > tallest) {
+            if (height > LARGER * tallest) {
                 tallest = height;
                 best = i;
             }
@@ -135,7 +138,7 @@ final class LabelPlacement {
         for (int i = 0; i < free.count(); i++) {
             int count = (int) Math.min(lines.size(), Math.floor(free.heightOf(i) / LEAST));
             double letters = Math.min(free.widthOf(i) / LEAST, TextWidth.widest(lines));
-            if (letters >= 2 && count * letters > most) {
+            if (letters >= 2 && count * letters > LARGER * most) {
                 most = count * letters;
                 best = new Choice(
                         lines.subList(0, count).stream()

@@ -204,8 +204,8 @@ final class PieceFinish {
     /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
     private static Notch along(Point outward, Notch notch, CutLine cutLine) {
         Point at = notch.at();
-        Point far = at.plus(outward.times(10 * Allowances.WIDEST));
-        Point nearest = far;
+        Point onCut = at;
+        double nearest = 10 * Allowances.WIDEST;
         List<Point> points = cutLine.points();
         Point last = points.get(points.size() - 1);
         double besideLast = outward.cross(last.minus(at));
@@ -213,16 +213,17 @@ final class PieceFinish {
             Point next = points.get(i);
             double beside = outward.cross(next.minus(at));
             boolean passes = Math.min(besideLast, beside) <= NEAR && Math.max(besideLast, beside) >= -NEAR;
-            if (passes) {
-                Point hit = Crossing.of(at, far, last, next).orElse(far);
-                if (hit.distanceTo(at) < nearest.distanceTo(at)) {
-                    nearest = hit;
+            if (passes && Math.abs(besideLast - beside) > NEAR) {
+                Point hit = last.towards(next, Math.max(0, Math.min(1, besideLast / (besideLast - beside))));
+                double away = outward.dot(hit.minus(at));
+                if (away >= -NEAR && away < nearest) {
+                    nearest = away;
+                    onCut = hit;
                 }
             }
             last = next;
             besideLast = beside;
         }
-        Point onCut = nearest.equals(far) ? at : nearest;
         return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
     }
 

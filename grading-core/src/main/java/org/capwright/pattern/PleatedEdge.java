@@ -22,7 +22,7 @@ import org.capwright.geometry.Point;
  */
 record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
 
-    /** Marks nearer to the fold than this lie on it, mm. */
+    /** Marks nearer to the fold than this lie on it, and of distances nearer to one another none is the shorter, mm. */
     private static final double ON_FOLD = 1e-6;
 
     /** A crossing this near is the start of the line itself, which lies on a chord of the flattened edge or within its tolerance beside it, mm. */
@@ -114,7 +114,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             double seen = to - from;
             double inside = Math.min(Math.max(wanted - closed, WIDE / 2), seen - WIDE / 2);
             double away = Math.abs(closed + inside - wanted);
-            if (seen >= WIDE && away < nearest) {
+            if (seen >= WIDE && away < nearest - ON_FOLD) {
                 nearest = away;
                 best = from + inside;
             }
@@ -187,7 +187,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             Point start = mark.line().start();
             double at = edge.closestLength(start);
             boolean alone = places.stream().noneMatch(place -> Math.abs(place.distance() - at) < Piece.FLATTENING);
-            if (alone && Math.abs(at - apex) > APART && at > APART && at < edge.length() - APART) {
+            if (alone && Math.abs(at - apex) > APART && at > APART - ON_FOLD && at < edge.length() - APART + ON_FOLD) {
                 Point outward = start.minus(mark.line().end()).unit();
                 places.add(new NotchPlace(NotchKind.PLEAT, name, at, Optional.of(outward)));
             }

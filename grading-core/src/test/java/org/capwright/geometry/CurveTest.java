@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -265,5 +266,15 @@ class CurveTest {
                 1e-4);
         Curve joined = curve.joinedTo(Curve.line(curve.end(), curve.end().plus(new Point(3, 4))));
         assertEquals(curve.length() + 5, joined.length(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-5e-10, 0, 5e-10})
+    void aPlaceAtACornerIsTheCornerOnWhicheverSideRoundingLeavesIt(double rounding) {
+        Curve corner = Curve.polyline(List.of(Point.ORIGIN, new Point(30, 40), new Point(60, 0)));
+        assertEquals(new Point(30, 40), corner.pointAtLength(50 + rounding));
+        assertEquals(0, corner.tangentAtLength(50 + rounding).distanceTo(new Point(0.6, 0.8)), 1e-12);
+        assertEquals(1, corner.part(0, 50 + rounding).segments().size());
+        assertEquals(1, corner.part(50 + rounding, 100).segments().size());
     }
 }
