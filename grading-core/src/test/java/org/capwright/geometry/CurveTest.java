@@ -269,7 +269,7 @@ class CurveTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {-5e-10, 0, 5e-10})
+    @ValueSource(doubles = {-3e-10, 0, 3e-10})
     void aPlaceAtACornerIsTheCornerOnWhicheverSideRoundingLeavesIt(double rounding) {
         Curve corner = Curve.polyline(List.of(Point.ORIGIN, new Point(30, 40), new Point(60, 0)));
         assertEquals(new Point(30, 40), corner.pointAtLength(50 + rounding));
