@@ -17,13 +17,25 @@ final class FoldEdge {
     private FoldEdge() {}
 
     static boolean holds(Piece piece, Point p) {
+        return holds(folds(piece), p);
+    }
+
+    private static List<Curve> folds(Piece piece) {
+        List<Curve> folds = new ArrayList<>(1);
         for (PieceEdge edge : piece.edges()) {
             if (edge.kind() == EdgeKind.FOLD) {
-                Point start = edge.curve().start();
-                Point along = edge.curve().end().minus(start);
-                if (Math.abs(along.cross(p.minus(start))) < ON * along.norm()) {
-                    return true;
-                }
+                folds.add(edge.curve());
+            }
+        }
+        return folds;
+    }
+
+    private static boolean holds(List<Curve> folds, Point p) {
+        for (Curve fold : folds) {
+            Point start = fold.start();
+            Point along = fold.end().minus(start);
+            if (Math.abs(along.cross(p.minus(start))) < ON * along.norm()) {
+                return true;
             }
         }
         return false;
@@ -35,11 +47,12 @@ final class FoldEdge {
         if (!piece.onFold()) {
             return stretches;
         }
+        List<Curve> folds = folds(piece);
         List<Point> points = piece.cutLine();
-        boolean next = holds(piece, points.get(0));
+        boolean next = holds(folds, points.get(0));
         for (int i = 0; i < points.size(); i++) {
             boolean here = next;
-            next = holds(piece, points.get((i + 1) % points.size()));
+            next = holds(folds, points.get((i + 1) % points.size()));
             if (here && next) {
                 double from = outline.distance(i);
                 double to = outline.distance(i + 1);
@@ -56,15 +69,16 @@ final class FoldEdge {
     /** What is left of a stretch of fold (in the coordinates of the block) where it does not lie under the fold of the leading size. */
     static List<Curve> beyond(Block block, Point a, Point b) {
         Block.Layer lead = block.leading();
+        List<Curve> folds = folds(lead.piece());
         Point back = lead.shift().times(-1);
-        if (!holds(lead.piece(), a.plus(back)) || !holds(lead.piece(), b.plus(back))) {
+        if (!holds(folds, a.plus(back)) || !holds(folds, b.plus(back))) {
             return List.of(Curve.line(a, b));
         }
         Point along = b.minus(a).unit();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (Point p : lead.piece().cutLine()) {
-            if (holds(lead.piece(), p)) {
+            if (holds(folds, p)) {
                 double at = p.plus(lead.shift()).minus(a).dot(along);
                 low = Math.min(low, at);
                 high = Math.max(high, at);

@@ -1,25 +1,37 @@
 package org.capwright.report;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.capwright.drawing.Canvas;
 import org.capwright.geometry.Point;
 
-/** A closed line of points, walked by distance from its first point. */
+/** A closed line of points, walked by distance from its first point. No point is made where it would only be drawn or measured: outlines are walked often. */
 final class Outline {
 
-    private final List<Point> points;
+    /** The points, the first once more at the end. */
+    private final double[] x;
+
+    private final double[] y;
     private final double[] distances;
 
     Outline(List<Point> points) {
-        this.points = points;
-        distances = new double[points.size() + 1];
-        for (int i = 0; i < points.size(); i++) {
-            distances[i + 1] = distances[i] + points.get(i).distanceTo(points.get((i + 1) % points.size()));
+        int count = points.size();
+        x = new double[count + 1];
+        y = new double[count + 1];
+        distances = new double[count + 1];
+        for (int i = 0; i <= count; i++) {
+            Point point = points.get(i % count);
+            x[i] = point.x();
+            y[i] = point.y();
+            distances[i] = i == 0 ? 0 : distances[i - 1] + points.get(i - 1).distanceTo(point);
         }
     }
 
+    private int count() {
+        return distances.length - 1;
+    }
+
     double length() {
-        return distances[points.size()];
+        return distances[count()];
     }
 
     double distance(int point) {
@@ -28,7 +40,7 @@ final class Outline {
 
     private int before(double distance) {
         int low = 0;
-        int high = points.size() - 1;
+        int high = count() - 1;
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
             if (distances[middle] <= distance) {
@@ -40,7 +52,14 @@ final class Outline {
         return low;
     }
 
+    private int after(int point) {
+        return point + 1 == count() ? 0 : point + 1;
+    }
+
     private double wrapped(double distance) {
+        if (distance >= 0 && distance < length()) {
+            return distance;
+        }
         double rest = distance % length();
         return rest < 0 ? rest + length() : rest;
     }
@@ -49,43 +68,46 @@ final class Outline {
         double rest = wrapped(distance);
         int i = before(rest);
         double step = distances[i + 1] - distances[i];
-        return points.get(i).towards(points.get((i + 1) % points.size()), step == 0 ? 0 : (rest - distances[i]) / step);
+        return new Point(x[i], y[i])
+                .towards(new Point(x[i + 1], y[i + 1]), step == 0 ? 0 : (rest - distances[i]) / step);
     }
 
-    /** The part between two distances, the second greater, less than a whole round on. */
-    List<Point> part(double from, double to) {
-        List<Point> part = new ArrayList<>();
-        part.add(at(from));
+    /** Goes along the part between two distances, the second greater, less than a whole round on; as a line not yet drawn. */
+    void part(Canvas canvas, double from, double to) {
+        canvas.from(at(from));
         double start = wrapped(from);
         double span = to - from;
         int i = before(start);
         double walked = distances[i + 1] - start;
         while (walked < span) {
-            i = (i + 1) % points.size();
-            part.add(points.get(i));
+            i = after(i);
+            canvas.to(x[i], y[i]);
             walked += distances[i + 1] - distances[i];
         }
-        part.add(at(to));
-        return part;
+        canvas.to(at(to));
     }
 
-    /** The least distance of a point from the part between two distances. Points are not made anew here: it is asked often. */
-    double distanceTo(Point p, double from, double to) {
-        double least = Double.POSITIVE_INFINITY;
+    /** The least distance of a point from the part between two distances; the most asked about where it is no less. */
+    double distanceTo(Point p, double from, double to, double most) {
+        double enough = most * most;
+        double least = enough;
         int i = before(wrapped(from));
-        for (double walked = 0; walked < to - from; i = (i + 1) % points.size()) {
-            Point a = points.get(i);
-            Point b = points.get((i + 1) % points.size());
-            double x = b.x() - a.x();
-            double y = b.y() - a.y();
-            double square = x * x + y * y;
-            double along = (p.x() - a.x()) * x + (p.y() - a.y()) * y;
-            double share = square == 0 ? 0 : Math.max(0, Math.min(1, along / square));
-            double dx = a.x() + share * x - p.x();
-            double dy = a.y() + share * y - p.y();
-            least = Math.min(least, dx * dx + dy * dy);
-            walked += Math.max(distances[i + 1] - distances[i], 1e-9);
+        for (double walked = 0; walked < to - from; i = after(i)) {
+            double step = distances[i + 1] - distances[i];
+            double fromX = p.x() - x[i];
+            double fromY = p.y() - y[i];
+            double within = most + step;
+            if (fromX * fromX + fromY * fromY < within * within) {
+                double along = x[i + 1] - x[i];
+                double up = y[i + 1] - y[i];
+                double square = along * along + up * up;
+                double share = square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * along + fromY * up) / square));
+                double dx = x[i] + share * along - p.x();
+                double dy = y[i] + share * up - p.y();
+                least = Math.min(least, dx * dx + dy * dy);
+            }
+            walked += Math.max(step, 1e-9);
         }
-        return Math.sqrt(least);
+        return least < enough ? Math.sqrt(least) : most;
     }
 }

@@ -117,7 +117,7 @@ final class PieceDrawing {
             double from = gaps.get(i)[1];
             double to = i + 1 < gaps.size() ? gaps.get(i + 1)[0] : gaps.get(0)[0] + outline.length();
             if (to > from + 1e-6) {
-                canvas.polyline(outline.part(from, to));
+                outline.part(canvas, from, to);
             }
         }
         canvas.draw();

@@ -75,9 +75,7 @@ final class SizeLabels {
                 double from =
                         outlines.get(other).distance(layer.piece().cutCorners().get(run));
                 Point seen = at.plus(own.shift()).minus(layer.shift());
-                clear = Math.min(
-                        clear,
-                        outlines.get(other).distanceTo(seen, from, end(layer.piece(), outlines.get(other), run)));
+                clear = outlines.get(other).distanceTo(seen, from, end(layer.piece(), outlines.get(other), run), clear);
             }
         }
         return clear;

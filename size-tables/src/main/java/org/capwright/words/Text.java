@@ -55,11 +55,10 @@ public sealed interface Text permits Text.Sentence, Text.Name, Text.Figures, Tex
      */
     static Text numbered(String name) {
         Matcher number = NUMBER.matcher(name);
-        if (!number.find()) {
-            return of(name);
-        }
-        String found = number.group();
-        return of(number.replaceFirst("{n}")).with("n", found);
+        return number.find()
+                ? of(name.substring(0, number.start()) + "{n}" + name.substring(number.end()))
+                        .with("n", number.group())
+                : of(name);
     }
 
     /**
@@ -142,8 +141,6 @@ public sealed interface Text permits Text.Sentence, Text.Name, Text.Figures, Tex
      */
     record Sentence(String english, Map<String, Text> parts) implements Text {
 
-        private static final Pattern PART = Pattern.compile("\\{(\\w+)}");
-
         @Override
         public Text with(String part, Text words) {
             Map<String, Text> more = new LinkedHashMap<>(parts);
@@ -157,13 +154,17 @@ public sealed interface Text permits Text.Sentence, Text.Name, Text.Figures, Tex
             if (parts.isEmpty()) {
                 return written;
             }
-            Matcher open = PART.matcher(written);
             StringBuilder said = new StringBuilder(written.length() + 16);
-            while (open.find()) {
-                Text part = parts.get(open.group(1));
-                open.appendReplacement(said, Matcher.quoteReplacement(part == null ? open.group() : part.in(language)));
+            int told = 0;
+            for (int open = written.indexOf('{'); open >= 0; open = written.indexOf('{', open + 1)) {
+                int close = written.indexOf('}', open);
+                Text part = close < 0 ? null : parts.get(written.substring(open + 1, close));
+                if (part != null) {
+                    said.append(written, told, open).append(part.in(language));
+                    told = close + 1;
+                }
             }
-            return open.appendTail(said).toString();
+            return said.append(written, told, written.length()).toString();
         }
 
         @Override
