@@ -1,12 +1,10 @@
 package org.capwright.drawing;
 
-import java.nio.ByteBuffer;
-import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 
 /**
  * What a picture is drawn into: lines, fills and words, in groups. Lengths are mm, y points up. A canvas writes what is drawn as it comes and keeps nothing of it, so that a picture costs
@@ -14,96 +12,14 @@ import org.capwright.quantity.Decimals;
  */
 public abstract class Canvas {
 
-    /** The longest number stays below this. */
-    private static final int NUMBER = 32;
-
     /** Distance of the control points that makes a cubic run along a quarter circle of radius 1 to 2.7e-4: 4/3 (√2 - 1). */
     private static final double QUARTER = 4.0 / 3 * (Math.sqrt(2) - 1);
 
-    private byte[] bytes = new byte[8192];
-    private int length;
+    /** What is drawn, as it is written. */
+    protected final FileBytes file = new FileBytes();
 
     /** An empty canvas. */
     protected Canvas() {}
-
-    /**
-     * What was written so far.
-     *
-     * @return to be read only, and before anything more is written
-     */
-    public final ByteBuffer written() {
-        return ByteBuffer.wrap(bytes, 0, length);
-    }
-
-    private void reserve(int more) {
-        if (length + more > bytes.length) {
-            bytes = Arrays.copyOf(bytes, Math.max(length + more, bytes.length * 2));
-        }
-    }
-
-    /**
-     * Writes a byte.
-     *
-     * @param b the byte
-     */
-    protected final void put(int b) {
-        reserve(1);
-        bytes[length++] = (byte) b;
-    }
-
-    /**
-     * Writes bytes.
-     *
-     * @param more the bytes
-     */
-    protected final void put(byte[] more) {
-        reserve(more.length);
-        System.arraycopy(more, 0, bytes, length, more.length);
-        length += more.length;
-    }
-
-    /**
-     * Writes letters of ASCII.
-     *
-     * @param ascii the letters
-     */
-    @SuppressWarnings("deprecation") // The quickest way for letters of one byte each.
-    protected final void put(String ascii) {
-        int count = ascii.length();
-        reserve(count);
-        ascii.getBytes(0, count, bytes, length);
-        length += count;
-    }
-
-    /**
-     * Writes a number.
-     *
-     * @param value at most 1e9 in size
-     * @param decimals the most decimals, 1 to 9
-     */
-    protected final void put(double value, int decimals) {
-        reserve(NUMBER);
-        length = Decimals.put(value, 0, decimals, bytes, length);
-    }
-
-    /**
-     * Writes a pair of numbers with what stands before each.
-     *
-     * @param before a byte before the first; 0 for none
-     * @param x the first
-     * @param between a byte between them
-     * @param y the second
-     * @param decimals the most decimals, 1 to 9
-     */
-    protected final void put(int before, double x, int between, double y, int decimals) {
-        reserve(2 * NUMBER);
-        if (before != 0) {
-            bytes[length++] = (byte) before;
-        }
-        length = Decimals.put(x, 0, decimals, bytes, length);
-        bytes[length++] = (byte) between;
-        length = Decimals.put(y, 0, decimals, bytes, length);
-    }
 
     /**
      * Begins a group: what belongs together and can be told from the rest.

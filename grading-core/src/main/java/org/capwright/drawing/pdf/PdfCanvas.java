@@ -1,8 +1,10 @@
 package org.capwright.drawing.pdf;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import org.capwright.drawing.Appearance;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
@@ -37,15 +39,24 @@ public final class PdfCanvas extends Canvas {
         this.appearance = appearance;
     }
 
+    /** What is drawn, as operators. */
+    List<ByteBuffer> content() {
+        return file.parts();
+    }
+
+    private void put(int letter) {
+        file.put(letter);
+    }
+
     private PdfCanvas op(String operator) {
-        put(operator);
+        file.put(operator);
         put('\n');
         return this;
     }
 
     private PdfCanvas numbers(double... values) {
         for (double value : values) {
-            put(value, DECIMALS);
+            file.put(value, 0, DECIMALS);
             put(' ');
         }
         return this;
@@ -89,7 +100,7 @@ public final class PdfCanvas extends Canvas {
         boolean layer = kind.equals(LAYERED);
         layered.push(layer);
         if (layer) {
-            put("/OC /");
+            file.put("/OC /");
             op(layers.of(name) + " BDC");
         }
         return move.equals(Point.ORIGIN) ? this : move(move.x(), move.y());
@@ -121,7 +132,7 @@ public final class PdfCanvas extends Canvas {
     @Override
     public Canvas transform(double a, double b, double c, double d, double e, double f) {
         for (double part : new double[] {a, b, c, d, e, f}) {
-            put(part, PRECISE);
+            file.put(part, 0, PRECISE);
             put(' ');
         }
         return op("cm");
@@ -210,8 +221,8 @@ public final class PdfCanvas extends Canvas {
         if (script.altered()) {
             actualText(script.text());
         }
-        put("BT/");
-        put(Lettering.name(letters.face()));
+        file.put("BT/");
+        file.put(Lettering.name(letters.face()));
         put(' ');
         numbers(letters.size()).op("Tf").numbers(x - shift, y).op("Td");
         put('<');
@@ -225,7 +236,7 @@ public final class PdfCanvas extends Canvas {
 
     /** What stands here in truth, for whoever searches or copies (PDF Reference 1.6, section 10.8.3). */
     private void actualText(String text) {
-        put("/Span <</ActualText <FEFF");
+        file.put("/Span <</ActualText <FEFF");
         text.chars().forEach(this::hex);
         op(">>> BDC");
     }

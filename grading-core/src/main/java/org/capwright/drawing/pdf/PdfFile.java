@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.capwright.drawing.Appearance;
@@ -175,7 +176,7 @@ public final class PdfFile {
             Box bounds = form.bounds();
             String head = "/Type/XObject/Subtype/Form"
                     + rectangle("/BBox", bounds.left(), bounds.bottom(), bounds.right(), bounds.top()) + resources;
-            int number = objects.deflate(head, List.of(form.content().written()));
+            int number = objects.deflate(head, form.content().content());
             drawn.append('/').append(name).append(' ').append(PdfObjects.reference(number));
         });
         for (Map.Entry<String, BufferedImage> entry : pictures.entrySet()) {
@@ -206,7 +207,11 @@ public final class PdfFile {
         head.millimetres().move(page.margin, page.height - page.margin);
         PdfCanvas foot = canvas();
         foot.restore();
-        int content = objects.deflate("", List.of(head.written(), page.content.written(), foot.written()));
+        int content = objects.deflate(
+                "",
+                Stream.of(head, page.content, foot)
+                        .flatMap(part -> part.content().stream())
+                        .toList());
         return PdfObjects.reference(objects.add("<</Type/Page/Parent " + PdfObjects.reference(parent)
                 + rectangle("/MediaBox", 0, 0, page.width / POINT, page.height / POINT) + "/Resources " + resources
                 + "/Contents " + PdfObjects.reference(content) + ">>"));

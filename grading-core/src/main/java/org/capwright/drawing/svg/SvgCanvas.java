@@ -1,9 +1,7 @@
 package org.capwright.drawing.svg;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
@@ -21,6 +19,9 @@ import org.capwright.words.Language;
 public final class SvgCanvas extends Canvas {
 
     private static final int DECIMALS = 3;
+
+    /** For matrices. */
+    private static final int PRECISE = 9;
 
     /** What {@link #restore} brings back, and how many elements it closes. */
     private record State(Stroke stroke, Ink ink, int open) {}
@@ -51,23 +52,23 @@ public final class SvgCanvas extends Canvas {
      */
     public static SvgCanvas begin(String title, String description, Language language, double width, double height) {
         SvgCanvas canvas = new SvgCanvas();
-        canvas.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+        canvas.file.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
         canvas.number(width);
-        canvas.put("mm\" height=\"");
+        canvas.file.put("mm\" height=\"");
         canvas.number(height);
-        canvas.put("mm\" viewBox=\"0 0 ");
+        canvas.file.put("mm\" viewBox=\"0 0 ");
         canvas.number(width);
-        canvas.put(' ');
+        canvas.file.put(' ');
         canvas.number(height);
-        canvas.put("\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans"
+        canvas.file.put("\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" font-family=\"DejaVu Sans"
                 + " Condensed, DejaVu Sans, Verdana, Helvetica, sans-serif\" font-stretch=\"condensed\""
                 + (language.equals(Language.ENGLISH) ? "" : " xml:lang=\"" + language.tag() + "\"")
                 + ">\n<title>");
         canvas.words(title);
-        canvas.put("</title>\n<desc>");
+        canvas.file.put("</title>\n<desc>");
         canvas.words(description);
-        canvas.put("</desc>\n");
+        canvas.file.put("</desc>\n");
         canvas.ink(Ink.WHITE).about("paper", "").box(0, -height, width, height).fill();
         return canvas;
     }
@@ -79,16 +80,30 @@ public final class SvgCanvas extends Canvas {
      */
     public byte[] finish() {
         put("</svg>\n");
-        ByteBuffer written = written();
-        return Arrays.copyOf(written.array(), written.limit());
+        return file.all();
+    }
+
+    private void put(int letter) {
+        file.put(letter);
+    }
+
+    private void put(String ascii) {
+        file.put(ascii);
     }
 
     private void number(double value) {
-        put(value, DECIMALS);
+        file.put(value, 0, DECIMALS);
     }
 
     private void pair(double x, double y) {
-        put(0, x, ' ', -y, DECIMALS);
+        number(x);
+        put(' ');
+        number(-y);
+    }
+
+    private void point(int letter, double x, double y) {
+        put(letter);
+        pair(x, y);
     }
 
     private void attribute(String name, double value) {
@@ -126,7 +141,7 @@ public final class SvgCanvas extends Canvas {
                     if (c >= 0x20 && c < 0x7f) {
                         put(c);
                     } else {
-                        put(Character.toString(allowed(c) ? c : Typeface.REPLACEMENT)
+                        file.put(Character.toString(allowed(c) ? c : Typeface.REPLACEMENT)
                                 .getBytes(StandardCharsets.UTF_8));
                     }
                 }
@@ -219,7 +234,7 @@ public final class SvgCanvas extends Canvas {
     public Canvas transform(double a, double b, double c, double d, double e, double f) {
         put("<g transform=\"matrix(");
         for (double part : new double[] {a, -b, -c, d, e, -f}) {
-            put(part, 9);
+            file.put(part, 0, PRECISE);
             put(' ');
         }
         put(")\">\n");
@@ -257,13 +272,13 @@ public final class SvgCanvas extends Canvas {
             put(" d=\"");
             path = true;
         }
-        put('M', x, ' ', -y, DECIMALS);
+        point('M', x, y);
         return this;
     }
 
     @Override
     public Canvas to(double x, double y) {
-        put('L', x, ' ', -y, DECIMALS);
+        point('L', x, y);
         return this;
     }
 
@@ -272,9 +287,9 @@ public final class SvgCanvas extends Canvas {
         if (cubic.isStraight()) {
             return to(cubic.end());
         }
-        put('C', cubic.control1().x(), ' ', -cubic.control1().y(), DECIMALS);
-        put(' ', cubic.control2().x(), ' ', -cubic.control2().y(), DECIMALS);
-        put(' ', cubic.end().x(), ' ', -cubic.end().y(), DECIMALS);
+        point('C', cubic.control1().x(), cubic.control1().y());
+        point(' ', cubic.control2().x(), cubic.control2().y());
+        point(' ', cubic.end().x(), cubic.end().y());
         return this;
     }
 

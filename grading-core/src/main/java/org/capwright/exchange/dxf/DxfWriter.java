@@ -1,16 +1,14 @@
 package org.capwright.exchange.dxf;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 
 /**
- * Writes the entities of a DXF R12 (AC1009) drawing as they come, into one growing buffer, and keeps the extents; the header, which states them, is put in
+ * Writes the entities of a DXF R12 (AC1009) drawing as they come, and keeps the extents; the header, which states them, is put in
  * front at the end. Sections in the order HEADER, TABLES, BLOCKS, ENTITIES; lines end with CR LF; 7-bit ASCII; no handles, and only entities of R12.
  */
 final class DxfWriter {
@@ -24,23 +22,17 @@ final class DxfWriter {
         DASHED
     }
 
-    private static final byte[] NEW_LINE = {'\r', '\n'};
-
-    /** The longest number and its line ending stay below this. */
-    private static final int NUMBER = 24;
+    private static final String NEW_LINE = "\r\n";
 
     /** A nanometre: finer than any reader keeps. */
     static final int DECIMALS = 6;
 
-    private byte[] buffer;
-    private int size;
+    private final FileBytes file = new FileBytes();
     private final Map<String, Box> blocks = new HashMap<>();
     private Box open = Box.EMPTY;
     private String block = "";
 
-    private DxfWriter(int capacity) {
-        buffer = new byte[capacity];
-    }
+    private DxfWriter() {}
 
     /**
      * Begins a drawing with its tables; the next call must be {@link #beginBlocks()}.
@@ -48,7 +40,7 @@ final class DxfWriter {
      * @param layers layers in use, the layer 0 not among them
      */
     static DxfWriter with(List<Layer> layers) {
-        DxfWriter writer = new DxfWriter(1 << 16);
+        DxfWriter writer = new DxfWriter();
         writer.tables(layers);
         return writer;
     }
@@ -190,18 +182,28 @@ final class DxfWriter {
     }
 
     void closedLine(String layer, List<Point> points) {
-        polyline(layer, points, 1);
+        closedLine(layer, points, Point.ORIGIN);
+    }
+
+    /** A closed line of points that are moved first. */
+    void closedLine(String layer, List<Point> points, Point move) {
+        polyline(layer, points, move, 1);
     }
 
     void openLine(String layer, List<Point> points) {
+        openLine(layer, points, Point.ORIGIN);
+    }
+
+    /** A line of points that are moved first. */
+    void openLine(String layer, List<Point> points, Point move) {
         if (points.size() == 2) {
-            line(layer, points.get(0), points.get(1));
+            line(layer, points.get(0).plus(move), points.get(1).plus(move));
         } else {
-            polyline(layer, points, 0);
+            polyline(layer, points, move, 0);
         }
     }
 
-    private void polyline(String layer, List<Point> points, int closed) {
+    private void polyline(String layer, List<Point> points, Point move, int closed) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("a polyline of " + points.size() + " points");
         }
@@ -210,20 +212,15 @@ final class DxfWriter {
         pair(66, 1);
         place(10, 0, 0);
         pair(70, closed);
-        byte[] head = ("  0\r\nVERTEX\r\n  8\r\n" + layer + "\r\n 10\r\n").getBytes(StandardCharsets.US_ASCII);
+        String head = "  0\r\nVERTEX\r\n  8\r\n" + layer + "\r\n 10\r\n";
         for (Point point : points) {
-            reserve(head.length + 2 * NUMBER + 5);
-            System.arraycopy(head, 0, buffer, size, head.length);
-            size = Decimals.put(point.x(), 1, DECIMALS, buffer, size + head.length);
-            newLine();
-            buffer[size++] = ' ';
-            buffer[size++] = '2';
-            buffer[size++] = '0';
-            newLine();
-            size = Decimals.put(point.y(), 1, DECIMALS, buffer, size);
-            newLine();
+            file.put(head);
+            file.put(point.x() + move.x(), 1, DECIMALS);
+            file.put("\r\n 20\r\n");
+            file.put(point.y() + move.y(), 1, DECIMALS);
+            file.put(NEW_LINE);
         }
-        open = open.including(Box.of(points));
+        open = open.including(Box.of(points).moved(move));
         pair(0, "SEQEND");
         pair(8, layer);
     }
@@ -236,51 +233,31 @@ final class DxfWriter {
 
     private void pair(int code, String ascii) {
         code(code);
-        int length = ascii.length();
-        reserve(length + 2);
-        for (int i = 0; i < length; i++) {
-            buffer[size++] = (byte) ascii.charAt(i);
-        }
-        newLine();
+        file.put(ascii);
+        file.put(NEW_LINE);
     }
 
     private void pair(int code, double number) {
         code(code);
-        reserve(NUMBER);
-        size = Decimals.put(number, 1, DECIMALS, buffer, size);
-        newLine();
+        file.put(number, 1, DECIMALS);
+        file.put(NEW_LINE);
     }
 
+    /** Whole numbers stand at the right of six columns. */
     private void pair(int code, int number) {
         code(code);
-        String padded = Integer.toString(number);
-        reserve(16);
-        for (int i = padded.length(); i < 6; i++) {
-            buffer[size++] = ' ';
+        for (int bound = 100_000; bound > Math.max(1, number); bound /= 10) {
+            file.put(' ');
         }
-        for (int i = 0; i < padded.length(); i++) {
-            buffer[size++] = (byte) padded.charAt(i);
-        }
-        newLine();
+        file.whole(number);
+        file.put(NEW_LINE);
     }
 
     private void code(int code) {
-        reserve(5);
-        buffer[size++] = ' ';
-        buffer[size++] = (byte) (code < 10 ? ' ' : '0' + code / 10);
-        buffer[size++] = (byte) ('0' + code % 10);
-        newLine();
-    }
-
-    private void newLine() {
-        buffer[size++] = NEW_LINE[0];
-        buffer[size++] = NEW_LINE[1];
-    }
-
-    private void reserve(int bytes) {
-        if (size + bytes > buffer.length) {
-            buffer = Arrays.copyOf(buffer, Math.max(size + bytes, buffer.length * 2));
-        }
+        file.put(' ');
+        file.put(code < 10 ? ' ' : '0' + code / 10);
+        file.put('0' + code % 10);
+        file.put(NEW_LINE);
     }
 
     Box extents() {
@@ -295,7 +272,7 @@ final class DxfWriter {
     byte[] finish() {
         pair(0, "ENDSEC");
         pair(0, "EOF");
-        DxfWriter header = new DxfWriter(512);
+        DxfWriter header = new DxfWriter();
         header.section("HEADER");
         header.pair(9, "$ACADVER");
         header.pair(1, "AC1009");
@@ -305,9 +282,7 @@ final class DxfWriter {
             header.variable("$EXTMAX", open.right(), open.top());
         }
         header.pair(0, "ENDSEC");
-        byte[] file = Arrays.copyOf(header.buffer, header.size + size);
-        System.arraycopy(buffer, 0, file, header.size, size);
-        return file;
+        return file.after(header.file.all());
     }
 
     private void variable(String name, double x, double y) {

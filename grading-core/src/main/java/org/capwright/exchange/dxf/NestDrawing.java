@@ -94,13 +94,13 @@ final class NestDrawing {
     }
 
     private static void piece(DxfWriter writer, Piece piece, Point move, SizeLayers layers) {
-        writer.closedLine(layers.cut, moved(piece.cutLine(), move));
-        writer.closedLine(layers.net, moved(piece.netLine(), move));
+        writer.closedLine(layers.cut, piece.cutLine(), move);
+        writer.closedLine(layers.net, piece.netLine(), move);
         for (List<Point> fold : FoldLine.of(piece)) {
-            writer.openLine(layers.marks, moved(fold, move));
+            writer.openLine(layers.marks, fold, move);
         }
         for (MarkLine mark : piece.marks()) {
-            writer.openLine(layers.marks, moved(BlockDrawing.flattened(mark.line()), move));
+            writer.openLine(layers.marks, BlockDrawing.flattened(mark.line()), move);
             if (mark.kind() == MarkKind.HALF) {
                 writer.text(
                         layers.marks,
@@ -162,13 +162,5 @@ final class NestDrawing {
             longest = Math.max(longest, piece.size().length() + 8);
         }
         return longest;
-    }
-
-    private static List<Point> moved(List<Point> points, Point move) {
-        List<Point> moved = new ArrayList<>(points.size());
-        for (Point point : points) {
-            moved.add(point.plus(move));
-        }
-        return moved;
     }
 }

@@ -9,6 +9,9 @@ import org.capwright.geometry.Point;
 /** A line of straight chords with positions by arc length along the chords. */
 final class Path {
 
+    /** What lies as near as this to the border of a reach is measured all the same, mm. */
+    private static final double EDGE = 1e-6;
+
     private final Point[] points;
     private final double[] x;
     private final double[] y;
@@ -88,20 +91,29 @@ final class Path {
 
     /** Arc length of the place that is nearest to a point. */
     double locate(Point point) {
-        double nearest = Double.POSITIVE_INFINITY;
+        double nearest = Double.POSITIVE_INFINITY; // squared
+        double reach = Double.POSITIVE_INFINITY;
         double at = 0;
         for (int i = 1; i < reached.length; i++) {
+            double startX = point.x() - x[i - 1];
+            double startY = point.y() - y[i - 1];
+            double chord = reached[i] - reached[i - 1];
+            double within = reach + chord;
+            if (startX * startX + startY * startY > within * within) {
+                continue; // no place of the chord is nearer
+            }
             double chordX = x[i] - x[i - 1];
             double chordY = y[i] - y[i - 1];
             double square = chordX * chordX + chordY * chordY;
-            double dot = (point.x() - x[i - 1]) * chordX + (point.y() - y[i - 1]) * chordY;
+            double dot = startX * chordX + startY * chordY;
             double fraction = square == 0 ? 0 : Math.max(0, Math.min(1, dot / square));
             double offX = x[i - 1] + chordX * fraction - point.x();
             double offY = y[i - 1] + chordY * fraction - point.y();
             double distance = offX * offX + offY * offY; // squared
             if (distance < nearest) {
                 nearest = distance;
-                at = reached[i - 1] + fraction * (reached[i] - reached[i - 1]);
+                reach = Math.sqrt(distance) + EDGE;
+                at = reached[i - 1] + fraction * chord;
             }
         }
         return at;

@@ -1,10 +1,9 @@
 package org.capwright.exchange.hpgl;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.capwright.geometry.Point;
-import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 
 /** Writes strokes as HP-GL in whole plotter units of 0.025 mm. */
 final class HpglWriter {
@@ -18,20 +17,16 @@ final class HpglWriter {
     /** Plotters with small buffers take no more coordinates in one instruction. */
     private static final int PAIRS = 100;
 
-    /** The longest pair of coordinates with what stands about it stays below this. */
-    private static final int PAIR = 48;
-
-    private byte[] bytes = new byte[1 << 16];
-    private int length;
+    private final FileBytes file = new FileBytes();
     private int pen;
 
     HpglWriter() {
-        put("IN;");
+        file.put("IN;");
     }
 
     void pen(int number) {
         if (pen != number) {
-            put("PU;SP" + number + ";\n");
+            file.put("PU;SP" + number + ";\n");
             pen = number;
         }
     }
@@ -39,30 +34,29 @@ final class HpglWriter {
     /** Draws a closed line through points, each put where it lies on the roll. */
     void closedLine(List<Point> points, UnaryOperator<Point> place) {
         openLine(points, place);
-        put("PD");
+        file.put("PD");
         place(place.apply(points.get(0)));
-        put(";\n");
+        file.put(";\n");
     }
 
     /** Draws a line through points, each put where it lies on the roll. */
     void openLine(List<Point> points, UnaryOperator<Point> place) {
-        put("PU");
+        file.put("PU");
         place(place.apply(points.get(0)));
-        put(";\n");
+        file.put(";\n");
         for (int i = 1; i < points.size(); i++) {
-            put(i % PAIRS == 1 ? "PD" : ",");
+            file.put(i % PAIRS == 1 ? "PD" : ",");
             place(place.apply(points.get(i)));
             if (i % PAIRS == 0 || i == points.size() - 1) {
-                put(";\n");
+                file.put(";\n");
             }
         }
     }
 
     private void place(Point at) {
-        reserve(PAIR);
-        length = Decimals.put(units(at.x()), bytes, length);
-        bytes[length++] = ',';
-        length = Decimals.put(units(at.y()), bytes, length);
+        file.whole(units(at.x()));
+        file.put(',');
+        file.whole(units(at.y()));
     }
 
     private static int units(double millimetres) {
@@ -73,22 +67,8 @@ final class HpglWriter {
         return (int) units;
     }
 
-    @SuppressWarnings("deprecation") // The quickest way for letters of one byte each.
-    private void put(String ascii) {
-        int count = ascii.length();
-        reserve(count);
-        ascii.getBytes(0, count, bytes, length);
-        length += count;
-    }
-
-    private void reserve(int more) {
-        if (length + more > bytes.length) {
-            bytes = Arrays.copyOf(bytes, 2 * bytes.length + more);
-        }
-    }
-
     byte[] finish() {
-        put("PU;SP0;\n");
-        return Arrays.copyOf(bytes, length);
+        file.put("PU;SP0;\n");
+        return file.all();
     }
 }

@@ -13,9 +13,6 @@ import org.springframework.http.MediaType;
  */
 record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunFormat {
 
-    private static final int USUAL_BYTES = 256 * 1024;
-    private static final int BYTES_OF_FIGURES = 8 * 1024;
-
     @Override
     public MediaType mediaType() {
         return new MediaType(contentType.getType(), contentType.getSubtype());
@@ -42,13 +39,25 @@ record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunF
     }
 
     static byte[] written(SizeRunResult result, FileFormat format) throws IOException {
-        ByteArrayOutputStream out =
-                new ByteArrayOutputStream(format == FileFormat.CSV ? BYTES_OF_FIGURES : USUAL_BYTES);
+        File out = new File();
         if (format == FileFormat.CSV) {
             result.writeCsv(out);
         } else {
             result.pieces().write(format, out);
         }
         return out.toByteArray();
+    }
+
+    /** Most files come at one go: these are taken once and not copied again. */
+    private static final class File extends ByteArrayOutputStream {
+
+        File() {
+            super(0);
+        }
+
+        @Override
+        public synchronized byte[] toByteArray() {
+            return count == buf.length ? buf : super.toByteArray();
+        }
     }
 }
