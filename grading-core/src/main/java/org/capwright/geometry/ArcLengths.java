@@ -28,11 +28,6 @@ final class ArcLengths {
         return new ArcLengths(ends);
     }
 
-    /** What is known beforehand: the arc lengths up to the end of each segment, mm, not kept by the caller. */
-    static ArcLengths to(double... ends) {
-        return new ArcLengths(ends);
-    }
-
     double total() {
         return ends[ends.length - 1];
     }
@@ -58,6 +53,15 @@ final class ArcLengths {
             }
         }
         return low;
+    }
+
+    /** Those of the part between two arc lengths, which has these segments, first and last perhaps cut short. */
+    ArcLengths part(int first, int last, double from, double to) {
+        double[] part = new double[last - first + 1];
+        for (int i = 0; i < part.length; i++) {
+            part[i] = Math.min(to, ends[first + i]) - Math.max(0, from);
+        }
+        return new ArcLengths(part);
     }
 
     /** Those of the curve run through from its end. */

@@ -91,14 +91,20 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         if (t == 1) {
             return end;
         }
+        return new Point(x(t), y(t));
+    }
+
+    double x(double t) {
+        return t == 0 ? start.x() : t == 1 ? end.x() : at(t, start.x(), control1.x(), control2.x(), end.x());
+    }
+
+    double y(double t) {
+        return t == 0 ? start.y() : t == 1 ? end.y() : at(t, start.y(), control1.y(), control2.y(), end.y());
+    }
+
+    private static double at(double t, double p, double q, double r, double s) {
         double u = 1 - t;
-        double a = u * u * u;
-        double b = 3 * u * u * t;
-        double c = 3 * u * t * t;
-        double d = t * t * t;
-        return new Point(
-                a * start.x() + b * control1.x() + c * control2.x() + d * end.x(),
-                a * start.y() + b * control1.y() + c * control2.y() + d * end.y());
+        return u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * s;
     }
 
     /**
@@ -162,24 +168,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
             Point tangent = tangentAt(t);
             return new Point(at.x() + distance * tangent.y(), at.y() - distance * tangent.x());
         }
-        double x;
-        double y;
-        if (t == 0) {
-            x = start.x();
-            y = start.y();
-        } else if (t == 1) {
-            x = end.x();
-            y = end.y();
-        } else {
-            double u = 1 - t;
-            double a = u * u * u;
-            double b = 3 * u * u * t;
-            double c = 3 * u * t * t;
-            double d = t * t * t;
-            x = a * start.x() + b * control1.x() + c * control2.x() + d * end.x();
-            y = a * start.y() + b * control1.y() + c * control2.y() + d * end.y();
-        }
-        return new Point(x + distance * (dy / speed), y - distance * (dx / speed));
+        return new Point(x(t) + distance * (dy / speed), y(t) - distance * (dx / speed));
     }
 
     /**

@@ -193,25 +193,18 @@ public final class Curve {
         }
         Place first = placeAt(from);
         Place last = placeAt(to);
-        Cubic[] kept = new Cubic[last.segment - first.segment + 1];
-        double[] ends = new double[kept.length];
-        int count = 0;
-        for (int i = first.segment; i <= last.segment; i++) {
-            double a = i == first.segment ? first.t : 0;
-            double b = i == last.segment ? last.t : 1;
-            if (b > a) {
-                Cubic piece = segments.get(i).part(a, b);
-                ends[count] = Math.min(to, lengths().after(i)) - Math.max(0, from);
-                kept[count] = count == 0 ? piece : startingAt(kept[count - 1].end(), piece);
-                count++;
-            }
-        }
-        if (count == 0) {
+        int low = first.t == 1 ? first.segment + 1 : first.segment;
+        int high = last.t == 0 ? last.segment - 1 : last.segment;
+        if (low > high || first.segment == last.segment && first.t >= last.t) {
             throw new IllegalArgumentException(
                     "no part of a curve of length " + length() + " lies between " + from + " and " + to);
         }
-        ArcLengths known = ArcLengths.to(Arrays.copyOf(ends, count));
-        return new Curve(List.of(Arrays.copyOf(kept, count)), () -> known);
+        Cubic[] kept = new Cubic[high - low + 1];
+        for (int i = low; i <= high; i++) {
+            Cubic piece = segments.get(i).part(i == first.segment ? first.t : 0, i == last.segment ? last.t : 1);
+            kept[i - low] = i == low ? piece : startingAt(kept[i - low - 1].end(), piece);
+        }
+        return new Curve(List.of(kept), () -> lengths().part(low, high, from, to));
     }
 
     private static Cubic startingAt(Point start, Cubic piece) {

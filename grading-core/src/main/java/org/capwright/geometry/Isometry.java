@@ -25,9 +25,13 @@ public record Isometry(double xx, double xy, double yx, double yy, double dx, do
     public static Isometry reflection(Point through, Point along) {
         double cosine = along.x() * along.x() - along.y() * along.y();
         double sine = 2 * along.x() * along.y();
-        Isometry linear = new Isometry(cosine, sine, sine, -cosine, 0, 0);
-        Point shift = through.minus(linear.of(through));
-        return new Isometry(cosine, sine, sine, -cosine, shift.x(), shift.y());
+        return new Isometry(
+                cosine,
+                sine,
+                sine,
+                -cosine,
+                through.x() - (cosine * through.x() + sine * through.y()),
+                through.y() - (sine * through.x() - cosine * through.y()));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.capwright.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,29 +19,42 @@ public final class Simplicity {
     private final double[] y;
     private final boolean closed;
 
-    private Simplicity(List<Point> points, boolean closed) {
-        int count = points.size();
+    private Simplicity(double[] x, double[] y, boolean closed) {
+        this.x = x;
+        this.y = y;
         this.closed = closed;
-        x = new double[closed ? count + 1 : count];
-        y = new double[x.length];
-        for (int i = 0; i < count; i++) {
-            x[i] = points.get(i).x();
-            y[i] = points.get(i).y();
-        }
-        if (closed) {
-            x[count] = x[0];
-            y[count] = y[0];
-        }
     }
 
     /**
-     * Whether an open line certainly meets itself nowhere.
+     * Whether a curve, as chords that keep within a distance of it, certainly meets itself nowhere.
      *
-     * @param points two or more
+     * @param curve an open curve
+     * @param tolerance greatest distance of the chords, mm, above 0
      * @return false where that is not certain
      */
-    public static boolean ofLine(List<Point> points) {
-        return points.size() > 1 && new Simplicity(points, false).proved();
+    public static boolean ofCurve(Curve curve, double tolerance) {
+        List<Cubic> segments = curve.segments();
+        int[] chords = new int[segments.size()];
+        int most = 1;
+        for (int i = 0; i < chords.length; i++) {
+            chords[i] = segments.get(i).chordsWithin(tolerance);
+            most += chords[i];
+        }
+        double[] x = new double[most];
+        double[] y = new double[most];
+        x[0] = curve.start().x();
+        y[0] = curve.start().y();
+        int last = 0;
+        for (int i = 0; i < chords.length; i++) {
+            Cubic segment = segments.get(i);
+            for (int k = 1; k <= chords[i]; k++) {
+                double t = (double) k / chords[i];
+                x[last + 1] = segment.x(t);
+                y[last + 1] = segment.y(t);
+                last += x[last + 1] == x[last] && y[last + 1] == y[last] ? 0 : 1;
+            }
+        }
+        return last > 0 && new Simplicity(Arrays.copyOf(x, last + 1), Arrays.copyOf(y, last + 1), false).proved();
     }
 
     /**
@@ -50,7 +64,19 @@ public final class Simplicity {
      * @return false where that is not certain
      */
     public static boolean ofRing(List<Point> points) {
-        return points.size() > 2 && new Simplicity(points, true).proved();
+        int count = points.size();
+        if (count < 3) {
+            return false;
+        }
+        double[] x = new double[count + 1];
+        double[] y = new double[count + 1];
+        for (int i = 0; i < count; i++) {
+            x[i] = points.get(i).x();
+            y[i] = points.get(i).y();
+        }
+        x[count] = x[0];
+        y[count] = y[0];
+        return new Simplicity(x, y, true).proved();
     }
 
     private boolean proved() {

@@ -22,11 +22,11 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
     private static final double SHARE = 0.75;
 
     static Creases of(PleatFold fold, Point first, Point last, Point into, double lean) {
-        return new Creases(fold, first, last, turned(into, -lean), into, turned(into, lean));
-    }
-
-    private static Point turned(Point vector, double angle) {
-        return vector.times(Math.cos(angle)).plus(vector.left().times(Math.sin(angle)));
+        double cos = Math.cos(lean);
+        double sin = Math.sin(lean);
+        Point firstWay = new Point(into.x() * cos + into.y() * sin, into.y() * cos - into.x() * sin);
+        Point lastWay = new Point(into.x() * cos - into.y() * sin, into.y() * cos + into.x() * sin);
+        return new Creases(fold, first, last, firstWay, into, lastWay);
     }
 
     private boolean foldFirst() {
@@ -56,6 +56,11 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
 
     Isometry second() {
         return foldFirst() ? Isometry.reflection(middle(), middleWay) : Isometry.reflection(last, lastWay);
+    }
+
+    /** How the strip beyond the fold is laid, if that before it is laid by a motion: both creases reflect what lies beyond them, the later one first. */
+    Isometry beyond(Isometry place) {
+        return place.after(first()).after(second());
     }
 
     /** The lines as they are drawn, the inner crease from the corner that the cut edge has on it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
+import org.capwright.geometry.Isometry;
 import org.capwright.geometry.Point;
 
 /** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. Immutable once made. */
@@ -28,17 +29,14 @@ public final class EdgeTruing {
     private final boolean pieceOnRight;
 
     /** The visible pieces in order, as they lie on the flat edge: one more than folds, empty where two folds share a placement line. */
-    private final List<List<Cubic>> visible = new ArrayList<>();
+    private final List<List<Cubic>> visible;
 
-    /** The same pieces folded: the seam. */
-    private final List<List<Cubic>> folded = new ArrayList<>();
+    private final List<Creases> creases;
 
-    private final List<Creases> creases = new ArrayList<>();
+    /** How the visible pieces are laid into the folded plane, where they are the seam. */
+    private final List<Isometry> places;
 
-    /** Where the strips before the folds lie, and the last one. */
-    private final List<FoldedPlace> places = new ArrayList<>();
-
-    private final List<UnderLayers> under = new ArrayList<>();
+    private final List<UnderLayers> under;
     private double overhangFront;
     private double overhangBack;
 
@@ -59,6 +57,11 @@ public final class EdgeTruing {
         this.layout = layout;
         Point apex = flat.pointAtLength(layout.front().edge());
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
+        int folds = layout.folds().size();
+        visible = new ArrayList<>(folds + 1);
+        creases = new ArrayList<>(folds);
+        places = new ArrayList<>(folds + 1);
+        under = new ArrayList<>(folds);
         cutOut();
         fold();
         for (int i = 0; i < creases.size(); i++) {
@@ -98,15 +101,13 @@ public final class EdgeTruing {
     }
 
     private void fold() {
-        FoldedPlace place = FoldedPlace.START;
+        Isometry place = Isometry.NONE; // the strip before the first fold keeps its place
         places.add(place);
-        folded.add(place.of(visible.get(0)));
         for (int i = 0; i < layout.folds().size(); i++) {
             Creases here = creases(i);
             creases.add(here);
-            place = place.beyond(here);
+            place = here.beyond(place);
             places.add(place);
-            folded.add(place.of(visible.get(i + 1)));
         }
     }
 
@@ -188,67 +189,69 @@ public final class EdgeTruing {
             chain.addAll(visible.get(i + 1));
             lines.add(here.lines(corner, lengths[i], under.get(i).depth()));
         }
-        Chain seam = new Chain();
-        for (List<Cubic> piece : folded) {
-            seam.addAll(piece);
-        }
-        return new TruedEdge(chain.curve(), lines, seam.curve(), overhangFront, overhangBack);
+        return new TruedEdge(chain.curve(), lines, overhangFront, overhangBack);
     }
 
-    /** Follows the seam away from a fold, on the side where its under-layers lie, as far as the inner crease. */
-    private UnderLayers underLayers(int index, Creases here, FoldedPlace place, FoldedPlace beyond) {
+    /** Follows the seam away from a fold, on the side where its under-layers lie, as far as the inner crease. The creases are looked at from the flat cloth of each piece. */
+    private UnderLayers underLayers(int index, Creases here, Isometry place, Isometry beyond) {
         boolean toBack = here.fold().lie() == Lie.TO_BACK;
-        FoldedPlace inner = toBack ? beyond : place;
-        FoldedPlace outer = toBack ? place : beyond;
+        Isometry inner = toBack ? beyond : place;
+        Isometry outer = toBack ? place : beyond;
         HalfPlane middle =
                 HalfPlane.from(inner.of(here.middle()), inner.turned(here.middleWay()), inner.of(here.placement()));
         HalfPlane fold =
                 HalfPlane.from(outer.of(here.foldPoint()), outer.turned(here.foldWay()), inner.of(here.middle()));
-        List<Cubic> arc = new ArrayList<>();
+        List<UnderLayers.Over> arc = new ArrayList<>(4);
         int step = toBack ? -1 : 1;
-        for (int piece = toBack ? index : index + 1; piece >= 0 && piece < folded.size(); piece += step) {
-            List<Cubic> segments = folded.get(piece);
+        for (int piece = toBack ? index : index + 1; piece >= 0 && piece < visible.size(); piece += step) {
+            List<Cubic> segments = visible.get(piece);
+            Isometry motion = places.get(piece);
+            HalfPlane middleHere = middle.before(motion);
+            HalfPlane foldHere = fold.before(motion);
             for (int i = 0; i < segments.size(); i++) {
                 Cubic segment = toBack ? segments.get(segments.size() - 1 - i).reversed() : segments.get(i);
-                double crossing = middle.firstOutside(segment);
+                double crossing = middleHere.firstOutside(segment);
                 Cubic covered = crossing < 1 ? segment.part(0, crossing) : segment;
                 // on the wrong side of the fold line the top layer itself lies
-                if (fold.reaches(covered, ROUNDING)) {
+                if (foldHere.reaches(covered, ROUNDING)) {
                     throw TruedEdge.doesNotLie();
                 }
-                arc.add(covered);
+                arc.add(new UnderLayers.Over(covered, motion));
                 if (crossing < 1) {
-                    return new UnderLayers(arc, fold.depth(covered.end()));
+                    return new UnderLayers(arc, foldHere.depth(covered.end()));
                 }
             }
         }
         Point end = arc.isEmpty()
                 ? outer.of(here.foldPoint())
                 : arc.get(arc.size() - 1).end();
-        Point way = toBack
-                ? folded.get(0).isEmpty()
-                        ? flat.tangentAtLength(0).times(-1)
-                        : folded.get(0).get(0).tangentAt(0).times(-1)
-                : lastTangent();
+        Point way = toBack ? firstTangent().times(-1) : lastTangent();
         double advance = middle.outward().dot(way);
         if (advance < LEAST_ADVANCE) {
             throw TruedEdge.doesNotLie();
         }
         double overhang = -middle.outside(end) / advance;
-        arc.add(Cubic.line(end, end.plus(way.times(overhang))));
+        Cubic prolonged = Cubic.line(end, end.plus(way.times(overhang)));
+        arc.add(new UnderLayers.Over(prolonged, Isometry.NONE));
         if (toBack) {
             overhangFront = Math.max(overhangFront, overhang);
         } else {
             overhangBack = Math.max(overhangBack, overhang);
         }
-        return new UnderLayers(arc, fold.depth(arc.get(arc.size() - 1).end()));
+        return new UnderLayers(arc, fold.depth(prolonged.end()));
+    }
+
+    private Point firstTangent() {
+        List<Cubic> first = visible.get(0);
+        return first.isEmpty() ? flat.tangentAtLength(0) : first.get(0).tangentAt(0);
     }
 
     private Point lastTangent() {
-        for (int piece = folded.size() - 1; piece >= 0; piece--) {
-            List<Cubic> segments = folded.get(piece);
+        for (int piece = visible.size() - 1; piece >= 0; piece--) {
+            List<Cubic> segments = visible.get(piece);
             if (!segments.isEmpty()) {
-                return segments.get(segments.size() - 1).tangentAt(1);
+                return places.get(piece)
+                        .turned(segments.get(segments.size() - 1).tangentAt(1));
             }
         }
         return flat.tangentAtLength(flat.length());

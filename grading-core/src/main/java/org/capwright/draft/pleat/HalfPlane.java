@@ -1,6 +1,7 @@
 package org.capwright.draft.pleat;
 
 import org.capwright.geometry.Cubic;
+import org.capwright.geometry.Isometry;
 import org.capwright.geometry.Point;
 
 /**
@@ -30,7 +31,13 @@ record HalfPlane(Point on, Point outward) {
 
     /** How far a point lies beyond the crease, mm; negative inside. */
     double outside(Point point) {
-        return point.minus(on).dot(outward);
+        return (point.x() - on.x()) * outward.x() + (point.y() - on.y()) * outward.y();
+    }
+
+    /** What comes to lie on this side by a motion. */
+    HalfPlane before(Isometry motion) {
+        Isometry back = motion.inverse();
+        return new HalfPlane(back.of(on), back.turned(outward));
     }
 
     /** How far a point lies from the crease, mm. */

@@ -2,7 +2,6 @@ package org.capwright.draft.pleat;
 
 import java.util.List;
 import org.capwright.geometry.Curve;
-import org.capwright.geometry.Point;
 import org.capwright.geometry.Simplicity;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
@@ -15,11 +14,10 @@ import org.locationtech.jts.geom.GeometryFactory;
  *
  * @param curve the edge to cut, in the order of travel of the flat edge; it has the flat edge's ends, and its course outside the pleats
  * @param lines the lines of each fold, in order of arc length
- * @param seam the edge as folded: the visible pieces, each joined to the one before; the strip before the first fold keeps its place
  * @param overhangFront how far an under-layer reaches beyond the front end of the seam, mm, 0 for most
  * @param overhangBack how far an under-layer reaches beyond the back end of the seam, mm, 0 for most
  */
-public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double overhangFront, double overhangBack) {
+public record TruedEdge(Curve curve, List<FoldLines> lines, double overhangFront, double overhangBack) {
 
     private static final double FLATTENING = 0.01;
 
@@ -28,7 +26,6 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double o
      *
      * @param curve the edge to cut
      * @param lines the lines of each fold, in order
-     * @param seam the edge as folded
      * @param overhangFront how far an under-layer reaches beyond the front end, mm
      * @param overhangBack how far an under-layer reaches beyond the back end, mm
      */
@@ -69,11 +66,10 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Curve seam, double o
      * @return false where it cannot be cut
      */
     public boolean isSimple() {
-        List<Point> points = curve.flattened(FLATTENING);
-        if (Simplicity.ofLine(points)) {
+        if (Simplicity.ofCurve(curve, FLATTENING)) {
             return true;
         }
-        Coordinate[] coordinates = points.stream()
+        Coordinate[] coordinates = curve.flattened(FLATTENING).stream()
                 .map(point -> new Coordinate(point.x(), point.y()))
                 .toArray(Coordinate[]::new);
         return new GeometryFactory().createLineString(coordinates).isSimple();

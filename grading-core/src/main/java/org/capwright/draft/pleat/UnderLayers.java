@@ -6,31 +6,47 @@ import org.capwright.geometry.Isometry;
 import org.capwright.geometry.Point;
 
 /**
- * The seam over the under-layers of one fold, in the folded plane.
+ * The seam over the under-layers of one fold.
  *
- * @param arc from the fold to the inner crease
+ * @param arc the seam from the fold to the inner crease
  * @param depth from the fold line, square to it, to where the inner crease meets the seam, mm
  */
-record UnderLayers(List<Cubic> arc, double depth) {
+record UnderLayers(List<Over> arc, double depth) {
+
+    /**
+     * A piece of the seam over them.
+     *
+     * @param segment where it lies on the flat cloth
+     * @param motion lays it into the seam
+     */
+    record Over(Cubic segment, Isometry motion) {
+
+        Point end() {
+            return motion.of(segment.end());
+        }
+
+        /** The segment after a further motion. */
+        Cubic moved(Isometry further) {
+            return further.after(motion).of(segment);
+        }
+    }
 
     /** Shorter pieces are left out: the next one is made to start where the one before ends. */
     private static final double NOTHING = 1e-7;
 
     /** Adds what the seam cuts of both layers, unfolded, from the first mark over the inner crease to the last mark. Gives back where it meets the inner crease. */
-    Point unfoldedOnto(Chain chain, Creases creases, FoldedPlace place, FoldedPlace beyond) {
+    Point unfoldedOnto(Chain chain, Creases creases, Isometry place, Isometry beyond) {
         // Before the inner crease lies the layer next to the first mark: reflected where that mark is the fold.
-        Isometry before = creases.fold().lie() == Lie.TO_BACK ? place.motion().after(creases.first()) : place.motion();
-        Isometry after = creases.fold().lie() == Lie.TO_BACK
-                ? beyond.motion()
-                : place.motion().after(creases.first());
+        Isometry before = creases.fold().lie() == Lie.TO_BACK ? place.after(creases.first()) : place;
+        Isometry after = creases.fold().lie() == Lie.TO_BACK ? beyond : place.after(creases.first());
         Isometry ontoFirst = before.inverse();
         Isometry ontoLast = after.inverse();
-        for (Cubic segment : arc) {
-            add(chain, creases.firstPoint(), ontoFirst.of(segment));
+        for (int i = 0; i < arc.size(); i++) {
+            add(chain, creases.firstPoint(), arc.get(i).moved(ontoFirst));
         }
         Point corner = ontoFirst.of(arc.get(arc.size() - 1).end());
         for (int i = arc.size() - 1; i >= 0; i--) {
-            add(chain, creases.firstPoint(), ontoLast.of(arc.get(i).reversed()));
+            add(chain, creases.firstPoint(), arc.get(i).moved(ontoLast).reversed());
         }
         chain.endAt(creases.last());
         return corner;
