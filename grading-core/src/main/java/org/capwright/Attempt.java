@@ -39,11 +39,33 @@ record Attempt(
     /** What is wrong with the whole run and its pieces; nothing where they can be made. */
     List<Violation> wrong() {
         try {
-            PatternDrafter.draft(title, SizeRun.grade(style, base, sizes.labels(), sizes.base(), rules), options);
-            return List.of();
+            return PatternDrafter.wrong(graded(), options);
         } catch (InvalidMeasuresException e) {
             return e.violations();
         }
+    }
+
+    /** Whether nothing is wrong: found out sooner than what is wrong. */
+    boolean works() {
+        try {
+            return PatternDrafter.canDraft(graded(), options);
+        } catch (InvalidMeasuresException e) {
+            return false;
+        }
+    }
+
+    /** Whether every size can be drafted, whatever becomes of its pieces: found out at once. */
+    boolean drafts() {
+        try {
+            graded();
+            return true;
+        } catch (InvalidMeasuresException e) {
+            return false;
+        }
+    }
+
+    private SizeRun graded() {
+        return SizeRun.grade(style, base, sizes.labels(), sizes.base(), rules);
     }
 
     /** How much more a subject measures in a size than in the base size. */

@@ -22,28 +22,33 @@ final class WorkingRange {
     private static final double SHOWN = 0.01;
 
     private final DoublePredicate works;
+    private final DoublePredicate mayWork;
     private final double grid;
     private final int steps;
 
-    private WorkingRange(DoublePredicate works, Quantity quantity, int steps) {
-        this.works = works;
+    /** Whether a value works: what {@code mayWork} says is known sooner, and mostly right; both may be one. */
+    record Trial(DoublePredicate mayWork, DoublePredicate works) {}
+
+    private WorkingRange(Trial trial, Quantity quantity, int steps) {
+        this.works = trial.works;
+        this.mayWork = trial.mayWork;
         this.steps = steps;
         this.grid = quantity == Quantity.COUNT ? 1 : quantity == Quantity.LENGTH ? SHOWN : SHOWN / 100;
     }
 
     /** The same violation with bounds that work, at least one of them; nothing where nothing works. */
-    static Optional<Violation> of(Violation violation, double[] ends, DoublePredicate works) {
-        return of(violation, ends, new WorkingRange(works, violation.quantity(), STEPS));
+    static Optional<Violation> of(Violation violation, double[] ends, Trial trial) {
+        return of(violation, ends, new WorkingRange(trial, violation.quantity(), STEPS));
     }
 
     /** The same with few trials. */
-    static Optional<Violation> coarse(Violation violation, double[] ends, DoublePredicate works) {
-        return of(violation, ends, new WorkingRange(works, violation.quantity(), FEW));
+    static Optional<Violation> coarse(Violation violation, double[] ends, Trial trial) {
+        return of(violation, ends, new WorkingRange(trial, violation.quantity(), FEW));
     }
 
     /** The same violation from a value that works to as far as it works on the way to its other bound. */
-    static Violation from(Violation violation, double near, double[] ends, DoublePredicate works) {
-        WorkingRange range = new WorkingRange(works, violation.quantity(), STEPS);
+    static Violation from(Violation violation, double near, double[] ends, Trial trial) {
+        WorkingRange range = new WorkingRange(trial, violation.quantity(), STEPS);
         boolean up = near > violation.value().orElse(near);
         OptionalDouble asked = up ? violation.greatest() : violation.least();
         OptionalDouble far = asked.isEmpty()
@@ -126,7 +131,13 @@ final class WorkingRange {
         return works(end) ? end : between(good, end);
     }
 
+    /** The place is looked for by what is known soon; where that was wrong, once more on this side of it. */
     private double between(double good, double bad) {
+        double found = between(good, bad, mayWork);
+        return mayWork == works || found == good || works(found) ? found : between(good, found, works);
+    }
+
+    private double between(double good, double bad, DoublePredicate trial) {
         double works = good;
         double fails = bad;
         for (int i = 0; i < HALVINGS && Math.abs(works - fails) > grid * 1.5; i++) {
@@ -134,7 +145,7 @@ final class WorkingRange {
             if (middle == works || middle == fails) {
                 break;
             }
-            if (works(middle)) {
+            if (trial.test(clean(middle))) {
                 works = middle;
             } else {
                 fails = middle;

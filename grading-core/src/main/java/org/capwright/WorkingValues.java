@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.function.DoublePredicate;
 import org.capwright.draft.CapFit;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
@@ -26,11 +26,14 @@ final class WorkingValues {
     /** How often a draft may find something wrong before the search is given up. */
     private static final int ROUNDS = 24;
 
-    /** How many sizes are drafted in all before ranges are no longer widened. */
-    private static final int MOST_DRAFTS = 800;
+    /** How many sizes are tried with their pieces in all before ranges are no longer widened. */
+    private static final int MOST_SIZES = 800;
 
-    /** A cap whose halves are fitted apart takes longer by about this. */
-    private static final int SLOWER = 10;
+    /** The time that a size takes with its pieces, in shares; a cap whose halves are fitted apart takes longer by about as much. */
+    private static final int SHARES = 10;
+
+    /** The time that a size takes without pieces, in shares. */
+    private static final int DRAFT = 1;
 
     /** A bound that does not hold is moved inward by this, then by twice as much and so on, mm or as a share. */
     private static final double NUDGE = 0.01;
@@ -57,6 +60,7 @@ final class WorkingValues {
     private final List<Violation> found = new ArrayList<>();
     private final Map<Subject, Violation> first = new LinkedHashMap<>();
     private final Map<Subject, Double> mended = new LinkedHashMap<>();
+    private final boolean slow;
     private Attempt now;
     private int left;
 
@@ -64,8 +68,8 @@ final class WorkingValues {
         this.asked = asked;
         this.way = way;
         this.now = asked;
-        boolean slow = asked.style().fit() instanceof CapFit.HalvesFor;
-        this.left = MOST_DRAFTS / asked.sizes().labels().size() / (slow ? SLOWER : 1);
+        this.slow = asked.style().fit() instanceof CapFit.HalvesFor;
+        this.left = MOST_SIZES * (slow ? 1 : SHARES) / asked.sizes().labels().size();
     }
 
     /** The refusal with bounds that work. */
@@ -130,7 +134,7 @@ final class WorkingValues {
             if (!moved) {
                 return false;
             }
-            left--;
+            left -= SHARES;
             wrong = now.wrong();
         }
         return wrong.isEmpty();
@@ -144,15 +148,7 @@ final class WorkingValues {
             return OptionalDouble.empty();
         }
         if (violation.least().isEmpty() && violation.greatest().isEmpty()) {
-            return WorkingRange.of(
-                            violation,
-                            Attempt.ends(subject),
-                            value -> works(
-                                    now,
-                                    subject,
-                                    value,
-                                    left -> left.stream()
-                                            .noneMatch(v -> subject(v).equals(subject))))
+            return WorkingRange.of(violation, Attempt.ends(subject), mending(subject))
                     .map(range -> OptionalDouble.of(nearest(range)))
                     .orElse(OptionalDouble.empty());
         }
@@ -197,10 +193,7 @@ final class WorkingValues {
         if (violation.value().isEmpty()) {
             return Optional.empty();
         }
-        return WorkingRange.coarse(
-                violation,
-                Attempt.ends(violation.subject()),
-                value -> works(asked, violation.subject(), value, List::isEmpty));
+        return WorkingRange.coarse(violation, Attempt.ends(violation.subject()), trial(asked, violation.subject()));
     }
 
     /** From the value that was found to as far as it works. */
@@ -208,21 +201,49 @@ final class WorkingValues {
         Subject subject = violation.subject();
         Double near = mended.get(subject);
         // Where not all can be mended, a range is named if it mends what is complained of here.
-        Predicate<List<Violation>> mends = all
-                ? List::isEmpty
-                : rest -> rest.stream().noneMatch(v -> subject(v).equals(subject));
-        if (near == null || !all && !works(now, subject, near, mends)) {
+        if (near == null || !all && !mends(subject, near)) {
             return Optional.empty();
         }
-        return Optional.of(
-                WorkingRange.from(violation, near, Attempt.ends(subject), value -> works(now, subject, value, mends)));
+        return Optional.of(WorkingRange.from(
+                violation, near, Attempt.ends(subject), all ? trial(now, subject) : mending(subject)));
     }
 
-    private boolean works(Attempt attempt, Subject subject, double value, Predicate<List<Violation>> mends) {
-        return left-- > 0
-                && attempt.with(subject, value)
-                        .map(Attempt::wrong)
-                        .filter(mends)
+    /** Whether nothing is wrong with a value; drafts, where they take less time than pieces, mostly decide it. */
+    private WorkingRange.Trial trial(Attempt attempt, Subject subject) {
+        DoublePredicate works = value -> works(attempt, subject, value);
+        return slow
+                ? new WorkingRange.Trial(works, works)
+                : new WorkingRange.Trial(
+                        value -> spent(DRAFT)
+                                && attempt.with(subject, value)
+                                        .filter(Attempt::drafts)
+                                        .isPresent(),
+                        works);
+    }
+
+    private WorkingRange.Trial mending(Subject subject) {
+        DoublePredicate mends = value -> mends(subject, value);
+        return new WorkingRange.Trial(mends, mends);
+    }
+
+    /** Whether there is time left, which is taken. */
+    private boolean spent(int share) {
+        left -= share;
+        return left + share > 0;
+    }
+
+    /** Whether nothing is wrong with a value. */
+    private boolean works(Attempt attempt, Subject subject, double value) {
+        return spent(SHARES)
+                && attempt.with(subject, value).filter(Attempt::works).isPresent();
+    }
+
+    /** Whether nothing is wrong any more with the subject of a value, though something else may be. */
+    private boolean mends(Subject subject, double value) {
+        return spent(SHARES)
+                && now.with(subject, value)
+                        .filter(attempt -> attempt.wrong().stream()
+                                .noneMatch(v -> subject(v).equals(subject)))
                         .isPresent();
     }
 

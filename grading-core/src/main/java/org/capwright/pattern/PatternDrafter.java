@@ -34,14 +34,7 @@ public final class PatternDrafter {
      */
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
         check(options);
-        boolean folded = options.marking().halves() == Halves.ON_FOLD;
-        CutInstruction overlayCut = cut(folded
-                && run.sizes().stream()
-                        .allMatch(s -> s.draft()
-                                .overlay()
-                                .map(PatternDrafter::overlaySymmetrical)
-                                .orElse(true)));
-        CutInstruction sleeveCut = cut(folded && run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft())));
+        Drafts drafts = Drafts.of(run, options);
         Map<PieceKind, LabelPlace> leading = new EnumMap<>(PieceKind.class);
         List<List<Piece>> sizes =
                 new ArrayList<>(Collections.nCopies(run.sizes().size(), List.of()));
@@ -51,7 +44,7 @@ public final class PatternDrafter {
             try {
                 List<Piece> pieces = new ArrayList<>(4);
                 List<PieceInside> insides = new ArrayList<>(4);
-                for (PieceDraft draft : drafts(size, options, overlayCut, sleeveCut)) {
+                for (PieceDraft draft : drafts.of(size)) {
                     PieceInside inside = PieceInside.of(draft, options.marking(), insides);
                     Piece piece = PieceFinish.of(
                             title, draft, inside, options, Optional.ofNullable(leading.get(draft.kind())));
@@ -64,13 +57,62 @@ public final class PatternDrafter {
             }
         }
         if (!refused.isEmpty()) {
-            throw new InvalidMeasuresException(refused.entrySet().stream()
-                    .flatMap(entry -> entry.getValue().violations().stream()
-                            .map(violation -> violation.inSize(
-                                    run.sizes().get(entry.getKey()).label())))
-                    .toList());
+            throw new InvalidMeasuresException(inSizes(refused, run));
         }
         return new PatternSet(title, run, List.copyOf(sizes), options.finishing());
+    }
+
+    private static List<Violation> inSizes(Map<Integer, InvalidMeasuresException> refused, SizeRun run) {
+        return refused.entrySet().stream()
+                .flatMap(entry -> entry.getValue().violations().stream()
+                        .map(violation ->
+                                violation.inSize(run.sizes().get(entry.getKey()).label())))
+                .toList();
+    }
+
+    /**
+     * What {@link #draft} would refuse, without the work of drafting pieces: only their outlines are drawn.
+     *
+     * @param run the graded run
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @return everything found wrong, with the greatest values that work; nothing where all pieces can be drafted
+     */
+    public static List<Violation> wrong(SizeRun run, PatternOptions options) {
+        List<Violation> found = OptionChecks.of(options);
+        if (!found.isEmpty()) {
+            return found;
+        }
+        Drafts drafts = Drafts.of(run, options);
+        Map<Integer, InvalidMeasuresException> refused = new TreeMap<>();
+        for (int index = 0; index < run.sizes().size(); index++) {
+            try {
+                drafts.of(run.sizes().get(index)).forEach(draft -> PieceFinish.checkOutlines(draft, options));
+            } catch (InvalidMeasuresException e) {
+                refused.put(index, e);
+            }
+        }
+        return inSizes(refused, run);
+    }
+
+    /**
+     * Whether all pieces can be drafted in all sizes; no bound is looked for.
+     *
+     * @param run the graded run
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @return false where {@link #draft} would refuse
+     */
+    public static boolean canDraft(SizeRun run, PatternOptions options) {
+        if (!OptionChecks.of(options).isEmpty()) {
+            return false;
+        }
+        Drafts drafts = Drafts.of(run, options);
+        try {
+            return fromBase(run).stream()
+                    .flatMap(index -> drafts.of(run.sizes().get(index)).stream())
+                    .allMatch(draft -> PieceFinish.canBeCut(draft, options));
+        } catch (InvalidMeasuresException e) {
+            return false;
+        }
     }
 
     /** The places of the sizes, the base size first: the others follow it in what is not drafted. */
@@ -98,6 +140,41 @@ public final class PatternDrafter {
         }
     }
 
+    /** The pieces of each size as they are drafted, cut alike in all sizes. */
+    private record Drafts(PatternOptions options, CutInstruction overlay, CutInstruction sleeve) {
+
+        static Drafts of(SizeRun run, PatternOptions options) {
+            boolean folded = options.marking().halves() == Halves.ON_FOLD;
+            return new Drafts(
+                    options,
+                    cut(folded
+                            && run.sizes().stream()
+                                    .allMatch(s -> s.draft()
+                                            .overlay()
+                                            .map(PatternDrafter::overlaySymmetrical)
+                                            .orElse(true))),
+                    cut(folded && run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft()))));
+        }
+
+        List<PieceDraft> of(GradedSize size) {
+            SleeveDraft draft = size.draft();
+            List<PieceDraft> drafts = new ArrayList<>(4);
+            if (draft.overlay().isPresent()) {
+                drafts.addAll(OverlayPieces.of(size.label(), draft, options, overlay));
+            }
+            draft.underSleeve()
+                    .ifPresent(under -> drafts.add(
+                            SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeve)));
+            if (drafts.isEmpty()) {
+                drafts.add(SleevePieces.baseSleeve(size.label(), draft, options.allowances(), sleeve));
+            }
+            if (options.finishing().strips() == Strips.AS_PIECES) {
+                drafts.addAll(StripPieces.of(size.label(), draft));
+            }
+            return drafts;
+        }
+    }
+
     private static CutInstruction cut(boolean symmetrical) {
         return new CutInstruction(2, symmetrical ? CutInstruction.Laying.ON_FOLD : CutInstruction.Laying.MIRRORED_PAIR);
     }
@@ -116,23 +193,5 @@ public final class PatternDrafter {
                 .map(UnderSleeve::symmetrical)
                 .orElse(draft.base().symmetrical());
         return equalHalves && equalGaps;
-    }
-
-    private static List<PieceDraft> drafts(
-            GradedSize size, PatternOptions options, CutInstruction overlayCut, CutInstruction sleeveCut) {
-        SleeveDraft draft = size.draft();
-        List<PieceDraft> drafts = new ArrayList<>(4);
-        Optional<Overlay> overlay = draft.overlay();
-        overlay.ifPresent(o -> drafts.addAll(OverlayPieces.of(size.label(), draft, options, overlayCut)));
-        draft.underSleeve()
-                .ifPresent(under -> drafts.add(
-                        SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeveCut)));
-        if (drafts.isEmpty()) {
-            drafts.add(SleevePieces.baseSleeve(size.label(), draft, options.allowances(), sleeveCut));
-        }
-        if (options.finishing().strips() == Strips.AS_PIECES) {
-            drafts.addAll(StripPieces.of(size.label(), draft));
-        }
-        return drafts;
     }
 }

@@ -20,6 +20,9 @@ final class PieceFinish {
     /** A line that is cut short ends this far from the seam line, mm. */
     private static final double CLEAR = 1;
 
+    /** An allowance is said in steps of a tenth of a millimetre. */
+    private static final int STEPS = 10;
+
     /** What lies nearer to a line than this may lie on it but for rounding, mm. */
     private static final double NEAR = 1e-6;
 
@@ -227,9 +230,24 @@ final class PieceFinish {
         return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
     }
 
+    /** Refuses a piece that has no net line or no cut line. */
+    static void checkOutlines(PieceDraft draft, PatternOptions options) {
+        checkSimple(draft, netLine(draft));
+        cutLine(draft, options);
+    }
+
+    /** Whether a piece has a net line and a cut line; no bound is looked for. */
+    static boolean canBeCut(PieceDraft draft, PatternOptions options) {
+        return isSimple(netLine(draft)) && asAsked(draft, options).isPresent();
+    }
+
+    private static Optional<CutLine> asAsked(PieceDraft draft, PatternOptions options) {
+        return draft.widestAllowance() > draft.neck() ? Optional.empty() : outline(draft, options.corners());
+    }
+
     private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
         double widest = draft.widestAllowance();
-        Optional<CutLine> line = widest > draft.neck() ? Optional.empty() : outline(draft, options.corners());
+        Optional<CutLine> line = asAsked(draft, options);
         if (line.isPresent()) {
             return line.get();
         }
@@ -238,7 +256,7 @@ final class PieceFinish {
         if (outline(draft.scaled(fails), options.corners()).isPresent()) {
             works = fails;
         }
-        for (int i = 0; i < 20 && works < fails; i++) {
+        while ((fails - works) * widest * STEPS > 0.25) {
             double middle = (works + fails) / 2;
             if (outline(draft.scaled(middle), options.corners()).isPresent()) {
                 works = middle;
@@ -252,7 +270,7 @@ final class PieceFinish {
                 Text.of("wider than the narrowest part of the piece {piece} can take")
                         .with("piece", Text.of(draft.kind().words())),
                 widest,
-                Math.floor(works * widest * 10) / 10));
+                Math.floor(works * widest * STEPS) / STEPS));
     }
 
     private static Optional<CutLine> outline(PieceDraft draft, CornerKind corners) {

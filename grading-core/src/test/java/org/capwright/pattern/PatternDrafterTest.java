@@ -455,4 +455,31 @@ class PatternDrafterTest {
                     assertEquals(0, whole.symDifference(mirrored).getArea(), 1e-6);
                 });
     }
+
+    /** The short way to a refusal and the long one agree, on runs over the whole space that the interface takes. */
+    @Test
+    void whatIsWrongIsFoundWithoutDraftingPieces() {
+        int refused = 0;
+        int drafted = 0;
+        for (long seed = 600; seed < 660; seed++) {
+            RandomRuns.Case drawn = RandomRuns.of(seed);
+            SizeRun run;
+            try {
+                run = SizeRun.grade(drawn.style(), drawn.base(), drawn.labels(), drawn.at(), drawn.rules());
+            } catch (InvalidMeasuresException e) {
+                continue;
+            }
+            List<Violation> expected = List.of();
+            try {
+                PatternDrafter.draft(RandomStyles.TITLE, run, drawn.options());
+                drafted++;
+            } catch (InvalidMeasuresException e) {
+                expected = e.violations();
+                refused++;
+            }
+            assertEquals(expected, PatternDrafter.wrong(run, drawn.options()), "seed " + seed);
+            assertEquals(expected.isEmpty(), PatternDrafter.canDraft(run, drawn.options()), "seed " + seed);
+        }
+        assertTrue(refused > 1 && drafted > 3, refused + " refused, " + drafted + " drafted");
+    }
 }
