@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
 
@@ -17,9 +18,6 @@ import org.capwright.geometry.Point;
  * @param corners positions in {@code points} of true corners
  */
 record CutLine(List<Point> points, List<Integer> corners) {
-
-    /** Points nearer than this are one, mm. */
-    private static final double SAME = 1e-9;
 
     /** Cosine of the angle of a needle: 8 degrees. */
     private static final double NEEDLE = Math.cos(Math.toRadians(8));
@@ -79,32 +77,22 @@ record CutLine(List<Point> points, List<Integer> corners) {
      */
     static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind) {
         List<Run> runs = runs(edges);
-        List<Point> points = new ArrayList<>();
-        Set<Point> corners = new HashSet<>();
         List<List<Point>> turns = new ArrayList<>(runs.size());
+        int room = 0;
         for (int i = 0; i < runs.size(); i++) {
             turns.add(turned(runs.get(i), runs.get((i + 1) % runs.size()), kind));
+            room += runs.get(i).parallel.size() + turns.get(i).size();
         }
+        CutPoints points = new CutPoints(room);
         for (int i = 0; i < runs.size(); i++) {
             Run run = runs.get(i);
             for (int k = run.first; k <= run.last; k++) {
-                add(points, run.parallel.get(k));
+                points.add(run.parallel.get(k));
             }
-            for (Point point : turns.get(i)) {
-                while (!points.isEmpty()
-                        && !corners.contains(points.get(points.size() - 1))
-                        && points.get(points.size() - 1).distanceTo(point) <= SAME) {
-                    points.remove(points.size() - 1);
-                }
-                add(points, point);
-                corners.add(point);
-            }
+            turns.get(i).forEach(points::turn);
         }
-        while (points.size() > 1 && points.get(0).distanceTo(points.get(points.size() - 1)) <= SAME) {
-            points.remove(corners.contains(points.get(0)) ? points.size() - 1 : 0);
-        }
-        Optional<CutLine> line = Untangling.untangled(withoutPassed(points, corners), corners);
-        List<Point> parallels = new ArrayList<>();
+        Optional<CutLine> line = Untangling.untangled(points.closed());
+        List<Point> parallels = new ArrayList<>(room);
         for (int i = 0; i < runs.size(); i++) {
             Run before = runs.get((i + runs.size() - 1) % runs.size());
             Run after = runs.get((i + 1) % runs.size());
@@ -119,13 +107,12 @@ record CutLine(List<Point> points, List<Integer> corners) {
                 && turns.stream()
                         .filter(turn -> turn.size() == TO_THE_SEAM)
                         .noneMatch(turn -> line.get().points().contains(turn.get(1)));
-        boolean overFold = onFold
-                && line.isPresent()
-                && line.get().points().stream().anyMatch(point -> point.x() < -Outline.ONE_POINT);
+        boolean overFold =
+                onFold && line.isPresent() && Box.of(line.get().points()).left() < -Outline.ONE_POINT;
         if (untouched && !overFold && SeamStrips.enclosed(parallels, line.get().points(), onFold)) {
             return finished(line, runs, onFold);
         }
-        return finished(united(runs, turns, corners, onFold), runs, onFold);
+        return finished(united(runs, turns, onFold), runs, onFold);
     }
 
     private static Optional<CutLine> finished(Optional<CutLine> line, List<Run> runs, boolean onFold) {
@@ -148,8 +135,9 @@ record CutLine(List<Point> points, List<Integer> corners) {
     }
 
     /** The line where hollows are so tight that the parallels cannot be cleaned: the outline of all that the allowances add. */
-    private static Optional<CutLine> united(
-            List<Run> runs, List<List<Point>> turns, Set<Point> corners, boolean onFold) {
+    private static Optional<CutLine> united(List<Run> runs, List<List<Point>> turns, boolean onFold) {
+        Set<Point> corners = new HashSet<>();
+        turns.forEach(corners::addAll);
         SeamStrips strips = new SeamStrips();
         for (int i = 0; i < runs.size(); i++) {
             Run run = runs.get(i);
@@ -230,25 +218,11 @@ record CutLine(List<Point> points, List<Integer> corners) {
     private static boolean isSlit(Point from, Point tip, Point to, double width) {
         Point back = from.minus(tip);
         Point on = to.minus(tip);
-        return back.dot(on) > NEEDLE * back.norm() * on.norm()
+        double dot = back.dot(on);
+        return dot > 0
+                && dot > NEEDLE * back.norm() * on.norm()
                 && (Outline.near(from, tip, to, width) || Outline.near(tip, to, from, width))
                 && tip.distanceTo(to) >= Outline.ONE_POINT;
-    }
-
-    /** Leaves out points that a straight cut line only passes through: the ends of parallels that run on to a corner. */
-    private static List<Point> withoutPassed(List<Point> points, Set<Point> corners) {
-        int count = points.size();
-        List<Point> kept = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            Point point = points.get(i);
-            Point to = points.get(i + 1 == count ? 0 : i + 1).minus(point);
-            Point from = point.minus(points.get(i == 0 ? count - 1 : i - 1));
-            boolean passed = Math.abs(from.cross(to)) <= SAME * Math.min(from.norm(), to.norm()) && from.dot(to) > 0;
-            if (!passed || corners.contains(point)) {
-                kept.add(point);
-            }
-        }
-        return kept;
     }
 
     private static List<Run> runs(List<PieceEdge> edges) {
@@ -276,12 +250,6 @@ record CutLine(List<Point> points, List<Integer> corners) {
         Point arriving = before.tangentAt(1);
         Point leaving = after.tangentAt(0);
         return Math.abs(arriving.cross(leaving)) > 1e-3 || arriving.dot(leaving) < 0;
-    }
-
-    private static void add(List<Point> points, Point point) {
-        if (points.isEmpty() || points.get(points.size() - 1).distanceTo(point) > SAME) {
-            points.add(point);
-        }
     }
 
     /** Cuts both runs back where they must be, and gives the corner points between them. */

@@ -1,7 +1,8 @@
 package org.capwright.pattern;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
@@ -24,16 +25,9 @@ final class GrainLine {
 
     /** A grain line inside a net line, on the front half of a whole piece. */
     static MarkLine in(List<Point> net, PieceDraft draft, List<MarkLine> marks) {
-        double widest = draft.onFold()
-                ? net.stream().mapToDouble(Point::x).max().orElse(0)
-                : net.stream().mapToDouble(Point::x).min().orElse(0);
-        double x = PLACE * widest;
-        double[] heights = IntStream.range(0, net.size())
-                .filter(i ->
-                        (net.get(i).x() <= x) != (net.get((i + 1) % net.size()).x() <= x))
-                .mapToDouble(i -> heightAt(x, net.get(i), net.get((i + 1) % net.size())))
-                .sorted()
-                .toArray();
+        Box box = Box.of(net);
+        double x = PLACE * (draft.onFold() ? box.right() : box.left());
+        double[] heights = crossings(net, x);
         double bottom = heights[0];
         double top = heights[1];
         for (int i = 2; i + 1 < heights.length; i += 2) {
@@ -46,6 +40,22 @@ final class GrainLine {
         double[] clear = clearOfCorners(net, x, bottom + inset, top - inset);
         double end = belowPleats(x, clear[0], clear[1], marks);
         return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, clear[0]), new Point(x, end)));
+    }
+
+    /** Where a vertical line crosses a closed line, from below. */
+    private static double[] crossings(List<Point> net, double x) {
+        double[] heights = new double[4];
+        int count = 0;
+        Point last = net.get(net.size() - 1);
+        for (Point point : net) {
+            if ((last.x() <= x) != (point.x() <= x)) {
+                heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
+                heights[count++] = heightAt(x, last, point);
+            }
+            last = point;
+        }
+        Arrays.sort(heights, 0, count);
+        return Arrays.copyOf(heights, count);
     }
 
     /** The part of a grain line that no corner of the piece comes near, as those of interfacing that is cut away do. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayHalf;
 import org.capwright.geometry.Cubic;
@@ -30,7 +31,10 @@ final class Lining {
     /** The top edge ends no further in than this many turns of cloth, however flat the hem runs up to it. */
     private static final double FURTHEST = 4;
 
-    private static final int HALVINGS = 50;
+    /** How exactly the end of the top edge is found, mm. */
+    private static final double ACCURACY = 1e-12;
+
+    private static final int MOST_STEPS = 100;
 
     private Lining() {}
 
@@ -58,17 +62,9 @@ final class Lining {
         if (beyond.applyAsDouble(most) <= 0) {
             return most;
         }
-        double less = 0;
-        double more = most;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (less + more) / 2;
-            if (beyond.applyAsDouble(middle) > 0) {
-                more = middle;
-            } else {
-                less = middle;
-            }
-        }
-        return more;
+        return beyond.applyAsDouble(0) >= 0
+                ? 0
+                : new BrentSolver(ACCURACY).solve(MOST_STEPS, beyond::applyAsDouble, 0, most);
     }
 
     /**

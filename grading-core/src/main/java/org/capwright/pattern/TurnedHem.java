@@ -94,7 +94,7 @@ final class TurnedHem {
         passOnFold(line, points.get(last), back);
         turns.add(left.get().get(left.get().size() - 1));
         turns.add(back.get(back.size() - 1));
-        return Outline.polygon(line).isValid() ? Optional.of(indexed(line, turns)) : Optional.empty();
+        return Outline.isSimple(line) ? Optional.of(indexed(line, turns)) : Optional.empty();
     }
 
     /** On the fold of the cloth the line runs straight on. */

@@ -24,12 +24,13 @@ final class Untangling {
     private Untangling() {}
 
     /** The cut line, or nothing if the kept areas are not one piece without holes. */
-    static Optional<CutLine> untangled(List<Point> raw, Set<Point> corners) {
+    static Optional<CutLine> untangled(CutLine line) {
+        List<Point> raw = line.points();
         if (raw.size() < 3) {
             return Optional.empty();
         }
         if (area(raw) > 0 && Outline.isSimple(raw)) {
-            return Optional.of(indexed(raw, corners));
+            return Optional.of(line);
         }
         Geometry noded = UnaryUnionOp.union(Outline.ring(raw));
         Polygonizer polygonizer = new Polygonizer();
@@ -51,7 +52,8 @@ final class Untangling {
         }
         startAsDrawn(points, raw);
         Set<Point> known = new HashSet<>(raw);
-        Set<Point> turns = new HashSet<>(corners);
+        Set<Point> turns = new HashSet<>();
+        line.corners().forEach(corner -> turns.add(raw.get(corner)));
         for (Point point : points) {
             if (!known.contains(point)) {
                 turns.add(point); // where the raw line crossed itself
