@@ -15,7 +15,7 @@ need pdftoppm poppler-utils                                  # draws PDF
 need qpdf qpdf                                               # checks the structure of PDF
 need mutool mupdf-tools                                      # checks the operators of PDF
 need_file /usr/lib/postgresql postgresql                       # the other database of the store
-need chromium chromium                                       # the browser of the page's tests
+need chromium-headless-shell chromium-headless-shell         # the browser of the page's tests
 need chromedriver chromium-driver
 need msgfmt gettext                                          # checks the catalogues of other languages
 need node nodejs                                             # runs the page's unit tests and the JavaScript example

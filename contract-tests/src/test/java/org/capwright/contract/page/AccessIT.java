@@ -31,29 +31,24 @@ class AccessIT {
     /**
      * WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. The rules and what they look at are handed to it as it is run.
      */
-    static final String AXE = axe(
-            "{type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}",
-            "document");
+    static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document,"
+            + " {resultTypes: ['violations'], selectors: false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa',"
+            + " 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result =>"
+            + " done(result.violations.map(violation => violation.id + ': ' + violation.nodes.map(node =>"
+            + " node.html.slice(0, 120)).join(' | '))));";
 
     /** The same, but for the drawing, which is looked at once and stays as it is from view to view. */
     private static final String BESIDE_THE_DRAWING = AXE.replace("(document,", "({exclude: [['.cloth svg']]},");
 
-    /** Where only the colours have changed, the rules of colours: text on its ground, and links told from the words round them. */
-    private static final String COLOURS =
-            axe("{type: 'rule', values: ['color-contrast', 'link-in-text-block']}", "{exclude: [['.cloth svg']]}");
-
-    private static String axe(String rules, String context) {
-        return "const done = arguments[arguments.length - 1];axe.run(" + context + ", {resultTypes: ['violations'],"
-                + " selectors: false, runOnly: " + rules + "}).then(result => done(result.violations.map(violation =>"
-                + " violation.id + ': ' + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
-    }
-
-    /** Each screen and each language once, light and dark; every pair of them with {@code -Pthorough}. */
+    /** Each screen, each language and each scheme of colours once; every combination of them with {@code -Pthorough}. */
     static Stream<Arguments> visitors() {
-        Stream<Arguments> usual = Stream.of(arguments(Screen.DESKTOP, "en"), arguments(Screen.PHONE, "fr"));
-        return Boolean.getBoolean("capwright.thorough")
-                ? Stream.concat(usual, Stream.of(arguments(Screen.DESKTOP, "fr"), arguments(Screen.PHONE, "en")))
-                : usual;
+        if (!Boolean.getBoolean("capwright.thorough")) {
+            return Stream.of(arguments(Screen.DESKTOP, "en", "light"), arguments(Screen.PHONE, "fr", "dark"));
+        }
+        return Stream.of(Screen.values())
+                .flatMap(screen -> Stream.of("en", "fr")
+                        .flatMap(language ->
+                                Stream.of("light", "dark").map(scheme -> arguments(screen, language, scheme))));
     }
 
     static String axe() {
@@ -68,15 +63,11 @@ class AccessIT {
         look(browser, view, BESIDE_THE_DRAWING);
     }
 
-    /** In the light by all rules; in the dark the colours alone are others. */
     private static void look(Browser browser, String view, String rules) {
         // On a phone the drawing stays in view while the fields slide under it; a target half way under it is small
         // only there.
         browser.run("window.scrollTo(0, 0);");
         assertEquals(List.of(), browser.runAsync(rules), view);
-        browser.scheme("dark");
-        assertEquals(List.of(), browser.runAsync(COLOURS), view + ", dark");
-        browser.scheme("light");
     }
 
     private static void open(Browser browser, String within) {
@@ -88,9 +79,9 @@ class AccessIT {
     /** One visit through every view and task, with what comes only when it is asked for: lays, derived jumps, a culprit and its cure, the sleeve as worn, errors and results. */
     @ParameterizedTest
     @MethodSource("visitors")
-    void axeFindsNoViolationInAnyView(Screen screen, String language) {
+    void axeFindsNoViolationInAnyView(Screen screen, String language, String scheme) {
         try (Browser browser =
-                Browser.open(screen, Map.of("prefers-color-scheme", "light"), RunningService.address() + "/")) {
+                Browser.open(screen, Map.of("prefers-color-scheme", scheme), RunningService.address() + "/")) {
             browser.run(axe());
             browser.choose("language", language);
             browser.show(TABS[0]);

@@ -25,7 +25,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 
-/** Debian's Chromium with a profile of its own for these tests, on the page of the running service. A missing browser fails the tests: test.sh installs it. */
+/** Debian's Chromium without a window, with a profile of its own for these tests, on the page of the running service. A missing browser fails the tests: test.sh installs it. */
 final class Browser implements AutoCloseable {
 
     /** One browser for each kind of screen; tests run one after another. */
@@ -51,9 +51,10 @@ final class Browser implements AutoCloseable {
             throw new UncheckedIOException(e);
         }
         ChromeOptions options = new ChromeOptions();
-        options.setBinary("/usr/bin/chromium");
+        options.setBinary(RunningService.root()
+                .resolve("contract-tests/src/test/browser/headless-shell")
+                .toFile());
         options.addArguments(
-                "--headless=new",
                 "--no-sandbox",
                 "--disable-gpu",
                 "--enable-unsafe-swiftshader",
@@ -64,13 +65,16 @@ final class Browser implements AutoCloseable {
                 "--disable-sync",
                 "--lang=en",
                 "--user-data-dir=" + profile.resolve("profile"));
+        // For tabs opened later; the first is told below.
         options.setExperimentalOption(
-                "prefs",
-                Map.of("download.default_directory", downloads().toString(), "download.prompt_for_download", false));
+                "prefs", Map.of("download.default_directory", downloads().toString()));
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(new File("/usr/bin/chromedriver"))
                 .build();
         this.driver = new ChromeDriver(service, options);
+        driver.executeCdpCommand(
+                "Browser.setDownloadBehavior",
+                Map.of("behavior", "allow", "downloadPath", downloads().toString()));
         room(screen.width(), screen.height());
         Runtime.getRuntime().addShutdownHook(new Thread(this::quit));
     }
