@@ -26,6 +26,9 @@ final class SeamStrips {
     /** As many points of a cut line may stand between two of a parallel: those of a corner. */
     private static final int LOOK_AHEAD = 4;
 
+    /** Points nearer than this are one, mm. */
+    private static final double SAME = 1e-9;
+
     private static final double FAR = 1e5;
 
     /** Areas are united on a grid of a millionth of a millimetre, on which the library never loses its way. */
@@ -42,25 +45,57 @@ final class SeamStrips {
         fold.forEach(segment -> net.add(segment.start()));
     }
 
-    /** Adds the strip between a smooth part of a seam line and its parallel. */
+    /** Adds the strip between a smooth part of a seam line and its parallel: in one piece where it crosses itself nowhere, else beside each segment or each chord. */
     void beside(List<Cubic> seam, double allowance) {
+        List<List<Point>> along = new ArrayList<>(seam.size());
+        List<List<Point>> beside = new ArrayList<>(seam.size());
         for (Cubic segment : seam) {
-            net.add(segment.start());
             int spans = 2 * segment.chordsWithin(Piece.FLATTENING);
-            Point from = segment.start();
-            Point beside = EdgeOffset.beside(from, segment.tangentAt(0), allowance);
-            for (int i = 1; i <= spans; i++) {
+            List<Point> on = new ArrayList<>(spans + 1);
+            List<Point> off = new ArrayList<>(spans + 1);
+            for (int i = 0; i <= spans; i++) {
                 double t = (double) i / spans;
-                Point to = segment.pointAt(t);
-                Point next = EdgeOffset.beside(to, segment.tangentAt(t), allowance);
-                add(List.of(from, beside, next, to));
-                if (i < spans) {
-                    net.add(to); // so that piece and strips share their points
+                on.add(segment.pointAt(t));
+                off.add(EdgeOffset.beside(on.get(i), segment.tangentAt(t), allowance));
+            }
+            net.addAll(on.subList(0, spans)); // so that piece and strips share their points
+            along.add(on);
+            beside.add(off);
+        }
+        if (added(joined(along), joined(beside))) {
+            return;
+        }
+        for (int i = 0; i < seam.size(); i++) {
+            List<Point> on = along.get(i);
+            List<Point> off = beside.get(i);
+            if (!added(on, off)) {
+                for (int k = 1; k < on.size(); k++) {
+                    add(List.of(on.get(k - 1), off.get(k - 1), off.get(k), on.get(k)));
                 }
-                from = to;
-                beside = next;
             }
         }
+    }
+
+    private static List<Point> joined(List<List<Point>> parts) {
+        List<Point> points = new ArrayList<>();
+        for (List<Point> part : parts) {
+            boolean same = !points.isEmpty() && points.get(points.size() - 1).distanceTo(part.get(0)) < SAME;
+            points.addAll(same ? part.subList(1, part.size()) : part);
+        }
+        return points;
+    }
+
+    /** Adds the area between two lines in one piece, if it is one. */
+    private boolean added(List<Point> on, List<Point> off) {
+        List<Point> around = new ArrayList<>(off);
+        for (int i = on.size() - 1; i >= 0; i--) {
+            around.add(on.get(i));
+        }
+        if (Untangling.area(around) <= 0 || !Outline.isSimple(around)) {
+            return false;
+        }
+        areas.add(Outline.polygon(around));
+        return true;
     }
 
     /** Adds the area of a corner. */
