@@ -1,5 +1,7 @@
 package org.capwright.geometry;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A point or a vector of the drafting plane. Guaranteed to be immutable.
  *
@@ -133,5 +135,18 @@ public record Point(double x, double y) {
      */
     public Point mirrored() {
         return new Point(0.0 - x, y);
+    }
+
+    // As a record does by itself, but without its detour over method handles: joints of curves are compared all the
+    // time.
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other == this
+                || other instanceof Point point && Double.compare(x, point.x) == 0 && Double.compare(y, point.y) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(x) + Double.hashCode(y);
     }
 }

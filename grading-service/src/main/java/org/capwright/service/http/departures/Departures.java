@@ -3,9 +3,13 @@ package org.capwright.service.http.departures;
 import io.swagger.v3.oas.models.Operation;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.lang.reflect.Method;
 import java.time.ZoneOffset;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OperationCustomizer;
@@ -18,6 +22,9 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 /** Tells of what is to go: by headers whoever uses it, refused or not, and everybody in the description. */
 @Component
 final class Departures implements HandlerInterceptor, WebMvcConfigurer, OperationCustomizer {
+
+    /** Looked for once: one entry for each call that there is. */
+    private final Map<Method, Departing> known = new ConcurrentHashMap<>();
 
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
@@ -33,13 +40,29 @@ final class Departures implements HandlerInterceptor, WebMvcConfigurer, Operatio
     }
 
     /** Of several, the one that ends first: each of the fields is one value. */
-    private static Optional<Departure> soonest(HttpServletRequest request, HandlerMethod method) {
-        return Stream.concat(
-                        Departure.ofCall(method).stream(),
-                        Departure.ofParameters(method)
-                                .filter(parameter -> parameter.isUsed(request))
-                                .map(Departure.OfParameter::departure))
-                .min(Comparator.comparing(Departure::ends));
+    private Optional<Departure> soonest(HttpServletRequest request, HandlerMethod method) {
+        Departing departing = known.computeIfAbsent(method.getMethod(), ignored -> Departing.of(method));
+        return departing.isNothing()
+                ? Optional.empty()
+                : Stream.concat(
+                                departing.call().stream(),
+                                departing.parameters().stream()
+                                        .filter(parameter -> parameter.isUsed(request))
+                                        .map(Departure.OfParameter::departure))
+                        .min(Comparator.comparing(Departure::ends));
+    }
+
+    /** What of a call is to go. */
+    private record Departing(Optional<Departure> call, List<Departure.OfParameter> parameters) {
+
+        static Departing of(HandlerMethod method) {
+            return new Departing(
+                    Departure.ofCall(method), Departure.ofParameters(method).toList());
+        }
+
+        boolean isNothing() {
+            return call.isEmpty() && parameters.isEmpty();
+        }
     }
 
     @Override
