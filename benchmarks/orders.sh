@@ -96,16 +96,18 @@ median() { sort -n | awk '{ v[NR] = $1 } END { print (NR % 2 ? v[(NR + 1) / 2] :
 # The same sleeves both ways, every one another wearer's, so that each order has files of its own.
 sleeve=$(tr -d '\n' <examples/made-to-measure.json)
 for round in $(seq "${ROUNDS:-5}"); do
-  rm -rf "$work/orders" "$work/sleeves"
-  mkdir "$work/orders" "$work/sleeves"
+  rm -rf "$work/orders" "$work/printed" "$work/sleeves"
+  mkdir "$work/orders" "$work/printed" "$work/sleeves"
   for i in $(seq "${ORDERS:-40}"); do
     arm=31.$(printf %02d%02d "$round" "$i")
     echo "$order" | sed "s/\"upperArmGirth\": *[0-9.]*/\"upperArmGirth\":$arm/" >"$work/orders/$i"
+    sed 's/{/{"files":["pdf"],/' "$work/orders/$i" >"$work/printed/$i"
     echo "$sleeve" | sed "s/\"upperArmGirth\": *[0-9.]*/\"upperArmGirth\":$arm/" >"$work/sleeves/$i"
   done
   many "$work/sleeves" "$url/v1/made-to-measure" 'Accept: application/pdf' >>"$work/pdf"
   many "$work/sleeves" "$url/v1/made-to-measure" 'Accept: application/zip' >>"$work/zip"
   many "$work/orders" "$url/v1/styles/measured/orders" 'Accept: application/json' >>"$work/taken"
+  many "$work/printed" "$url/v1/styles/measured/orders" 'Accept: application/json' >>"$work/paper"
 done
 echo
-echo "Single requests, two at a time, median of ${ROUNDS:-5} rounds: made to measure as PDF $(median <"$work/pdf")/s, with every file $(median <"$work/zip")/s; orders, every file drawn and kept ($database), $(median <"$work/taken")/s."
+echo "Single requests, two at a time, median of ${ROUNDS:-5} rounds: made to measure as PDF $(median <"$work/pdf")/s, with every file $(median <"$work/zip")/s; orders ($database), drawn and kept, with the PDF alone $(median <"$work/paper")/s, with every file $(median <"$work/taken")/s."

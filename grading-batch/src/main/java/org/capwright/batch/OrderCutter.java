@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.capwright.FileFormat;
 import org.capwright.Pieces;
-import org.capwright.SizeRun;
 import org.capwright.json.StrictJson;
 import org.capwright.json.madetomeasure.MeasureReader;
 import org.capwright.json.madetomeasure.MeasureRequest;
@@ -172,14 +171,13 @@ public final class OrderCutter {
 
     private List<CutFile> files(SizeRunRequest request) {
         try {
-            SizeRun graded = request.graded();
-            Pieces drawn = request.pieces(graded);
+            Pieces drawn = request.pieces(request.graded());
             Pieces pieces = request.plotterWidth().isPresent()
                     ? drawn.onPlotter(request.plotterWidth().getAsDouble())
                     : drawn;
             List<CutFile> files = new ArrayList<>();
             for (String format : formats) {
-                files.add(new CutFile(format, written(request, graded, pieces, format)));
+                files.add(new CutFile(format, written(pieces, form(request, format))));
             }
             return files;
         } catch (InvalidMeasuresException e) {
@@ -187,30 +185,23 @@ public final class OrderCutter {
         }
     }
 
-    private static byte[] written(SizeRunRequest request, SizeRun graded, Pieces pieces, String format) {
+    private static byte[] written(Pieces pieces, FileFormat form) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            switch (format) {
-                case "csv" -> {
-                    if (request.rounding().isPresent()) {
-                        graded.writeCsv(request.rounding().get(), out);
-                    } else {
-                        graded.writeCsv(out);
-                    }
-                }
-                case "svg" -> pieces.write(FileFormat.SVG, out);
-                case "plt" -> pieces.writeHpgl(out);
-                case "dxf" ->
-                    pieces.write(
-                            request.layout() == SizeRunRequest.Layout.BLOCKS
-                                    ? FileFormat.DXF_BLOCKS
-                                    : FileFormat.DXF_NEST,
-                            out);
-                default -> pieces.write(FileFormat.PDF, out);
-            }
+            pieces.write(form, out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
+    }
+
+    private static FileFormat form(SizeRunRequest request, String format) {
+        return switch (format) {
+            case "csv" -> FileFormat.CSV;
+            case "svg" -> FileFormat.SVG;
+            case "plt" -> FileFormat.HPGL;
+            case "dxf" -> request.dxf();
+            default -> FileFormat.PDF;
+        };
     }
 }

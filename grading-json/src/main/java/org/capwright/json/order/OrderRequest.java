@@ -39,6 +39,11 @@ public record OrderRequest(
         Optional<String> remakeOf = order.text("remakeOf");
         order.choice("units");
         order.choice("language");
+        order.words("files");
+        if (order.raw("files").filter(JsonNode::isEmpty).isPresent()) {
+            order.refuse(
+                    "files", Text.of("must name at least one of {words}").with("words", Text.names(OrderSchema.FILES)));
+        }
         if (order.has("size") && order.has("wearer")) {
             order.refuse("size", "has no use beside wearer; leave out one of them");
         } else if (tree.isObject() && !order.has("size") && !order.has("wearer") && !order.has("remakeOf")) {
@@ -93,8 +98,10 @@ public record OrderRequest(
      */
     public ObjectNode over(JsonNode first) {
         ObjectNode made = body.deepCopy();
-        if (!made.hasNonNull("language") && first.hasNonNull("language")) {
-            made.set("language", first.get("language"));
+        for (String field : OrderSchema.OF_FILES) {
+            if (!made.hasNonNull(field) && first.hasNonNull(field)) {
+                made.set(field, first.get(field));
+            }
         }
         if (made.hasNonNull("size")) {
             return made;

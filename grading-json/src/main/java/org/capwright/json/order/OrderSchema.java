@@ -15,10 +15,16 @@ public final class OrderSchema {
     /** Greatest number of characters of the shop's own name for an order. */
     public static final int LONGEST_REFERENCE = 40;
 
+    /** The files that are drawn of an order, by the ends of their names, in the order of a list of all. */
+    public static final List<String> FILES = List.of("json", "svg", "dxf", "csv", "pdf", "plt");
+
     private static final int LONGEST_ID = 36;
 
     /** What a remake takes from the first order where it says nothing itself. */
     static final List<String> OF_WEARER = List.of("wearer", "ease", "sleeve", "confirmed", "survey", "sizeTable");
+
+    /** The same of what says how its files are drawn. */
+    static final List<String> OF_FILES = List.of("language", "files");
 
     /** An order. */
     public static final RequestSchema ORDER = RequestSchema.of(
@@ -59,6 +65,13 @@ public final class OrderSchema {
                                     "What labels, sewing order and the other words of its files are in; as"
                                             + " Accept-Language asks if left out.")
                             .example("fr"),
+                    SchemaField.optional(
+                                    "files",
+                                    new FieldType.Words(FILES),
+                                    "The files that are drawn and kept, which takes less time and room than all of"
+                                            + " them; no other can be fetched later. Those of the first order for a"
+                                            + " remake, else every one, if left out.")
+                            .example(List.of("pdf", "dxf")),
                     SchemaField.optional(
                             "revision",
                             new FieldType.Whole(1, 1_000_000),

@@ -3,6 +3,7 @@ package org.capwright.json.style;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.capwright.FileFormat;
 import org.capwright.GradeRules;
 import org.capwright.Pieces;
 import org.capwright.SizeRun;
@@ -85,6 +86,15 @@ public record SizeRunRequest(
      */
     public Rounding shownRounding() {
         return rounding.orElse(new Rounding(unit == Unit.INCH ? 25.4 / 8 : 1));
+    }
+
+    /**
+     * The form of a DXF file.
+     *
+     * @return the one that {@code layout} asks for
+     */
+    public FileFormat dxf() {
+        return layout == Layout.BLOCKS ? FileFormat.DXF_BLOCKS : FileFormat.DXF_NEST;
     }
 
     /**

@@ -21,8 +21,9 @@ final class DrawnSizes {
      * @param revision number of the revision, which is written on the sheets
      * @param label name of the size
      * @param language what is said on the sheets
+     * @param formats of the files
      */
-    record Size(String tenant, String style, int revision, String label, Language language) {}
+    record Size(String tenant, String style, int revision, String label, Language language, List<String> formats) {}
 
     /** Files that were drawn before, or else are drawn now. */
     List<PackedFile> get(Size size, Supplier<List<PackedFile>> drawing) {

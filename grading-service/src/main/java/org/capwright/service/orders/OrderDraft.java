@@ -51,14 +51,30 @@ final class OrderDraft {
         if (!order.hasNonNull("size")) {
             return ofWearer(document, document.sizeRun(style.revision()), order);
         }
+        List<SizeRunFormat> asked = asked(order);
         String label = label(order.get("size"));
         Language language = language(order);
         return new Drawn(
                 Optional.of(label),
                 List.of(),
                 sizes.get(
-                        new DrawnSizes.Size(tenant, style.sha256(), style.revision(), label, language),
-                        () -> ofSize(document.sizeRun(style.revision()), label, language)));
+                        new DrawnSizes.Size(
+                                tenant, style.sha256(), style.revision(), label, language, extensions(asked)),
+                        () -> ofSize(document.sizeRun(style.revision()), label, language, asked)));
+    }
+
+    /** The forms that an order names, or all of them; always in the same order. */
+    private List<SizeRunFormat> asked(JsonNode order) {
+        if (!order.hasNonNull("files")) {
+            return forms;
+        }
+        List<String> named =
+                order.get("files").valueStream().map(JsonNode::asString).toList();
+        return forms.stream().filter(form -> named.contains(form.extension())).toList();
+    }
+
+    private static List<String> extensions(List<SizeRunFormat> forms) {
+        return forms.stream().map(SizeRunFormat::extension).toList();
     }
 
     private static Language language(JsonNode order) {
@@ -92,9 +108,9 @@ final class OrderDraft {
         return mapper.readTree(bytes(written));
     }
 
-    private List<PackedFile> ofSize(ObjectNode run, String size, Language language) {
+    private static List<PackedFile> ofSize(ObjectNode run, String size, Language language, List<SizeRunFormat> asked) {
         SizeRunResult one = alone(run, size, language);
-        return files(form -> SizeRunService.written(one, form));
+        return files(asked, form -> SizeRunService.written(one, form));
     }
 
     private static SizeRunResult alone(ObjectNode run, String size, Language language) {
@@ -116,7 +132,8 @@ final class OrderDraft {
                 style,
                 run,
                 order,
-                held -> new Drawn(Optional.empty(), held.questions(), files(form -> held.written(form, mapper))));
+                held -> new Drawn(
+                        Optional.empty(), held.questions(), files(asked(order), form -> held.written(form, mapper))));
     }
 
     private static <T> T made(StyleDocument style, ObjectNode run, JsonNode order, Function<HeldMeasures, T> use) {
@@ -135,8 +152,8 @@ final class OrderDraft {
         byte[] of(SizeRunFormat form) throws IOException;
     }
 
-    private List<PackedFile> files(Writing writing) {
-        return forms.stream()
+    private static List<PackedFile> files(List<SizeRunFormat> asked, Writing writing) {
+        return asked.stream()
                 .map(form -> PackedFile.of(new DrawnFile(form.extension(), bytes(() -> writing.of(form)))))
                 .toList();
     }

@@ -1,7 +1,6 @@
 package org.capwright.service.sizerun;
 
 import java.io.IOException;
-import org.capwright.FileFormat;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -31,11 +30,6 @@ final class DxfFormat implements SizeRunFormat {
 
     @Override
     public byte[] render(SizeRunResult result) throws IOException {
-        return PieceFormat.written(
-                result,
-                switch (result.order().layout()) {
-                    case NEST -> FileFormat.DXF_NEST;
-                    case BLOCKS -> FileFormat.DXF_BLOCKS;
-                });
+        return PieceFormat.written(result, result.order().dxf());
     }
 }

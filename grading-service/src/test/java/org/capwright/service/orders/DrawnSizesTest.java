@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Files of a size are drawn once, as long as they are remembered. */
 class DrawnSizesTest {
 
+    private static final List<String> PDF = List.of("pdf");
+
     private final DrawnSizes sizes = new DrawnSizes();
     private final List<DrawnSizes.Size> drawn = new ArrayList<>();
 
@@ -25,7 +27,7 @@ class DrawnSizesTest {
     }
 
     private static DrawnSizes.Size size(String label) {
-        return new DrawnSizes.Size("choir", "a", 1, label, Language.ENGLISH);
+        return new DrawnSizes.Size("choir", "a", 1, label, Language.ENGLISH, PDF);
     }
 
     @Test
@@ -33,10 +35,11 @@ class DrawnSizesTest {
         List<DrawnSizes.Size> different = List.of(
                 size("38"),
                 size("40"),
-                new DrawnSizes.Size("opera", "a", 1, "38", Language.ENGLISH),
-                new DrawnSizes.Size("choir", "b", 1, "38", Language.ENGLISH),
-                new DrawnSizes.Size("choir", "a", 2, "38", Language.ENGLISH),
-                new DrawnSizes.Size("choir", "a", 1, "38", Language.find("fr").orElseThrow()));
+                new DrawnSizes.Size("opera", "a", 1, "38", Language.ENGLISH, PDF),
+                new DrawnSizes.Size("choir", "b", 1, "38", Language.ENGLISH, PDF),
+                new DrawnSizes.Size("choir", "a", 2, "38", Language.ENGLISH, PDF),
+                new DrawnSizes.Size("choir", "a", 1, "38", Language.find("fr").orElseThrow(), PDF),
+                new DrawnSizes.Size("choir", "a", 1, "38", Language.ENGLISH, List.of("pdf", "dxf")));
         different.forEach(this::get);
         different.forEach(this::get);
         assertEquals(different, drawn);

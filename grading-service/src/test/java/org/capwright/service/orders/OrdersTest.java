@@ -91,6 +91,42 @@ class OrdersTest {
                 .toList();
     }
 
+    /** A shop that prints asks for the PDF alone; it is the one that comes with all the others, and a remake has the same files. */
+    @ParameterizedTest
+    @EnumSource
+    void onlyTheFilesAskedForAreDrawn(Databases kind) {
+        KeptService service = KeptService.on(kind);
+        String style = style(service);
+        for (String body : List.of(SINGER.strip(), "{\"size\":\"38\"}")) {
+            String all = taken(service, style, body);
+            String one = taken(service, style, body.replaceFirst("\\{", "{\"files\":[\"pdf\"],"));
+            assertEquals(List.of("csv", "dxf", "json", "pdf", "plt", "svg"), formats(service, all));
+            assertEquals(List.of("pdf"), formats(service, one));
+            assertArrayEquals(file(service, all, "pdf"), file(service, one, "pdf"));
+            KeptService.Answer other = service.get("/v1/orders/" + one + "/files/dxf");
+            assertEquals(404, other.status());
+            assertTrue(other.text().contains("only pdf"), other.text());
+            String again = taken(service, style, "{\"remakeOf\":\"" + one + "\"}");
+            assertEquals(List.of("pdf"), formats(service, again));
+            String more = taken(service, style, "{\"remakeOf\":\"" + one + "\",\"files\":[\"dxf\",\"pdf\"]}");
+            assertEquals(List.of("dxf", "pdf"), formats(service, more));
+        }
+        for (String wrong : List.of("[]", "[\"pdf\",\"pdf\"]", "[\"zip\"]", "\"pdf\"")) {
+            KeptService.Answer refused = order(service, style, "{\"size\":\"38\",\"files\":" + wrong + "}");
+            assertEquals(422, refused.status(), wrong);
+            assertTrue(refused.text().contains("\"/files"), refused.text());
+        }
+    }
+
+    private static List<String> formats(KeptService service, String order) {
+        return service.get("/v1/orders/" + order)
+                .json()
+                .get("files")
+                .valueStream()
+                .map(file -> file.get("format").stringValue())
+                .toList();
+    }
+
     /** A form says beforehand what the order will say, from the figures of the call that keeps nothing, and leaves no trace. */
     @ParameterizedTest
     @EnumSource
