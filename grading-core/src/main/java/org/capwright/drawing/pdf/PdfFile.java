@@ -150,23 +150,25 @@ public final class PdfFile {
             String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
         Fonts fonts = lettering.fonts();
-        PdfObjects objects = fonts.beginning().copy(USUAL);
-        Layers.Declared declared = layers.declare(sizes, objects);
-        String shared = fonts.resources() + declared.resources();
-        String drawn = drawn(objects, "/Resources<<" + shared + ">>");
-        String resources = PdfObjects.reference(objects.add("<<" + shared + drawn + ">>"));
-        int parent = objects.number();
-        List<String> made = pages.stream()
-                .map(page -> page(objects, page, parent, resources))
-                .toList();
-        objects.add(parent, "<</Type/Pages/Count " + made.size() + "/Kids[" + String.join(" ", made) + "]>>");
-        int catalog = objects.add("<</Type/Catalog/Pages " + PdfObjects.reference(parent) + declared.catalog()
-                + outline(objects, made) + "/ViewerPreferences<<" + (scale == Scale.TRUE ? "/PrintScaling/None" : "")
-                + "/DisplayDocTitle true>>/Lang" + PdfObjects.text(language.tag()) + ">>");
-        int information = objects.add("<</Title" + PdfObjects.text(title) + "/Subject" + PdfObjects.text(subject)
-                + "/Creator(Capwright)/Producer(Capwright)"
-                + created.map(PdfFile::dates).orElse("") + ">>");
-        objects.write(catalog, information, out);
+        try (PdfObjects objects = fonts.beginning().copy(USUAL)) {
+            Layers.Declared declared = layers.declare(sizes, objects);
+            String shared = fonts.resources() + declared.resources();
+            String drawn = drawn(objects, "/Resources<<" + shared + ">>");
+            String resources = PdfObjects.reference(objects.add("<<" + shared + drawn + ">>"));
+            int parent = objects.number();
+            List<String> made = pages.stream()
+                    .map(page -> page(objects, page, parent, resources))
+                    .toList();
+            objects.add(parent, "<</Type/Pages/Count " + made.size() + "/Kids[" + String.join(" ", made) + "]>>");
+            int catalog = objects.add("<</Type/Catalog/Pages " + PdfObjects.reference(parent) + declared.catalog()
+                    + outline(objects, made) + "/ViewerPreferences<<"
+                    + (scale == Scale.TRUE ? "/PrintScaling/None" : "")
+                    + "/DisplayDocTitle true>>/Lang" + PdfObjects.text(language.tag()) + ">>");
+            int information = objects.add("<</Title" + PdfObjects.text(title) + "/Subject" + PdfObjects.text(subject)
+                    + "/Creator(Capwright)/Producer(Capwright)"
+                    + created.map(PdfFile::dates).orElse("") + ">>");
+            objects.write(catalog, information, out);
+        }
     }
 
     /** Forms and pictures, as an entry of a dictionary of resources. */

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
-/** The objects of a PDF one after another, as they come, and where each begins (PDF Reference 1.6, section 3.4). Not for use by several threads. */
-final class PdfObjects {
+/** The objects of a PDF one after another, as they come, and where each begins (PDF Reference 1.6, section 3.4). Not for use by several threads; to be closed. */
+final class PdfObjects implements AutoCloseable {
 
     /** Of the nine degrees of deflating: takes a quarter as long as the usual one, for files a twelfth larger. */
     private static final int LEVEL = 2;
@@ -21,6 +21,7 @@ final class PdfObjects {
     /** With bytes beyond ASCII, so that nobody takes the file for text. */
     private static final String HEAD = "%PDF-1.6\n%\u00e4\u00f6\u00fc\u00df\n";
 
+    private final Deflater deflater = new Deflater(LEVEL);
     private byte[] bytes;
     private int length;
     private int[] begins;
@@ -97,15 +98,16 @@ final class PdfObjects {
         int told = length;
         put(LENGTH + ">>\nstream\n");
         int start = length;
-        Deflater deflater = new Deflater(LEVEL);
-        try {
-            content.forEach(part -> deflate(deflater, part));
-            deflater.finish();
-            while (!deflater.finished()) {
-                deflate(deflater);
+        deflater.reset();
+        for (ByteBuffer part : content) {
+            deflater.setInput(part);
+            while (!deflater.needsInput()) {
+                deflate();
             }
-        } finally {
-            deflater.end();
+        }
+        deflater.finish();
+        while (!deflater.finished()) {
+            deflate();
         }
         byte[] size = Integer.toString(length - start).getBytes(StandardCharsets.ISO_8859_1);
         System.arraycopy(size, 0, bytes, told, size.length);
@@ -113,16 +115,14 @@ final class PdfObjects {
         return number;
     }
 
-    private void deflate(Deflater deflater, ByteBuffer part) {
-        deflater.setInput(part);
-        while (!deflater.needsInput()) {
-            deflate(deflater);
-        }
-    }
-
-    private void deflate(Deflater deflater) {
+    private void deflate() {
         reserve(1 << 12);
         length += deflater.deflate(bytes, length, bytes.length - length);
+    }
+
+    @Override
+    public void close() {
+        deflater.end();
     }
 
     private void begin(int number, String value) {

@@ -1,7 +1,6 @@
 package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -68,25 +67,33 @@ final class Path {
     }
 
     Point pointAt(double distance) {
+        return pointAt(distance, firstBeyond(distance, 1));
+    }
+
+    private Point pointAt(double distance, int after) {
         if (distance <= 0) {
             return points[0];
         }
         if (distance >= length()) {
             return points[points.length - 1];
         }
-        int after = firstBeyond(distance);
         double start = reached[after - 1];
         return points[after - 1].towards(points[after], (distance - start) / (reached[after] - start));
     }
 
-    /** Position of the first vertex that lies beyond an arc length. */
-    private int firstBeyond(double distance) {
-        int found = Arrays.binarySearch(reached, distance);
-        int next = found >= 0 ? found + 1 : -found - 1;
-        while (next < reached.length - 1 && reached[next] <= distance) {
-            next++;
+    /** Position of the first vertex that lies beyond an arc length, from one on; of the last where none does. */
+    private int firstBeyond(double distance, int from) {
+        int low = from;
+        int high = reached.length - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (reached[middle] <= distance) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
         }
-        return Math.max(1, Math.min(next, reached.length - 1));
+        return low;
     }
 
     /** Arc length of the place that is nearest to a point. */
@@ -126,12 +133,13 @@ final class Path {
      * @return its arc length, or NaN if all lie within the tolerance
      */
     double farthestFromChord(double from, double to, double tolerance) {
-        Point start = pointAt(from);
-        Point chord = pointAt(to).minus(start);
+        int first = firstBeyond(from, 1);
+        Point start = pointAt(from, first);
+        Point chord = pointAt(to, firstBeyond(to, first)).minus(start);
         double square = chord.dot(chord);
         double farthest = tolerance * tolerance;
         double at = Double.NaN;
-        for (int i = firstBeyond(from); i < reached.length && reached[i] < to; i++) {
+        for (int i = first; i < reached.length && reached[i] < to; i++) {
             double offX = x[i] - start.x();
             double offY = y[i] - start.y();
             double along = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * chord.x() + offY * chord.y()) / square));
