@@ -342,11 +342,12 @@ public final class Pieces {
      * Pages at true scale, as PDF.
      *
      * @param out where the file goes
+     * @return how many pages there are, as {@link #pages} counts them
      * @throws IOException if it cannot be written
      * @throws InvalidMeasuresException if a piece is wider than the roll, or a size to be printed is not in the run
      */
-    public void writePdf(OutputStream out) throws IOException {
-        write(FileFormat.PDF, out);
+    public int writePdf(OutputStream out) throws IOException {
+        return PdfExport.write(patterns, pdfOptions(), out);
     }
 
     /**
@@ -396,7 +397,7 @@ public final class Pieces {
             case SVG -> out.write(SvgExport.nest(patterns, alignment, printed));
             case CSV ->
                 out.write(SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8));
-            case PDF -> PdfExport.write(patterns, pdfOptions(), out);
+            case PDF -> writePdf(out);
             case HPGL -> out.write(HpglExport.plot(patterns, rollWidth()));
             case DXF_NEST -> out.write(DxfExport.nest(patterns, alignment));
             case DXF_BLOCKS -> out.write(DxfExport.blocks(patterns));

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -214,6 +215,7 @@ class FrontDoorTest {
         Pieces pieces = pieces().printedIn(List.of("40"));
         try (PDDocument document = Loader.loadPDF(written(pieces, FileFormat.PDF))) {
             assertEquals(pieces.pages(), document.getNumberOfPages());
+            assertEquals(pieces.writePdf(OutputStream.nullOutputStream()), document.getNumberOfPages());
         }
     }
 

@@ -44,18 +44,20 @@ public final class PdfExport {
      * @param set the pieces in all sizes
      * @param options paper, sizes, words for the cover
      * @param out where the file goes; it is not closed
+     * @return how many pages it has, 1 or more
      * @throws IOException if it cannot be written
      * @throws InvalidMeasuresException if the paper is too narrow for the pieces (pointer {@code /paper/width}) or a size is not in the run
      */
-    public static void write(PatternSet set, PdfOptions options, OutputStream out) throws IOException {
+    public static int write(PatternSet set, PdfOptions options, OutputStream out) throws IOException {
         Paper paper = options.paper();
-        if (paper instanceof Paper.Sheets sheets) {
-            write(set, options, sheets, blocks -> Tiling.fewest(blocks, sheets), out);
-        } else if (paper instanceof Paper.Roll roll) {
-            new PdfExport(set, options).onRoll(roll, out);
-        } else if (paper instanceof Paper.Projection projection) {
-            new PdfExport(set, options).projected(projection, out);
+        if (paper instanceof Paper.Projection projection) {
+            return new PdfExport(set, options).projected(projection, out);
         }
+        if (paper instanceof Paper.Roll roll) {
+            return new PdfExport(set, options).onRoll(roll, out);
+        }
+        Paper.Sheets sheets = (Paper.Sheets) paper;
+        return write(set, options, sheets, blocks -> Tiling.fewest(blocks, sheets), out);
     }
 
     /**
@@ -95,10 +97,10 @@ public final class PdfExport {
     }
 
     /** Prints on pages already laid out. */
-    static void write(PatternSet set, PdfOptions options, Paper.Sheets paper, Layout layout, OutputStream out)
+    static int write(PatternSet set, PdfOptions options, Paper.Sheets paper, Layout layout, OutputStream out)
             throws IOException {
         PdfExport export = new PdfExport(set, options);
-        export.onSheets(paper, layout.of(export.blocks), out);
+        return export.onSheets(paper, layout.of(export.blocks), out);
     }
 
     /** Lays blocks out on pages. */
@@ -134,7 +136,7 @@ public final class PdfExport {
         return chosen;
     }
 
-    private void onSheets(Paper.Sheets paper, Tiling tiling, OutputStream out) throws IOException {
+    private int onSheets(Paper.Sheets paper, Tiling tiling, OutputStream out) throws IOException {
         CoverFlow flow = coverOn(paper);
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
         List<PdfFile.Page> pages = new ArrayList<>();
@@ -143,26 +145,26 @@ public final class PdfExport {
         }
         file.bookmark(language.say("Cover"), 0);
         pages.addAll(tilePages(tiling, List.of(), flow, pages.size()));
-        save(pages, List.of(), out);
+        return save(pages, List.of(), out);
     }
 
-    private void onRoll(Paper.Roll roll, OutputStream out) throws IOException {
+    private int onRoll(Paper.Roll roll, OutputStream out) throws IOException {
         CoverFlow flow = coverOn(Paper.A4);
         Cover cover = new Cover(set, options, blocks, flow.columnWidth());
         Tiling tiling = rollTiling(roll, flow, cover);
         Optional<PageMap> map = tiling.single() ? Optional.empty() : Optional.of(new PageMap(tiling, true));
         List<PdfCanvas> drawn = flow.pages(cover.bands(map), file);
         file.bookmark(language.say("Cover"), 0);
-        save(tilePages(tiling, drawn, flow, 0), drawn, out);
+        return save(tilePages(tiling, drawn, flow, 0), drawn, out);
     }
 
-    private void projected(Paper.Projection projection, OutputStream out) throws IOException {
+    private int projected(Paper.Projection projection, OutputStream out) throws IOException {
         Projected projected = Projected.of(blocks, projection);
         file.add(projected.page(file, projection.ground(), words(), language));
         for (Block block : blocks) {
             file.bookmark(block.words(language), 0);
         }
-        finish(out);
+        return finish(out);
     }
 
     /** The cover lies on the roll too, above the pieces. A map is of use only where the roll is printed as several pages. */
@@ -252,7 +254,7 @@ public final class PdfExport {
         canvas.form(name).restore();
     }
 
-    private void save(List<PdfFile.Page> pages, List<PdfCanvas> panels, OutputStream out) throws IOException {
+    private int save(List<PdfFile.Page> pages, List<PdfCanvas> panels, OutputStream out) throws IOException {
         for (int i = 0; i < blocks.size(); i++) {
             PdfCanvas canvas = file.canvas();
             PieceDrawing.draw(canvas, blocks.get(i), language);
@@ -262,10 +264,10 @@ public final class PdfExport {
             file.form("C" + i, panels.get(i), new Box(-5, -300, 300, 5));
         }
         pages.forEach(file::add);
-        finish(out);
+        return finish(out);
     }
 
-    private void finish(OutputStream out) throws IOException {
+    private int finish(OutputStream out) throws IOException {
         options.worn().ifPresent(worn -> file.picture(Cover.WORN, worn.image()));
         List<String> sizes = blocks.get(0).layers().stream()
                 .map(layer -> layer.piece().size())
@@ -278,6 +280,6 @@ public final class PdfExport {
                                 .with("sizes", Text.names(sizes)))
                 .in(language);
         List<String> run = set.run().sizes().stream().map(size -> size.label()).toList();
-        file.save(set.title().style(), subject, run, options.created(), PdfFile.Scale.TRUE, out);
+        return file.save(set.title().style(), subject, run, options.created(), PdfFile.Scale.TRUE, out);
     }
 }

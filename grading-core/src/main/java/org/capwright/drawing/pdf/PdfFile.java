@@ -144,9 +144,10 @@ public final class PdfFile {
      * @param created the date that it states; empty for none
      * @param scale what the print dialog is asked to do
      * @param out where it goes; it is not closed
+     * @return how many pages it has
      * @throws IOException if it cannot be written
      */
-    public void save(
+    public int save(
             String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
         Fonts fonts = lettering.fonts();
@@ -168,6 +169,7 @@ public final class PdfFile {
                     + "/Creator(Capwright)/Producer(Capwright)"
                     + created.map(PdfFile::dates).orElse("") + ">>");
             objects.write(catalog, information, out);
+            return made.size();
         }
     }
 

@@ -1,8 +1,8 @@
 package org.capwright.service.http;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
 
 /** Entity tags of answers (RFC 9110, section 8.8.3): the same bytes, the same tag. */
 public final class EntityTag {
@@ -13,16 +13,15 @@ public final class EntityTag {
      * The tag of an answer. It is weak, for an answer with a strong one may not be compressed on its way.
      *
      * @param body the answer
-     * @return a weak tag made of the SHA-256 sum of the bytes
+     * @return a weak tag made of the length and two sums of 32 bits (ISO 3309 and RFC 3720): nobody need be kept from making another body of the same tag, and a stronger sum would take a good part of the time of writing
      */
     public static String of(byte[] body) {
-        try {
-            return "W/\""
-                    + HexFormat.of()
-                            .formatHex(MessageDigest.getInstance("SHA-256").digest(body))
-                    + "\"";
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        CRC32 sum = new CRC32();
+        sum.update(body);
+        CRC32C other = new CRC32C();
+        other.update(body);
+        HexFormat hexadecimal = HexFormat.of();
+        return "W/\"" + hexadecimal.toHexDigits(body.length, 8) + hexadecimal.toHexDigits(sum.getValue(), 8)
+                + hexadecimal.toHexDigits(other.getValue(), 8) + "\"";
     }
 }

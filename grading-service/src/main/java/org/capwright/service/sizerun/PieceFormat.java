@@ -40,10 +40,10 @@ record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunF
 
     static byte[] written(SizeRunResult result, FileFormat format) throws IOException {
         File out = new File();
-        if (format == FileFormat.CSV) {
-            result.writeCsv(out);
-        } else {
-            result.pieces().write(format, out);
+        switch (format) {
+            case CSV -> result.writeCsv(out);
+            case PDF -> result.writePdf(out);
+            default -> result.pieces().write(format, out);
         }
         return out.toByteArray();
     }

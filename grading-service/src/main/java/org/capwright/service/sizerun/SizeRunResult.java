@@ -110,6 +110,11 @@ public final class SizeRunResult {
         return materials().map(pieces::withMaterials).orElse(pieces);
     }
 
+    /** Writes the PDF, which tells how many pages it has. */
+    synchronized void writePdf(OutputStream out) throws IOException {
+        pages = OptionalInt.of(pieces().writePdf(out));
+    }
+
     /** How many pages the PDF has. */
     synchronized int pages() {
         if (pages.isEmpty()) {

@@ -126,10 +126,11 @@ public final class SizeRunService {
      */
     public static byte[] written(SizeRunResult result, SizeRunFormat rendering) throws IOException {
         try {
+            byte[] body = rendering.render(result);
             if (rendering.mediaType().equals(MediaType.APPLICATION_PDF)) {
                 TradeMeters.drawn(result.pages());
             }
-            return rendering.render(result);
+            return body;
         } catch (InvalidMeasuresException e) {
             throw result.order().refused(e);
         }
