@@ -8,6 +8,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * A stretch of the nest where the line of a larger size dips inside that of its smaller neighbour.
@@ -113,7 +115,7 @@ public record Crossing(NestLine.Kind kind, int interval, double depth, List<Poin
 
     private static void add(List<Crossing> found, NestLine.Kind kind, int interval, NestLine smaller, NestLine larger) {
         Geometry outer = area(larger);
-        Geometry outside = area(smaller).difference(outer);
+        Geometry outside = OverlayNGRobust.overlay(area(smaller), outer, OverlayNG.DIFFERENCE);
         Geometry boundary = outer.getBoundary();
         for (int i = 0; i < outside.getNumGeometries(); i++) {
             Geometry dip = outside.getGeometryN(i);
@@ -134,8 +136,10 @@ public record Crossing(NestLine.Kind kind, int interval, double depth, List<Poin
 
     private static List<Point> ends(Geometry dip, Coordinate deepest, NestLine smaller, NestLine larger) {
         List<Point> ends = new ArrayList<>();
-        Geometry both = FACTORY.createLineString(coordinates(smaller))
-                .intersection(FACTORY.createLineString(coordinates(larger)));
+        Geometry both = OverlayNGRobust.overlay(
+                FACTORY.createLineString(coordinates(smaller)),
+                FACTORY.createLineString(coordinates(larger)),
+                OverlayNG.INTERSECTION);
         for (int i = 0; i < both.getNumGeometries(); i++) {
             Coordinate crossed = both.getGeometryN(i).getCoordinate();
             if (crossed != null && FACTORY.createPoint(crossed).distance(dip) < NEAR) {

@@ -13,6 +13,8 @@ import org.capwright.quantity.Violation;
 import org.capwright.words.Text;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
 final class PieceFinish {
@@ -123,7 +125,7 @@ final class PieceFinish {
         if (Outline.polygon(net).buffer(Piece.FLATTENING).covers(line)) {
             return List.of();
         }
-        Geometry parts = line.intersection(Outline.polygon(net));
+        Geometry parts = OverlayNGRobust.overlay(line, Outline.polygon(net), OverlayNG.INTERSECTION);
         Geometry longest = parts.getGeometryN(0);
         for (int i = 1; i < parts.getNumGeometries(); i++) {
             if (parts.getGeometryN(i).getLength() > longest.getLength()) {

@@ -12,6 +12,7 @@ import org.capwright.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
@@ -32,6 +33,16 @@ final class Untangling {
         if (area(raw) > 0 && Outline.isSimple(raw)) {
             return Optional.of(line);
         }
+        try {
+            return cleaned(line);
+        } catch (TopologyException e) {
+            // The library may lose its way where lines all but lie on one another: strips are united on a grid instead.
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<CutLine> cleaned(CutLine line) {
+        List<Point> raw = line.points();
         Geometry noded = UnaryUnionOp.union(Outline.ring(raw));
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(noded);
