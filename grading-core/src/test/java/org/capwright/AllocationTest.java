@@ -84,9 +84,9 @@ class AllocationTest {
         SizeRun run = run(10);
         long draft = allocated(() -> run(10));
         long pieces = allocated(run::pieces);
-        assertTrue(draft < 2_500_000, draft + " bytes for the draft of ten sizes");
-        assertTrue(pieces < 9_000_000, pieces + " bytes for the pieces of ten sizes");
-        assertTrue(pieces < 6 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
+        assertTrue(draft < 1_300_000, draft + " bytes for the draft of ten sizes");
+        assertTrue(pieces < 3_800_000, pieces + " bytes for the pieces of ten sizes");
+        assertTrue(pieces < 4 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
     }
 
     @Test
@@ -99,7 +99,7 @@ class AllocationTest {
                 throw new UncheckedIOException(e);
             }
         });
-        assertTrue(figures < 0.7 * pieces, figures + " bytes for figures, " + pieces + " with pieces");
+        assertTrue(figures < 0.36 * pieces, figures + " bytes for figures, " + pieces + " with pieces");
     }
 
     @Test

@@ -195,18 +195,20 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
      * @return true when the control points lie on the chord, between its ends and in order, to 1e-9 mm
      */
     public boolean isStraight() {
-        Point chord = end.minus(start);
-        double length = chord.norm();
+        double length = start.distanceTo(end);
         if (length == 0) {
             return control1.equals(start) && control2.equals(start);
         }
-        Point unit = chord.times(1 / length);
-        Point first = control1.minus(start);
-        Point second = control2.minus(start);
-        double along1 = first.dot(unit);
-        double along2 = second.dot(unit);
-        return Math.abs(unit.cross(first)) < 1e-9
-                && Math.abs(unit.cross(second)) < 1e-9
+        double x = (end.x() - start.x()) * (1 / length);
+        double y = (end.y() - start.y()) * (1 / length);
+        double x1 = control1.x() - start.x();
+        double y1 = control1.y() - start.y();
+        double x2 = control2.x() - start.x();
+        double y2 = control2.y() - start.y();
+        double along1 = x1 * x + y1 * y;
+        double along2 = x2 * x + y2 * y;
+        return Math.abs(x * y1 - y * x1) < 1e-9
+                && Math.abs(x * y2 - y * x2) < 1e-9
                 && along1 >= 0
                 && along1 <= along2
                 && along2 <= length;
@@ -359,10 +361,18 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     private Point blossom(double a, double b, double c) {
-        Point p01 = start.towards(control1, a);
-        Point p12 = control1.towards(control2, a);
-        Point p23 = control2.towards(end, a);
-        return p01.towards(p12, b).towards(p12.towards(p23, b), c);
+        return new Point(
+                blossom(a, b, c, start.x(), control1.x(), control2.x(), end.x()),
+                blossom(a, b, c, start.y(), control1.y(), control2.y(), end.y()));
+    }
+
+    private static double blossom(double a, double b, double c, double p0, double p1, double p2, double p3) {
+        double p01 = p0 + (p1 - p0) * a;
+        double p12 = p1 + (p2 - p1) * a;
+        double p23 = p2 + (p3 - p2) * a;
+        double p012 = p01 + (p12 - p01) * b;
+        double p123 = p12 + (p23 - p12) * b;
+        return p012 + (p123 - p012) * c;
     }
 
     /**

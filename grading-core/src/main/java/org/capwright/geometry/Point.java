@@ -64,6 +64,28 @@ public record Point(double x, double y) {
     }
 
     /**
+     * How far another point lies to the left of a line through this one, times the length of the line's vector.
+     *
+     * @param way a vector along the line
+     * @param other any point
+     * @return the cross product of the vector and the way from here to there
+     */
+    public double beside(Point way, Point other) {
+        return way.x * (other.y - y) - way.y * (other.x - x);
+    }
+
+    /**
+     * How far another point lies ahead along a line through this one, times the length of the line's vector.
+     *
+     * @param way a vector along the line
+     * @param other any point
+     * @return the scalar product of the vector and the way from here to there
+     */
+    public double ahead(Point way, Point other) {
+        return way.x * (other.x - x) + way.y * (other.y - y);
+    }
+
+    /**
      * The length of this vector.
      *
      * @return millimetres, 0 or more

@@ -1,6 +1,5 @@
 package org.capwright.geometry;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,11 +16,13 @@ public final class Simplicity {
 
     private final double[] x;
     private final double[] y;
+    private final int segments;
     private final boolean closed;
 
-    private Simplicity(double[] x, double[] y, boolean closed) {
+    private Simplicity(double[] x, double[] y, int segments, boolean closed) {
         this.x = x;
         this.y = y;
+        this.segments = segments;
         this.closed = closed;
     }
 
@@ -33,11 +34,11 @@ public final class Simplicity {
      * @return false where that is not certain
      */
     public static boolean ofCurve(Curve curve, double tolerance) {
-        List<Cubic> segments = curve.segments();
-        int[] chords = new int[segments.size()];
+        List<Cubic> cubics = curve.segments();
+        int[] chords = new int[cubics.size()];
         int most = 1;
         for (int i = 0; i < chords.length; i++) {
-            chords[i] = segments.get(i).chordsWithin(tolerance);
+            chords[i] = cubics.get(i).chordsWithin(tolerance);
             most += chords[i];
         }
         double[] x = new double[most];
@@ -46,7 +47,7 @@ public final class Simplicity {
         y[0] = curve.start().y();
         int last = 0;
         for (int i = 0; i < chords.length; i++) {
-            Cubic segment = segments.get(i);
+            Cubic segment = cubics.get(i);
             for (int k = 1; k <= chords[i]; k++) {
                 double t = (double) k / chords[i];
                 x[last + 1] = segment.x(t);
@@ -54,7 +55,7 @@ public final class Simplicity {
                 last += x[last + 1] == x[last] && y[last + 1] == y[last] ? 0 : 1;
             }
         }
-        return last > 0 && new Simplicity(Arrays.copyOf(x, last + 1), Arrays.copyOf(y, last + 1), false).proved();
+        return last > 0 && new Simplicity(x, y, last, false).proved();
     }
 
     /**
@@ -76,11 +77,10 @@ public final class Simplicity {
         }
         x[count] = x[0];
         y[count] = y[0];
-        return new Simplicity(x, y, true).proved();
+        return new Simplicity(x, y, count, true).proved();
     }
 
     private boolean proved() {
-        int segments = x.length - 1;
         int[] starts = new int[segments + 1];
         int chains = 0;
         int way = -1;
@@ -130,7 +130,7 @@ public final class Simplicity {
         if (other == one + 1) {
             return goesOn(one, other);
         }
-        if (closed && one == 0 && other == x.length - 2) {
+        if (closed && one == 0 && other == segments - 1) {
             return goesOn(other, one);
         }
         return side(one, other) * side(one, other + 1) > 0 || side(other, one) * side(other, one + 1) > 0;

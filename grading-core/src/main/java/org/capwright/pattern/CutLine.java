@@ -216,11 +216,9 @@ record CutLine(List<Point> points, List<Integer> corners) {
 
     /** Whether a line goes to a point and back beside itself, out or in, by a needle that no knife could cut. */
     private static boolean isSlit(Point from, Point tip, Point to, double width) {
-        Point back = from.minus(tip);
-        Point on = to.minus(tip);
-        double dot = back.dot(on);
+        double dot = (from.x() - tip.x()) * (to.x() - tip.x()) + (from.y() - tip.y()) * (to.y() - tip.y());
         return dot > 0
-                && dot > NEEDLE * back.norm() * on.norm()
+                && dot > NEEDLE * from.distanceTo(tip) * to.distanceTo(tip)
                 && (Outline.near(from, tip, to, width) || Outline.near(tip, to, from, width))
                 && tip.distanceTo(to) >= Outline.ONE_POINT;
     }

@@ -73,8 +73,11 @@ final class CutPoints {
     }
 
     private static boolean passes(Point before, Point point, Point after) {
-        Point from = point.minus(before);
-        Point to = after.minus(point);
-        return Math.abs(from.cross(to)) <= SAME * Math.min(from.norm(), to.norm()) && from.dot(to) > 0;
+        double fromX = point.x() - before.x();
+        double fromY = point.y() - before.y();
+        double toX = after.x() - point.x();
+        double toY = after.y() - point.y();
+        return Math.abs(fromX * toY - fromY * toX) <= SAME * Math.min(before.distanceTo(point), point.distanceTo(after))
+                && fromX * toX + fromY * toY > 0;
     }
 }

@@ -78,11 +78,13 @@ final class Needles {
     }
 
     private static boolean isNeedle(Point before, Point tip, Point after) {
+        double dot = (before.x() - tip.x()) * (after.x() - tip.x()) + (before.y() - tip.y()) * (after.y() - tip.y());
+        if (dot <= 0) {
+            return false; // as almost everywhere
+        }
         Point back = before.minus(tip);
         Point on = after.minus(tip);
-        double dot = back.dot(on);
-        return dot > 0
-                && Math.toDegrees(Math.atan2(Math.abs(back.cross(on)), dot)) < (on.cross(back) > 0 ? POINT : SLIT);
+        return Math.toDegrees(Math.atan2(Math.abs(back.cross(on)), dot)) < (on.cross(back) > 0 ? POINT : SLIT);
     }
 
     /** Fills beside a point that stands out, on the side where less is to fill; closes the end of a slit. */

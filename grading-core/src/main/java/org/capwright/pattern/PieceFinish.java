@@ -91,9 +91,9 @@ final class PieceFinish {
         double length = from.distanceTo(to);
         List<Point> met = new ArrayList<>(2);
         Point last = net.get(net.size() - 1);
-        double besideLast = way.cross(last.minus(from));
+        double besideLast = from.beside(way, last);
         for (Point point : net) {
-            double beside = way.cross(point.minus(from));
+            double beside = from.beside(way, point);
             if (Math.abs(beside) <= NEAR) {
                 return List.of(); // through a point: not certain
             }
@@ -142,16 +142,15 @@ final class PieceFinish {
         double start = Piece.FLATTENING / 2;
         double end = to.minus(from).dot(way) - start;
         boolean inside = false;
-        Point last = net.get(net.size() - 1).minus(from);
-        for (Point point : net) {
-            Point next = point.minus(from);
-            double besideLast = way.cross(last);
-            double besideNext = way.cross(next);
+        Point last = net.get(net.size() - 1);
+        double besideLast = from.beside(way, last);
+        for (Point next : net) {
+            double besideNext = from.beside(way, next);
             boolean passes = Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR;
             if (passes) {
                 double steep = besideNext - besideLast;
-                double alongLast = way.dot(last);
-                double alongNext = way.dot(next);
+                double alongLast = from.ahead(way, last);
+                double alongNext = from.ahead(way, next);
                 double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
                 double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
                 double first = alongLast + one * (alongNext - alongLast);
@@ -164,6 +163,7 @@ final class PieceFinish {
                 }
             }
             last = next;
+            besideLast = besideNext;
         }
         return inside;
     }
@@ -213,14 +213,14 @@ final class PieceFinish {
         double nearest = 10 * Allowances.WIDEST;
         List<Point> points = cutLine.points();
         Point last = points.get(points.size() - 1);
-        double besideLast = outward.cross(last.minus(at));
+        double besideLast = at.beside(outward, last);
         for (int i = 0; i < points.size(); i++) {
             Point next = points.get(i);
-            double beside = outward.cross(next.minus(at));
+            double beside = at.beside(outward, next);
             boolean passes = Math.min(besideLast, beside) <= NEAR && Math.max(besideLast, beside) >= -NEAR;
             if (passes && Math.abs(besideLast - beside) > NEAR) {
                 Point hit = last.towards(next, Math.max(0, Math.min(1, besideLast / (besideLast - beside))));
-                double away = outward.dot(hit.minus(at));
+                double away = at.ahead(outward, hit);
                 if (away >= -NEAR && away < nearest) {
                     nearest = away;
                     onCut = hit;

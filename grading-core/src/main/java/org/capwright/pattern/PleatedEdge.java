@@ -230,9 +230,9 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         double nearest = Double.POSITIVE_INFINITY;
         int crossings = 0;
         Point last = net.get(net.size() - 1);
+        double sideOfLast = from.beside(way, last);
         for (Point point : net) {
-            double sideOfLast = way.cross(last.minus(from));
-            double sideOfPoint = way.cross(point.minus(from));
+            double sideOfPoint = from.beside(way, point);
             if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
                 Point at = last.towards(point, sideOfLast / (sideOfLast - sideOfPoint));
                 double along = at.minus(from).dot(way) / way.dot(way);
@@ -242,6 +242,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
                 }
             }
             last = point;
+            sideOfLast = sideOfPoint;
         }
         return crossings % 2 == 1 ? Optional.of(nearest) : Optional.empty();
     }
