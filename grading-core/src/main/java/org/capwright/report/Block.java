@@ -6,6 +6,7 @@ import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
+import org.capwright.pattern.NestHalves;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.words.Language;
@@ -69,13 +70,18 @@ record Block(
         List<Block> blocks = new ArrayList<>();
         int kinds = set.sizes().isEmpty() ? 0 : set.sizes().get(0).size();
         for (int kind = 0; kind < kinds; kind++) {
+            int which = kind;
+            List<Piece> pieces = new ArrayList<>(
+                    sizes.stream().map(size -> set.sizes().get(size).get(which)).toList());
+            List<Point> shifts = sizes.size() == 1
+                    ? List.of(Point.ORIGIN)
+                    : sizes.stream()
+                            .map(size -> set.run().shift(size, alignment))
+                            .toList();
+            pieces.set(0, NestHalves.smallest(pieces, shifts));
             List<Layer> layers = new ArrayList<>(sizes.size());
             for (int i = 0; i < sizes.size(); i++) {
-                int size = sizes.get(i);
-                layers.add(new Layer(
-                        set.sizes().get(size).get(kind),
-                        sizes.size() == 1 ? Point.ORIGIN : set.run().shift(size, alignment),
-                        Stroke.ofSize(i, lead)));
+                layers.add(new Layer(pieces.get(i), shifts.get(i), Stroke.ofSize(i, lead)));
             }
             blocks.add(of(kind, List.copyOf(layers), lead));
         }

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
+import org.capwright.pattern.NestHalves;
 import org.capwright.pattern.Notch;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
@@ -88,6 +90,10 @@ final class NestDrawing {
             piece(writer, pieces.get(i), move, layers.get(i));
             number(writer, pieces, i, move, layers.get(i).cut);
         }
+        List<Point> shifts = IntStream.range(0, pieces.size())
+                .mapToObj(i -> set.run().shift(i, alignment))
+                .toList();
+        words(writer, NestHalves.smallest(pieces, shifts), shifts.get(0).plus(place));
         double right = left + Math.ceil(box.width()) + SPACE / 2;
         legend(writer, pieces, layers, new Point(right, Math.floor(box.top())));
         return right + SAMPLE + SPACE + longest(pieces) * TEXT;
@@ -100,13 +106,8 @@ final class NestDrawing {
             writer.openLine(layers.marks, fold, move);
         }
         for (MarkLine mark : piece.marks()) {
-            writer.openLine(layers.marks, BlockDrawing.flattened(mark.line()), move);
-            if (mark.kind() == MarkKind.HALF) {
-                writer.text(
-                        layers.marks,
-                        BlockDrawing.word(mark).plus(move),
-                        BlockDrawing.HALF_WORD,
-                        mark.name().toUpperCase(Locale.ROOT));
+            if (mark.kind() != MarkKind.HALF) {
+                writer.openLine(layers.marks, BlockDrawing.flattened(mark.line()), move);
             }
         }
         Path cut = Path.around(piece.cutLine(), 0);
@@ -114,6 +115,20 @@ final class NestDrawing {
             for (Point snip : Snips.points(notch, cut)) {
                 Point at = snip.plus(move);
                 writer.line(layers.marks, at, at.plus(notch.inward().times(SNIP)));
+            }
+        }
+    }
+
+    /** What points to front and back is the same in all sizes, and stands there once. */
+    private static void words(DxfWriter writer, Piece piece, Point move) {
+        for (MarkLine mark : piece.marks()) {
+            if (mark.kind() == MarkKind.HALF) {
+                writer.openLine(TEXTS, BlockDrawing.flattened(mark.line()), move);
+                writer.text(
+                        TEXTS,
+                        BlockDrawing.word(mark).plus(move),
+                        BlockDrawing.HALF_WORD,
+                        mark.name().toUpperCase(Locale.ROOT));
             }
         }
     }
