@@ -21,18 +21,26 @@ fi
 rm -f "$log"
 trap - EXIT
 
-# Starts are quicker with the libraries unpacked and their classes in an archive that is mapped into memory (class-data sharing, JEP 350). Both are made once for a build, by a service that answers a request of each
-# form to itself and ends. Without the archive the service starts all the same.
+# Starts are quicker with the libraries unpacked and their classes in an archive that is mapped into memory (class-data sharing, JEP 350), from Java 25 on read and linked (ahead-of-time cache, JEP 514). Both are made
+# once for a build, by a service that answers a request of each form to itself and ends. Without the archive the service starts all the same.
 jar=$(echo grading-service/target/grading-service-*-exec.jar)
 app=grading-service/target/service
+if [ "$(java -XshowSettings:properties -version 2>&1 | sed -n 's/^ *java.specification.version = //p')" -ge 25 ] 2>/dev/null; then
+  make="-XX:AOTCacheOutput=$app/classes.aot"
+  use="-XX:AOTCache=$app/classes.aot"
+else
+  make="-XX:ArchiveClassesAtExit=$app/classes.jsa"
+  use="-XX:SharedArchiveFile=$app/classes.jsa -Xshare:auto"
+fi
 made=$(sha256sum "$jar" | cut -d ' ' -f 1)-$(java -version 2>&1 | sha256sum | cut -d ' ' -f 1)
 if [ "$(cat "$app/made-of" 2>/dev/null)" != "$made" ]; then
   echo "Preparing quick starts" >&2
   rm -rf "$app"
   java -Djarmode=tools -jar "$jar" extract --destination "$app" >/dev/null
   mv "$app/$(basename "$jar")" "$app/service.jar"
-  timeout 300 java -XX:ArchiveClassesAtExit="$app/classes.jsa" -jar "$app/service.jar" --capwright.rehearsal --capwright.store=off \
+  timeout 300 java "$make" -jar "$app/service.jar" --capwright.rehearsal --capwright.store=off \
     --server.address=127.0.0.1 --server.port=0 >/dev/null 2>&1 || echo "No archive of classes could be made; starts take longer." >&2
   echo "$made" >"$app/made-of"
 fi
-PORT="${PORT:-8080}" exec java -XX:SharedArchiveFile="$app/classes.jsa" -Xshare:auto -jar "$app/service.jar"
+# shellcheck disable=SC2086
+PORT="${PORT:-8080}" exec java $use -jar "$app/service.jar"
