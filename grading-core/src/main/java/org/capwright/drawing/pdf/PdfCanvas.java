@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import org.capwright.drawing.Appearance;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
@@ -32,6 +33,12 @@ public final class PdfCanvas extends Canvas {
     private final Layers layers;
     private final Appearance appearance;
     private final Deque<Boolean> layered = new ArrayDeque<>();
+
+    /** What was said last about lines and areas, and need not be said again; nothing at the beginning, where a page and a form differ. */
+    private record State(Optional<Stroke> stroke, Optional<Ink> ink) {}
+
+    private final Deque<State> saved = new ArrayDeque<>();
+    private State state = new State(Optional.empty(), Optional.empty());
 
     PdfCanvas(Lettering lettering, Layers layers, Appearance appearance) {
         this.lettering = lettering;
@@ -121,11 +128,13 @@ public final class PdfCanvas extends Canvas {
 
     @Override
     public Canvas save() {
+        saved.push(state);
         return op("q");
     }
 
     @Override
     public Canvas restore() {
+        state = saved.pop();
         return op("Q");
     }
 
@@ -142,6 +151,10 @@ public final class PdfCanvas extends Canvas {
     @Override
     public Canvas stroke(Stroke drawn) {
         Stroke stroke = appearance.of(drawn);
+        if (state.stroke.filter(stroke::equals).isPresent()) {
+            return this;
+        }
+        state = new State(Optional.of(stroke), state.ink);
         colour(stroke.ink(), "RG").numbers(stroke.width()).op("w");
         op(stroke.dash().isEmpty() ? "1 J 1 j" : "0 J 1 j");
         put('[');
@@ -151,7 +164,15 @@ public final class PdfCanvas extends Canvas {
 
     @Override
     public Canvas ink(Ink ink) {
-        return colour(appearance.of(ink), "rg");
+        return filling(appearance.of(ink));
+    }
+
+    private PdfCanvas filling(Ink ink) {
+        if (state.ink.filter(ink::equals).isPresent()) {
+            return this;
+        }
+        state = new State(state.stroke, Optional.of(ink));
+        return colour(ink, "rg");
     }
 
     private PdfCanvas colour(Ink ink, String operator) {
@@ -217,7 +238,7 @@ public final class PdfCanvas extends Canvas {
             case CENTRE -> letters.face().width(script, letters.size()) / 2;
             case RIGHT -> letters.face().width(script, letters.size());
         };
-        colour(letters.ink(), "rg");
+        filling(letters.ink());
         if (script.altered()) {
             actualText(script.text());
         }

@@ -207,13 +207,10 @@ public final class PdfFile {
 
     private String page(PdfObjects objects, Page page, int parent, String resources) {
         PdfCanvas head = canvas();
-        head.save();
         head.millimetres().move(page.margin, page.height - page.margin);
-        PdfCanvas foot = canvas();
-        foot.restore();
         int content = objects.deflate(
                 "",
-                Stream.of(head, page.content, foot)
+                Stream.of(head, page.content)
                         .flatMap(part -> part.content().stream())
                         .toList());
         return PdfObjects.reference(objects.add("<</Type/Page/Parent " + PdfObjects.reference(parent)
