@@ -19,6 +19,9 @@ final class HalfWords {
     /** Their length, as a share of it. */
     private static final double LENGTH = 0.2;
 
+    /** The words stand above their lines, and reach up to here, mm. */
+    static final double WORD = 8;
+
     /** Height that is room enough, mm. */
     private static final double ROOM = 15;
 

@@ -72,7 +72,12 @@ final class PieceInside {
     /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. */
     List<Curve> lines() {
         List<Curve> lines = new ArrayList<>();
-        marks.forEach(mark -> lines.add(mark.line()));
+        for (MarkLine mark : marks) {
+            lines.add(mark.line());
+            if (mark.kind() == MarkKind.HALF) {
+                lines.add(mark.line().translated(new Point(0, HalfWords.WORD)));
+            }
+        }
         if (draft.kind().isStrip()) {
             for (NotchPlace place : draft.notches()) {
                 Notch notch = place.on(draft.edge(place.edge()));
