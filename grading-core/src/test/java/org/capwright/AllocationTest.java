@@ -84,8 +84,8 @@ class AllocationTest {
         SizeRun run = run(10);
         long draft = allocated(() -> run(10));
         long pieces = allocated(run::pieces);
-        assertTrue(draft < 1_300_000, draft + " bytes for the draft of ten sizes");
-        assertTrue(pieces < 3_800_000, pieces + " bytes for the pieces of ten sizes");
+        assertTrue(draft < 1_200_000, draft + " bytes for the draft of ten sizes");
+        assertTrue(pieces < 3_600_000, pieces + " bytes for the pieces of ten sizes");
         assertTrue(pieces < 4 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
     }
 

@@ -423,8 +423,11 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         if (isStraight()) {
             return 1;
         }
-        double greatest =
-                Math.max(secondDerivativeAt(0).norm(), secondDerivativeAt(1).norm());
+        double atStart = norm(
+                6 * (control2.x() - 2 * control1.x() + start.x()), 6 * (control2.y() - 2 * control1.y() + start.y()));
+        double atEnd =
+                norm(6 * (end.x() - 2 * control2.x() + control1.x()), 6 * (end.y() - 2 * control2.y() + control1.y()));
+        double greatest = Math.max(atStart, atEnd);
         return (int) Math.min(10_000, Math.max(1, Math.ceil(Math.sqrt(greatest / (8 * tolerance)))));
     }
 }

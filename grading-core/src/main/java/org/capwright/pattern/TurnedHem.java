@@ -49,7 +49,7 @@ final class TurnedHem {
     }
 
     private double height(Point point) {
-        return along.cross(point.minus(start));
+        return start.beside(along, point);
     }
 
     private Point mirrored(Point point) {
