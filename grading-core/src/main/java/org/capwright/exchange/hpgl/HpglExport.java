@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkKind;
@@ -36,6 +37,12 @@ public final class HpglExport {
     private static final double HEADING = 6;
 
     private static final double SNIP = 5;
+
+    /** Length of the head of an arrow, mm. */
+    private static final double HEAD = 4;
+
+    /** How far down the pleat lines the arrow from fold to placement stands, as a share of the shorter one. */
+    private static final double PLEAT_ARROW = 0.4;
 
     /** The two snips of a double notch lie this far apart, mm; common practice, no source. */
     private static final double APART = 6;
@@ -172,6 +179,31 @@ public final class HpglExport {
                 && Math.abs(points.get((position + 1) % points.size()).x()) < ON_FOLD;
     }
 
+    /** From each fold line to the line on which it is placed. */
+    private static void pleatArrows(HpglWriter writer, Placed placed) {
+        List<MarkLine> marks = placed.piece.marks();
+        for (int i = 0; i + 1 < marks.size(); i++) {
+            if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
+                Curve fold = marks.get(i).line();
+                Curve placement = marks.get(i + 1).line();
+                double down = PLEAT_ARROW * Math.min(fold.length(), placement.length());
+                Point from = fold.pointAtLength(down);
+                Point to = placement.pointAtLength(down);
+                if (from.distanceTo(to) > HEAD) {
+                    writer.openLine(List.of(from, to), placed::moved);
+                    head(writer, placed, from, to);
+                }
+            }
+        }
+    }
+
+    /** The head of an arrow at the end of a line. */
+    private static void head(HpglWriter writer, Placed placed, Point from, Point to) {
+        Point back = from.minus(to).unit().times(HEAD);
+        Point aside = back.left().times(0.4);
+        writer.openLine(List.of(to.plus(back).plus(aside), to, to.plus(back).minus(aside)), placed::moved);
+    }
+
     private static void marks(HpglWriter writer, Placed placed) {
         Piece piece = placed.piece;
         writer.closedLine(piece.netLine(), placed::moved);
@@ -181,6 +213,12 @@ public final class HpglExport {
             if (mark.kind() == MarkKind.DRILL_HOLE) {
                 Point up = new Point(0, mark.line().length() / 2);
                 writer.openLine(List.of(middle.minus(up), middle.plus(up)), placed::moved);
+            }
+            if (mark.kind() == MarkKind.GRAIN || mark.kind() == MarkKind.HALF) {
+                head(writer, placed, mark.line().start(), mark.line().end());
+            }
+            if (mark.kind() == MarkKind.GRAIN) {
+                head(writer, placed, mark.line().end(), mark.line().start());
             }
             if (mark.kind() == MarkKind.HALF) {
                 Point at = mark.line().start().x() < mark.line().end().x()
@@ -195,6 +233,7 @@ public final class HpglExport {
                 }
             }
         }
+        pleatArrows(writer, placed);
         for (Notch notch : piece.notches()) {
             for (Point snip : snips(notch)) {
                 writer.openLine(List.of(snip, snip.plus(notch.inward().times(SNIP))), placed::moved);

@@ -16,7 +16,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.capwright.exchange.OutsideTool;
 import org.capwright.exchange.TestPatterns;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.quantity.InvalidMeasuresException;
@@ -186,6 +188,56 @@ class HpglExportTest {
         assertTrue(HpglExport.plot(set, needed).length > 0);
         assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Math.nextDown(needed)));
         assertThrows(InvalidMeasuresException.class, () -> HpglExport.plot(set, Double.NaN));
+    }
+
+    /** A line as long as from fold to placement for every pleat, wherever its piece lies on the roll. */
+    @Test
+    void anArrowTellsWhichLineOfAPleatIsPlacedOnWhich() {
+        int pleats = 0;
+        for (long seed = 1; seed < 9; seed++) {
+            PatternSet set = TestPatterns.random(seed, 2);
+            List<Double> drawn = lengths(HpglExport.plot(set, HpglExport.leastWidth(set)));
+            for (List<Piece> pieces : set.sizes()) {
+                for (Piece piece : pieces) {
+                    for (double across : across(piece)) {
+                        pleats++;
+                        assertTrue(
+                                drawn.stream().anyMatch(length -> Math.abs(length - across) < 2 * UNIT),
+                                () -> piece.kind() + " " + piece.size() + ": no line of " + across);
+                    }
+                }
+            }
+        }
+        assertTrue(pleats > 20, pleats + " pleats");
+    }
+
+    /** The lengths of all lines of two points. */
+    private static List<Double> lengths(byte[] file) {
+        List<Double> lengths = new ArrayList<>();
+        Matcher lines = Pattern.compile("PU(\\d+),(\\d+);\\s*PD(\\d+),(\\d+);")
+                .matcher(new String(file, StandardCharsets.US_ASCII));
+        while (lines.find()) {
+            lengths.add(Math.hypot(
+                            Integer.parseInt(lines.group(3)) - Integer.parseInt(lines.group(1)),
+                            Integer.parseInt(lines.group(4)) - Integer.parseInt(lines.group(2)))
+                    * UNIT);
+        }
+        return lengths;
+    }
+
+    /** How far it is from fold to placement, two fifths down the shorter of both; of pleats with room for an arrow. */
+    private static List<Double> across(Piece piece) {
+        List<Double> across = new ArrayList<>();
+        for (int i = 0; i + 1 < piece.marks().size(); i++) {
+            if (piece.marks().get(i).kind() == MarkKind.PLEAT_FOLD) {
+                Curve fold = piece.marks().get(i).line();
+                Curve placement = piece.marks().get(i + 1).line();
+                double down = 0.4 * Math.min(fold.length(), placement.length());
+                across.add(fold.pointAtLength(down).distanceTo(placement.pointAtLength(down)));
+            }
+        }
+        across.removeIf(distance -> distance < 5);
+        return across;
     }
 
     @Test
