@@ -2,6 +2,7 @@ package org.capwright;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -13,6 +14,8 @@ import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
 import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What a run costs, told by what it allocates: that is the same on every machine, however busy. The bounds lie a tenth to a third
@@ -87,6 +90,17 @@ class AllocationTest {
         assertTrue(draft < 1_200_000, draft + " bytes for the draft of ten sizes");
         assertTrue(pieces < 3_600_000, pieces + " bytes for the pieces of ten sizes");
         assertTrue(pieces < 4 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
+    }
+
+    /** A file is put together from parts that are not copied to make room; what is looked for while it is drawn takes the rest. */
+    @ParameterizedTest
+    @CsvSource({"SVG, 11.5", "DXF_NEST, 4", "DXF_BLOCKS, 4", "HPGL, 9"})
+    void filesAllocateASmallMultipleOfTheirBytes(FileFormat format, double most) throws IOException {
+        Pieces pieces = run(10).pieces();
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        pieces.write(format, file);
+        double times = (double) allocated(() -> written(pieces, format)) / file.size();
+        assertTrue(times < most, format + " of " + file.size() + " bytes allocates " + times + " times as many");
     }
 
     @Test

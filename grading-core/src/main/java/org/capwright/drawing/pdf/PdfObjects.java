@@ -12,7 +12,7 @@ import java.util.zip.Deflater;
 /** The objects of a PDF one after another, as they come, and where each begins (PDF Reference 1.6, section 3.4). Not for use by several threads; to be closed. */
 final class PdfObjects implements AutoCloseable {
 
-    /** Of the nine degrees of deflating: takes a quarter as long as the usual one, for files a twelfth larger. */
+    /** Of the nine degrees of deflating: takes a quarter as long as the usual one, for files a twelfth larger. The first is an eighth quicker, for 4 % more. */
     private static final int LEVEL = 2;
 
     /** Room for the length of a stream, which is known when it has been written. */
