@@ -1,6 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Simplicity;
@@ -20,23 +21,28 @@ final class Outline {
 
     private Outline() {}
 
-    /** Seam lines as points, the first not repeated. Points that a knife could not tell apart are one; ends of edges stay. */
+    /** Seam lines as points, the first not repeated; unmodifiable. Points that a knife could not tell apart are one; ends of edges stay. */
     static List<Point> flattened(List<PieceEdge> edges) {
-        List<Point> points = new ArrayList<>();
+        int most = 0;
+        for (PieceEdge edge : edges) {
+            most += edge.curve().flattened(Piece.FLATTENING).size();
+        }
+        Point[] points = new Point[most];
+        int count = 0;
         for (PieceEdge edge : edges) {
             List<Point> flat = edge.curve().flattened(Piece.FLATTENING);
             Point end = flat.get(flat.size() - 1);
             Point last = flat.get(0);
-            points.add(last);
+            points[count++] = last;
             for (int i = 1; i < flat.size() - 1; i++) {
                 Point point = flat.get(i);
                 if (point.distanceTo(last) >= ONE_POINT && point.distanceTo(end) >= ONE_POINT) {
-                    points.add(point);
+                    points[count++] = point;
                     last = point;
                 }
             }
         }
-        return points;
+        return List.of(Arrays.copyOf(points, count));
     }
 
     /** The polygon within a closed line of three or more points, the first not repeated. */
