@@ -2,8 +2,11 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -49,6 +52,11 @@ final class PieceDrawing {
     private final Block block;
     private final List<Outline> outlines;
     private final Language language;
+
+    /** Names of marks and notches, said once for all sizes. */
+    private final Map<String, String> said = new HashMap<>();
+
+    private final Map<NotchKind, String> notches = new EnumMap<>(NotchKind.class);
 
     private PieceDrawing(Canvas canvas, Block block, Language language) {
         this.canvas = canvas;
@@ -189,7 +197,11 @@ final class PieceDrawing {
     }
 
     private Canvas mark(MarkLine mark, Stroke stroke) {
-        return canvas.stroke(stroke).about("mark", Text.numbered(mark.name()).in(language));
+        return canvas.stroke(stroke)
+                .about(
+                        "mark",
+                        said.computeIfAbsent(
+                                mark.name(), name -> Text.numbered(name).in(language)));
     }
 
     private void grain(MarkLine mark) {
@@ -294,10 +306,13 @@ final class PieceDrawing {
         if (notch.kind() == NotchKind.CLIP) {
             length = Math.max(allowance - 1, length);
         }
-        String words = language.say(notch.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch") + ", "
-                + language.say(notch.edge());
+        String words = notches.computeIfAbsent(notch.kind(), this::words) + ", " + language.say(notch.edge());
         canvas.stroke(new Stroke(ink, NOTCH.width(), List.of())).about("notch", words);
         notch(canvas, notch.kind(), notch.onCut(), notch.inward(), length);
+    }
+
+    private String words(NotchKind kind) {
+        return language.say(kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch");
     }
 
     /** The sign of a notch, in the stroke of the canvas. */
