@@ -152,6 +152,15 @@ final class WorkingValues {
                     .map(range -> OptionalDouble.of(nearest(range)))
                     .orElse(OptionalDouble.empty());
         }
+        Double before = mended.get(subject);
+        OptionalDouble given = first.getOrDefault(subject, violation).value();
+        if (before != null
+                && given.isPresent()
+                && before != given.getAsDouble()
+                && given.getAsDouble() >= violation.least().orElse(Double.POSITIVE_INFINITY)
+                && given.getAsDouble() <= violation.greatest().orElse(Double.NEGATIVE_INFINITY)) {
+            return given; // what else was mended since has moved the range to where it was asked for
+        }
         double[] ends = Attempt.ends(subject);
         double nearest = inside(violation, nearest(violation), ends);
         double asked = first.getOrDefault(subject, violation).value().orElse(nearest);
@@ -161,7 +170,6 @@ final class WorkingValues {
                 ? 1
                 : violation.quantity() == Quantity.LENGTH ? NUDGE : NUDGE / 100;
         double step = times == 1 ? 0 : grid * Math.pow(2, times - 2);
-        Double before = mended.get(subject);
         double value = before == null || Math.abs(bound - before) > step ? bound : before + inward * step;
         return value < ends[0] || value > ends[1] ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
