@@ -181,7 +181,6 @@ class ChecksIT {
         return post(body, "application/json").jsonPath().getList("findings.check");
     }
 
-    /** RFC 4180, read by Commons CSV. */
     /** One wrong figure of a sheet is named with what mends it: even growth of 13 mm from 364 to 416 (figures invented). */
     @Test
     void aWrongFigureOfASheetIsNamedWithItsCure() {
@@ -199,6 +198,7 @@ class ChecksIT {
         assertEquals("pass", file(mended, "text/csv", "?units=cm").jsonPath().getString("summary.verdict"));
     }
 
+    /** RFC 4180, read by Commons CSV. */
     @Test
     void csvHoldsTheFindingsAndNoFormula() throws Exception {
         String body = checked(Requests.choirGown().replace("Choir gown sleeve", "=HYPERLINK(1,\\\"2\\\")"), "");

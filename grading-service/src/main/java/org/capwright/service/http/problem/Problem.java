@@ -120,7 +120,6 @@ public record Problem(
                 type, title, status, detail, instance, Optional.of(atLine), Optional.of(atColumn), violations);
     }
 
-    /** The document as Spring writes it; Spring adds the path of the request. */
     /**
      * The same problem, said in a language for good.
      *
@@ -139,6 +138,7 @@ public record Problem(
                 violations.stream().map(violation -> violation.in(language)).toList());
     }
 
+    /** The document as Spring writes it; Spring adds the path of the request. */
     ProblemDetail document() {
         ProblemDetail document = ProblemDetail.forStatusAndDetail(HttpStatusCode.valueOf(status), detail.toString());
         document.setType(URI.create(type));
