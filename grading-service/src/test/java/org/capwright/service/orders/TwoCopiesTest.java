@@ -134,8 +134,9 @@ class TwoCopiesTest {
         while (state.equals("running") && System.currentTimeMillis() < end) {
             hands.addAll(ONE.bean(Store.class)
                     .transaction(database -> database.sql(
-                                    "SELECT DISTINCT picked_by FROM scheduled_tasks WHERE picked AND task_name = ?")
-                            .param(BatchParts.NAME)
+                                    "SELECT DISTINCT picked_by FROM scheduled_tasks WHERE picked AND task_name = ?"
+                                            + " AND task_instance LIKE ?")
+                            .params(BatchParts.NAME, "%" + job.substring(job.lastIndexOf('/') + 1) + "%")
                             .query(String.class)
                             .list()));
             state = other.get(job).json().get("state").stringValue();
