@@ -14,7 +14,7 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 
 /** Somebody else's grade, brought as a file. */
@@ -44,7 +44,7 @@ class CheckIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void reportsOnASpecTable(Screen screen, @TempDir Path folder) throws IOException {
         Path file = write(folder, "slip.csv", SLIP);
         JsonPath answer = JsonPath.from(RestAssured.given()
@@ -105,7 +105,7 @@ class CheckIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void saysInWhichLineSomethingIsWrong(Screen screen, @TempDir Path folder) throws IOException {
         Path file = write(folder, "typo.csv", SLIP.replace("44.4", "44.4.1"));
         try (Browser browser = open(screen, file)) {

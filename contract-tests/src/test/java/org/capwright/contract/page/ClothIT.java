@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 
 /** What to buy, the lays, and the sheets of paper. */
@@ -50,7 +50,7 @@ class ClothIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void tellsWhatToBuyAndDrawsTheLay(Screen screen) throws IOException {
         JsonPath asked = reckoned(
                 "{\"fabrics\":[{\"material\":\"main\",\"width\":150,\"shrinkageLengthwise\":0.03,\"waste\":0.05}]}");
@@ -131,7 +131,7 @@ class ClothIT {
 
     /** The number said beforehand is the number of page objects of the PDF (ISO 32000-1, 7.7.3.3). */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void tellsTheNumberOfPagesBeforehand(Screen screen) throws IOException {
         try (Browser browser = Browser.open(screen)) {
             browser.show("files");

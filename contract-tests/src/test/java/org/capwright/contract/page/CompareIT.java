@@ -11,7 +11,7 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 
 /** Two styles measured against one another. */
@@ -30,7 +30,7 @@ class CompareIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void showsTheStyleBesideOneThatWasKept(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.show("files");

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.WheelInput;
@@ -25,7 +25,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void switchesSizesOffAndOn(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             String group = "g.piece[data-piece=overlay-main] > g.size[data-size='38']";
@@ -38,7 +38,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void showsOnePieceOrAll(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             String before = browser.value("#piece");
@@ -53,7 +53,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void laysTheSizesOnAnotherPoint(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             String shift = "return document.querySelector('g.piece[data-piece=under-sleeve] >"
@@ -79,7 +79,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void zoomsAndMovesByKeys(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             List<Double> fitted = window(browser);
@@ -160,7 +160,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void movesAHandleByKeys(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.choose("piece", "overlay-main");
@@ -175,7 +175,7 @@ class DrawingIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void dragsAHandle(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.choose("piece", "overlay-main");
@@ -203,7 +203,7 @@ class DrawingIT {
 
     /** The join lies on the slanted guide line: down is farther from the apex. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void movesTheJoinByKeysAndPointer(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.choose("piece", "overlay-main");

@@ -19,8 +19,8 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Files taken away, and styles saved, opened and kept. */
 class FilesIT {
@@ -51,7 +51,7 @@ class FilesIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void printsOnThePaperChosen(Screen screen) throws IOException {
         try (Browser browser = Browser.open(screen)) {
             browser.show("files");

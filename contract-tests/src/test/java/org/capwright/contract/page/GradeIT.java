@@ -13,7 +13,7 @@ import java.util.List;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 
 /** Jumps, the tables, findings, and what the sewing room sees. */
@@ -25,7 +25,7 @@ class GradeIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void aJumpBreaksAtASize(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.show("jumps");
@@ -45,7 +45,7 @@ class GradeIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void gradesOneMoreDimensionAndOneLess(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.show("jumps");
@@ -63,7 +63,7 @@ class GradeIT {
 
     /** The jumps taken are those that the service derives from the table. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void derivesTheJumpsFromAPublishedTable(Screen screen) throws IOException {
         String style = Files.readString(RunningService.root().resolve("examples/choir-gown.json"));
         JsonPath rules = RestAssured.given()
@@ -112,7 +112,7 @@ class GradeIT {
 
     /** A bicep that hardly grows from 38 to 40 is a stop; the change proposed clears it, and can be undone. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void appliesTheChangeThatClearsAStop(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.show("jumps");
@@ -137,7 +137,7 @@ class GradeIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void aFindingLightsUpItsPlaceAndItsRow(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             browser.show("findings");
@@ -153,7 +153,7 @@ class GradeIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void aRowOfTheSpecTableShowsWhereItIsMeasured(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             browser.show("spec");
@@ -167,7 +167,7 @@ class GradeIT {
 
     /** As many creases as the style has pleats; knife pleats lay one fold each. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void showsThePleatsFoldedAndTheOrderOfSewing(Screen screen) {
         try (Browser browser = Browser.found(screen)) {
             browser.show("sewing");
@@ -179,7 +179,7 @@ class GradeIT {
 
     /** The sketch has the proportions of the style: its lengths are those of the spec table, its folds those of the pleats. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void sketchesHowItIsWorn(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.show("sewing");

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
@@ -18,7 +18,7 @@ import org.openqa.selenium.Keys;
 class MeasuresIT {
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void opensWithTheDemoSleeveInAllSizes(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             assertEquals(
@@ -56,7 +56,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void changesByTheArrowKeysAndTheDrawingFollows(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             String before = browser.cutLine("under-sleeve", "40");
@@ -70,7 +70,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void changesByTheButtonsBesideAMeasure(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.input("f-sleeve-bicep");
@@ -81,7 +81,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void saysWhatIsWrongBesideTheFieldAndKeepsTheLastDrawing(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             String before = browser.cutLine("under-sleeve", "40");
@@ -110,7 +110,7 @@ class MeasuresIT {
 
     /** 1 in = 25.4 mm (international yard and pound agreement of 1959): 36 cm are 14.173 in, nearest 14 3/16. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void showsInchesAsFractionsAndComesBackExactly(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             String before = browser.cutLine("under-sleeve", "40");
@@ -130,7 +130,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void undoesAndRedoesByKeyAndByButton(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.type("f-sleeve-bicep", "38");
@@ -179,7 +179,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void letsTheCapHeightFollowFromTheEase(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.input("a-follows-capHeight").sendKeys(Keys.SPACE);
@@ -191,7 +191,7 @@ class MeasuresIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void takesTheOverlayAwayAndGivesItBack(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             browser.input("s-overlay").sendKeys(Keys.SPACE);

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 
 /** The jump table as a picture: every jump between its bounds, the culprit ringed with its reason, mended by one press. */
@@ -51,7 +51,7 @@ class MendIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void theCulpritIsRingedAndMendedByOnePress(Screen screen) {
         try (Browser browser = Browser.open(screen)) {
             spoil(browser);

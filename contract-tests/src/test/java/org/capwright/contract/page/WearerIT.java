@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.Keys;
 
 /** One wearer: measurements in, a sleeve out, and nothing of them kept. */
@@ -46,7 +46,7 @@ class WearerIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void draftsForOneWearerAndSaysWhatWasEstimated(Screen screen) {
         JsonPath answer = asked("{\"bustGirth\":96,\"stature\":168,\"upperArmGirth\":31.5,\"armLength\":59}");
         String size = answer.getString("nearestSize.size");
@@ -102,7 +102,7 @@ class WearerIT {
 
     /** 36 cm of upper arm beside 96 cm of bust lies outside what the survey would let pass. */
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void questionsWhatIsUnusualUntilItIsConfirmed(Screen screen) {
         try (Browser browser = open(screen)) {
             measure(browser, "bustGirth", "96");

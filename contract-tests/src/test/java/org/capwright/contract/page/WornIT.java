@@ -12,7 +12,7 @@ import java.util.Map;
 import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ArgumentsSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
@@ -31,7 +31,7 @@ class WornIT {
     }
 
     @ParameterizedTest
-    @EnumSource(Screen.class)
+    @ArgumentsSource(ScreenSample.class)
     void isLoadedWhenItIsOpenedAndKeepsTheSeams(Screen screen) throws Exception {
         try (Browser browser = Browser.open(screen)) {
             String loaded =
