@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -398,13 +399,18 @@ public final class Curve {
         return known.points;
     }
 
-    private List<Point> points(double tolerance) {
+    /** How many chords keep each segment within a distance. */
+    int[] chordsWithin(double tolerance) {
         int[] chords = new int[segments.size()];
-        int most = 1;
         for (int i = 0; i < chords.length; i++) {
             chords[i] = segments.get(i).chordsWithin(tolerance);
-            most += chords[i];
         }
+        return chords;
+    }
+
+    private List<Point> points(double tolerance) {
+        int[] chords = chordsWithin(tolerance);
+        int most = 1 + IntStream.of(chords).sum();
         Point[] points = new Point[most];
         points[0] = start();
         int count = 1;

@@ -1,6 +1,7 @@
 package org.capwright.geometry;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A quick proof that a line of straight pieces neither crosses nor touches itself. What is proved is certain: orientations count only beyond the rounding of their determinants
@@ -41,12 +42,8 @@ public final class Simplicity {
         if (runsAcross(cubics)) {
             return true;
         }
-        int[] chords = new int[cubics.size()];
-        int most = 1;
-        for (int i = 0; i < chords.length; i++) {
-            chords[i] = cubics.get(i).chordsWithin(tolerance);
-            most += chords[i];
-        }
+        int[] chords = curve.chordsWithin(tolerance);
+        int most = 1 + IntStream.of(chords).sum();
         double[] x = new double[most];
         double[] y = new double[most];
         x[0] = curve.start().x();

@@ -24,6 +24,7 @@ import org.capwright.pattern.NotchKind;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceLabel;
+import org.capwright.pattern.PleatArrow;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 
@@ -270,34 +271,21 @@ final class PieceDrawing {
         along(Curve.line(aIn, bIn), language.say("place on the fold of the cloth"), 0.5);
     }
 
-    /** Arrows from each pleat fold to the line on which it is placed, well inside. */
+    /** Arrows from each pleat fold to the line on which it is placed. */
     private void pleatArrows(Piece piece, boolean lead) {
         if (!lead) {
             return;
         }
-        List<Curve> folds = lines(piece, MarkKind.PLEAT_FOLD);
-        List<Curve> placements = lines(piece, MarkKind.PLEAT_PLACEMENT);
-        if (folds.size() != placements.size()) {
-            return;
-        }
-        for (int i = 0; i < folds.size(); i++) {
-            Curve fold = folds.get(i);
-            Curve placement = placements.get(i);
-            double depth = Math.min(fold.length(), placement.length()) * 0.4;
-            Point from = fold.pointAtLength(depth);
-            Point to = placement.pointAtLength(depth);
-            if (from.distanceTo(to) > 3) {
+        for (PleatArrow arrow : PleatArrow.of(piece)) {
+            if (arrow.length() > 3) {
+                Point to = arrow.to();
                 canvas.stroke(PLEAT_FOLD).about("pleat-arrow", "");
-                canvas.from(from).to(to).arrow(to, to.minus(from).unit(), 2.2).draw();
+                canvas.from(arrow.from())
+                        .to(to)
+                        .arrow(to, to.minus(arrow.from()).unit(), 2.2)
+                        .draw();
             }
         }
-    }
-
-    private static List<Curve> lines(Piece piece, MarkKind kind) {
-        return piece.marks().stream()
-                .filter(mark -> mark.kind() == kind)
-                .map(MarkLine::line)
-                .toList();
     }
 
     private void notch(Notch notch, Ink ink) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.capwright.geometry.Box;
-import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkKind;
@@ -14,6 +13,7 @@ import org.capwright.pattern.NotchKind;
 import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceLabel;
+import org.capwright.pattern.PleatArrow;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
 import org.capwright.words.Text;
@@ -40,9 +40,6 @@ public final class HpglExport {
 
     /** Length of the head of an arrow, mm. */
     private static final double HEAD = 4;
-
-    /** How far down the pleat lines the arrow from fold to placement stands, as a share of the shorter one. */
-    private static final double PLEAT_ARROW = 0.4;
 
     /** The two snips of a double notch lie this far apart, mm; common practice, no source. */
     private static final double APART = 6;
@@ -181,18 +178,10 @@ public final class HpglExport {
 
     /** From each fold line to the line on which it is placed. */
     private static void pleatArrows(HpglWriter writer, Placed placed) {
-        List<MarkLine> marks = placed.piece.marks();
-        for (int i = 0; i + 1 < marks.size(); i++) {
-            if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
-                Curve fold = marks.get(i).line();
-                Curve placement = marks.get(i + 1).line();
-                double down = PLEAT_ARROW * Math.min(fold.length(), placement.length());
-                Point from = fold.pointAtLength(down);
-                Point to = placement.pointAtLength(down);
-                if (from.distanceTo(to) > HEAD) {
-                    writer.openLine(List.of(from, to), placed::moved);
-                    head(writer, placed, from, to);
-                }
+        for (PleatArrow arrow : PleatArrow.of(placed.piece)) {
+            if (arrow.length() > HEAD) {
+                writer.openLine(List.of(arrow.from(), arrow.to()), placed::moved);
+                head(writer, placed, arrow.from(), arrow.to());
             }
         }
     }
