@@ -24,7 +24,7 @@ final class BlockDrawing {
     private static final double CAPITALS = 0.6;
 
     /** Height of the words front and back, mm. */
-    static final double HALF_WORD = 5;
+    private static final double HALF_WORD = 5;
 
     private BlockDrawing() {}
 
@@ -103,20 +103,21 @@ final class BlockDrawing {
                 writer.openLine(layer.id(), flattened(mark.line()));
             }
             if (mark.kind() == MarkKind.HALF) {
-                writer.text(
-                        AstmLayer.ANNOTATION.id(),
-                        word(mark),
-                        HALF_WORD,
-                        mark.name().toUpperCase(Locale.ROOT));
+                word(writer, AstmLayer.ANNOTATION.id(), mark, Point.ORIGIN);
             }
         }
     }
 
-    /** Where the word of a mark begins: above its line. */
-    static Point word(MarkLine mark) {
+    /** Writes the word of a mark above its line, which is moved first. */
+    static void word(DxfWriter writer, String layer, MarkLine mark, Point move) {
         Point start = mark.line().start();
         Point end = mark.line().end();
-        return (start.x() < end.x() ? start : end).plus(new Point(0, 1.5));
+        Point left = start.x() < end.x() ? start : end;
+        writer.text(
+                layer,
+                left.plus(new Point(0, 1.5)).plus(move),
+                HALF_WORD,
+                mark.name().toUpperCase(Locale.ROOT));
     }
 
     static List<Point> flattened(Curve line) {

@@ -124,11 +124,7 @@ final class NestDrawing {
         for (MarkLine mark : piece.marks()) {
             if (mark.kind() == MarkKind.HALF) {
                 writer.openLine(TEXTS, BlockDrawing.flattened(mark.line()), move);
-                writer.text(
-                        TEXTS,
-                        BlockDrawing.word(mark).plus(move),
-                        BlockDrawing.HALF_WORD,
-                        mark.name().toUpperCase(Locale.ROOT));
+                BlockDrawing.word(writer, TEXTS, mark, move);
             }
         }
     }
