@@ -58,7 +58,7 @@ final class CutAway {
     /** The interfacing of an overlay; as it was where it has no pleats. */
     static PieceDraft of(PieceDraft interfacing) {
         PieceEdge top = interfacing.edge(OverlayPieces.TOP_EDGE);
-        List<MarkLine> marks = PleatedEdge.shortened(interfacing.marks(), PieceFinish.netLine(interfacing));
+        List<MarkLine> marks = PleatedEdge.shortened(interfacing.marks(), new Ring(PieceFinish.netLine(interfacing)));
         List<Gap> gaps = gaps(top.curve(), marks);
         // A gap at an end of the seam, or one that the allowance would fill again, is none.
         double end =
@@ -226,7 +226,7 @@ final class CutAway {
                     case FOLD_LINE ->
                         new MarkLine(
                                 mark.kind(), mark.name(), Curve.line(mark.line().start(), end));
-                    case CENTRE_LINE -> PieceFinish.inside(mark, net);
+                    case CENTRE_LINE -> PieceFinish.inside(mark, new Ring(net));
                     default -> mark;
                 })
                 .toList();

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A grid over a piece that knows which cells lie inside its net line and clear of every line drawn in it.
@@ -14,19 +13,22 @@ import org.jspecify.annotations.Nullable;
  */
 final class FreeCells {
 
-    /** As many crossings of a row are expected. */
-    private static final int CROSSINGS = 8;
+    /** How many cells there are each way: those of a row fit into the bits of a number. */
+    static final int CELLS = 48;
+
+    private static final long ALL = (1L << CELLS) - 1;
 
     /** Far above the rounding of a place, mm. */
     private static final double ROUNDING = 1e-6;
 
-    private final int cells;
     private final double clearance;
     private final double left;
     private final double bottom;
     private final double width;
     private final double height;
-    private final boolean[] taken;
+
+    /** Of each row the cells that are taken, the lowest bit for the first column. */
+    private final long[] taken = new long[CELLS];
 
     /** Of each the first and last column and the lowest and highest row, one after another. */
     private int[] rectangles = new int[512];
@@ -40,32 +42,29 @@ final class FreeCells {
     private double clearRight = Double.NEGATIVE_INFINITY;
     private double clearTop;
 
-    private FreeCells(List<Point> net, int cells, double clearance) {
-        Box box = Box.of(net);
-        this.cells = cells;
+    private FreeCells(Box box, double clearance) {
         this.clearance = clearance;
         this.left = box.left();
         this.bottom = box.bottom();
-        this.width = box.width() / cells;
-        this.height = box.height() / cells;
-        this.taken = new boolean[cells * cells];
+        this.width = box.width() / CELLS;
+        this.height = box.height() / CELLS;
     }
 
     /**
      * Looks at a piece.
      *
-     * @param net net line, first point not repeated
+     * @param net net line
      * @param drawn open lines drawn inside
-     * @param cells how many cells the grid has each way
      * @param clearance least distance of a free cell from every line along x and y, mm
      */
-    static FreeCells of(List<Point> net, List<List<Point>> drawn, int cells, double clearance) {
-        FreeCells free = new FreeCells(net, cells, clearance);
-        free.takeOutside(net);
-        Point last = net.get(net.size() - 1);
-        for (int i = 0; i < net.size(); i++) {
-            free.take(last, net.get(i));
-            last = net.get(i);
+    static FreeCells of(Ring net, List<List<Point>> drawn, double clearance) {
+        FreeCells free = new FreeCells(net.box(), clearance);
+        free.takeOutside(net.points());
+        Point last = net.start(0);
+        for (int i = 0; i < net.points().size(); i++) {
+            Point next = net.end(i);
+            free.take(last, next);
+            last = next;
         }
         for (List<Point> line : drawn) {
             for (int i = 1; i < line.size(); i++) {
@@ -76,38 +75,39 @@ final class FreeCells {
         return free;
     }
 
-    /** Takes the cells whose middle lies outside: of every row the crossings of the net line with its middle, from left to right. */
+    /** Takes the cells whose middle lies outside: to the right of an even number of crossings of the net line with the middle of their row. Each crossing turns over all cells to its right. */
     private void takeOutside(List<Point> net) {
-        double[][] crossings = new double[cells][];
-        int[] counts = new int[cells];
+        Arrays.fill(taken, ALL);
         Point last = net.get(net.size() - 1);
         int above = rowsBelow(last.y());
         for (int i = 0; i < net.size(); i++) {
             Point point = net.get(i);
             double y = point.y();
-            if (above < cells && middle(above) < y || above > 0 && y <= middle(above - 1)) {
+            if (above < CELLS && middle(above) < y || above > 0 && y <= middle(above - 1)) {
                 int next = rowsBelow(y);
                 for (int row = Math.min(above, next); row < Math.max(above, next); row++) {
                     double at = last.x() + (point.x() - last.x()) * (middle(row) - last.y()) / (y - last.y());
-                    crossings[row] = with(crossings[row], counts[row]++, at);
+                    taken[row] ^= ALL << columnsUpTo(at);
                 }
                 above = next;
             }
             last = point;
         }
-        for (int row = 0; row < cells; row++) {
-            if (counts[row] > 0) {
-                Arrays.sort(crossings[row], 0, counts[row]);
-            }
-            int passed = 0;
-            for (int column = 0; column < cells; column++) {
-                double x = left + (column + 0.5) * width;
-                while (passed < counts[row] && crossings[row][passed] < x) {
-                    passed++;
-                }
-                taken[row * cells + column] = passed % 2 == 0;
-            }
+        for (int row = 0; row < CELLS; row++) {
+            taken[row] &= ALL;
         }
+    }
+
+    /** How many columns have their middle at a place or before it. */
+    private int columnsUpTo(double x) {
+        int columns = (int) Math.max(0, Math.min(CELLS, Math.round((x - left) / width)));
+        while (columns > 0 && left + (columns - 0.5) * width > x) {
+            columns--;
+        }
+        while (columns < CELLS && left + (columns + 0.5) * width <= x) {
+            columns++;
+        }
+        return columns;
     }
 
     private double middle(int row) {
@@ -116,21 +116,14 @@ final class FreeCells {
 
     /** How many rows have their middle below a height. */
     private int rowsBelow(double y) {
-        int rows = (int) Math.max(0, Math.min(cells, Math.round((y - bottom) / height)));
+        int rows = (int) Math.max(0, Math.min(CELLS, Math.round((y - bottom) / height)));
         while (rows > 0 && middle(rows - 1) >= y) {
             rows--;
         }
-        while (rows < cells && middle(rows) < y) {
+        while (rows < CELLS && middle(rows) < y) {
             rows++;
         }
         return rows;
-    }
-
-    private static double[] with(double @Nullable [] known, int count, double next) {
-        double[] all =
-                known == null ? new double[CROSSINGS] : count == known.length ? Arrays.copyOf(known, 2 * count) : known;
-        all[count] = next;
-        return all;
     }
 
     /** Takes the cells near a straight line, row by row. Most lines are chords of a curve, far shorter than a cell: where one stays as clear of other cells as the one before, nothing is new. */
@@ -150,7 +143,7 @@ final class FreeCells {
             double b = xAt(low, high, toY, high.x());
             int start = cell((Math.min(a, b) - clearance - left) / width);
             int end = cell((Math.max(a, b) + clearance - left) / width);
-            Arrays.fill(taken, row * cells + start, row * cells + end + 1, true);
+            taken[row] |= ALL >>> CELLS - 1 - end & ALL << start;
             if (first == last) {
                 clearLeft = left + start * width + clearance + ROUNDING;
                 clearRight = left + (end + 1) * width - clearance - ROUNDING;
@@ -170,17 +163,17 @@ final class FreeCells {
     }
 
     private int cell(double place) {
-        return (int) Math.max(0, Math.min(cells - 1, place));
+        return (int) Math.max(0, Math.min(CELLS - 1, place));
     }
 
     /** Looks for all rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */
     private void findRectangles() {
-        int[] tall = new int[cells];
-        for (int row = 0; row < cells; row++) {
-            for (int column = 0; column < cells; column++) {
-                tall[column] = taken[row * cells + column] ? 0 : tall[column] + 1;
+        int[] tall = new int[CELLS];
+        for (int row = 0; row < CELLS; row++) {
+            for (int column = 0; column < CELLS; column++) {
+                tall[column] = (taken[row] >>> column & 1) != 0 ? 0 : tall[column] + 1;
             }
-            for (int start = 0; start < cells; start++) {
+            for (int start = 0; start < CELLS; start++) {
                 if (tall[start] > (start == 0 ? 0 : tall[start - 1])) {
                     addFrom(tall, row, start);
                 }
@@ -191,9 +184,9 @@ final class FreeCells {
     private void addFrom(int[] tall, int row, int start) {
         int low = tall[start];
         int before = start == 0 ? 0 : tall[start - 1];
-        for (int end = start; end < cells && tall[end] > before; end++) {
+        for (int end = start; end < CELLS && tall[end] > before; end++) {
             low = Math.min(low, tall[end]);
-            if (end + 1 == cells || tall[end + 1] < low) {
+            if (end + 1 == CELLS || tall[end + 1] < low) {
                 if (4 * count == rectangles.length) {
                     rectangles = Arrays.copyOf(rectangles, 8 * count);
                 }

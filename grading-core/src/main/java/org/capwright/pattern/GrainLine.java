@@ -21,11 +21,13 @@ final class GrainLine {
     /** Share of its length that a grain line keeps, whatever it crosses. */
     private static final double LEAST = 0.3;
 
+    private static final Point UP = new Point(0, 1);
+
     private GrainLine() {}
 
     /** A grain line inside a net line, on the front half of a whole piece. */
-    static MarkLine in(List<Point> net, PieceDraft draft, List<MarkLine> marks) {
-        Box box = Box.of(net);
+    static MarkLine in(Ring net, PieceDraft draft, List<MarkLine> marks) {
+        Box box = net.box();
         double x = PLACE * (draft.onFold() ? box.right() : box.left());
         double[] heights = crossings(net, x);
         double bottom = heights[0];
@@ -37,22 +39,28 @@ final class GrainLine {
             }
         }
         double inset = INSET * (top - bottom);
-        double[] clear = clearOfCorners(net, x, bottom + inset, top - inset);
+        double[] clear = clearOfCorners(net.points(), x, bottom + inset, top - inset);
         double end = belowPleats(x, clear[0], clear[1], marks);
         return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, clear[0]), new Point(x, end)));
     }
 
     /** Where a vertical line crosses a closed line, from below. */
-    private static double[] crossings(List<Point> net, double x) {
+    private static double[] crossings(Ring net, double x) {
         double[] heights = new double[4];
         int count = 0;
-        Point last = net.get(net.size() - 1);
-        for (Point point : net) {
-            if ((last.x() <= x) != (point.x() <= x)) {
-                heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
-                heights[count++] = heightAt(x, last, point);
+        Point foot = new Point(x, 0);
+        for (int stretch = 0; stretch < net.stretches(); stretch++) {
+            if (net.isBeside(stretch, foot, UP)) {
+                continue;
             }
-            last = point;
+            for (int i = net.from(stretch); i < net.to(stretch); i++) {
+                Point from = net.start(i);
+                Point to = net.end(i);
+                if ((from.x() <= x) != (to.x() <= x)) {
+                    heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
+                    heights[count++] = heightAt(x, from, to);
+                }
+            }
         }
         Arrays.sort(heights, 0, count);
         return Arrays.copyOf(heights, count);

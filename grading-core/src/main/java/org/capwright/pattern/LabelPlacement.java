@@ -1,9 +1,9 @@
 package org.capwright.pattern;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
@@ -22,7 +22,6 @@ final class LabelPlacement {
     /** A line height that is large enough: rather than writing larger, lines are left whole. Common practice, no source. */
     static final double COMFORTABLE = 5;
 
-    private static final int CELLS = 48;
     private static final double CLEARANCE = 1.5;
 
     /** Marks are as good as straight lines for words that keep clear of them, mm. */
@@ -42,12 +41,16 @@ final class LabelPlacement {
     private record Choice(List<String> lines, Box place, double lineHeight) {}
 
     /** Looks where words have room within a net line, off the lines drawn there. */
-    static FreeCells free(List<Point> net, List<Curve> lines) {
-        List<List<Point>> drawn = new ArrayList<>(lines.size());
-        for (Curve line : lines) {
-            drawn.add(line.flattened(FLATTENING));
-        }
-        return FreeCells.of(net, drawn, CELLS, CLEARANCE);
+    static FreeCells free(Ring net, List<List<Point>> lines) {
+        return FreeCells.of(net, lines, CLEARANCE);
+    }
+
+    /** A mark as points: as good as itself for words that keep clear of it. */
+    static List<Point> points(Curve mark) {
+        List<Cubic> segments = mark.segments();
+        return segments.size() == 1 && segments.get(0).isStraight()
+                ? List.of(mark.start(), mark.end())
+                : mark.flattened(FLATTENING);
     }
 
     /**
@@ -61,7 +64,7 @@ final class LabelPlacement {
         for (int narrower = 0; narrower <= MOST_NARROWER; narrower++) {
             Box block = whole.grown(-CLEARANCE * narrower);
             double height = Math.min(TALLEST, Math.min(block.height() / setting.size(), block.width() / widest));
-            if (height >= COMFORTABLE && isFree(block, inside.net(), inside.lines())) {
+            if (height >= COMFORTABLE && isFree(block, inside)) {
                 return Optional.of(
                         new PieceLabel(setting, new Point(block.left(), block.top()), height, block.width()));
             }
@@ -78,24 +81,19 @@ final class LabelPlacement {
         return setting;
     }
 
-    private static boolean isFree(Box block, List<Point> net, List<Curve> lines) {
+    private static boolean isFree(Box block, PieceInside inside) {
         Box clear = block.grown(CLEARANCE);
-        Point last = net.get(net.size() - 1);
-        for (int i = 0; i < net.size(); i++) {
-            if (clear.meets(last, net.get(i))) {
-                return false;
-            }
-            last = net.get(i);
+        if (inside.net().meets(clear) || !inside.net().contains(block.middle())) {
+            return false;
         }
-        for (Curve drawn : lines) {
-            List<Point> line = drawn.flattened(FLATTENING);
+        for (List<Point> line : inside.lines()) {
             for (int i = 1; i < line.size(); i++) {
                 if (clear.meets(line.get(i - 1), line.get(i))) {
                     return false;
                 }
             }
         }
-        return Outline.contains(net, block.middle());
+        return true;
     }
 
     static PieceLabel place(List<String> lines, FreeCells free) {

@@ -70,26 +70,16 @@ final class Outline {
         Point last = ring.get(ring.size() - 1);
         for (int i = 0; i < ring.size(); i++) {
             Point next = ring.get(i);
-            if ((last.y() <= point.y()) != (next.y() <= point.y())
-                    && last.x() + (next.x() - last.x()) * (point.y() - last.y()) / (next.y() - last.y()) > point.x()) {
-                inside = !inside;
-            }
+            inside ^= isCrossed(last, next, point);
             last = next;
         }
         return inside;
     }
 
-    /** Whether a closed line passes a point within a distance, mm. */
-    static boolean passes(List<Point> ring, Point point, double within) {
-        Point last = ring.get(ring.size() - 1);
-        for (int i = 0; i < ring.size(); i++) {
-            Point next = ring.get(i);
-            if (near(last, next, point, within)) {
-                return true;
-            }
-            last = next;
-        }
-        return false;
+    /** Whether the ray to the right of a point crosses a straight line, whose lower end belongs to it and whose upper end does not. */
+    static boolean isCrossed(Point from, Point to, Point point) {
+        return (from.y() <= point.y()) != (to.y() <= point.y())
+                && from.x() + (to.x() - from.x()) * (point.y() - from.y()) / (to.y() - from.y()) > point.x();
     }
 
     /** Whether a straight line comes within a distance of a point, mm. */

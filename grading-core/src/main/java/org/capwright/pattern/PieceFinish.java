@@ -42,10 +42,7 @@ final class PieceFinish {
             PatternOptions options,
             Optional<LabelPlace> leading) {
         CutLine cutLine = cutLine(draft, options);
-        List<Notch> notches = new ArrayList<>(draft.notches().size());
-        for (NotchPlace place : draft.notches()) {
-            notches.add(notch(draft, place, cutLine));
-        }
+        List<Notch> notches = CutNotches.of(draft, new Ring(cutLine.points()));
         List<String> words = LabelWords.of(title, draft);
         PieceLabel label = leading.flatMap(other -> LabelPlacement.like(other, words, inside))
                 .orElseGet(() -> LabelPlacement.place(words, inside.free()));
@@ -55,20 +52,20 @@ final class PieceFinish {
                 draft.edges(),
                 cutLine.points(),
                 cutLine.corners(),
-                List.copyOf(notches),
+                notches,
                 inside.marks(),
                 draft.cut(),
                 label);
     }
 
     /** The longest part of a line across that lies on the piece: the cut of a pleat near the underarm point may reach below it. */
-    static MarkLine inside(MarkLine mark, List<Point> net) {
+    static MarkLine inside(MarkLine mark, Ring net) {
         if (liesInside(mark.line().start(), mark.line().end(), net)) {
             return mark;
         }
         List<Point> within = onlyPart(mark.line().start(), mark.line().end(), net);
         if (within.isEmpty()) {
-            within = longestPart(mark.line().start(), mark.line().end(), net);
+            within = longestPart(mark.line().start(), mark.line().end(), net.points());
         }
         if (within.isEmpty() || within.get(0).distanceTo(within.get(1)) < 4 * CLEAR) {
             return mark;
@@ -82,7 +79,7 @@ final class PieceFinish {
     }
 
     /** Where a line comes in and where it leaves, if it does each but once and an end of it lies outside for certain; else nothing. */
-    private static List<Point> onlyPart(Point from, Point to, List<Point> net) {
+    private static List<Point> onlyPart(Point from, Point to, Ring net) {
         boolean outside = isOutside(from, net) || isOutside(to, net);
         if (!outside) {
             return List.of();
@@ -90,32 +87,35 @@ final class PieceFinish {
         Point way = to.minus(from).unit();
         double length = from.distanceTo(to);
         List<Point> met = new ArrayList<>(2);
-        Point last = net.get(net.size() - 1);
-        double besideLast = from.beside(way, last);
-        for (Point point : net) {
-            double beside = from.beside(way, point);
-            if (Math.abs(beside) <= NEAR) {
-                return List.of(); // through a point: not certain
+        for (int stretch = 0; stretch < net.stretches(); stretch++) {
+            if (net.isBeside(stretch, from, way)) {
+                continue;
             }
-            if ((besideLast < 0) != (beside < 0)) {
-                Point at = last.towards(point, besideLast / (besideLast - beside));
-                double along = way.dot(at.minus(from));
-                if (along >= -NEAR && along <= length + NEAR) {
-                    met.add(at);
+            double besideLast = from.beside(way, net.start(net.from(stretch)));
+            for (int i = net.from(stretch); i < net.to(stretch); i++) {
+                double beside = from.beside(way, net.end(i));
+                if (Math.abs(beside) <= NEAR) {
+                    return List.of(); // through a point: not certain
                 }
+                if ((besideLast < 0) != (beside < 0)) {
+                    Point at = net.start(i).towards(net.end(i), besideLast / (besideLast - beside));
+                    double along = way.dot(at.minus(from));
+                    if (along >= -NEAR && along <= length + NEAR) {
+                        met.add(at);
+                    }
+                }
+                besideLast = beside;
             }
-            last = point;
-            besideLast = beside;
         }
-        if (met.size() != 2 || !Outline.contains(net, met.get(0).towards(met.get(1), 0.5))) {
+        if (met.size() != 2 || !net.contains(met.get(0).towards(met.get(1), 0.5))) {
             return List.of();
         }
         boolean forwards = way.dot(met.get(1).minus(met.get(0))) > 0;
         return forwards ? met : List.of(met.get(1), met.get(0));
     }
 
-    private static boolean isOutside(Point point, List<Point> net) {
-        return !Outline.contains(net, point) && !Outline.passes(net, point, 2 * Piece.FLATTENING);
+    private static boolean isOutside(Point point, Ring net) {
+        return !net.contains(point) && !net.passes(point, 2 * Piece.FLATTENING);
     }
 
     /** The longest part of a line on a piece; nothing where all of it lies there but for the tolerance of flattening. */
@@ -137,33 +137,33 @@ final class PieceFinish {
     }
 
     /** Whether a line lies inside for certain, but for ends that may lie on the seam line: no part of that comes near the rest, and the middle is inside. */
-    private static boolean liesInside(Point from, Point to, List<Point> net) {
+    private static boolean liesInside(Point from, Point to, Ring net) {
         Point way = to.minus(from).unit();
         double start = Piece.FLATTENING / 2;
         double end = to.minus(from).dot(way) - start;
         boolean inside = false;
-        Point last = net.get(net.size() - 1);
-        double besideLast = from.beside(way, last);
-        for (Point next : net) {
-            double besideNext = from.beside(way, next);
-            boolean passes = Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR;
-            if (passes) {
-                double steep = besideNext - besideLast;
-                double alongLast = from.ahead(way, last);
-                double alongNext = from.ahead(way, next);
-                double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
-                double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
-                double first = alongLast + one * (alongNext - alongLast);
-                double second = alongLast + other * (alongNext - alongLast);
-                if (Math.max(first, second) >= start && Math.min(first, second) <= end) {
-                    return false;
-                }
-                if ((besideLast <= 0) != (besideNext <= 0) && first > end) {
-                    inside = !inside;
-                }
+        for (int stretch = 0; stretch < net.stretches(); stretch++) {
+            if (net.isBeside(stretch, from, way)) {
+                continue;
             }
-            last = next;
-            besideLast = besideNext;
+            double besideLast = from.beside(way, net.start(net.from(stretch)));
+            for (int i = net.from(stretch); i < net.to(stretch); i++) {
+                double besideNext = from.beside(way, net.end(i));
+                if (Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR) {
+                    double steep = besideNext - besideLast;
+                    double alongLast = from.ahead(way, net.start(i));
+                    double alongNext = from.ahead(way, net.end(i));
+                    double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
+                    double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
+                    double first = alongLast + one * (alongNext - alongLast);
+                    double second = alongLast + other * (alongNext - alongLast);
+                    if (Math.max(first, second) >= start && Math.min(first, second) <= end) {
+                        return false;
+                    }
+                    inside ^= (besideLast <= 0) != (besideNext <= 0) && first > end;
+                }
+                besideLast = besideNext;
+            }
         }
         return inside;
     }
@@ -176,60 +176,6 @@ final class PieceFinish {
 
     static List<Point> netLine(PieceDraft draft) {
         return Outline.flattened(draft.edges());
-    }
-
-    /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
-    private static Notch notch(PieceDraft draft, NotchPlace place, CutLine cutLine) {
-        Notch notch = place.on(draft.edge(place.edge()));
-        if (place.outward().isPresent()) {
-            return along(place.outward().get(), notch, cutLine);
-        }
-        if (place.kind() != NotchKind.CLIP) {
-            // At a corner under a pleat the cut line may not pass square beside the seam line.
-            boolean onLine = Outline.passes(cutLine.points(), notch.onCut(), 2 * Piece.FLATTENING);
-            return onLine ? notch : along(notch.inward().times(-1), notch, cutLine);
-        }
-        Point at = notch.at();
-        double lowest = Double.NEGATIVE_INFINITY;
-        List<Point> points = cutLine.points();
-        for (int i = 0; i < points.size(); i++) {
-            Point from = points.get(i);
-            Point to = points.get((i + 1) % points.size());
-            if (Math.min(from.x(), to.x()) <= at.x() && Math.max(from.x(), to.x()) >= at.x() && from.x() != to.x()) {
-                double y = from.y() + (to.y() - from.y()) * (at.x() - from.x()) / (to.x() - from.x());
-                if (y <= at.y() + 1e-9 && y > lowest) {
-                    lowest = y;
-                }
-            }
-        }
-        Point onCut = lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
-        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, new Point(0, 1));
-    }
-
-    /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
-    private static Notch along(Point outward, Notch notch, CutLine cutLine) {
-        Point at = notch.at();
-        Point onCut = at;
-        double nearest = 10 * Allowances.WIDEST;
-        List<Point> points = cutLine.points();
-        Point last = points.get(points.size() - 1);
-        double besideLast = at.beside(outward, last);
-        for (int i = 0; i < points.size(); i++) {
-            Point next = points.get(i);
-            double beside = at.beside(outward, next);
-            boolean passes = Math.min(besideLast, beside) <= NEAR && Math.max(besideLast, beside) >= -NEAR;
-            if (passes && Math.abs(besideLast - beside) > NEAR) {
-                Point hit = last.towards(next, Math.max(0, Math.min(1, besideLast / (besideLast - beside))));
-                double away = at.ahead(outward, hit);
-                if (away >= -NEAR && away < nearest) {
-                    nearest = away;
-                    onCut = hit;
-                }
-            }
-            last = next;
-            besideLast = beside;
-        }
-        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
     }
 
     /** Refuses a piece that has no net line or no cut line. */

@@ -3,7 +3,6 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Box;
-import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.jspecify.annotations.Nullable;
 
@@ -17,16 +16,17 @@ final class PieceInside {
     private static final double NOTCH = 10;
 
     private final PieceDraft draft;
-    private final List<Point> net;
+    private final Ring net;
     private final List<MarkLine> marks;
     private final Box box;
+    private @Nullable List<List<Point>> lines;
     private @Nullable FreeCells free;
 
-    private PieceInside(PieceDraft draft, List<Point> net, List<MarkLine> marks) {
+    private PieceInside(PieceDraft draft, Ring net, List<MarkLine> marks) {
         this.draft = draft;
         this.net = net;
         this.marks = marks;
-        this.box = Box.of(net);
+        this.box = net.box();
     }
 
     /** Takes the one among some with the same marking that serves a piece, or makes it and adds it. */
@@ -36,12 +36,13 @@ final class PieceInside {
                 return inside;
             }
         }
-        List<Point> net = PieceFinish.netLine(draft);
-        PieceFinish.checkSimple(draft, net);
+        List<Point> points = PieceFinish.netLine(draft);
+        PieceFinish.checkSimple(draft, points);
+        Ring net = new Ring(points);
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
         marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? PieceFinish.inside(mark, net) : mark);
         if (!draft.kind().isStrip()) {
-            marks.addAll(HalfWords.on(net, draft));
+            marks.addAll(HalfWords.on(points, draft));
         }
         if (marking.drillHoles() == DrillHoles.PLEATS_AND_DARTS) {
             marks.addAll(DrilledMarks.of(marks));
@@ -54,8 +55,8 @@ final class PieceInside {
         return made;
     }
 
-    /** The net line as points. */
-    List<Point> net() {
+    /** The net line. */
+    Ring net() {
         return net;
     }
 
@@ -69,22 +70,31 @@ final class PieceInside {
         return box;
     }
 
-    /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. */
-    List<Curve> lines() {
-        List<Curve> lines = new ArrayList<>();
+    /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. As points. */
+    List<List<Point>> lines() {
+        List<List<Point>> known = lines;
+        if (known == null) {
+            known = drawn();
+            lines = known;
+        }
+        return known;
+    }
+
+    private List<List<Point>> drawn() {
+        List<List<Point>> drawn = new ArrayList<>(marks.size() + 2);
         for (MarkLine mark : marks) {
-            lines.add(mark.line());
+            drawn.add(LabelPlacement.points(mark.line()));
             if (mark.kind() == MarkKind.HALF) {
-                lines.add(mark.line().translated(new Point(0, HalfWords.WORD)));
+                drawn.add(LabelPlacement.points(mark.line().translated(new Point(0, HalfWords.WORD))));
             }
         }
         if (draft.kind().isStrip()) {
             for (NotchPlace place : draft.notches()) {
                 Notch notch = place.on(draft.edge(place.edge()));
-                lines.add(Curve.line(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
+                drawn.add(List.of(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
             }
         }
-        return lines;
+        return drawn;
     }
 
     /** Where words have room; looked for when first asked. */

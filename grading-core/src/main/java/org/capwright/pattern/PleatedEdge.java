@@ -196,7 +196,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
     }
 
     /** Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge, and both lines of a fold equally far. */
-    static List<MarkLine> shortened(List<MarkLine> marks, List<Point> net) {
+    static List<MarkLine> shortened(List<MarkLine> marks, Ring net) {
         List<MarkLine> shortened = new ArrayList<>(marks);
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
@@ -216,7 +216,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
                 Curve.line(from, from.towards(mark.line().end(), share)));
     }
 
-    private static double share(MarkLine mark, List<Point> net) {
+    private static double share(MarkLine mark, Ring net) {
         Point from = mark.line().start();
         Point way = mark.line().end().minus(from);
         if (from.x() == 0 && way.x() == 0) {
@@ -226,23 +226,26 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
     }
 
     /** How far a ray from a point of the net line runs inside, in lengths of its vector; nothing if it starts outward. Inward rays cross the rest of the line an odd number of times. */
-    private static Optional<Double> reach(Point from, Point way, List<Point> net) {
+    private static Optional<Double> reach(Point from, Point way, Ring net) {
         double nearest = Double.POSITIVE_INFINITY;
         int crossings = 0;
-        Point last = net.get(net.size() - 1);
-        double sideOfLast = from.beside(way, last);
-        for (Point point : net) {
-            double sideOfPoint = from.beside(way, point);
-            if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
-                Point at = last.towards(point, sideOfLast / (sideOfLast - sideOfPoint));
-                double along = at.minus(from).dot(way) / way.dot(way);
-                if (along * way.norm() > AT_START) {
-                    crossings++;
-                    nearest = Math.min(nearest, along);
-                }
+        for (int stretch = 0; stretch < net.stretches(); stretch++) {
+            if (net.isBeside(stretch, from, way)) {
+                continue;
             }
-            last = point;
-            sideOfLast = sideOfPoint;
+            double sideOfLast = from.beside(way, net.start(net.from(stretch)));
+            for (int i = net.from(stretch); i < net.to(stretch); i++) {
+                double sideOfPoint = from.beside(way, net.end(i));
+                if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
+                    Point at = net.start(i).towards(net.end(i), sideOfLast / (sideOfLast - sideOfPoint));
+                    double along = at.minus(from).dot(way) / way.dot(way);
+                    if (along * way.norm() > AT_START) {
+                        crossings++;
+                        nearest = Math.min(nearest, along);
+                    }
+                }
+                sideOfLast = sideOfPoint;
+            }
         }
         return crossings % 2 == 1 ? Optional.of(nearest) : Optional.empty();
     }

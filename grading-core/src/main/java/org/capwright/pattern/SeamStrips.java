@@ -122,6 +122,7 @@ final class SeamStrips {
      */
     static boolean enclosed(List<Point> parallels, List<Point> cut, boolean onFold) {
         int passed = 0;
+        Ring ring = new Ring(cut);
         for (Point point : parallels) {
             int ahead = passed;
             while (ahead < Math.min(cut.size(), passed + LOOK_AHEAD) && cut.get(ahead) != point) {
@@ -131,8 +132,8 @@ final class SeamStrips {
                 passed = ahead + 1;
             } else if (!(onFold && point.x() <= 0)
                     && !(passed > 0 && Outline.near(cut.get(passed - 1), cut.get(passed % cut.size()), point, ON_LINE))
-                    && !Outline.contains(cut, point)
-                    && !Outline.passes(cut, point, ON_LINE)) {
+                    && !ring.contains(point)
+                    && !ring.passes(point, ON_LINE)) {
                 return false;
             }
         }

@@ -1,0 +1,89 @@
+package org.capwright.pattern;
+
+import java.util.List;
+import org.capwright.geometry.Point;
+
+/** Notches as they are snipped: from the cut line to the seam line. */
+final class CutNotches {
+
+    /** What lies nearer to a line than this may lie on it but for rounding, mm. */
+    private static final double NEAR = 1e-6;
+
+    private static final Point UP = new Point(0, 1);
+
+    private CutNotches() {}
+
+    /** The notches of a piece. */
+    static List<Notch> of(PieceDraft draft, Ring cut) {
+        Notch[] notches = new Notch[draft.notches().size()];
+        for (int i = 0; i < notches.length; i++) {
+            NotchPlace place = draft.notches().get(i);
+            notches[i] = snipped(place, place.on(draft.edge(place.edge())), cut);
+        }
+        return List.of(notches);
+    }
+
+    /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
+    private static Notch snipped(NotchPlace place, Notch notch, Ring cut) {
+        if (place.outward().isPresent()) {
+            return along(place.outward().get(), notch, cut);
+        }
+        if (place.kind() == NotchKind.CLIP) {
+            return new Notch(notch.kind(), notch.edge(), notch.distance(), notch.at(), below(notch.at(), cut), UP);
+        }
+        // At a corner under a pleat the cut line may not pass square beside the seam line.
+        return cut.passes(notch.onCut(), 2 * Piece.FLATTENING)
+                ? notch
+                : along(notch.inward().times(-1), notch, cut);
+    }
+
+    /** The nearest place of the cut line straight below a point; itself where there is none. */
+    private static Point below(Point at, Ring cut) {
+        double lowest = Double.NEGATIVE_INFINITY;
+        for (int stretch = 0; stretch < cut.stretches(); stretch++) {
+            if (cut.isBeside(stretch, at, UP)) {
+                continue;
+            }
+            for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
+                Point from = cut.start(i);
+                Point to = cut.end(i);
+                if (Math.min(from.x(), to.x()) <= at.x()
+                        && Math.max(from.x(), to.x()) >= at.x()
+                        && from.x() != to.x()) {
+                    double y = from.y() + (to.y() - from.y()) * (at.x() - from.x()) / (to.x() - from.x());
+                    lowest = y <= at.y() + 1e-9 ? Math.max(lowest, y) : lowest;
+                }
+            }
+        }
+        return lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
+    }
+
+    /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
+    private static Notch along(Point outward, Notch notch, Ring cut) {
+        Point at = notch.at();
+        Point onCut = at;
+        double nearest = 10 * Allowances.WIDEST;
+        for (int stretch = 0; stretch < cut.stretches(); stretch++) {
+            if (cut.isBeside(stretch, at, outward)) {
+                continue;
+            }
+            double besideLast = at.beside(outward, cut.start(cut.from(stretch)));
+            for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
+                double beside = at.beside(outward, cut.end(i));
+                if (Math.min(besideLast, beside) <= NEAR
+                        && Math.max(besideLast, beside) >= -NEAR
+                        && Math.abs(besideLast - beside) > NEAR) {
+                    double share = Math.max(0, Math.min(1, besideLast / (besideLast - beside)));
+                    Point hit = cut.start(i).towards(cut.end(i), share);
+                    double away = at.ahead(outward, hit);
+                    if (away >= -NEAR && away < nearest) {
+                        nearest = away;
+                        onCut = hit;
+                    }
+                }
+                besideLast = beside;
+            }
+        }
+        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
+    }
+}

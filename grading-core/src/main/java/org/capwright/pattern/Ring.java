@@ -1,0 +1,155 @@
+package org.capwright.pattern;
+
+import java.util.List;
+import org.capwright.geometry.Box;
+import org.capwright.geometry.Point;
+
+/**
+ * A closed line of points in short stretches, of each of which the box about it is known: whoever looks for what lies beside a point, or where a straight line passes, need not look at the others. Immutable.
+ *
+ * <p>Chord i runs from the point before point i to point i; that before the first point is the last.
+ */
+final class Ring {
+
+    /** So many chords make a stretch. */
+    private static final int STRETCH = 16;
+
+    /** Far above the rounding of a place, and above what counts as on a line, mm. */
+    private static final double ASIDE = 1e-5;
+
+    private final List<Point> points;
+
+    /** Of each stretch the left, lower, right and upper end of its box, one after another. */
+    private final double[] boxes;
+
+    /** A closed line of three or more points, the first not repeated. */
+    Ring(List<Point> points) {
+        this.points = points;
+        boxes = new double[4 * ((points.size() + STRETCH - 1) / STRETCH)];
+        Point last = points.get(points.size() - 1);
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            double left = last.x();
+            double bottom = last.y();
+            double right = left;
+            double top = bottom;
+            for (int i = from(stretch); i < to(stretch); i++) {
+                last = points.get(i);
+                left = Math.min(left, last.x());
+                bottom = Math.min(bottom, last.y());
+                right = Math.max(right, last.x());
+                top = Math.max(top, last.y());
+            }
+            boxes[4 * stretch] = left;
+            boxes[4 * stretch + 1] = bottom;
+            boxes[4 * stretch + 2] = right;
+            boxes[4 * stretch + 3] = top;
+        }
+    }
+
+    /** The line itself. */
+    List<Point> points() {
+        return points;
+    }
+
+    /** The box about the line. */
+    Box box() {
+        Box box = Box.EMPTY;
+        for (int i = 0; i < boxes.length; i += 4) {
+            box = box.including(new Box(boxes[i], boxes[i + 1], boxes[i + 2], boxes[i + 3]));
+        }
+        return box;
+    }
+
+    /** How many stretches there are. */
+    int stretches() {
+        return boxes.length / 4;
+    }
+
+    /** The first chord of a stretch. */
+    int from(int stretch) {
+        return stretch * STRETCH;
+    }
+
+    /** The chord after the last of a stretch. */
+    int to(int stretch) {
+        return Math.min(points.size(), (stretch + 1) * STRETCH);
+    }
+
+    /** Where a chord begins. */
+    Point start(int chord) {
+        return points.get(chord == 0 ? points.size() - 1 : chord - 1);
+    }
+
+    /** Where a chord ends. */
+    Point end(int chord) {
+        return points.get(chord);
+    }
+
+    /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm. */
+    boolean isBeside(int stretch, Point on, Point way) {
+        double left = boxes[4 * stretch] - on.x();
+        double bottom = boxes[4 * stretch + 1] - on.y();
+        double right = boxes[4 * stretch + 2] - on.x();
+        double top = boxes[4 * stretch + 3] - on.y();
+        double most =
+                (way.x() > 0 ? way.x() * top : way.x() * bottom) - (way.y() > 0 ? way.y() * left : way.y() * right);
+        double least =
+                (way.x() > 0 ? way.x() * bottom : way.x() * top) - (way.y() > 0 ? way.y() * right : way.y() * left);
+        double aside = ASIDE * (Math.abs(way.x()) + Math.abs(way.y()));
+        return least > aside || most < -aside;
+    }
+
+    /** Whether some of a stretch may come nearer to a point than a distance along x and y, mm. */
+    private boolean isNear(int stretch, Point point, double within) {
+        return point.x() >= boxes[4 * stretch] - within
+                && point.x() <= boxes[4 * stretch + 2] + within
+                && point.y() >= boxes[4 * stretch + 1] - within
+                && point.y() <= boxes[4 * stretch + 3] + within;
+    }
+
+    /** Whether the line passes a point within a distance, mm. */
+    boolean passes(Point point, double within) {
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            if (isNear(stretch, point, within)) {
+                for (int i = from(stretch); i < to(stretch); i++) {
+                    if (Outline.near(start(i), end(i), point, within)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether a point lies within: the ray to the right crosses the line an odd number of times. Right but for rounding on the line itself. */
+    boolean contains(Point point) {
+        boolean inside = false;
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            if (boxes[4 * stretch + 1] <= point.y()
+                    && boxes[4 * stretch + 3] > point.y()
+                    && boxes[4 * stretch + 2] > point.x() - ASIDE) {
+                for (int i = from(stretch); i < to(stretch); i++) {
+                    inside ^= Outline.isCrossed(start(i), end(i), point);
+                }
+            }
+        }
+        return inside;
+    }
+
+    /** Whether any of the line comes into a box. */
+    boolean meets(Box box) {
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            if (boxes[4 * stretch] <= box.right()
+                    && boxes[4 * stretch + 2] >= box.left()
+                    && boxes[4 * stretch + 1] <= box.top()
+                    && boxes[4 * stretch + 3] >= box.bottom()) {
+                for (int i = from(stretch); i < to(stretch); i++) {
+                    if (box.meets(start(i), end(i))) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+}
