@@ -170,17 +170,6 @@ public final class Curve {
     }
 
     /**
-     * The signed curvature at an arc length, 1/mm, positive in a left turn.
-     *
-     * @param distance millimetres from the start
-     * @return the curvature
-     */
-    public double curvatureAtLength(double distance) {
-        Place place = placeAt(distance);
-        return segments.get(place.segment).curvatureAt(place.t);
-    }
-
-    /**
      * The part between two arc lengths.
      *
      * @param from millimetres from the start, 0 or more

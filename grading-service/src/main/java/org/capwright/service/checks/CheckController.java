@@ -6,6 +6,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -92,16 +96,7 @@ final class CheckController {
                             example = "{\"Armloch\":\"armhole\"}")
                     @RequestParam(name = "mapping", required = false)
                     Optional<String> mapping,
-            @Parameter(
-                            description = "For SVG: the jumps beside those of the body, or the nest with its crossings"
-                                    + " marked.",
-                            example = "nest",
-                            schema =
-                                    @Schema(
-                                            allowableValues = {"jumps", "nest"},
-                                            defaultValue = "jumps"))
-                    @RequestParam(name = "picture", defaultValue = "jumps")
-                    String picture)
+            @PictureParameter @RequestParam(name = "picture", defaultValue = "jumps") String picture)
             throws IOException {
         Picture drawn = Picture.of(picture);
         MediaType answer = Accepted.best(request, ANSWERS);
@@ -134,16 +129,7 @@ final class CheckController {
     @PostMapping("/v1/checks/uploads")
     ResponseEntity<byte[]> upload(
             HttpServletRequest request,
-            @Parameter(
-                            description = "For SVG: the jumps beside those of the body, or the nest with its crossings"
-                                    + " marked.",
-                            example = "nest",
-                            schema =
-                                    @Schema(
-                                            allowableValues = {"jumps", "nest"},
-                                            defaultValue = "jumps"))
-                    @RequestParam(name = "picture", defaultValue = "jumps")
-                    String picture)
+            @PictureParameter @RequestParam(name = "picture", defaultValue = "jumps") String picture)
             throws IOException {
         Picture drawn = Picture.of(picture);
         MediaType answer = Accepted.best(request, ANSWERS);
@@ -182,4 +168,15 @@ final class CheckController {
                 ? CheckReport.csv(order).getBytes(StandardCharsets.UTF_8)
                 : mapper.writeValueAsBytes(CheckReport.answer(order));
     }
+
+    @Target(ElementType.PARAMETER)
+    @Retention(RetentionPolicy.RUNTIME)
+    @Parameter(
+            description = "For SVG: the jumps beside those of the body, or the nest with its crossings marked.",
+            example = "nest",
+            schema =
+                    @Schema(
+                            allowableValues = {"jumps", "nest"},
+                            defaultValue = "jumps"))
+    private @interface PictureParameter {}
 }

@@ -28,7 +28,7 @@ import tools.jackson.databind.node.ObjectNode;
 class BrokenRequestsTest {
 
     /** Values tried for each seed; {@code -Pthorough} tries more. */
-    private static final int TRIES = Boolean.getBoolean("capwright.thorough") ? 80 : 16;
+    private static final int TRIES = Boolean.getBoolean("capwright.thorough") ? 80 : 10;
 
     private static final String[] JUNK = {
         "null",
