@@ -18,23 +18,25 @@ final class CutNotches {
         Notch[] notches = new Notch[draft.notches().size()];
         for (int i = 0; i < notches.length; i++) {
             NotchPlace place = draft.notches().get(i);
-            notches[i] = snipped(place, place.on(draft.edge(place.edge())), cut);
+            notches[i] = snipped(place, draft.edge(place.edge()), cut);
         }
         return List.of(notches);
     }
 
     /** A clip at a corner on the fold or the point of a hem points from the corner of the cut line to that of the seam line. */
-    private static Notch snipped(NotchPlace place, Notch notch, Ring cut) {
-        if (place.outward().isPresent()) {
-            return along(place.outward().get(), notch, cut);
-        }
+    private static Notch snipped(NotchPlace place, PieceEdge edge, Ring cut) {
         if (place.kind() == NotchKind.CLIP) {
-            return new Notch(notch.kind(), notch.edge(), notch.distance(), notch.at(), below(notch.at(), cut), UP);
+            Point at = place.at(edge);
+            return new Notch(place.kind(), place.edge(), place.distance(), at, below(at, cut), UP);
         }
+        if (place.outward().isPresent()) {
+            return along(place.outward().get(), place, place.at(edge), cut);
+        }
+        Notch square = place.on(edge);
         // At a corner under a pleat the cut line may not pass square beside the seam line.
-        return cut.passes(notch.onCut(), 2 * Piece.FLATTENING)
-                ? notch
-                : along(notch.inward().times(-1), notch, cut);
+        return cut.passes(square.onCut(), 2 * Piece.FLATTENING)
+                ? square
+                : along(square.inward().times(-1), place, square.at(), cut);
     }
 
     /** The nearest place of the cut line straight below a point; itself where there is none. */
@@ -59,8 +61,7 @@ final class CutNotches {
     }
 
     /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
-    private static Notch along(Point outward, Notch notch, Ring cut) {
-        Point at = notch.at();
+    private static Notch along(Point outward, NotchPlace place, Point at, Ring cut) {
         Point onCut = at;
         double nearest = 10 * Allowances.WIDEST;
         for (int stretch = 0; stretch < cut.stretches(); stretch++) {
@@ -84,6 +85,6 @@ final class CutNotches {
                 besideLast = beside;
             }
         }
-        return new Notch(notch.kind(), notch.edge(), notch.distance(), at, onCut, outward.times(-1));
+        return new Notch(place.kind(), place.edge(), place.distance(), at, onCut, outward.times(-1));
     }
 }

@@ -163,7 +163,7 @@ final class FreeCells {
     }
 
     private int cell(double place) {
-        return (int) Math.max(0, Math.min(CELLS - 1, place));
+        return Math.max(0, Math.min(CELLS - 1, (int) place));
     }
 
     /** Looks for all rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */

@@ -17,9 +17,14 @@ record NotchPlace(NotchKind kind, String edge, double distance, Optional<Point> 
         this(kind, edge, distance, Optional.empty());
     }
 
+    /** Its place on the seam line. */
+    Point at(PieceEdge on) {
+        return on.curve().pointAtLength(distance);
+    }
+
     /** The notch, snipped square to the seam line. */
     Notch on(PieceEdge on) {
-        Point at = on.curve().pointAtLength(distance);
+        Point at = at(on);
         Point tangent = on.curve().tangentAtLength(distance);
         return new Notch(kind, edge, distance, at, EdgeOffset.beside(at, tangent, on.allowance()), tangent.left());
     }

@@ -35,6 +35,7 @@ public final class PatternDrafter {
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
         check(options);
         Drafts drafts = Drafts.of(run, options);
+        LabelWords words = new LabelWords(title);
         Map<PieceKind, LabelPlace> leading = new EnumMap<>(PieceKind.class);
         List<List<Piece>> sizes =
                 new ArrayList<>(Collections.nCopies(run.sizes().size(), List.of()));
@@ -47,7 +48,7 @@ public final class PatternDrafter {
                 for (PieceDraft draft : drafts.of(size)) {
                     PieceInside inside = PieceInside.of(draft, options.marking(), insides);
                     Piece piece = PieceFinish.of(
-                            title, draft, inside, options, Optional.ofNullable(leading.get(draft.kind())));
+                            draft, words.of(draft), inside, options, Optional.ofNullable(leading.get(draft.kind())));
                     leading.putIfAbsent(draft.kind(), new LabelPlace(piece.label(), inside.box()));
                     pieces.add(piece);
                 }

@@ -33,17 +33,17 @@ final class PieceFinish {
     /**
      * The finished piece.
      *
+     * @param words what is written on it
      * @param leading where the base size has its words; nothing for the base size itself
      */
     static Piece of(
-            PatternSet.Title title,
             PieceDraft draft,
+            List<String> words,
             PieceInside inside,
             PatternOptions options,
             Optional<LabelPlace> leading) {
         CutLine cutLine = cutLine(draft, options);
         List<Notch> notches = CutNotches.of(draft, new Ring(cutLine.points()));
-        List<String> words = LabelWords.of(title, draft);
         PieceLabel label = leading.flatMap(other -> LabelPlacement.like(other, words, inside))
                 .orElseGet(() -> LabelPlacement.place(words, inside.free()));
         return new Piece(

@@ -51,26 +51,18 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             lines.add(mark(MarkKind.PLEAT_PLACEMENT, name + PLACEMENT_LINE, fold.placement(), half));
         }
         Curve cut = trued.curve();
-        double whole = cut.length();
         if (half) {
-            Curve behind = startingOnFold(cut.part(whole / 2, whole));
+            Curve behind = startingOnFold(behindFold(cut));
             return new PleatedEdge(behind.reversed(), List.copyOf(lines), behind.length());
         }
+        double whole = cut.length();
         double apex = cut.closestLength(overlay.topEdge().pointAtLength(atShoulder(layout)));
         return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);
     }
 
     /** The same edge with its ends cut off; the apex end of a half is none. */
     PleatedEdge shorter(double back, double front) {
-        double length = edge.length();
-        Curve part = edge.part(back, length - front);
-        if (front == 0) {
-            List<Cubic> segments = new ArrayList<>(part.segments());
-            Cubic last = segments.remove(segments.size() - 1);
-            segments.add(new Cubic(last.start(), last.control1(), last.control2(), edge.end()));
-            part = Curve.of(segments);
-        }
-        return new PleatedEdge(part, lines, apex - back);
+        return new PleatedEdge(edge.part(back, edge.length() - front), lines, apex - back);
     }
 
     /** How far the first pleat lies from the front end of the edge, mm; the whole half where there are none. */
@@ -137,9 +129,20 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         return new MarkLine(kind, name, Curve.line(line.from(), line.to()));
     }
 
+    /** The segments behind the middle of an edge whose halves are alike. Where that is a joint, nothing needs to be measured. */
+    private static List<Cubic> behindFold(Curve edge) {
+        List<Cubic> segments = edge.segments();
+        int middle = segments.size() / 2;
+        if (segments.size() == 2 * middle
+                && Math.abs(segments.get(middle).start().x()) < ON_FOLD) {
+            return segments.subList(middle, 2 * middle);
+        }
+        return edge.part(edge.length() / 2, edge.length()).segments();
+    }
+
     /** Puts the start exactly on the fold, and leaves out what rounding may have left of a segment before it. */
-    private static Curve startingOnFold(Curve curve) {
-        List<Cubic> segments = new ArrayList<>(curve.segments());
+    private static Curve startingOnFold(List<Cubic> half) {
+        List<Cubic> segments = new ArrayList<>(half);
         while (segments.get(0).start().distanceTo(segments.get(0).end()) < ON_FOLD) {
             segments.remove(0);
         }
@@ -186,8 +189,10 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         for (MarkLine mark : lines) {
             Point start = mark.line().start();
             double at = edge.closestLength(start);
-            boolean alone = places.stream().noneMatch(place -> Math.abs(place.distance() - at) < Piece.FLATTENING);
-            if (alone && Math.abs(at - apex) > APART && at > APART - ON_FOLD && at < edge.length() - APART + ON_FOLD) {
+            if (isAlone(at, places)
+                    && Math.abs(at - apex) > APART
+                    && at > APART - ON_FOLD
+                    && at < edge.length() - APART + ON_FOLD) {
                 Point outward = start.minus(mark.line().end()).unit();
                 places.add(new NotchPlace(NotchKind.PLEAT, name, at, Optional.of(outward)));
             }
@@ -195,9 +200,19 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         return places;
     }
 
+    private static boolean isAlone(double at, List<NotchPlace> places) {
+        for (NotchPlace place : places) {
+            if (Math.abs(place.distance() - at) < Piece.FLATTENING) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Draws the pleat lines of a piece no further than it reaches: at most four fifths of the way to the next edge, and both lines of a fold equally far. */
     static List<MarkLine> shortened(List<MarkLine> marks, Ring net) {
-        List<MarkLine> shortened = new ArrayList<>(marks);
+        List<MarkLine> shortened = new ArrayList<>(marks.size() + 3);
+        shortened.addAll(marks);
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
                 double share = Math.min(share(marks.get(i), net), share(marks.get(i + 1), net));
@@ -222,11 +237,11 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         if (from.x() == 0 && way.x() == 0) {
             return 1; // down the fold, or the centre line of a whole piece
         }
-        return reach(from, way, net).map(reach -> 0.8 * Math.min(1.25, reach)).orElse(1.0);
+        return 0.8 * Math.min(1.25, reach(from, way, net));
     }
 
-    /** How far a ray from a point of the net line runs inside, in lengths of its vector; nothing if it starts outward. Inward rays cross the rest of the line an odd number of times. */
-    private static Optional<Double> reach(Point from, Point way, Ring net) {
+    /** How far a ray from a point of the net line runs inside, in lengths of its vector; infinite if it starts outward. Inward rays cross the rest of the line an odd number of times. */
+    private static double reach(Point from, Point way, Ring net) {
         double nearest = Double.POSITIVE_INFINITY;
         int crossings = 0;
         for (int stretch = 0; stretch < net.stretches(); stretch++) {
@@ -247,6 +262,6 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
                 sideOfLast = sideOfPoint;
             }
         }
-        return crossings % 2 == 1 ? Optional.of(nearest) : Optional.empty();
+        return crossings % 2 == 1 ? nearest : Double.POSITIVE_INFINITY;
     }
 }
