@@ -235,7 +235,10 @@ public abstract class Canvas {
      */
     public final Canvas path(Curve curve) {
         from(curve.start());
-        curve.segments().forEach(this::curve);
+        List<Cubic> segments = curve.segments();
+        for (int i = 0; i < segments.size(); i++) {
+            curve(segments.get(i));
+        }
         return this;
     }
 

@@ -14,46 +14,39 @@ final class FoldEdge {
     /** A point as near as this to the fold lies on it, mm. */
     private static final double ON = 1e-3;
 
-    private FoldEdge() {}
+    private final List<Point> starts = new ArrayList<>(1);
+    private final List<Point> alongs = new ArrayList<>(1);
+    private final List<Point> on = new ArrayList<>();
+    private final List<double[]> stretches = new ArrayList<>(1);
 
-    static boolean holds(Piece piece, Point p) {
-        return holds(folds(piece), p);
-    }
-
-    private static List<Curve> folds(Piece piece) {
-        List<Curve> folds = new ArrayList<>(1);
+    /**
+     * The fold of a piece.
+     *
+     * @param piece the piece
+     * @param outline its cut line
+     */
+    FoldEdge(Piece piece, Outline outline) {
         for (PieceEdge edge : piece.edges()) {
             if (edge.kind() == EdgeKind.FOLD) {
-                folds.add(edge.curve());
+                Point start = edge.curve().start();
+                starts.add(start);
+                alongs.add(edge.curve().end().minus(start));
             }
         }
-        return folds;
+        if (!starts.isEmpty()) {
+            gather(outline, piece.onFold());
+        }
     }
 
-    private static boolean holds(List<Curve> folds, Point p) {
-        for (Curve fold : folds) {
-            Point start = fold.start();
-            Point along = fold.end().minus(start);
-            if (Math.abs(along.cross(p.minus(start))) < ON * along.norm()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** From where to where the outline runs along the fold, neighbouring stretches joined. */
-    static List<double[]> stretches(Piece piece, Outline outline) {
-        List<double[]> stretches = new ArrayList<>(1);
-        if (!piece.onFold()) {
-            return stretches;
-        }
-        List<Curve> folds = folds(piece);
-        List<Point> points = piece.cutLine();
-        boolean next = holds(folds, points.get(0));
-        for (int i = 0; i < points.size(); i++) {
+    private void gather(Outline outline, boolean onFold) {
+        boolean next = holds(outline.x(0), outline.y(0));
+        for (int i = 0; i < outline.count(); i++) {
             boolean here = next;
-            next = holds(folds, points.get((i + 1) % points.size()));
-            if (here && next) {
+            next = holds(outline.x(i + 1), outline.y(i + 1));
+            if (here) {
+                on.add(new Point(outline.x(i), outline.y(i)));
+            }
+            if (here && next && onFold) {
                 double from = outline.distance(i);
                 double to = outline.distance(i + 1);
                 if (!stretches.isEmpty() && stretches.get(stretches.size() - 1)[1] == from) {
@@ -63,26 +56,41 @@ final class FoldEdge {
                 }
             }
         }
+    }
+
+    boolean holds(Point p) {
+        return holds(p.x(), p.y());
+    }
+
+    private boolean holds(double x, double y) {
+        for (int i = 0; i < starts.size(); i++) {
+            Point start = starts.get(i);
+            Point along = alongs.get(i);
+            double aside = along.x() * (y - start.y()) - along.y() * (x - start.x());
+            if (Math.abs(aside) < ON * along.norm()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** From where to where the outline runs along the fold, neighbouring stretches joined. */
+    List<double[]> stretches() {
         return stretches;
     }
 
-    /** What is left of a stretch of fold (in the coordinates of the block) where it does not lie under the fold of the leading size. */
-    static List<Curve> beyond(Block block, Point a, Point b) {
-        Block.Layer lead = block.leading();
-        List<Curve> folds = folds(lead.piece());
-        Point back = lead.shift().times(-1);
-        if (!holds(folds, a.plus(back)) || !holds(folds, b.plus(back))) {
+    /** What is left of a straight line on the fold of another size where it does not lie under this fold, both in the coordinates of their block. */
+    List<Curve> beyond(Point shift, Point a, Point b) {
+        if (!holds(a.minus(shift)) || !holds(b.minus(shift))) {
             return List.of(Curve.line(a, b));
         }
         Point along = b.minus(a).unit();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        for (Point p : lead.piece().cutLine()) {
-            if (holds(folds, p)) {
-                double at = p.plus(lead.shift()).minus(a).dot(along);
-                low = Math.min(low, at);
-                high = Math.max(high, at);
-            }
+        for (Point point : on) {
+            double at = point.plus(shift).minus(a).dot(along);
+            low = Math.min(low, at);
+            high = Math.max(high, at);
         }
         double length = a.distanceTo(b);
         List<Curve> parts = new ArrayList<>(2);

@@ -7,6 +7,9 @@ import org.capwright.geometry.Point;
 /** A closed line of points, walked by distance from its first point. No point is made where it would only be drawn or measured: outlines are walked often. */
 final class Outline {
 
+    /** Far beyond what sums of lengths are off by, mm. */
+    private static final double ROUNDING = 1e-6;
+
     /** The points, the first once more at the end. */
     private final double[] x;
 
@@ -18,16 +21,32 @@ final class Outline {
         x = new double[count + 1];
         y = new double[count + 1];
         distances = new double[count + 1];
-        for (int i = 0; i <= count; i++) {
-            Point point = points.get(i % count);
+        for (int i = 0; i < count; i++) {
+            Point point = points.get(i);
             x[i] = point.x();
             y[i] = point.y();
-            distances[i] = i == 0 ? 0 : distances[i - 1] + points.get(i - 1).distanceTo(point);
+        }
+        x[count] = x[0];
+        y[count] = y[0];
+        for (int i = 1; i <= count; i++) {
+            double dx = x[i - 1] - x[i];
+            double dy = y[i - 1] - y[i];
+            distances[i] = distances[i - 1] + Math.sqrt(dx * dx + dy * dy);
         }
     }
 
-    private int count() {
+    /** How many points it has. */
+    int count() {
         return distances.length - 1;
+    }
+
+    /** One of its points; the last is followed by the first once more. */
+    double x(int point) {
+        return x[point];
+    }
+
+    double y(int point) {
+        return y[point];
     }
 
     double length() {
@@ -92,20 +111,27 @@ final class Outline {
         double enough = most * most;
         double least = enough;
         int i = before(wrapped(from));
+        double far = 0; // so much of the line to come is too far away
         for (double walked = 0; walked < to - from; i = after(i)) {
             double step = distances[i + 1] - distances[i];
-            double fromX = p.x() - x[i];
-            double fromY = p.y() - y[i];
-            double within = most + step;
-            if (fromX * fromX + fromY * fromY < within * within) {
-                double along = x[i + 1] - x[i];
-                double up = y[i + 1] - y[i];
-                double square = along * along + up * up;
-                double share = square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * along + fromY * up) / square));
-                double dx = x[i] + share * along - p.x();
-                double dy = y[i] + share * up - p.y();
-                least = Math.min(least, dx * dx + dy * dy);
+            if (step > far) {
+                double fromX = p.x() - x[i];
+                double fromY = p.y() - y[i];
+                double distance = fromX * fromX + fromY * fromY;
+                double within = most + step;
+                if (distance < within * within) {
+                    double along = x[i + 1] - x[i];
+                    double up = y[i + 1] - y[i];
+                    double square = along * along + up * up;
+                    double share = square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * along + fromY * up) / square));
+                    double dx = x[i] + share * along - p.x();
+                    double dy = y[i] + share * up - p.y();
+                    least = Math.min(least, dx * dx + dy * dy);
+                } else {
+                    far = Math.sqrt(distance) - most - ROUNDING;
+                }
             }
+            far -= step;
             walked += Math.max(step, 1e-9);
         }
         return least < enough ? Math.sqrt(least) : most;

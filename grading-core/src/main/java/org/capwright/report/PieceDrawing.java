@@ -51,7 +51,8 @@ final class PieceDrawing {
 
     private final Canvas canvas;
     private final Block block;
-    private final List<Outline> outlines;
+    private final List<Outline> outlines = new ArrayList<>();
+    private final List<FoldEdge> folds = new ArrayList<>();
     private final Language language;
 
     /** Names of marks and notches, said once for all sizes. */
@@ -63,9 +64,11 @@ final class PieceDrawing {
         this.canvas = canvas;
         this.language = language;
         this.block = block;
-        outlines = block.layers().stream()
-                .map(layer -> new Outline(layer.piece().cutLine()))
-                .toList();
+        for (Block.Layer layer : block.layers()) {
+            Outline outline = new Outline(layer.piece().cutLine());
+            outlines.add(outline);
+            folds.add(new FoldEdge(layer.piece(), outline));
+        }
     }
 
     static void draw(Canvas canvas, Block block, Language language) {
@@ -96,8 +99,10 @@ final class PieceDrawing {
         }
         pleatArrows(piece, lead);
         cutLine(layer, position);
+        Stroke stroke = Stroke.solid(ink, NOTCH.width());
         for (Notch notch : piece.notches()) {
-            notch(notch, ink);
+            canvas.stroke(stroke);
+            notch(notch);
         }
         canvas.end();
     }
@@ -110,13 +115,13 @@ final class PieceDrawing {
         List<double[]> labels = new ArrayList<>();
         if (block.nested()) {
             double width = letters.width(piece.size());
-            for (double at : SizeLabels.places(block, outlines, position, width + 1.6)) {
+            for (double at : SizeLabels.places(block, outlines, folds.get(position), position, width + 1.6)) {
                 labels.add(new double[] {at - width / 2 - 0.8, at + width / 2 + 0.8});
             }
         }
-        List<double[]> folds = FoldEdge.stretches(piece, outline);
+        List<double[]> stretches = folds.get(position).stretches();
         List<double[]> gaps = new ArrayList<>(labels);
-        gaps.addAll(folds);
+        gaps.addAll(stretches);
         gaps.sort(Comparator.comparingDouble(gap -> gap[0]));
         canvas.about("cut", "");
         if (gaps.isEmpty()) {
@@ -136,10 +141,13 @@ final class PieceDrawing {
             canvas.written(letters, outline.at((gap[0] + gap[1]) / 2).plus(down), upright, piece.size());
         }
         boolean lead = position == block.lead();
-        for (double[] fold : folds) {
+        FoldEdge leadingFold = folds.get(block.lead());
+        for (double[] fold : stretches) {
             Point a = outline.at(fold[0]).plus(layer.shift());
             Point b = outline.at(fold[1]).plus(layer.shift());
-            for (Curve part : lead ? List.of(Curve.line(a, b)) : FoldEdge.beyond(block, a, b)) {
+            for (Curve part : lead
+                    ? List.of(Curve.line(a, b))
+                    : leadingFold.beyond(block.leading().shift(), a, b)) {
                 canvas.stroke(lead ? FOLD : FOLD.lighter(letters.ink()))
                         .about("cut", language.say("the fold of the cloth"));
                 canvas.from(part.start().minus(layer.shift()))
@@ -288,14 +296,14 @@ final class PieceDrawing {
         }
     }
 
-    private void notch(Notch notch, Ink ink) {
+    private void notch(Notch notch) {
         double allowance = notch.onCut().distanceTo(notch.at());
         double length = allowance > 1 ? Math.min(NOTCH_LENGTH, allowance * 0.75) : NOTCH_LENGTH * 0.75;
         if (notch.kind() == NotchKind.CLIP) {
             length = Math.max(allowance - 1, length);
         }
         String words = notches.computeIfAbsent(notch.kind(), this::words) + ", " + language.say(notch.edge());
-        canvas.stroke(new Stroke(ink, NOTCH.width(), List.of())).about("notch", words);
+        canvas.about("notch", words);
         notch(canvas, notch.kind(), notch.onCut(), notch.inward(), length);
     }
 

@@ -14,17 +14,21 @@ final class SizeLabels {
     /** More room than this about a label is of no use, mm. */
     private static final double ENOUGH = 3;
 
+    /** A label moves for more room than this only, mm. */
+    private static final double BETTER = 0.05;
+
     private SizeLabels() {}
 
     /**
      * One place on every long stretch between corners. The sizes take turns along it; each moves a little to where its neighbours are further away.
      *
      * @param outlines cut lines of all sizes, each in the coordinates of its piece
+     * @param fold that of the size
      * @param position which size
      * @param room length that a label takes, mm
      * @return distances along the cut line
      */
-    static List<Double> places(Block block, List<Outline> outlines, int position, double room) {
+    static List<Double> places(Block block, List<Outline> outlines, FoldEdge fold, int position, double room) {
         Piece piece = block.layers().get(position).piece();
         Outline outline = outlines.get(position);
         List<Double> places = new ArrayList<>();
@@ -37,14 +41,17 @@ final class SizeLabels {
             double from = outline.distance(piece.cutCorners().get(run));
             double to = end(piece, outline, run);
             double share = (to - from) / (sizes + 1);
-            if (share > room + 2 && !FoldEdge.holds(piece, outline.at((from + to) / 2))) {
+            if (share > room + 2 && !fold.holds(outline.at((from + to) / 2))) {
                 double turn = from + share * (position + 1);
                 double best = turn;
                 double clearest = -1;
                 for (double tried : TRIED) {
+                    if (clearest + BETTER >= ENOUGH) {
+                        break;
+                    }
                     double at = turn + tried * (share - room);
                     double clear = clearance(block, outlines, position, run, outline.at(at));
-                    if (clear > clearest + 0.05) {
+                    if (clear > clearest + BETTER) {
                         clearest = clear;
                         best = at;
                     }

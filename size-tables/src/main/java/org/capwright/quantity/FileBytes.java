@@ -76,6 +76,23 @@ public final class FileBytes {
     }
 
     /**
+     * Writes the coordinates of a point without trailing zeros, a space between them.
+     *
+     * @param letter what stands before them, ASCII
+     * @param x at most 1e9 in size
+     * @param y at most 1e9 in size
+     * @param most the most decimals, 1 to 9
+     */
+    public void point(int letter, double x, double y, int most) {
+        reserve(2 * NUMBER);
+        byte[] to = bytes;
+        to[length] = (byte) letter;
+        int between = Decimals.put(x, 0, most, to, length + 1);
+        to[between] = ' ';
+        length = Decimals.put(y, 0, most, to, between + 1);
+    }
+
+    /**
      * Writes a whole number.
      *
      * @param value the number

@@ -13,6 +13,7 @@ import org.capwright.drawing.Stroke;
 import org.capwright.drawing.Typeface;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Decimals;
 import org.capwright.words.Language;
 
 /** Writes a picture as an SVG 1.1 document at true scale: one user unit is one millimetre. SVG counts y downward, so every y changes its sign. */
@@ -34,6 +35,9 @@ public final class SvgCanvas extends Canvas {
     private String words = "";
     private String element = "";
     private boolean path;
+
+    /** Each as it is written, for most are used often. */
+    private final Map<Stroke, String> strokes = new HashMap<>();
 
     private final Map<String, Integer> identities = new HashMap<>();
     private String piece = "";
@@ -102,8 +106,7 @@ public final class SvgCanvas extends Canvas {
     }
 
     private void point(int letter, double x, double y) {
-        put(letter);
-        pair(x, y);
+        file.point(letter, x, -y, DECIMALS);
     }
 
     private void attribute(String name, double value) {
@@ -114,21 +117,30 @@ public final class SvgCanvas extends Canvas {
 
     private void colour(String name, Ink colour) {
         put(name);
-        put('#');
-        hexadecimal(colour.red());
-        hexadecimal(colour.green());
-        hexadecimal(colour.blue());
+        put(hexadecimal(colour));
         put('"');
     }
 
-    private void hexadecimal(double part) {
+    private static String hexadecimal(Ink colour) {
+        char[] digits = {'#', '0', '0', '0', '0', '0', '0'};
+        hexadecimal(colour.red(), digits, 1);
+        hexadecimal(colour.green(), digits, 3);
+        hexadecimal(colour.blue(), digits, 5);
+        return new String(digits);
+    }
+
+    private static void hexadecimal(double part, char[] digits, int at) {
         int whole = (int) Math.round(255 * part);
-        put(Character.forDigit(whole >> 4, 16));
-        put(Character.forDigit(whole & 15, 16));
+        digits[at] = Character.forDigit(whole >> 4, 16);
+        digits[at + 1] = Character.forDigit(whole & 15, 16);
     }
 
     /** Escaped; characters that XML 1.0 does not allow become U+FFFD. */
     private void words(String text) {
+        if (plain(text)) {
+            put(text);
+            return;
+        }
         int c;
         for (int i = 0; i < text.length(); i += Character.charCount(c)) {
             c = text.codePointAt(i);
@@ -147,6 +159,16 @@ public final class SvgCanvas extends Canvas {
                 }
             }
         }
+    }
+
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || c == '<' || c == '>' || c == '&' || c == '"') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean allowed(int c) {
@@ -342,16 +364,25 @@ public final class SvgCanvas extends Canvas {
 
     private void stroked() {
         endPath();
-        colour(" stroke=\"", stroke.ink());
-        attribute(" stroke-width=\"", stroke.width());
+        file.put(strokes.computeIfAbsent(stroke, SvgCanvas::attributes));
+    }
+
+    private static String attributes(Stroke stroke) {
+        StringBuilder attributes = new StringBuilder(128)
+                .append(" stroke=\"")
+                .append(hexadecimal(stroke.ink()))
+                .append("\" stroke-width=\"")
+                .append(Decimals.text(stroke.width(), DECIMALS))
+                .append('"');
         if (!stroke.dash().isEmpty()) {
-            put(" stroke-linecap=\"butt\" stroke-dasharray=\"");
-            for (int i = 0; i < stroke.dash().size(); i++) {
-                put(i == 0 ? "" : " ");
-                number(stroke.dash().get(i));
+            String between = " stroke-linecap=\"butt\" stroke-dasharray=\"";
+            for (double part : stroke.dash()) {
+                attributes.append(between).append(Decimals.text(part, DECIMALS));
+                between = " ";
             }
-            put('"');
+            attributes.append('"');
         }
+        return attributes.toString();
     }
 
     private Canvas finished() {
