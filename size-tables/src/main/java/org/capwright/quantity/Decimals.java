@@ -17,19 +17,7 @@ public final class Decimals {
     private static final int LONGEST = 24;
 
     private static final long[] POWERS = {
-        1,
-        10,
-        100,
-        1_000,
-        10_000,
-        100_000,
-        1_000_000,
-        10_000_000,
-        100_000_000,
-        1_000_000_000,
-        10_000_000_000L,
-        100_000_000_000L,
-        1_000_000_000_000L
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
     };
 
     /** Decimals of most coordinates in files. */
@@ -119,33 +107,15 @@ public final class Decimals {
         int next = at + (int) (scaled >>> 63);
         scaled = Math.abs(scaled);
         if (most != USUAL) {
-            int groups = (most + 2) / 3;
-            return grouped(scaled * POWERS[3 * groups - most], groups, least, to, next);
+            return most <= 6
+                    ? six(scaled * POWERS[6 - most], least, to, next)
+                    : nine(scaled * POWERS[9 - most], least, to, next);
         }
         long whole = scaled / 1_000; // a division by a constant is far quicker than one by a variable
         int rest = (int) (scaled - whole * 1_000);
         next = whole(whole, to, next);
         FOUR.set(to, next, '.' | THREES[rest] << 8);
         return next + Math.max(2 * least, THOUSANDTHS[rest]);
-    }
-
-    /** Puts a number of parts, a thousandth of a thousandth and so on as often as there are groups of decimals, without trailing zeros. */
-    private static int grouped(long parts, int groups, int least, byte[] to, int at) {
-        long whole = parts;
-        for (int i = 0; i < groups; i++) {
-            whole /= 1_000;
-        }
-        int dot = whole(whole, to, at);
-        long rest = parts - whole * POWERS[3 * groups];
-        if (rest == 0 && least == 0) {
-            return dot;
-        }
-        to[dot] = '.';
-        int next = threes(rest, groups, to, dot + 1);
-        while (to[next - 1] == '0' && next > dot + 2) {
-            next--;
-        }
-        return next;
     }
 
     /**
@@ -163,18 +133,52 @@ public final class Decimals {
         }
         // Decimals of fifteen digits or fewer are told apart by doubles: if the quotient is the number, no other
         // decimal of ten places is, and no shorter one.
-        long scaled = Math.round(size * SHORTEST);
+        long scaled = (long) (size * SHORTEST + 0.5);
         if (scaled / SHORTEST != size) {
             return at;
         }
-        int next = at;
-        if (value < 0) {
-            to[next++] = '-';
-        }
+        to[at] = '-'; // written over where there is no sign
+        int next = value < 0 ? at + 1 : at;
         long millionths = scaled / 10_000;
-        return millionths * 10_000 == scaled
-                ? grouped(millionths, 2, 1, to, next) // as most figures are
-                : grouped(scaled * 100, 4, 1, to, next);
+        int rest = (int) (scaled - millionths * 10_000);
+        return rest == 0
+                ? six(millionths, 1, to, next) // as most figures are
+                : ten(millionths, rest, to, next);
+    }
+
+    /** Puts a number of millionths without trailing zeros. */
+    private static int six(long millionths, int least, byte[] to, int at) {
+        long whole = millionths / 1_000_000;
+        int rest = (int) (millionths - whole * 1_000_000);
+        int high = rest / 1_000;
+        int low = rest - high * 1_000;
+        int dot = whole(whole, to, at);
+        FOUR.set(to, dot, '.' | THREES[high] << 8);
+        if (low == 0) {
+            return dot + Math.max(2 * least, THOUSANDTHS[high]);
+        }
+        FOUR.set(to, dot + 4, THREES[low]);
+        return dot + 3 + THOUSANDTHS[low];
+    }
+
+    /** Puts a number of thousandths of millionths without trailing zeros. */
+    private static int nine(long parts, int least, byte[] to, int at) {
+        long millionths = parts / 1_000;
+        int rest = (int) (parts - millionths * 1_000);
+        return rest == 0 ? six(millionths, least, to, at) : ten(millionths, 10 * rest, to, at);
+    }
+
+    /** Puts a number of millionths and ten-thousandths of one, of which there are some, without trailing zeros. */
+    private static int ten(long millionths, int rest, byte[] to, int at) {
+        long whole = millionths / 1_000_000;
+        int six = (int) (millionths - whole * 1_000_000);
+        int dot = whole(whole, to, at);
+        FOUR.set(to, dot, '.' | THREES[six / 1_000] << 8);
+        FOUR.set(to, dot + 4, THREES[six % 1_000]);
+        FOUR.set(to, dot + 7, THREES[rest / 10]);
+        int last = rest % 10;
+        to[dot + 10] = (byte) ('0' + last);
+        return last == 0 ? dot + 6 + THOUSANDTHS[rest / 10] : dot + 11;
     }
 
     /**
@@ -206,17 +210,11 @@ public final class Decimals {
     private static int whole(long whole, byte[] to, int at) {
         if (whole >= 1_000) {
             int next = whole(whole / 1_000, to, at);
-            return threes(whole % 1_000, 1, to, next);
+            FOUR.set(to, next, THREES[(int) (whole % 1_000)]);
+            return next + 3;
         }
         int length = whole < 10 ? 1 : whole < 100 ? 2 : 3;
         FOUR.set(to, at, THREES[(int) whole] >>> 8 * (3 - length));
         return at + length;
-    }
-
-    /** Puts groups of three digits with leading zeros. */
-    private static int threes(long value, int groups, byte[] to, int at) {
-        int next = groups == 1 ? at : threes(value / 1_000, groups - 1, to, at);
-        FOUR.set(to, next, THREES[(int) (value % 1_000)]);
-        return next + 3;
     }
 }

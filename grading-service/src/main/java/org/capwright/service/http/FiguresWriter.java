@@ -1,10 +1,12 @@
 package org.capwright.service.http;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import org.capwright.quantity.Decimals;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.io.NumberOutput;
-import tools.jackson.core.json.JsonGeneratorBase;
+import tools.jackson.core.io.SerializedString;
+import tools.jackson.core.json.UTF8JsonGenerator;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.ser.std.StdSerializer;
 
@@ -15,7 +17,7 @@ import tools.jackson.databind.ser.std.StdSerializer;
  */
 final class FiguresWriter<T> extends StdSerializer<T> {
 
-    private static final int CHUNK = 8192;
+    private static final int CHUNK = 2048;
 
     /** A figure with its comma stays below this. */
     private static final int FIGURE = 40;
@@ -29,8 +31,8 @@ final class FiguresWriter<T> extends StdSerializer<T> {
 
     @Override
     public void serialize(T figures, JsonGenerator json, SerializationContext context) {
-        if (!(json instanceof JsonGeneratorBase)) {
-            written(figures, json); // a tree, which takes no text
+        if (!(json instanceof UTF8JsonGenerator)) {
+            written(figures, json); // a tree or letters, which take no bytes
             return;
         }
         json.writeRawValue("");
@@ -63,14 +65,15 @@ final class FiguresWriter<T> extends StdSerializer<T> {
         json.writeEndArray();
     }
 
-    /** What is not yet handed on. */
-    private static final class Chunk {
+    /** What is not yet handed on. The generator copies its bytes as they are, which is all that it asks for. */
+    private static final class Chunk extends SerializedString {
 
-        private final JsonGenerator json;
-        private final byte[] bytes;
-        private int length;
+        private final transient JsonGenerator json;
+        private final transient byte[] bytes;
+        private transient int length;
 
         Chunk(JsonGenerator json, int size) {
+            super("");
             this.json = json;
             bytes = new byte[size];
         }
@@ -117,8 +120,18 @@ final class FiguresWriter<T> extends StdSerializer<T> {
         }
 
         void flush() {
-            json.writeRaw(new String(bytes, 0, length, StandardCharsets.ISO_8859_1));
+            json.writeRaw(this);
             length = 0;
+        }
+
+        @Override
+        public int appendUnquotedUTF8(byte[] to, int at) {
+            if (length > to.length - at) {
+                _unquotedUTF8Ref = Arrays.copyOf(bytes, length); // asked for next
+                return -1;
+            }
+            System.arraycopy(bytes, 0, to, at, length);
+            return length;
         }
     }
 }
