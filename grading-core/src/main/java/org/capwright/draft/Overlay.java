@@ -8,6 +8,7 @@ import org.capwright.draft.pleat.AttachSpan;
 import org.capwright.draft.pleat.EdgeTruing;
 import org.capwright.draft.pleat.FullnessTarget;
 import org.capwright.draft.pleat.HalfPleats;
+import org.capwright.draft.pleat.Overhang;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
@@ -115,25 +116,33 @@ public record Overlay(
         PleatLayout layout = asked.get();
         for (int i = 0; i < TRIES; i++) {
             EdgeTruing truing = new EdgeTruing(flat, layout);
-            if (truing.overhangFront() <= NO_OVERHANG && truing.overhangBack() <= NO_OVERHANG) {
+            Overhang overhang = truing.overhangOfOutermost();
+            if (isNone(overhang)) {
                 TruedEdge trued = truing.truedEdge(DRAWN);
-                if (!trued.isSimple()) {
-                    throw TruedEdge.doesNotLie();
+                overhang = trued.overhang();
+                if (isNone(overhang)) {
+                    if (!trued.isSimple()) {
+                        throw TruedEdge.doesNotLie();
+                    }
+                    return new Overlay(front, back, span, Optional.of(layout), Optional.of(trued));
                 }
-                return new Overlay(front, back, span, Optional.of(layout), Optional.of(trued));
             }
             plan = new PleatPlan(
                     plan.kind(),
                     plan.direction(),
                     new PleatSizing.ByCount(layout.count()),
-                    widened(plan.flatZoneFront(), truing.overhangFront(), layout.front()),
-                    widened(plan.flatZoneBack(), truing.overhangBack(), layout.back()));
+                    widened(plan.flatZoneFront(), overhang.front(), layout.front()),
+                    widened(plan.flatZoneBack(), overhang.back(), layout.back()));
             if (plan.flatZoneFront() >= span.front() || plan.flatZoneBack() >= span.back()) {
                 throw TruedEdge.doesNotLie();
             }
             layout = plan.layOut(span, front.topEdge().length(), back.topEdge().length());
         }
         throw TruedEdge.doesNotLie();
+    }
+
+    private static boolean isNone(Overhang overhang) {
+        return overhang.front() <= NO_OVERHANG && overhang.back() <= NO_OVERHANG;
     }
 
     /** A flat zone wider by z moves the outermost of n folds, which lie half a spacing from their borders, in by z (1 - 1 / 2n). */

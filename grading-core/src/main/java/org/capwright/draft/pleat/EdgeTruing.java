@@ -1,13 +1,15 @@
 package org.capwright.draft.pleat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Isometry;
 import org.capwright.geometry.Point;
+import org.jspecify.annotations.Nullable;
 
-/** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. Immutable once made. */
+/** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. Not safe for threads. */
 public final class EdgeTruing {
 
     /** Visible pieces shorter than this are none: neighbouring folds share a placement line. */
@@ -28,26 +30,20 @@ public final class EdgeTruing {
     private final PleatLayout layout;
     private final boolean pieceOnRight;
 
-    /** The visible pieces in order, as they lie on the flat edge: one more than folds, empty where two folds share a placement line. */
-    private final List<List<Cubic>> visible;
+    /** The visible pieces in order, as they lie on the flat edge: one more than folds, empty where two folds share a placement line. Cut out once asked for. */
+    private final @Nullable List<Cubic>[] visible;
 
-    private final List<Creases> creases;
-
-    /** How the visible pieces are laid into the folded plane, where they are the seam. */
-    private final List<Isometry> places;
-
-    private final List<UnderLayers> under;
-    private double overhangFront;
-    private double overhangBack;
+    /** Of each fold, once asked for. */
+    private final @Nullable Creases[] creases;
 
     /**
-     * Folds an edge.
+     * Takes an edge to be folded.
      *
      * @param flat the flat net edge, as for {@link TruedEdge#of}
      * @param layout where it is folded
      * @throws IllegalArgumentException if the edge has not the layout's length
-     * @throws org.capwright.quantity.InvalidMeasuresException if an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
+    @SuppressWarnings({"unchecked", "rawtypes"}) // there are no arrays of lists of something
     public EdgeTruing(Curve flat, PleatLayout layout) {
         if (!(Math.abs(flat.length() - layout.edge()) <= SAME_LENGTH)) {
             throw new IllegalArgumentException(
@@ -58,57 +54,56 @@ public final class EdgeTruing {
         Point apex = flat.pointAtLength(layout.front().edge());
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
         int folds = layout.folds().size();
-        visible = new ArrayList<>(folds + 1);
-        creases = new ArrayList<>(folds);
-        places = new ArrayList<>(folds + 1);
-        under = new ArrayList<>(folds);
-        cutOut();
-        fold();
-        for (int i = 0; i < creases.size(); i++) {
-            under.add(underLayers(i, creases.get(i), places.get(i), places.get(i + 1)));
-        }
+        visible = new List[folds + 1];
+        creases = new Creases[folds];
     }
 
     /**
-     * How far an under-layer reaches beyond the front end of the seam.
+     * How far the under-layers of the outermost folds reach beyond the ends of the seam: those of the others lie further in.
      *
-     * @return mm, 0 for most
+     * @return the overhang at both ends
+     * @throws org.capwright.quantity.InvalidMeasuresException if such an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
-    public double overhangFront() {
-        return overhangFront;
-    }
-
-    /**
-     * How far an under-layer reaches beyond the back end of the seam.
-     *
-     * @return mm, 0 for most
-     */
-    public double overhangBack() {
-        return overhangBack;
-    }
-
-    /** Cuts the visible pieces out. Their ends are the marks; these are not looked for twice. */
-    private void cutOut() {
+    public Overhang overhangOfOutermost() {
         List<PleatFold> folds = layout.folds();
-        double from = 0;
-        for (int i = 0; i <= folds.size(); i++) {
-            double to = i < folds.size() ? folds.get(i).firstMark() : flat.length();
-            visible.add(to - from > NOTHING ? flat.part(from, to).segments() : List.of());
-            if (i < folds.size()) {
-                from = folds.get(i).lastMark();
-            }
+        int first = 0;
+        while (first < folds.size() && folds.get(first).lie() == Lie.TO_FRONT) {
+            first++;
         }
+        int last = folds.size() - 1;
+        while (last >= 0 && folds.get(last).lie() == Lie.TO_BACK) {
+            last--;
+        }
+        Overhang overhang = Overhang.NONE;
+        if (first < folds.size()) {
+            overhang = overhang.or(underLayers(first, places(0, first + 1)).overhang());
+        }
+        return last < 0
+                ? overhang
+                : overhang.or(underLayers(last, places(last, folds.size())).overhang());
     }
 
-    private void fold() {
-        Isometry place = Isometry.NONE; // the strip before the first fold keeps its place
-        places.add(place);
-        for (int i = 0; i < layout.folds().size(); i++) {
-            Creases here = creases(i);
-            creases.add(here);
-            place = here.beyond(place);
-            places.add(place);
+    /** A visible piece. Its ends are the marks; these are not looked for twice. */
+    private List<Cubic> visible(int piece) {
+        List<Cubic> known = visible[piece];
+        if (known == null) {
+            List<PleatFold> folds = layout.folds();
+            double from = piece == 0 ? 0 : folds.get(piece - 1).lastMark();
+            double to = piece < folds.size() ? folds.get(piece).firstMark() : flat.length();
+            known = to - from > NOTHING ? flat.part(from, to).segments() : List.of();
+            visible[piece] = known;
         }
+        return known;
+    }
+
+    /** How the visible pieces from one to another are laid into the folded plane, where they are the seam: the first of them keeps its place. */
+    private Isometry[] places(int from, int to) {
+        Isometry[] places = new Isometry[layout.folds().size() + 1];
+        Arrays.fill(places, Isometry.NONE);
+        for (int i = from; i < to; i++) {
+            places[i + 1] = creases(i).beyond(places[i]);
+        }
+        return places;
     }
 
     /** A mark within rounding of an end is the end. */
@@ -120,17 +115,26 @@ public final class EdgeTruing {
     }
 
     private Point endOf(int piece, double mark) {
-        List<Cubic> segments = visible.get(piece);
+        List<Cubic> segments = visible(piece);
         return segments.isEmpty() ? at(mark) : segments.get(segments.size() - 1).end();
     }
 
     private Point startOf(int piece, double mark) {
-        List<Cubic> segments = visible.get(piece);
+        List<Cubic> segments = visible(piece);
         return segments.isEmpty() ? at(mark) : segments.get(0).start();
     }
 
     /** The three lines of a fold, square to the edge as far as that is possible: so that the seam runs on smoothly over the fold. */
     private Creases creases(int index) {
+        Creases known = creases[index];
+        if (known == null) {
+            known = creased(index);
+            creases[index] = known;
+        }
+        return known;
+    }
+
+    private Creases creased(int index) {
         PleatFold fold = layout.folds().get(index);
         Point first = endOf(index, fold.firstMark());
         Point last = startOf(index + 1, fold.lastMark());
@@ -152,14 +156,14 @@ public final class EdgeTruing {
         if (one < 0 || next >= layout.folds().size()) {
             return false;
         }
-        return visible.get(next).isEmpty()
+        return visible(next).isEmpty()
                 && layout.folds().get(one).lie() == Lie.TO_BACK
                 && layout.folds().get(next).lie() == Lie.TO_FRONT;
     }
 
     /** The tangent of the flat edge at a mark; of a visible piece, so that it is the right one at a corner of the edge. */
     private Point tangent(int piece, double at, int end) {
-        List<Cubic> segments = visible.get(piece);
+        List<Cubic> segments = visible(piece);
         if (segments.isEmpty()) {
             return flat.tangentAtLength(Math.min(at, flat.length()));
         }
@@ -177,35 +181,41 @@ public final class EdgeTruing {
      *
      * @param drawn greatest length of the pleat lines, mm, above 0
      * @return the trued edge
+     * @throws org.capwright.quantity.InvalidMeasuresException if an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
     public TruedEdge truedEdge(double drawn) {
+        int folds = layout.folds().size();
+        Isometry[] places = places(0, folds);
+        double[] lengths = Creases.lengths(List.of(creases), drawn);
         Chain chain = new Chain();
-        List<FoldLines> lines = new ArrayList<>(creases.size());
-        chain.addAll(visible.get(0));
-        double[] lengths = Creases.lengths(creases, drawn);
-        for (int i = 0; i < creases.size(); i++) {
-            Creases here = creases.get(i);
-            Point corner = under.get(i).unfoldedOnto(chain, here, places.get(i), places.get(i + 1));
-            chain.addAll(visible.get(i + 1));
-            lines.add(here.lines(corner, lengths[i], under.get(i).depth()));
+        List<FoldLines> lines = new ArrayList<>(folds);
+        Overhang overhang = Overhang.NONE;
+        chain.addAll(visible(0));
+        for (int i = 0; i < folds; i++) {
+            UnderLayers under = underLayers(i, places);
+            Point corner = under.unfoldedOnto(chain, creases(i), places[i], places[i + 1]);
+            chain.addAll(visible(i + 1));
+            lines.add(creases(i).lines(corner, lengths[i], under.depth()));
+            overhang = overhang.or(under.overhang());
         }
-        return new TruedEdge(chain.curve(), lines, overhangFront, overhangBack);
+        return new TruedEdge(chain.curve(), lines, overhang);
     }
 
     /** Follows the seam away from a fold, on the side where its under-layers lie, as far as the inner crease. The creases are looked at from the flat cloth of each piece. */
-    private UnderLayers underLayers(int index, Creases here, Isometry place, Isometry beyond) {
+    private UnderLayers underLayers(int index, Isometry[] places) {
+        Creases here = creases(index);
         boolean toBack = here.fold().lie() == Lie.TO_BACK;
-        Isometry inner = toBack ? beyond : place;
-        Isometry outer = toBack ? place : beyond;
+        Isometry inner = places[toBack ? index + 1 : index];
+        Isometry outer = places[toBack ? index : index + 1];
         HalfPlane middle =
                 HalfPlane.from(inner.of(here.middle()), inner.turned(here.middleWay()), inner.of(here.placement()));
         HalfPlane fold =
                 HalfPlane.from(outer.of(here.foldPoint()), outer.turned(here.foldWay()), inner.of(here.middle()));
         List<UnderLayers.Over> arc = new ArrayList<>(4);
         int step = toBack ? -1 : 1;
-        for (int piece = toBack ? index : index + 1; piece >= 0 && piece < visible.size(); piece += step) {
-            List<Cubic> segments = visible.get(piece);
-            Isometry motion = places.get(piece);
+        for (int piece = toBack ? index : index + 1; piece >= 0 && piece < visible.length; piece += step) {
+            List<Cubic> segments = visible(piece);
+            Isometry motion = places[piece];
             HalfPlane middleHere = middle.before(motion);
             HalfPlane foldHere = fold.before(motion);
             for (int i = 0; i < segments.size(); i++) {
@@ -218,14 +228,14 @@ public final class EdgeTruing {
                 }
                 arc.add(new UnderLayers.Over(covered, motion));
                 if (crossing < 1) {
-                    return new UnderLayers(arc, foldHere.depth(covered.end()));
+                    return new UnderLayers(arc, foldHere.depth(covered.end()), Overhang.NONE);
                 }
             }
         }
         Point end = arc.isEmpty()
                 ? outer.of(here.foldPoint())
                 : arc.get(arc.size() - 1).end();
-        Point way = toBack ? firstTangent().times(-1) : lastTangent();
+        Point way = toBack ? firstTangent().times(-1) : lastTangent(places);
         double advance = middle.outward().dot(way);
         if (advance < LEAST_ADVANCE) {
             throw TruedEdge.doesNotLie();
@@ -233,25 +243,20 @@ public final class EdgeTruing {
         double overhang = -middle.outside(end) / advance;
         Cubic prolonged = Cubic.line(end, end.plus(way.times(overhang)));
         arc.add(new UnderLayers.Over(prolonged, Isometry.NONE));
-        if (toBack) {
-            overhangFront = Math.max(overhangFront, overhang);
-        } else {
-            overhangBack = Math.max(overhangBack, overhang);
-        }
-        return new UnderLayers(arc, fold.depth(prolonged.end()));
+        return new UnderLayers(
+                arc, fold.depth(prolonged.end()), toBack ? new Overhang(overhang, 0) : new Overhang(0, overhang));
     }
 
     private Point firstTangent() {
-        List<Cubic> first = visible.get(0);
+        List<Cubic> first = visible(0);
         return first.isEmpty() ? flat.tangentAtLength(0) : first.get(0).tangentAt(0);
     }
 
-    private Point lastTangent() {
-        for (int piece = visible.size() - 1; piece >= 0; piece--) {
-            List<Cubic> segments = visible.get(piece);
+    private Point lastTangent(Isometry[] places) {
+        for (int piece = visible.length - 1; piece >= 0; piece--) {
+            List<Cubic> segments = visible(piece);
             if (!segments.isEmpty()) {
-                return places.get(piece)
-                        .turned(segments.get(segments.size() - 1).tangentAt(1));
+                return places[piece].turned(segments.get(segments.size() - 1).tangentAt(1));
             }
         }
         return flat.tangentAtLength(flat.length());

@@ -14,10 +14,9 @@ import org.locationtech.jts.geom.GeometryFactory;
  *
  * @param curve the edge to cut, in the order of travel of the flat edge; it has the flat edge's ends, and its course outside the pleats
  * @param lines the lines of each fold, in order of arc length
- * @param overhangFront how far an under-layer reaches beyond the front end of the seam, mm, 0 for most
- * @param overhangBack how far an under-layer reaches beyond the back end of the seam, mm, 0 for most
+ * @param overhang how far under-layers reach beyond the ends of the seam
  */
-public record TruedEdge(Curve curve, List<FoldLines> lines, double overhangFront, double overhangBack) {
+public record TruedEdge(Curve curve, List<FoldLines> lines, Overhang overhang) {
 
     private static final double FLATTENING = 0.01;
 
@@ -26,8 +25,7 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, double overhangFront
      *
      * @param curve the edge to cut
      * @param lines the lines of each fold, in order
-     * @param overhangFront how far an under-layer reaches beyond the front end, mm
-     * @param overhangBack how far an under-layer reaches beyond the back end, mm
+     * @param overhang how far under-layers reach beyond the ends of the seam
      */
     public TruedEdge {
         lines = List.copyOf(lines);

@@ -10,8 +10,9 @@ import org.capwright.geometry.Point;
  *
  * @param arc the seam from the fold to the inner crease
  * @param depth from the fold line, square to it, to where the inner crease meets the seam, mm
+ * @param overhang how far it had to be prolonged for that
  */
-record UnderLayers(List<Over> arc, double depth) {
+record UnderLayers(List<Over> arc, double depth, Overhang overhang) {
 
     /**
      * A piece of the seam over them.

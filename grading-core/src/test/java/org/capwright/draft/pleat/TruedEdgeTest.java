@@ -79,12 +79,13 @@ class TruedEdgeTest {
     /** The seam with what it is prolonged by for layers that reach beyond its ends. */
     private static Curve prolonged(Curve closed, TruedEdge edge) {
         Curve seam = closed;
-        if (edge.overhangFront() > 0) {
-            Point way = closed.tangentAtLength(0).times(edge.overhangFront());
+        if (edge.overhang().front() > 0) {
+            Point way = closed.tangentAtLength(0).times(edge.overhang().front());
             seam = Curve.line(seam.start().minus(way), seam.start()).joinedTo(seam);
         }
-        if (edge.overhangBack() > 0) {
-            Point way = closed.tangentAtLength(closed.length()).times(edge.overhangBack());
+        if (edge.overhang().back() > 0) {
+            Point way = closed.tangentAtLength(closed.length())
+                    .times(edge.overhang().back());
             seam = seam.joinedTo(Curve.line(seam.end(), seam.end().plus(way)));
         }
         return seam;
@@ -216,8 +217,8 @@ class TruedEdgeTest {
                         PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, new PleatSizing.ByCount(1), 0, 0)
                 .layOut(new AttachSpan(30, 30, 0, 0), 80, 80);
         TruedEdge edge = TruedEdge.of(flat, layout, DRAWN);
-        assertEquals(20, edge.overhangBack(), 1e-9);
-        assertEquals(0, edge.overhangFront(), 0);
+        assertEquals(20, edge.overhang().back(), 1e-9);
+        assertEquals(0, edge.overhang().front(), 0);
         assertEquals(160, edge.curve().length(), 1e-9);
     }
 
