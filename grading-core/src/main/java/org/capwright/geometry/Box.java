@@ -21,6 +21,9 @@ public record Box(double left, double bottom, double right, double top) {
      * @return the least box that holds them
      */
     public static Box of(Iterable<Point> points) {
+        if (points instanceof Points line) {
+            return line.box();
+        }
         double left = EMPTY.left;
         double bottom = EMPTY.bottom;
         double right = EMPTY.right;

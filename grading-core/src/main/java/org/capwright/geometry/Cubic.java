@@ -430,4 +430,17 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         double greatest = Math.max(atStart, atEnd);
         return (int) Math.min(10_000, Math.max(1, Math.ceil(Math.sqrt(greatest / (8 * tolerance)))));
     }
+
+    /** Goes on from the start by chords of equal parameter step; no two neighbouring points are equal. */
+    void chords(int count, Trace line) {
+        for (int k = 1; k <= count; k++) {
+            double t = (double) k / count;
+            double toX = x(t);
+            double toY = y(t);
+            int last = line.size() - 1;
+            if (toX != line.x(last) || toY != line.y(last)) {
+                line.add(toX, toY);
+            }
+        }
+    }
 }

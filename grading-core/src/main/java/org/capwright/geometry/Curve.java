@@ -1,10 +1,8 @@
 package org.capwright.geometry;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,8 +24,8 @@ public final class Curve {
     /** The curve as it was last asked for in points. */
     private @Nullable Flat flat;
 
-    /** Points whose chords keep within a distance of the curve. */
-    private record Flat(double tolerance, List<Point> points) {}
+    /** Points whose chords keep within a distance of the curve, and the places among them where segments end. */
+    private record Flat(double tolerance, Points points, int[] ends) {}
 
     private Curve(List<Cubic> segments) {
         this.segments = segments;
@@ -379,39 +377,45 @@ public final class Curve {
      * @param tolerance greatest distance in mm, above 0
      * @return two or more points in order of travel, the ends of all segments among them; no two neighbours are equal; unmodifiable
      */
-    public List<Point> flattened(double tolerance) {
+    public Points flattened(double tolerance) {
+        return flat(tolerance).points;
+    }
+
+    /**
+     * Where a segment ends among the points of the curve.
+     *
+     * @param segment number of the segment, from 0
+     * @param tolerance greatest distance of the chords in mm, above 0
+     * @return the place of its end in {@link #flattened}
+     */
+    public int flattenedEnd(int segment, double tolerance) {
+        return flat(tolerance).ends[segment];
+    }
+
+    private Flat flat(double tolerance) {
         Flat known = flat;
         if (known == null || known.tolerance != tolerance) {
-            known = new Flat(tolerance, points(tolerance));
+            known = flattening(tolerance);
             flat = known;
         }
-        return known.points;
+        return known;
     }
 
-    /** How many chords keep each segment within a distance. */
-    int[] chordsWithin(double tolerance) {
-        int[] chords = new int[segments.size()];
-        for (int i = 0; i < chords.length; i++) {
+    private Flat flattening(double tolerance) {
+        int count = segments.size();
+        int[] chords = new int[count];
+        int all = 1;
+        for (int i = 0; i < count; i++) {
             chords[i] = segments.get(i).chordsWithin(tolerance);
+            all += chords[i];
         }
-        return chords;
-    }
-
-    private List<Point> points(double tolerance) {
-        int[] chords = chordsWithin(tolerance);
-        int most = 1 + IntStream.of(chords).sum();
-        Point[] points = new Point[most];
-        points[0] = start();
-        int count = 1;
-        for (int i = 0; i < chords.length; i++) {
-            for (int k = 1; k <= chords[i]; k++) {
-                Point point = segments.get(i).pointAt((double) k / chords[i]);
-                if (!point.equals(points[count - 1])) {
-                    points[count++] = point;
-                }
-            }
+        Trace line = new Trace(all);
+        line.add(start());
+        for (int i = 0; i < count; i++) {
+            segments.get(i).chords(chords[i], line);
+            chords[i] = line.size() - 1;
         }
-        return List.of(count == most ? points : Arrays.copyOf(points, count));
+        return new Flat(tolerance, line.points(), chords);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.capwright.geometry;
 
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A quick proof that a line of straight pieces neither crosses nor touches itself. What is proved is certain: orientations count only beyond the rounding of their determinants
@@ -18,15 +17,13 @@ public final class Simplicity {
     /** Far above the rounding of a place on a curve, mm. */
     private static final double STEP = 1e-6;
 
-    private final double[] x;
-    private final double[] y;
+    private final Points points;
     private final int segments;
     private final boolean closed;
 
-    private Simplicity(double[] x, double[] y, int segments, boolean closed) {
-        this.x = x;
-        this.y = y;
-        this.segments = segments;
+    private Simplicity(Points points, boolean closed) {
+        this.points = points;
+        this.segments = closed ? points.size() : points.size() - 1;
         this.closed = closed;
     }
 
@@ -42,23 +39,8 @@ public final class Simplicity {
         if (runsAcross(cubics)) {
             return true;
         }
-        int[] chords = curve.chordsWithin(tolerance);
-        int most = 1 + IntStream.of(chords).sum();
-        double[] x = new double[most];
-        double[] y = new double[most];
-        x[0] = curve.start().x();
-        y[0] = curve.start().y();
-        int last = 0;
-        for (int i = 0; i < chords.length; i++) {
-            Cubic segment = cubics.get(i);
-            for (int k = 1; k <= chords[i]; k++) {
-                double t = (double) k / chords[i];
-                x[last + 1] = segment.x(t);
-                y[last + 1] = segment.y(t);
-                last += x[last + 1] == x[last] && y[last + 1] == y[last] ? 0 : 1;
-            }
-        }
-        return last > 0 && new Simplicity(x, y, last, false).proved();
+        Simplicity line = new Simplicity(curve.flattened(tolerance), false);
+        return line.segments > 0 && line.proved();
     }
 
     /** Whether all control points lie one behind the other, from left to right: then all points of a curve do, and it comes back to none of them. */
@@ -81,19 +63,7 @@ public final class Simplicity {
      * @return false where that is not certain
      */
     public static boolean ofRing(List<Point> points) {
-        int count = points.size();
-        if (count < 3) {
-            return false;
-        }
-        double[] x = new double[count + 1];
-        double[] y = new double[count + 1];
-        for (int i = 0; i < count; i++) {
-            x[i] = points.get(i).x();
-            y[i] = points.get(i).y();
-        }
-        x[count] = x[0];
-        y[count] = y[0];
-        return new Simplicity(x, y, count, true).proved();
+        return points.size() > 2 && new Simplicity(Points.of(points), true).proved();
     }
 
     private boolean proved() {
@@ -101,8 +71,8 @@ public final class Simplicity {
         int chains = 0;
         int way = -1;
         for (int i = 0; i < segments; i++) {
-            double dx = x[i + 1] - x[i];
-            double dy = y[i + 1] - y[i];
+            double dx = x(i + 1) - x(i);
+            double dy = y(i + 1) - y(i);
             if (dx == 0 && dy == 0) {
                 return false;
             }
@@ -125,10 +95,10 @@ public final class Simplicity {
 
     /** Whether two parts of chains, each from point to point, certainly have nothing in common but the point where one goes on into the other. */
     private boolean apart(int from, int to, int start, int end) {
-        if (Math.max(x[from], x[to]) < Math.min(x[start], x[end])
-                || Math.max(x[start], x[end]) < Math.min(x[from], x[to])
-                || Math.max(y[from], y[to]) < Math.min(y[start], y[end])
-                || Math.max(y[start], y[end]) < Math.min(y[from], y[to])) {
+        if (Math.max(x(from), x(to)) < Math.min(x(start), x(end))
+                || Math.max(x(start), x(end)) < Math.min(x(from), x(to))
+                || Math.max(y(from), y(to)) < Math.min(y(start), y(end))
+                || Math.max(y(start), y(end)) < Math.min(y(from), y(to))) {
             return true;
         }
         if (to - from == 1 && end - start == 1) {
@@ -155,18 +125,26 @@ public final class Simplicity {
     /** Whether the next segment certainly does not run back over the one before. */
     private boolean goesOn(int one, int next) {
         return side(one, next + 1) != 0
-                || (x[one + 1] - x[one]) * (x[next + 1] - x[next]) + (y[one + 1] - y[one]) * (y[next + 1] - y[next])
+                || (x(one + 1) - x(one)) * (x(next + 1) - x(next)) + (y(one + 1) - y(one)) * (y(next + 1) - y(next))
                         > 0;
     }
 
     /** On which side of a segment a point lies: 1 or -1 where that is certain, else 0. */
     private int side(int segment, int point) {
-        double left = (x[segment] - x[point]) * (y[segment + 1] - y[point]);
-        double right = (y[segment] - y[point]) * (x[segment + 1] - x[point]);
+        double left = (x(segment) - x(point)) * (y(segment + 1) - y(point));
+        double right = (y(segment) - y(point)) * (x(segment + 1) - x(point));
         double determinant = left - right;
         if (Math.abs(determinant) <= ROUNDING * (Math.abs(left) + Math.abs(right))) {
             return 0;
         }
         return determinant > 0 ? 1 : -1;
+    }
+
+    private double x(int place) {
+        return points.x(place);
+    }
+
+    private double y(int place) {
+        return points.y(place);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -74,7 +75,7 @@ final class CutAway {
         }
         PieceEdge open = new PieceEdge(top.name(), top.kind(), edge(top.curve(), shallow), top.allowance());
         List<PieceEdge> edges = edges(interfacing, open);
-        List<Point> net = Outline.flattened(edges);
+        Points net = Outline.flattened(edges);
         boolean within = Outline.isSimple(net)
                 && Outline.polygon(PieceFinish.netLine(interfacing))
                         .buffer(2 * Piece.FLATTENING)
@@ -205,7 +206,7 @@ final class CutAway {
         return List.copyOf(edges);
     }
 
-    private static PieceDraft with(PieceDraft interfacing, PieceEdge top, List<PieceEdge> edges, List<Point> net) {
+    private static PieceDraft with(PieceDraft interfacing, PieceEdge top, List<PieceEdge> edges, Points net) {
         Point end = top.curve().end();
         Curve before = interfacing.edge(top.name()).curve();
         List<NotchPlace> notches = new ArrayList<>();

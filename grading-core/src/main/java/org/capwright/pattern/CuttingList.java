@@ -2,6 +2,7 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.capwright.geometry.Points;
 
 /**
  * What is cut for one pair of sleeves, piece by piece in every size.
@@ -43,7 +44,7 @@ public record CuttingList(List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         for (List<Piece> pieces : set.sizes()) {
             for (Piece piece : pieces) {
-                double drawn = Untangling.area(piece.cutLine());
+                double drawn = Points.of(piece.cutLine()).area();
                 rows.add(new Row(
                         piece.size(),
                         piece.kind(),

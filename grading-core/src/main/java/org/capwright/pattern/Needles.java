@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * Takes the needles out of a cut line, as they come where a wide allowance meets a short or hollow edge: no knife follows them and no hand sews them. Cloth is only added, so that no allowance gets narrower: a
@@ -46,9 +47,16 @@ final class Needles {
      * @param kept tells of the points that stay as they are: those on a fold and the corners of what is cut on the seam line
      */
     static CutLine blunted(CutLine line, double allowance, Predicate<Point> kept) {
-        List<Point> points = line.points();
-        for (int i = 0; i < points.size(); i++) {
-            if (isNeedle(points, i) && !kept.test(points.get(i))) {
+        Points points = line.points();
+        int last = points.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            int before = i == 0 ? last : i - 1;
+            boolean turnsBack = turnsBack(
+                    points.x(before) - points.x(i),
+                    points.y(before) - points.y(i),
+                    points.x(i + 1) - points.x(i),
+                    points.y(i + 1) - points.y(i));
+            if (turnsBack && isNeedle(points, i) && !kept.test(points.get(i))) {
                 return new Needles(line, allowance, kept).blunted();
             }
         }
@@ -64,7 +72,7 @@ final class Needles {
             }
         }
         return new CutLine(
-                List.copyOf(points),
+                Points.of(points),
                 IntStream.range(0, corners.size()).filter(corners::get).boxed().toList());
     }
 
@@ -78,13 +86,16 @@ final class Needles {
     }
 
     private static boolean isNeedle(Point before, Point tip, Point after) {
-        double dot = (before.x() - tip.x()) * (after.x() - tip.x()) + (before.y() - tip.y()) * (after.y() - tip.y());
-        if (dot <= 0) {
-            return false; // as almost everywhere
-        }
         Point back = before.minus(tip);
         Point on = after.minus(tip);
-        return Math.toDegrees(Math.atan2(Math.abs(back.cross(on)), dot)) < (on.cross(back) > 0 ? POINT : SLIT);
+        return turnsBack(back.x(), back.y(), on.x(), on.y())
+                && Math.toDegrees(Math.atan2(Math.abs(back.cross(on)), back.dot(on)))
+                        < (on.cross(back) > 0 ? POINT : SLIT);
+    }
+
+    /** Whether a line turns by more than a right angle, as it does almost nowhere. */
+    private static boolean turnsBack(double backX, double backY, double onX, double onY) {
+        return backX * onX + backY * onY > 0;
     }
 
     /** Fills beside a point that stands out, on the side where less is to fill; closes the end of a slit. */
@@ -192,8 +203,10 @@ final class Needles {
     }
 
     private double area(int from, int to) {
-        return Math.abs(Untangling.area(
-                IntStream.rangeClosed(from, to).mapToObj(i -> at(points, i)).toList()));
+        return Math.abs(Points.of(IntStream.rangeClosed(from, to)
+                        .mapToObj(i -> at(points, i))
+                        .toList())
+                .area());
     }
 
     /** Goes straight from one point to another, if the line meets itself nowhere then. */

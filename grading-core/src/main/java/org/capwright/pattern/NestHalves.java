@@ -36,13 +36,14 @@ public final class NestHalves {
         Piece smallest = pieces.get(0);
         List<MarkLine> marks = new ArrayList<>(smallest.marks());
         List<List<Point>> lines = List.of();
+        Ring net = new Ring(smallest.netLine());
         boolean moved = false;
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).kind() == MarkKind.HALF) {
                 if (lines.isEmpty()) {
                     lines = lines(pieces, moves);
                 }
-                Optional<MarkLine> clear = clear(marks.get(i), smallest.netLine(), lines);
+                Optional<MarkLine> clear = clear(marks.get(i), net, lines);
                 if (clear.isPresent()) {
                     marks.set(i, clear.get());
                     moved = true;
@@ -64,7 +65,7 @@ public final class NestHalves {
     }
 
     /** The mark where no line runs through it; nothing where it stands so, or there is no such place. */
-    private static Optional<MarkLine> clear(MarkLine mark, List<Point> net, List<List<Point>> lines) {
+    private static Optional<MarkLine> clear(MarkLine mark, Ring net, List<List<Point>> lines) {
         if (isClear(mark, lines)) {
             return Optional.empty();
         }
@@ -80,7 +81,7 @@ public final class NestHalves {
                 .map(step -> new MarkLine(mark.kind(), mark.name(), mark.line().translated(step)))
                 .filter(other -> other.line().start().x() * side > 0
                         && other.line().end().x() * side > 0
-                        && Outline.contains(net, other.line().start())
+                        && net.contains(other.line().start())
                         && isClear(other, lines))
                 .findFirst();
     }

@@ -1,10 +1,11 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.geometry.Simplicity;
+import org.capwright.geometry.Trace;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -21,28 +22,39 @@ final class Outline {
 
     private Outline() {}
 
-    /** Seam lines as points, the first not repeated; unmodifiable. Points that a knife could not tell apart are one; ends of edges stay. */
-    static List<Point> flattened(List<PieceEdge> edges) {
+    /** Seam lines as points, the first not repeated. Points that a knife could not tell apart are one; ends of edges stay. */
+    static Points flattened(List<PieceEdge> edges) {
         int most = 0;
         for (PieceEdge edge : edges) {
-            most += edge.curve().flattened(Piece.FLATTENING).size();
+            most += edge.curve().flattened(Piece.FLATTENING).size() - 1;
         }
-        Point[] points = new Point[most];
-        int count = 0;
+        Trace line = new Trace(most);
         for (PieceEdge edge : edges) {
-            List<Point> flat = edge.curve().flattened(Piece.FLATTENING);
-            Point end = flat.get(flat.size() - 1);
-            Point last = flat.get(0);
-            points[count++] = last;
-            for (int i = 1; i < flat.size() - 1; i++) {
-                Point point = flat.get(i);
-                if (point.distanceTo(last) >= ONE_POINT && point.distanceTo(end) >= ONE_POINT) {
-                    points[count++] = point;
-                    last = point;
+            Points flat = edge.curve().flattened(Piece.FLATTENING);
+            int end = flat.size() - 1;
+            line.add(flat.x(0), flat.y(0));
+            double endX = flat.x(end);
+            double endY = flat.y(end);
+            double lastX = flat.x(0);
+            double lastY = flat.y(0);
+            for (int i = 1; i < end; i++) {
+                double x = flat.x(i);
+                double y = flat.y(i);
+                if (!areOne(lastX, lastY, x, y) && !areOne(x, y, endX, endY)) {
+                    line.add(x, y);
+                    lastX = x;
+                    lastY = y;
                 }
             }
         }
-        return List.of(Arrays.copyOf(points, count));
+        return line.points();
+    }
+
+    /** Whether a knife could not tell two points apart. */
+    static boolean areOne(double x, double y, double otherX, double otherY) {
+        double dx = x - otherX;
+        double dy = y - otherY;
+        return dx * dx + dy * dy < ONE_POINT * ONE_POINT;
     }
 
     /** The polygon within a closed line of three or more points, the first not repeated. */
@@ -64,30 +76,24 @@ final class Outline {
         return Simplicity.ofRing(points) || polygon(points).isValid();
     }
 
-    /** Whether a point lies within a closed line: the ray to the right crosses it an odd number of times. Right but for rounding on the line itself. */
-    static boolean contains(List<Point> ring, Point point) {
-        boolean inside = false;
-        Point last = ring.get(ring.size() - 1);
-        for (int i = 0; i < ring.size(); i++) {
-            Point next = ring.get(i);
-            inside ^= isCrossed(last, next, point);
-            last = next;
-        }
-        return inside;
-    }
-
     /** Whether the ray to the right of a point crosses a straight line, whose lower end belongs to it and whose upper end does not. */
-    static boolean isCrossed(Point from, Point to, Point point) {
-        return (from.y() <= point.y()) != (to.y() <= point.y())
-                && from.x() + (to.x() - from.x()) * (point.y() - from.y()) / (to.y() - from.y()) > point.x();
+    static boolean isCrossed(double fromX, double fromY, double toX, double toY, Point point) {
+        return (fromY <= point.y()) != (toY <= point.y())
+                && fromX + (toX - fromX) * (point.y() - fromY) / (toY - fromY) > point.x();
     }
 
     /** Whether a straight line comes within a distance of a point, mm. */
     static boolean near(Point from, Point to, Point point, double within) {
-        double dx = to.x() - from.x();
-        double dy = to.y() - from.y();
-        double x = point.x() - from.x();
-        double y = point.y() - from.y();
+        return near(from.x(), from.y(), to.x(), to.y(), point.x(), point.y(), within);
+    }
+
+    /** Whether a straight line comes within a distance of a point, mm. */
+    static boolean near(
+            double fromX, double fromY, double toX, double toY, double pointX, double pointY, double within) {
+        double dx = toX - fromX;
+        double dy = toY - fromY;
+        double x = pointX - fromX;
+        double y = pointY - fromY;
         if (x < Math.min(0, dx) - within
                 || x > Math.max(0, dx) + within
                 || y < Math.min(0, dy) - within
@@ -112,16 +118,5 @@ final class Outline {
             points.add(new Point(closed[i].x, closed[i].y));
         }
         return points;
-    }
-
-    /** The whole outline of a half whose first point lies on the fold x = 0 and which is closed along the fold. */
-    static List<Point> unfolded(List<Point> half) {
-        List<Point> whole = new ArrayList<>(half);
-        for (int i = half.size() - 1; i >= 0; i--) {
-            if (half.get(i).x() != 0) {
-                whole.add(half.get(i).mirrored());
-            }
-        }
-        return whole;
     }
 }

@@ -1,7 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.List;
-import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * A pattern piece of one size, in the coordinates of the draft (mm, y up, origin at fold line x bicep line, front half at negative x). Guaranteed to be
@@ -21,7 +21,7 @@ public record Piece(
         PieceKind kind,
         String size,
         List<PieceEdge> edges,
-        List<Point> cutLine,
+        Points cutLine,
         List<Integer> cutCorners,
         List<Notch> notches,
         List<MarkLine> marks,
@@ -36,7 +36,7 @@ public record Piece(
      *
      * @return seam line, counter-clockwise, flattened to {@link #FLATTENING}, first point not repeated
      */
-    public List<Point> netLine() {
+    public Points netLine() {
         return Outline.flattened(edges);
     }
 

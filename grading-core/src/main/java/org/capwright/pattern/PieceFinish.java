@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
@@ -168,13 +169,13 @@ final class PieceFinish {
         return inside;
     }
 
-    static void checkSimple(PieceDraft draft, List<Point> net) {
+    static void checkSimple(PieceDraft draft, Points net) {
         if (!isSimple(net)) {
             throw new InvalidMeasuresException(netTangled(draft));
         }
     }
 
-    static List<Point> netLine(PieceDraft draft) {
+    static Points netLine(PieceDraft draft) {
         return Outline.flattened(draft.edges());
     }
 
@@ -229,8 +230,8 @@ final class PieceFinish {
                         .flatMap(line -> TurnedHem.added(line, hem.get()));
     }
 
-    private static boolean isSimple(List<Point> net) {
-        return Untangling.area(net) > 0 && Outline.isSimple(net);
+    private static boolean isSimple(Points net) {
+        return net.area() > 0 && Outline.isSimple(net);
     }
 
     /** Only a bowed hem or deep pleats can tangle a drafted outline: looks for the part of the sagitta that would not. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +37,7 @@ final class PieceInside {
                 return inside;
             }
         }
-        List<Point> points = PieceFinish.netLine(draft);
+        Points points = PieceFinish.netLine(draft);
         PieceFinish.checkSimple(draft, points);
         Ring net = new Ring(points);
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));

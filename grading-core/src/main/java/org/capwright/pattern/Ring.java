@@ -1,8 +1,8 @@
 package org.capwright.pattern;
 
-import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * A closed line of points in short stretches, of each of which the box about it is known: whoever looks for what lies beside a point, or where a straight line passes, need not look at the others. Immutable.
@@ -17,27 +17,25 @@ final class Ring {
     /** Far above the rounding of a place, and above what counts as on a line, mm. */
     private static final double ASIDE = 1e-5;
 
-    private final List<Point> points;
+    private final Points points;
 
     /** Of each stretch the left, lower, right and upper end of its box, one after another. */
     private final double[] boxes;
 
     /** A closed line of three or more points, the first not repeated. */
-    Ring(List<Point> points) {
+    Ring(Points points) {
         this.points = points;
         boxes = new double[4 * ((points.size() + STRETCH - 1) / STRETCH)];
-        Point last = points.get(points.size() - 1);
         for (int stretch = 0; stretch < stretches(); stretch++) {
-            double left = last.x();
-            double bottom = last.y();
+            double left = startX(from(stretch));
+            double bottom = startY(from(stretch));
             double right = left;
             double top = bottom;
             for (int i = from(stretch); i < to(stretch); i++) {
-                last = points.get(i);
-                left = Math.min(left, last.x());
-                bottom = Math.min(bottom, last.y());
-                right = Math.max(right, last.x());
-                top = Math.max(top, last.y());
+                left = Math.min(left, endX(i));
+                bottom = Math.min(bottom, endY(i));
+                right = Math.max(right, endX(i));
+                top = Math.max(top, endY(i));
             }
             boxes[4 * stretch] = left;
             boxes[4 * stretch + 1] = bottom;
@@ -47,7 +45,7 @@ final class Ring {
     }
 
     /** The line itself. */
-    List<Point> points() {
+    Points points() {
         return points;
     }
 
@@ -77,12 +75,28 @@ final class Ring {
 
     /** Where a chord begins. */
     Point start(int chord) {
-        return points.get(chord == 0 ? points.size() - 1 : chord - 1);
+        return new Point(startX(chord), startY(chord));
+    }
+
+    double startX(int chord) {
+        return points.x(chord == 0 ? points.size() - 1 : chord - 1);
+    }
+
+    double startY(int chord) {
+        return points.y(chord == 0 ? points.size() - 1 : chord - 1);
     }
 
     /** Where a chord ends. */
     Point end(int chord) {
-        return points.get(chord);
+        return new Point(endX(chord), endY(chord));
+    }
+
+    double endX(int chord) {
+        return points.x(chord);
+    }
+
+    double endY(int chord) {
+        return points.y(chord);
     }
 
     /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm. */
@@ -112,7 +126,7 @@ final class Ring {
         for (int stretch = 0; stretch < stretches(); stretch++) {
             if (isNear(stretch, point, within)) {
                 for (int i = from(stretch); i < to(stretch); i++) {
-                    if (Outline.near(start(i), end(i), point, within)) {
+                    if (Outline.near(startX(i), startY(i), endX(i), endY(i), point.x(), point.y(), within)) {
                         return true;
                     }
                 }
@@ -129,7 +143,7 @@ final class Ring {
                     && boxes[4 * stretch + 3] > point.y()
                     && boxes[4 * stretch + 2] > point.x() - ASIDE) {
                 for (int i = from(stretch); i < to(stretch); i++) {
-                    inside ^= Outline.isCrossed(start(i), end(i), point);
+                    inside ^= Outline.isCrossed(startX(i), startY(i), endX(i), endY(i), point);
                 }
             }
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -19,12 +20,6 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
  * the hollows are: its outline is nowhere nearer to a seam line than the allowance beside it.
  */
 final class SeamStrips {
-
-    /** A place of a parallel may lie outside the cut line by this much, mm: it stands on it. */
-    private static final double ON_LINE = Piece.FLATTENING / 2;
-
-    /** As many points of a cut line may stand between two of a parallel: those of a corner. */
-    private static final int LOOK_AHEAD = 4;
 
     /** Points nearer than this are one, mm. */
     private static final double SAME = 1e-9;
@@ -91,7 +86,7 @@ final class SeamStrips {
         for (int i = on.size() - 1; i >= 0; i--) {
             around.add(on.get(i));
         }
-        if (Untangling.area(around) <= 0 || !Outline.isSimple(around)) {
+        if (Points.of(around).area() <= 0 || !Outline.isSimple(around)) {
             return false;
         }
         areas.add(Outline.polygon(around));
@@ -117,29 +112,6 @@ final class SeamStrips {
         }
     }
 
-    /**
-     * Whether a cut line encloses the parallels, but for what lies beyond the fold. Most of their points are points of the cut line, in the same order; only the others are looked for.
-     */
-    static boolean enclosed(List<Point> parallels, List<Point> cut, boolean onFold) {
-        int passed = 0;
-        Ring ring = new Ring(cut);
-        for (Point point : parallels) {
-            int ahead = passed;
-            while (ahead < Math.min(cut.size(), passed + LOOK_AHEAD) && cut.get(ahead) != point) {
-                ahead++;
-            }
-            if (ahead < cut.size() && cut.get(ahead) == point) {
-                passed = ahead + 1;
-            } else if (!(onFold && point.x() <= 0)
-                    && !(passed > 0 && Outline.near(cut.get(passed - 1), cut.get(passed % cut.size()), point, ON_LINE))
-                    && !ring.contains(point)
-                    && !ring.passes(point, ON_LINE)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** The outer line of the piece with all strips, or nothing where these fall apart. */
     Optional<List<Point>> outline(boolean onFold) {
         add(net);
@@ -158,7 +130,7 @@ final class SeamStrips {
             return Optional.empty();
         }
         List<Point> points = Outline.points(whole.getExteriorRing().getCoordinates());
-        if (Untangling.area(points) < 0) {
+        if (Points.of(points).area() < 0) {
             Collections.reverse(points);
         }
         return Optional.of(points);

@@ -1,11 +1,12 @@
 package org.capwright.pattern;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
+import org.capwright.geometry.Trace;
 
 /**
  * A hem that is turned up: its allowance is the mirror image of the cloth above the hem line, so that the raw edge is as wide as the sleeve where it comes to lie, however the sleeve tapers. Common
@@ -15,6 +16,9 @@ final class TurnedHem {
 
     /** Points this near to the hem line lie on it, mm. */
     private static final double ON_LINE = 1e-6;
+
+    /** As many points are expected on the sides of an allowance. */
+    private static final int ROOM = 8;
 
     private final Point start;
     private final Point along;
@@ -28,19 +32,23 @@ final class TurnedHem {
 
     /** The hem of a piece that is turned up, if it has one with an allowance. */
     static Optional<PieceEdge> of(PieceDraft draft) {
-        return draft.kind() == PieceKind.UNDER_SLEEVE
-                ? draft.edges().stream()
-                        .filter(edge -> edge.kind() == EdgeKind.HEM && edge.allowance() > 0)
-                        .findFirst()
-                : Optional.empty();
+        if (draft.kind() == PieceKind.UNDER_SLEEVE) {
+            for (PieceEdge edge : draft.edges()) {
+                if (edge.kind() == EdgeKind.HEM && edge.allowance() > 0) {
+                    return Optional.of(edge);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** The edges with the hem cut net. */
     static List<PieceEdge> cutNet(List<PieceEdge> edges) {
-        return edges.stream()
-                .map(edge ->
-                        edge.kind() == EdgeKind.HEM ? new PieceEdge(edge.name(), edge.kind(), edge.curve(), 0) : edge)
-                .toList();
+        List<PieceEdge> net = new ArrayList<>(edges.size());
+        for (PieceEdge edge : edges) {
+            net.add(edge.kind() == EdgeKind.HEM ? new PieceEdge(edge.name(), edge.kind(), edge.curve(), 0) : edge);
+        }
+        return net;
     }
 
     /** The cut line of a piece whose hem is cut net, with the allowance of the hem added; nothing where the piece is not as high as the allowance. */
@@ -48,90 +56,95 @@ final class TurnedHem {
         return new TurnedHem(hem).added(net);
     }
 
-    private double height(Point point) {
-        return start.beside(along, point);
+    private double height(double x, double y) {
+        return along.x() * (y - start.y()) - along.y() * (x - start.x());
     }
 
-    private Point mirrored(Point point) {
-        return point.minus(along.left().times(2 * height(point)));
+    private double along(Points points, int place) {
+        return (points.x(place) - start.x()) * along.x() + (points.y(place) - start.y()) * along.y();
     }
 
     private Optional<CutLine> added(CutLine net) {
-        List<Point> points = net.points();
+        Points points = net.points();
         int count = points.size();
         int first = -1;
         int last = -1;
         for (int i = 0; i < count; i++) {
-            if (Math.abs(height(points.get(i))) < ON_LINE) {
-                double at = points.get(i).minus(start).dot(along);
-                first = first < 0 || at < points.get(first).minus(start).dot(along) ? i : first;
-                last = last < 0 || at > points.get(last).minus(start).dot(along) ? i : last;
+            if (Math.abs(height(points.x(i), points.y(i))) < ON_LINE) {
+                double at = along(points, i);
+                first = first < 0 || at < along(points, first) ? i : first;
+                last = last < 0 || at > along(points, last) ? i : last;
             }
         }
         if (first < 0 || first == last) {
             return Optional.empty();
         }
-        Optional<List<Point>> left = reflected(points, first, count - 1);
-        Optional<List<Point>> right = reflected(points, last, 1);
+        Points left = reflected(points, first, count - 1);
+        Points right = reflected(points, last, 1);
         if (left.isEmpty() || right.isEmpty()) {
             return Optional.empty();
         }
-        Set<Point> turns = new HashSet<>();
-        net.corners().forEach(corner -> turns.add(points.get(corner)));
-        List<Point> line = new ArrayList<>();
-        for (int i = last; ; i = (i + 1) % count) {
-            line.add(points.get(i));
-            if (i == first) {
+        BitSet turns = new BitSet(count);
+        net.corners().forEach(turns::set);
+        boolean straightOnFirst = onFold(points, first, left);
+        boolean straightOnLast = onFold(points, last, right);
+        List<Integer> corners = new ArrayList<>(net.corners().size() + 2);
+        Trace line = new Trace(count + left.size() + right.size());
+        int above = Math.floorMod(first - last, count);
+        for (int i = 0; i <= above; i++) {
+            int place = (last + i) % count;
+            if (!(straightOnLast && i == 0 || straightOnFirst && i == above)) {
+                if (turns.get(place)) {
+                    corners.add(line.size());
+                }
+                line.add(points.x(place), points.y(place));
+            }
+        }
+        for (int i = 0; i < left.size(); i++) {
+            line.add(left.x(i), left.y(i));
+        }
+        corners.add(line.size() - 1);
+        corners.add(line.size());
+        for (int i = right.size() - 1; i >= 0; i--) {
+            line.add(right.x(i), right.y(i));
+        }
+        CutLine turned = new CutLine(line.points(), List.copyOf(corners));
+        return Outline.isSimple(turned.points()) ? Optional.of(turned.withoutRepeats()) : Optional.empty();
+    }
+
+    /** Whether an end of the hem lies on the fold of the cloth: there the line runs straight on. */
+    private static boolean onFold(Points points, int end, Points flap) {
+        return points.x(end) == 0 && flap.size() == 1 && flap.x(0) == 0;
+    }
+
+    /** The mirror image of the line on the way up from an end of the hem to the depth of the allowance; without points where the line does not lead up there. */
+    private Points reflected(Points points, int from, int step) {
+        Trace way = new Trace(ROOM);
+        double x = points.x(from);
+        double y = points.y(from);
+        double low = height(x, y);
+        for (int i = 1; i < points.size(); i++) {
+            int place = (from + i * step) % points.size();
+            double high = height(points.x(place), points.y(place));
+            if (high <= low) {
                 break;
             }
-        }
-        line.addAll(left.get());
-        List<Point> back = right.get();
-        for (int i = back.size() - 1; i >= 0; i--) {
-            line.add(back.get(i));
-        }
-        passOnFold(line, points.get(first), left.get());
-        passOnFold(line, points.get(last), back);
-        turns.add(left.get().get(left.get().size() - 1));
-        turns.add(back.get(back.size() - 1));
-        return Outline.isSimple(line) ? Optional.of(indexed(line, turns)) : Optional.empty();
-    }
-
-    /** On the fold of the cloth the line runs straight on. */
-    private static void passOnFold(List<Point> line, Point end, List<Point> flap) {
-        if (end.x() == 0 && flap.size() == 1 && flap.get(0).x() == 0) {
-            line.remove(end);
-        }
-    }
-
-    /** The mirror image of the line on the way up from an end of the hem to the depth of the allowance. */
-    private Optional<List<Point>> reflected(List<Point> points, int from, int step) {
-        List<Point> way = new ArrayList<>();
-        Point before = points.get(from);
-        for (int i = 1; i < points.size(); i++) {
-            Point next = points.get((from + i * step) % points.size());
-            double low = height(before);
-            double high = height(next);
-            if (high <= low) {
-                return Optional.empty();
-            }
             if (high >= depth) {
-                way.add(mirrored(before.towards(next, (depth - low) / (high - low))));
-                return Optional.of(way);
+                double share = (depth - low) / (high - low);
+                addMirrored(way, x + (points.x(place) - x) * share, y + (points.y(place) - y) * share);
+                return way.points();
             }
-            way.add(mirrored(next));
-            before = next;
+            x = points.x(place);
+            y = points.y(place);
+            low = high;
+            addMirrored(way, x, y);
         }
-        return Optional.empty();
+        way.cutBack(0);
+        return way.points();
     }
 
-    private static CutLine indexed(List<Point> line, Set<Point> turns) {
-        List<Integer> corners = new ArrayList<>();
-        for (int i = 0; i < line.size(); i++) {
-            if (turns.contains(line.get(i))) {
-                corners.add(i);
-            }
-        }
-        return new CutLine(List.copyOf(line), List.copyOf(corners)).withoutRepeats();
+    private void addMirrored(Trace way, double x, double y) {
+        double twice = 2 * height(x, y);
+        way.add(x + along.y() * twice, y - along.x() * twice);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -26,11 +27,11 @@ final class Untangling {
 
     /** The cut line, or nothing if the kept areas are not one piece without holes. */
     static Optional<CutLine> untangled(CutLine line) {
-        List<Point> raw = line.points();
+        Points raw = line.points();
         if (raw.size() < 3) {
             return Optional.empty();
         }
-        if (area(raw) > 0 && Outline.isSimple(raw)) {
+        if (raw.area() > 0 && Outline.isSimple(raw)) {
             return Optional.of(line);
         }
         try {
@@ -58,7 +59,7 @@ final class Untangling {
             return Optional.empty();
         }
         List<Point> points = Outline.points(whole.getExteriorRing().getCoordinates());
-        if (area(points) < 0) {
+        if (Points.of(points).area() < 0) {
             Collections.reverse(points);
         }
         startAsDrawn(points, raw);
@@ -95,19 +96,7 @@ final class Untangling {
                 indices.add(i);
             }
         }
-        return new CutLine(List.copyOf(points), List.copyOf(indices));
-    }
-
-    /** The signed area, positive counter-clockwise. */
-    static double area(List<Point> points) {
-        double sum = 0;
-        Point point = points.get(0);
-        for (int i = 1; i < points.size(); i++) {
-            Point next = points.get(i);
-            sum += point.cross(next);
-            point = next;
-        }
-        return (sum + point.cross(points.get(0))) / 2;
+        return new CutLine(Points.of(points), List.copyOf(indices));
     }
 
     /** How often a closed line runs counter-clockwise around a point (crossings of the ray to the right). */

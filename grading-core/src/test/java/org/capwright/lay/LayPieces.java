@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.pattern.CutInstruction;
 import org.capwright.pattern.CutInstruction.Laying;
 import org.capwright.pattern.EdgeKind;
@@ -33,7 +34,7 @@ final class LayPieces {
                 kind,
                 size,
                 edges,
-                outline,
+                Points.of(outline),
                 List.of(),
                 List.of(),
                 List.of(new MarkLine(MarkKind.GRAIN, "grain", Curve.line(new Point(0, 10), new Point(0, 60)))),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.junit.jupiter.api.Test;
 
 /** Needles of a rectangle of 100 by 60 mm, worked out by hand. */
@@ -17,7 +18,8 @@ class NeedlesTest {
         for (int i = 0; i < coordinates.length; i += 2) {
             points.add(new Point(coordinates[i], coordinates[i + 1]));
         }
-        return new CutLine(points, IntStream.range(0, points.size()).boxed().toList());
+        return new CutLine(
+                Points.of(points), IntStream.range(0, points.size()).boxed().toList());
     }
 
     private static CutLine blunted(CutLine line) {

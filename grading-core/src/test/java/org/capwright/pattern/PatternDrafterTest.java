@@ -14,6 +14,7 @@ import org.capwright.draft.StyleSpace;
 import org.capwright.draft.pleat.AttachSpan;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject.Option;
@@ -74,7 +75,7 @@ class PatternDrafterTest {
         assertTrue(polygon.isValid(), which + " is not valid");
         assertTrue(polygon.getExteriorRing().isSimple(), which + " is not simple");
         assertTrue(Orientation.isCCW(polygon.getExteriorRing().getCoordinates()), which + " runs clockwise");
-        double own = Untangling.area(outline);
+        double own = Points.of(outline).area();
         double theirs = Area.ofRing(polygon.getExteriorRing().getCoordinates());
         assertEquals(theirs, own, 1e-6 * theirs, which);
         assertEquals(outline.size(), new HashSet<>(outline).size(), which + " meets a point twice");

@@ -8,6 +8,7 @@ import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.SizeRun;
 import org.capwright.measure.Dimension;
@@ -209,6 +210,14 @@ final class ChoirGown {
                 cut.words().toString(),
                 kind.material().name().toLowerCase(java.util.Locale.ROOT));
         return new Piece(
-                kind, size, edges, cutLine, corners, notches, marks, cut, new PieceLabel(lines, labelAt, 7, 75));
+                kind,
+                size,
+                edges,
+                Points.of(cutLine),
+                corners,
+                notches,
+                marks,
+                cut,
+                new PieceLabel(lines, labelAt, 7, 75));
     }
 }
