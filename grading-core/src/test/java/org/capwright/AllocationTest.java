@@ -113,7 +113,7 @@ class AllocationTest {
                 throw new UncheckedIOException(e);
             }
         });
-        assertTrue(figures < 0.36 * pieces, figures + " bytes for figures, " + pieces + " with pieces");
+        assertTrue(figures < 0.42 * pieces, figures + " bytes for figures, " + pieces + " with pieces");
     }
 
     @Test

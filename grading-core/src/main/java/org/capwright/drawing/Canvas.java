@@ -4,6 +4,7 @@ import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.quantity.FileBytes;
 
 /**
@@ -249,9 +250,10 @@ public abstract class Canvas {
      * @return this
      */
     public final Canvas polyline(List<Point> points) {
-        from(points.get(0));
-        for (int i = 1; i < points.size(); i++) {
-            to(points.get(i));
+        Points line = Points.of(points);
+        from(line.x(0), line.y(0));
+        for (int i = 1; i < line.size(); i++) {
+            to(line.x(i), line.y(i));
         }
         return this;
     }

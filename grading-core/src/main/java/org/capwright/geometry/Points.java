@@ -43,6 +43,20 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
     }
 
     /**
+     * Some points.
+     *
+     * @param points any number
+     * @return the points in this order
+     */
+    public static Points of(Point... points) {
+        Trace trace = new Trace(points.length);
+        for (Point point : points) {
+            trace.add(point);
+        }
+        return trace.points();
+    }
+
+    /**
      * How far to the right a point lies.
      *
      * @param place from 0; the size of the list gives the first point once more

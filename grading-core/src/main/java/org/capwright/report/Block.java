@@ -5,6 +5,7 @@ import java.util.List;
 import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.grade.Alignment;
 import org.capwright.pattern.NestHalves;
 import org.capwright.pattern.PatternSet;
@@ -92,11 +93,11 @@ record Block(
         List<double[]> outlines = new ArrayList<>(layers.size());
         Box bounds = Box.EMPTY;
         for (Layer layer : layers) {
-            List<Point> cut = layer.piece.cutLine();
+            Points cut = layer.piece.cutLine();
             double[] outline = new double[2 * cut.size()];
             for (int i = 0; i < cut.size(); i++) {
-                outline[2 * i] = cut.get(i).x() + layer.shift.x();
-                outline[2 * i + 1] = cut.get(i).y() + layer.shift.y();
+                outline[2 * i] = cut.x(i) + layer.shift.x();
+                outline[2 * i + 1] = cut.y(i) + layer.shift.y();
             }
             bounds = bounds.including(Box.of(cut).moved(layer.shift));
             outlines.add(outline);

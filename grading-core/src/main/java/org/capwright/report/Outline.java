@@ -1,8 +1,8 @@
 package org.capwright.report;
 
-import java.util.List;
 import org.capwright.drawing.Canvas;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /** A closed line of points, walked by distance from its first point. No point is made where it would only be drawn or measured: outlines are walked often. */
 final class Outline {
@@ -10,27 +10,15 @@ final class Outline {
     /** Far beyond what sums of lengths are off by, mm. */
     private static final double ROUNDING = 1e-6;
 
-    /** The points, the first once more at the end. */
-    private final double[] x;
-
-    private final double[] y;
+    private final Points points;
     private final double[] distances;
 
-    Outline(List<Point> points) {
-        int count = points.size();
-        x = new double[count + 1];
-        y = new double[count + 1];
-        distances = new double[count + 1];
-        for (int i = 0; i < count; i++) {
-            Point point = points.get(i);
-            x[i] = point.x();
-            y[i] = point.y();
-        }
-        x[count] = x[0];
-        y[count] = y[0];
-        for (int i = 1; i <= count; i++) {
-            double dx = x[i - 1] - x[i];
-            double dy = y[i - 1] - y[i];
+    Outline(Points points) {
+        this.points = points;
+        distances = new double[points.size() + 1];
+        for (int i = 1; i < distances.length; i++) {
+            double dx = x(i) - x(i - 1);
+            double dy = y(i) - y(i - 1);
             distances[i] = distances[i - 1] + Math.sqrt(dx * dx + dy * dy);
         }
     }
@@ -42,11 +30,11 @@ final class Outline {
 
     /** One of its points; the last is followed by the first once more. */
     double x(int point) {
-        return x[point];
+        return points.x(point);
     }
 
     double y(int point) {
-        return y[point];
+        return points.y(point);
     }
 
     double length() {
@@ -87,8 +75,8 @@ final class Outline {
         double rest = wrapped(distance);
         int i = before(rest);
         double step = distances[i + 1] - distances[i];
-        return new Point(x[i], y[i])
-                .towards(new Point(x[i + 1], y[i + 1]), step == 0 ? 0 : (rest - distances[i]) / step);
+        return new Point(x(i), y(i))
+                .towards(new Point(x(i + 1), y(i + 1)), step == 0 ? 0 : (rest - distances[i]) / step);
     }
 
     /** Goes along the part between two distances, the second greater, less than a whole round on; as a line not yet drawn. */
@@ -100,7 +88,7 @@ final class Outline {
         double walked = distances[i + 1] - start;
         while (walked < span) {
             i = after(i);
-            canvas.to(x[i], y[i]);
+            canvas.to(x(i), y(i));
             walked += distances[i + 1] - distances[i];
         }
         canvas.to(at(to));
@@ -115,17 +103,17 @@ final class Outline {
         for (double walked = 0; walked < to - from; i = after(i)) {
             double step = distances[i + 1] - distances[i];
             if (step > far) {
-                double fromX = p.x() - x[i];
-                double fromY = p.y() - y[i];
+                double fromX = p.x() - x(i);
+                double fromY = p.y() - y(i);
                 double distance = fromX * fromX + fromY * fromY;
                 double within = most + step;
                 if (distance < within * within) {
-                    double along = x[i + 1] - x[i];
-                    double up = y[i + 1] - y[i];
+                    double along = x(i + 1) - x(i);
+                    double up = y(i + 1) - y(i);
                     double square = along * along + up * up;
                     double share = square == 0 ? 0 : Math.max(0, Math.min(1, (fromX * along + fromY * up) / square));
-                    double dx = x[i] + share * along - p.x();
-                    double dy = y[i] + share * up - p.y();
+                    double dx = x(i) + share * along - p.x();
+                    double dy = y(i) + share * up - p.y();
                     least = Math.min(least, dx * dx + dy * dy);
                 } else {
                     far = Math.sqrt(distance) - most - ROUNDING;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.quantity.FileBytes;
 
 /**
@@ -213,14 +214,15 @@ final class DxfWriter {
         place(10, 0, 0);
         pair(70, closed);
         String head = "  0\r\nVERTEX\r\n  8\r\n" + layer + "\r\n 10\r\n";
-        for (Point point : points) {
+        Points line = Points.of(points);
+        for (int i = 0; i < line.size(); i++) {
             file.put(head);
-            file.put(point.x() + move.x(), 1, DECIMALS);
+            file.put(line.x(i) + move.x(), 1, DECIMALS);
             file.put("\r\n 20\r\n");
-            file.put(point.y() + move.y(), 1, DECIMALS);
+            file.put(line.y(i) + move.y(), 1, DECIMALS);
             file.put(NEW_LINE);
         }
-        open = open.including(Box.of(points).moved(move));
+        open = open.including(Box.of(line).moved(move));
         pair(0, "SEQEND");
         pair(8, layer);
     }

@@ -1,9 +1,9 @@
 package org.capwright.exchange.dxf;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
+import org.capwright.geometry.Trace;
 
 /** A line of straight chords with positions by arc length along the chords. */
 final class Path {
@@ -11,21 +11,25 @@ final class Path {
     /** What lies as near as this to the border of a reach is measured all the same, mm. */
     private static final double EDGE = 1e-6;
 
-    private final Point[] points;
-    private final double[] x;
-    private final double[] y;
+    private final Points points;
     private final double[] reached;
 
-    private Path(List<Point> points) {
-        this.points = points.toArray(new Point[0]);
-        this.x = new double[this.points.length];
-        this.y = new double[this.points.length];
-        this.reached = new double[this.points.length];
-        for (int i = 0; i < reached.length; i++) {
-            x[i] = this.points[i].x();
-            y[i] = this.points[i].y();
-            reached[i] = i == 0 ? 0 : reached[i - 1] + this.points[i - 1].distanceTo(this.points[i]);
+    private Path(Points points) {
+        this.points = points;
+        this.reached = new double[points.size()];
+        for (int i = 1; i < reached.length; i++) {
+            double dx = x(i) - x(i - 1);
+            double dy = y(i) - y(i - 1);
+            reached[i] = reached[i - 1] + Math.sqrt(dx * dx + dy * dy);
         }
+    }
+
+    private double x(int vertex) {
+        return points.x(vertex);
+    }
+
+    private double y(int vertex) {
+        return points.y(vertex);
     }
 
     /**
@@ -34,12 +38,13 @@ final class Path {
      * @param outline first point not repeated
      * @param first position of the point where the path begins and ends
      */
-    static Path around(List<Point> outline, int first) {
-        List<Point> points = new ArrayList<>(outline.size() + 1);
+    static Path around(Points outline, int first) {
+        Trace line = new Trace(outline.size() + 1);
         for (int i = 0; i <= outline.size(); i++) {
-            points.add(outline.get((first + i) % outline.size()));
+            int place = (first + i) % outline.size();
+            line.add(outline.x(place), outline.y(place));
         }
-        return new Path(points);
+        return new Path(line.points());
     }
 
     /** A curve flattened to a distance. */
@@ -58,8 +63,8 @@ final class Path {
 
     /** The vertex at a point through which the path was laid, at or beyond another vertex. */
     int vertex(Point point, int from) {
-        for (int i = from; i < points.length; i++) {
-            if (points[i].equals(point)) {
+        for (int i = from; i < reached.length; i++) {
+            if (x(i) == point.x() && y(i) == point.y()) {
                 return i;
             }
         }
@@ -72,13 +77,13 @@ final class Path {
 
     private Point pointAt(double distance, int after) {
         if (distance <= 0) {
-            return points[0];
+            return points.get(0);
         }
         if (distance >= length()) {
-            return points[points.length - 1];
+            return points.get(points.size() - 1);
         }
         double start = reached[after - 1];
-        return points[after - 1].towards(points[after], (distance - start) / (reached[after] - start));
+        return points.get(after - 1).towards(points.get(after), (distance - start) / (reached[after] - start));
     }
 
     /** Position of the first vertex that lies beyond an arc length, from one on; of the last where none does. */
@@ -102,20 +107,20 @@ final class Path {
         double reach = Double.POSITIVE_INFINITY;
         double at = 0;
         for (int i = 1; i < reached.length; i++) {
-            double startX = point.x() - x[i - 1];
-            double startY = point.y() - y[i - 1];
+            double startX = point.x() - x(i - 1);
+            double startY = point.y() - y(i - 1);
             double chord = reached[i] - reached[i - 1];
             double within = reach + chord;
             if (startX * startX + startY * startY > within * within) {
                 continue; // no place of the chord is nearer
             }
-            double chordX = x[i] - x[i - 1];
-            double chordY = y[i] - y[i - 1];
+            double chordX = x(i) - x(i - 1);
+            double chordY = y(i) - y(i - 1);
             double square = chordX * chordX + chordY * chordY;
             double dot = startX * chordX + startY * chordY;
             double fraction = square == 0 ? 0 : Math.max(0, Math.min(1, dot / square));
-            double offX = x[i - 1] + chordX * fraction - point.x();
-            double offY = y[i - 1] + chordY * fraction - point.y();
+            double offX = x(i - 1) + chordX * fraction - point.x();
+            double offY = y(i - 1) + chordY * fraction - point.y();
             double distance = offX * offX + offY * offY; // squared
             if (distance < nearest) {
                 nearest = distance;
@@ -140,8 +145,8 @@ final class Path {
         double farthest = tolerance * tolerance;
         double at = Double.NaN;
         for (int i = first; i < reached.length && reached[i] < to; i++) {
-            double offX = x[i] - start.x();
-            double offY = y[i] - start.y();
+            double offX = x(i) - start.x();
+            double offY = y(i) - start.y();
             double along = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * chord.x() + offY * chord.y()) / square));
             double besideX = offX - chord.x() * along;
             double besideY = offY - chord.y() * along;

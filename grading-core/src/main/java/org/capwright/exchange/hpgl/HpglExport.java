@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
+import org.capwright.geometry.Trace;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
@@ -115,9 +117,9 @@ public final class HpglExport {
     /** A piece on the roll. */
     private record Placed(Piece piece, Box box, Shelves.Place place) {
 
-        Point moved(Point point) {
-            double x = point.x() - box.left();
-            double y = point.y() - box.bottom();
+        Point moved(double pieceX, double pieceY) {
+            double x = pieceX - box.left();
+            double y = pieceY - box.bottom();
             return place.turned() == Shelves.Turn.NONE
                     ? new Point(HEADING_ROOM + place.along() + x, place.across() + y)
                     : new Point(HEADING_ROOM + place.along() + box.height() - y, place.across() + x);
@@ -131,15 +133,15 @@ public final class HpglExport {
                 .with("revision", set.title().revision())
                 .with("size", set.run().baseSize().label())
                 .in(set.title().language());
-        for (List<Point> stroke : StrokeFont.strokes(words, Point.ORIGIN, HEADING, rollWidth)) {
+        for (Points stroke : StrokeFont.strokes(words, Point.ORIGIN, HEADING, rollWidth)) {
             // Turned a quarter counter-clockwise: read from the side.
-            writer.openLine(stroke, p -> new Point(HEADING - p.y(), p.x()));
+            writer.openLine(stroke, (x, y) -> new Point(HEADING - y, x));
         }
     }
 
     /** What lies on the fold of the cloth is not cut. */
     private static void cutLine(HpglWriter writer, Placed placed) {
-        List<Point> points = placed.piece.cutLine();
+        Points points = placed.piece.cutLine();
         if (!placed.piece.onFold()) {
             writer.closedLine(points, placed::moved);
             return;
@@ -149,38 +151,38 @@ public final class HpglExport {
         while (start < count && !(onFold(points, start + count - 1) && !onFold(points, start))) {
             start++;
         }
-        List<Point> run = new ArrayList<>();
+        Trace run = new Trace(count);
         for (int i = start; i < start + count; i++) {
             if (onFold(points, i)) {
-                cut(writer, placed, run);
-                run = new ArrayList<>();
+                cut(writer, placed, run.points());
             } else {
-                if (run.isEmpty()) {
-                    run.add(points.get(i % count));
+                if (run.size() == 0) {
+                    run.add(points.x(i % count), points.y(i % count));
                 }
-                run.add(points.get((i + 1) % count));
+                int next = (i + 1) % count;
+                run.add(points.x(next), points.y(next));
             }
         }
-        cut(writer, placed, run);
+        cut(writer, placed, run.points());
     }
 
-    private static void cut(HpglWriter writer, Placed placed, List<Point> run) {
+    private static void cut(HpglWriter writer, Placed placed, Points run) {
         if (!run.isEmpty()) {
             writer.openLine(run, placed::moved);
         }
     }
 
     /** Whether the line from a point to the next lies on the fold, which is x = 0. */
-    private static boolean onFold(List<Point> points, int position) {
-        return Math.abs(points.get(position % points.size()).x()) < ON_FOLD
-                && Math.abs(points.get((position + 1) % points.size()).x()) < ON_FOLD;
+    private static boolean onFold(Points points, int position) {
+        return Math.abs(points.x(position % points.size())) < ON_FOLD
+                && Math.abs(points.x((position + 1) % points.size())) < ON_FOLD;
     }
 
     /** From each fold line to the line on which it is placed. */
     private static void pleatArrows(HpglWriter writer, Placed placed) {
         for (PleatArrow arrow : PleatArrow.of(placed.piece)) {
             if (arrow.length() > HEAD) {
-                writer.openLine(List.of(arrow.from(), arrow.to()), placed::moved);
+                writer.openLine(Points.of(arrow.from(), arrow.to()), placed::moved);
                 head(writer, placed, arrow.from(), arrow.to());
             }
         }
@@ -190,7 +192,7 @@ public final class HpglExport {
     private static void head(HpglWriter writer, Placed placed, Point from, Point to) {
         Point back = from.minus(to).unit().times(HEAD);
         Point aside = back.left().times(0.4);
-        writer.openLine(List.of(to.plus(back).plus(aside), to, to.plus(back).minus(aside)), placed::moved);
+        writer.openLine(Points.of(to.plus(back).plus(aside), to, to.plus(back).minus(aside)), placed::moved);
     }
 
     private static void marks(HpglWriter writer, Placed placed) {
@@ -201,7 +203,7 @@ public final class HpglExport {
             Point middle = mark.line().pointAtLength(mark.line().length() / 2);
             if (mark.kind() == MarkKind.DRILL_HOLE) {
                 Point up = new Point(0, mark.line().length() / 2);
-                writer.openLine(List.of(middle.minus(up), middle.plus(up)), placed::moved);
+                writer.openLine(Points.of(middle.minus(up), middle.plus(up)), placed::moved);
             }
             if (mark.kind() == MarkKind.GRAIN || mark.kind() == MarkKind.HALF) {
                 head(writer, placed, mark.line().start(), mark.line().end());
@@ -213,7 +215,7 @@ public final class HpglExport {
                 Point at = mark.line().start().x() < mark.line().end().x()
                         ? mark.line().start()
                         : mark.line().end();
-                for (List<Point> stroke : StrokeFont.strokes(
+                for (Points stroke : StrokeFont.strokes(
                         mark.name().toUpperCase(Locale.ROOT),
                         at.plus(new Point(0, 1.5)),
                         HALF_WORD,
@@ -225,14 +227,14 @@ public final class HpglExport {
         pleatArrows(writer, placed);
         for (Notch notch : piece.notches()) {
             for (Point snip : snips(notch)) {
-                writer.openLine(List.of(snip, snip.plus(notch.inward().times(SNIP))), placed::moved);
+                writer.openLine(Points.of(snip, snip.plus(notch.inward().times(SNIP))), placed::moved);
             }
         }
         PieceLabel label = piece.label();
         for (int i = 0; i < label.lines().size(); i++) {
             double height = CAPITALS * label.lineHeight();
             Point at = label.topLeft().minus(new Point(0, height + i * label.lineHeight()));
-            for (List<Point> stroke : StrokeFont.strokes(label.lines().get(i), at, height, label.width())) {
+            for (Points stroke : StrokeFont.strokes(label.lines().get(i), at, height, label.width())) {
                 writer.openLine(stroke, placed::moved);
             }
         }

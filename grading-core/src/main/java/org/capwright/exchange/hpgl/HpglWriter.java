@@ -1,8 +1,7 @@
 package org.capwright.exchange.hpgl;
 
-import java.util.List;
-import java.util.function.UnaryOperator;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.quantity.FileBytes;
 
 /** Writes strokes as HP-GL in whole plotter units of 0.025 mm. */
@@ -31,23 +30,28 @@ final class HpglWriter {
         }
     }
 
+    /** Where a place of a piece lies on the roll. */
+    interface OnRoll {
+        Point at(double x, double y);
+    }
+
     /** Draws a closed line through points, each put where it lies on the roll. */
-    void closedLine(List<Point> points, UnaryOperator<Point> place) {
-        openLine(points, place);
+    void closedLine(Points points, OnRoll roll) {
+        openLine(points, roll);
         file.put("PD");
-        place(place.apply(points.get(0)));
+        place(roll.at(points.x(0), points.y(0)));
         file.put(";\n");
     }
 
     /** Draws a line through points, each put where it lies on the roll. */
-    void openLine(List<Point> points, UnaryOperator<Point> place) {
+    void openLine(Points line, OnRoll roll) {
         file.put("PU");
-        place(place.apply(points.get(0)));
+        place(roll.at(line.x(0), line.y(0)));
         file.put(";\n");
-        for (int i = 1; i < points.size(); i++) {
+        for (int i = 1; i < line.size(); i++) {
             file.put(i % PAIRS == 1 ? "PD" : ",");
-            place(place.apply(points.get(i)));
-            if (i % PAIRS == 0 || i == points.size() - 1) {
+            place(roll.at(line.x(i), line.y(i)));
+            if (i % PAIRS == 0 || i == line.size() - 1) {
                 file.put(";\n");
             }
         }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
+import org.capwright.geometry.Trace;
 
 /**
  * Capital letters of single strokes, drawn for this engine, so that a plotter needs no font. A letter is 4 units wide and 6 high and takes 6 in width. Accents
@@ -110,10 +112,10 @@ final class StrokeFont {
      * @param width greatest width, mm
      * @return strokes of two or more points
      */
-    static List<List<Point>> strokes(String text, Point at, double height, double width) {
+    static List<Points> strokes(String text, Point at, double height, double width) {
         String words = plain(text);
         double scale = Math.min(height / HEIGHT, width / Math.max(WIDTH, words.length() * ADVANCE));
-        List<List<Point>> strokes = new ArrayList<>();
+        List<Points> strokes = new ArrayList<>();
         double x = at.x();
         for (int i = 0; i < words.length(); i++) {
             char letter = words.charAt(i);
@@ -127,11 +129,11 @@ final class StrokeFont {
         return strokes;
     }
 
-    private static List<Point> stroke(String run, double x, double y, double scale) {
-        List<Point> points = new ArrayList<>(run.length() / 2);
+    private static Points stroke(String run, double x, double y, double scale) {
+        Trace points = new Trace(run.length() / 2);
         for (int i = 0; i < run.length(); i += 2) {
-            points.add(new Point(x + (run.charAt(i) - '0') * scale, y + (run.charAt(i + 1) - '0') * scale));
+            points.add(x + (run.charAt(i) - '0') * scale, y + (run.charAt(i + 1) - '0') * scale);
         }
-        return points;
+        return points.points();
     }
 }
