@@ -219,17 +219,27 @@ public final class CapLine {
         if (!(place >= 0 && place <= 1)) {
             return OptionalDouble.empty();
         }
-        double x = place * 4;
-        double sum = 0;
-        for (int k = 0; k + 1 < FairLine.KNOTS.length; k++) {
-            double from = FairLine.KNOTS[k];
-            double to = FairLine.KNOTS[k + 1];
-            if (x < to) {
-                return OptionalDouble.of(sum + curve.segments().get(k).length(0, (x - from) / (to - from)));
-            }
-            sum += curve.segments().get(k).length();
+        int segment = segmentAt(place);
+        return OptionalDouble.of(curve.lengthTo(segment, parameterAt(place, segment)));
+    }
+
+    /** The point of the line that stands square over a place on the guide line, from 0 at the apex to 1 at the underarm point. */
+    Point pointAt(double place) {
+        int segment = segmentAt(place);
+        return curve.segments().get(segment).pointAt(parameterAt(place, segment));
+    }
+
+    private static int segmentAt(double place) {
+        int segment = 0;
+        while (segment + 2 < FairLine.KNOTS.length && FairLine.KNOTS[segment + 1] <= 4 * place) {
+            segment++;
         }
-        return OptionalDouble.of(curve.length());
+        return segment;
+    }
+
+    private static double parameterAt(double place, int segment) {
+        double from = FairLine.KNOTS[segment];
+        return (4 * place - from) / (FairLine.KNOTS[segment + 1] - from);
     }
 
     /**

@@ -60,7 +60,7 @@ public record OverlayHalf(Curve topEdge, Optional<Curve> side, Curve hem, Point 
         Curve hem = shape == HemShape.BOWED && sagitta != 0
                 ? bowed(sidePoint, hemPoint, sagitta)
                 : Curve.line(sidePoint, hemPoint);
-        Point joinPoint = cap.curve().pointAtLength(cap.lengthTo(join).orElse(cap.length()));
+        Point joinPoint = cap.pointAt(join);
         return new OverlayHalf(
                 top, sideDepth == 0 ? Optional.empty() : Optional.of(Curve.line(underarm, sidePoint)), hem, joinPoint);
     }

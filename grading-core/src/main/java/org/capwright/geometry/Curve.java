@@ -157,6 +157,23 @@ public final class Curve {
     }
 
     /**
+     * The arc length to a place of a segment.
+     *
+     * @param segment number of the segment, from 0
+     * @param t parameter in it, 0 to 1
+     * @return millimetres from the start of the curve
+     */
+    public double lengthTo(int segment, double t) {
+        ArcLengths known = lengths();
+        if (t == 1) {
+            return known.after(segment);
+        }
+        return t == 0
+                ? known.before(segment)
+                : known.before(segment) + segments.get(segment).length(0, t);
+    }
+
+    /**
      * The direction of travel at an arc length.
      *
      * @param distance millimetres from the start
@@ -206,16 +223,17 @@ public final class Curve {
      * @return millimetres from the start; the distance is the least possible to 1e-9 mm
      */
     public double closestLength(Point point) {
-        double within = start().distanceTo(point);
-        if (within == 0) {
+        if (isAt(start(), point)) {
             return 0;
         }
+        double within = start().distanceTo(point);
         for (int i = 0; i < segments.size(); i++) {
-            double away = segments.get(i).end().distanceTo(point);
-            if (away == 0) {
+            if (isAt(segments.get(i).end(), point)) {
                 return lengths().after(i); // a mark that was drawn from its joint
             }
-            within = Math.min(within, away);
+        }
+        for (int i = 0; i < segments.size(); i++) {
+            within = Math.min(within, segments.get(i).end().distanceTo(point));
         }
         double best = Double.POSITIVE_INFINITY;
         int bestSegment = 0;
@@ -233,7 +251,11 @@ public final class Curve {
                 bestT = t;
             }
         }
-        return lengths().before(bestSegment) + segments.get(bestSegment).length(0, bestT);
+        return lengthTo(bestSegment, bestT);
+    }
+
+    private static boolean isAt(Point joint, Point point) {
+        return joint.x() == point.x() && joint.y() == point.y();
     }
 
     /** The squared distance to a cubic has at most five stationary points; 32 steps tell them apart on every curve a draft has. */

@@ -19,24 +19,27 @@ final class OverlayPieces {
     /** The three pieces of one size, on the fold or whole. */
     static List<PieceDraft> of(String size, SleeveDraft draft, PatternOptions options, CutInstruction cut) {
         Allowances overlap = Allowances.all(options.interfacingOverlap());
-        PleatedEdge top = PleatedEdge.of(draft.overlay().orElseThrow(), cut.laying() == CutInstruction.Laying.ON_FOLD);
-        PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, draft, top, options, 0, cut);
+        Overlay overlay = draft.overlay().orElseThrow();
+        boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
+        PleatedEdge top = PleatedEdge.of(overlay, fold);
+        List<NotchPlace> sides = fold ? List.of() : OverlayNotches.of(draft).along(TOP_EDGE, top, overlay);
+        PieceDraft main = piece(PieceKind.OVERLAY_MAIN, size, overlay, top, sides, options, 0, cut);
         PieceDraft interfacing = main.as(PieceKind.OVERLAY_INTERFACING, overlap);
         return List.of(
                 main,
-                piece(PieceKind.OVERLAY_LINING, size, draft, top, options, options.turnOfCloth(), cut),
+                piece(PieceKind.OVERLAY_LINING, size, overlay, top, sides, options, options.turnOfCloth(), cut),
                 options.finishing().interfacing() == PleatInterfacing.CUT_AWAY ? CutAway.of(interfacing) : interfacing);
     }
 
     private static PieceDraft piece(
             PieceKind kind,
             String size,
-            SleeveDraft draft,
+            Overlay overlay,
             PleatedEdge whole,
+            List<NotchPlace> sides,
             PatternOptions options,
             double turnOfCloth,
             CutInstruction cut) {
-        Overlay overlay = draft.overlay().orElseThrow();
         boolean fold = cut.laying() == CutInstruction.Laying.ON_FOLD;
         PleatedEdge top = turnOfCloth == 0 ? whole : Lining.topEdge(overlay, whole, turnOfCloth, fold);
         OverlayHalf back = Lining.half(overlay.back(), top.edge().start(), turnOfCloth);
@@ -60,13 +63,11 @@ final class OverlayPieces {
         if (pointed(back) || pointed(front)) {
             notches.add(new NotchPlace(NotchKind.CLIP, fold ? "hem" : "back hem", 0));
         }
-        if (!fold) {
-            double shorter = whole.apex() - top.apex();
-            for (NotchPlace notch : OverlayNotches.of(draft).along(TOP_EDGE, whole, overlay)) {
-                double at = Math.max(Lining.CLEAR, notch.distance() - shorter);
-                notches.add(new NotchPlace(
-                        notch.kind(), TOP_EDGE, Math.min(at, top.edge().length() - Lining.CLEAR)));
-            }
+        double shorter = whole.apex() - top.apex();
+        for (NotchPlace notch : sides) {
+            double at = Math.max(Lining.CLEAR, notch.distance() - shorter);
+            notches.add(new NotchPlace(
+                    notch.kind(), TOP_EDGE, Math.min(at, top.edge().length() - Lining.CLEAR)));
         }
         if (kind != PieceKind.OVERLAY_INTERFACING) {
             // Half way along each hem, so that the ease of the turn of cloth is spread evenly.

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
@@ -148,13 +149,17 @@ public final class PatternDrafter {
             boolean folded = options.marking().halves() == Halves.ON_FOLD;
             return new Drafts(
                     options,
-                    cut(folded
-                            && run.sizes().stream()
-                                    .allMatch(s -> s.draft()
-                                            .overlay()
-                                            .map(PatternDrafter::overlaySymmetrical)
-                                            .orElse(true))),
-                    cut(folded && run.sizes().stream().allMatch(s -> sleeveSymmetrical(s.draft()))));
+                    cut(folded && all(run, PatternDrafter::overlaySymmetrical)),
+                    cut(folded && all(run, PatternDrafter::sleeveSymmetrical)));
+        }
+
+        private static boolean all(SizeRun run, Predicate<SleeveDraft> symmetrical) {
+            for (GradedSize size : run.sizes()) {
+                if (!symmetrical.test(size.draft())) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         List<PieceDraft> of(GradedSize size) {
@@ -163,9 +168,10 @@ public final class PatternDrafter {
             if (draft.overlay().isPresent()) {
                 drafts.addAll(OverlayPieces.of(size.label(), draft, options, overlay));
             }
-            draft.underSleeve()
-                    .ifPresent(under -> drafts.add(
-                            SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeve)));
+            if (draft.underSleeve().isPresent()) {
+                UnderSleeve under = draft.underSleeve().get();
+                drafts.add(SleevePieces.underSleeve(size.label(), draft, under, options.allowances(), sleeve));
+            }
             if (drafts.isEmpty()) {
                 drafts.add(SleevePieces.baseSleeve(size.label(), draft, options.allowances(), sleeve));
             }
@@ -180,9 +186,14 @@ public final class PatternDrafter {
         return new CutInstruction(2, symmetrical ? CutInstruction.Laying.ON_FOLD : CutInstruction.Laying.MIRRORED_PAIR);
     }
 
-    private static boolean overlaySymmetrical(Overlay overlay) {
+    private static boolean overlaySymmetrical(SleeveDraft draft) {
+        if (draft.overlay().isEmpty()) {
+            return true;
+        }
+        Overlay overlay = draft.overlay().get();
         return overlay.symmetrical()
-                && overlay.pleats().map(PleatedEdge::symmetrical).orElse(true);
+                && (overlay.pleats().isEmpty()
+                        || PleatedEdge.symmetrical(overlay.pleats().get()));
     }
 
     /** A sleeve can be folded if its halves are equal, it is not turned at the elbow, and the ends of the overlay marked on the cap are equal too. */

@@ -78,7 +78,7 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             return overlay.back().topEdge().length();
         }
         List<PleatFold> folds = overlay.pleats().orElseThrow().folds();
-        return overlay.topEdge().length() - folds.get(folds.size() - 1).lastMark();
+        return overlay.edgeLength() - folds.get(folds.size() - 1).lastMark();
     }
 
     /** What is seen between folds is wide enough for a notch from here on, mm. */
