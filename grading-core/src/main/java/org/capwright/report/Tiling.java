@@ -158,7 +158,7 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             for (int c = column(bounds.left()); c <= column(bounds.right()); c++) {
                 if (!needed[r * columns + c]) {
                     needed[r * columns + c] =
-                            inside(outline, (c + 0.5) * stepX() - at.x(), -(r + 0.5) * stepY() - at.y());
+                            inside(outline, stretches, (c + 0.5) * stepX() - at.x(), -(r + 0.5) * stepY() - at.y());
                 }
             }
         }
@@ -187,14 +187,20 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         return Math.max(0, Math.min(rows - 1, (int) Math.floor(-y / stepY())));
     }
 
-    /** Whether a point lies inside an outline: a ray to the right meets it an odd number of times. */
-    private static boolean inside(double[] outline, double x, double y) {
+    /** Whether a point lies inside an outline: a ray to the right meets it an odd number of times. Stretches that lie all above it or all below do not meet the ray. */
+    private static boolean inside(double[] outline, double[] stretches, double x, double y) {
         boolean inside = false;
         for (int i = 0, j = outline.length - 2; i < outline.length; j = i, i += 2) {
             double yi = outline[i + 1];
             double yj = outline[j + 1];
             if (yi > y != yj > y && x < outline[i] + (outline[j] - outline[i]) * (y - yi) / (yj - yi)) {
                 inside = !inside;
+            }
+            int stretch = i / (2 * Block.STRETCH) * 4;
+            if (i % (2 * Block.STRETCH) == 0
+                    && stretch < stretches.length
+                    && (stretches[stretch + 1] > y || stretches[stretch + 3] <= y)) {
+                i += 2 * Block.STRETCH - 2;
             }
         }
         return inside;

@@ -1,6 +1,7 @@
 package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Point;
 
@@ -23,8 +24,10 @@ final class Correspondence {
      *
      * @param section which pair of anchors it lies between
      * @param fraction of the arc length from the first anchor to the second; 0 is an anchor
+     * @param points where it is in every size
+     * @param beyond per size: the first vertex beyond it
      */
-    record Place(int section, double fraction) {
+    record Place(int section, double fraction, List<Point> points, int[] beyond) {
 
         boolean isAnchor() {
             return fraction == 0 || fraction == 1;
@@ -53,25 +56,31 @@ final class Correspondence {
     List<Place> sampled() {
         List<Place> found = new ArrayList<>();
         int sections = anchors.get(0).length - 1;
+        int[] first = new int[paths.size()];
+        Arrays.fill(first, 1);
         for (int section = 0; section < sections; section++) {
-            found.add(new Place(section, 0));
-            split(section, 0, 1, found);
+            Place start = place(section, 0, first);
+            Place end = place(section, 1, start.beyond);
+            found.add(start);
+            split(start, end, found);
+            if (section == sections - 1) {
+                found.add(end);
+            }
+            first = end.beyond;
         }
-        found.add(new Place(sections - 1, 1));
         return found;
     }
 
-    /**
-     * A place in every size.
-     *
-     * @return one point per size
-     */
-    List<Point> at(Place place) {
+    private Place place(int section, double fraction, int[] from) {
         List<Point> points = new ArrayList<>(paths.size());
-        for (int size = 0; size < paths.size(); size++) {
-            points.add(paths.get(size).pointAt(distance(anchors.get(size), place.section, place.fraction)));
+        int[] beyond = new int[paths.size()];
+        for (int size = 0; size < beyond.length; size++) {
+            Path path = paths.get(size);
+            double at = distance(anchors.get(size), section, fraction);
+            beyond[size] = path.firstBeyond(at, from[size]);
+            points.add(path.pointAt(at, beyond[size]));
         }
-        return points;
+        return new Place(section, fraction, points, beyond);
     }
 
     /**
@@ -85,7 +94,7 @@ final class Correspondence {
         double[] own = anchors.get(size);
         double at = distance(own, place.section, place.fraction);
         double moved = at + by;
-        List<Point> points = at(place);
+        List<Point> points = new ArrayList<>(place.points);
         Point here = points.get(size);
         if (moved >= own[place.section] && moved <= own[place.section + 1]) {
             points.set(size, paths.get(size).pointAt(moved));
@@ -103,17 +112,24 @@ final class Correspondence {
                 : anchors[section] + (anchors[section + 1] - anchors[section]) * fraction;
     }
 
-    private void split(int section, double from, double to, List<Place> found) {
+    private void split(Place from, Place to, List<Place> found) {
+        int section = from.section;
         for (int size = 0; size < paths.size(); size++) {
             double[] own = anchors.get(size);
             double length = own[section + 1] - own[section];
             double worst = paths.get(size)
-                    .farthestFromChord(distance(own, section, from), distance(own, section, to), TOLERANCE);
+                    .farthestFromChord(
+                            from.points.get(size),
+                            from.beyond[size],
+                            to.points.get(size),
+                            distance(own, section, to.fraction),
+                            TOLERANCE);
             double fraction = (worst - own[section]) / length;
-            if (fraction > from + SAME && fraction < to - SAME) {
-                split(section, from, fraction, found);
-                found.add(new Place(section, fraction));
-                split(section, fraction, to, found);
+            if (fraction > from.fraction + SAME && fraction < to.fraction - SAME) {
+                Place between = place(section, fraction, from.beyond);
+                split(from, between, found);
+                found.add(between);
+                split(between, to, found);
                 return;
             }
         }

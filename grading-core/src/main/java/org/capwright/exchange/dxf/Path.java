@@ -11,6 +11,9 @@ final class Path {
     /** What lies as near as this to the border of a reach is measured all the same, mm. */
     private static final double EDGE = 1e-6;
 
+    /** Every so many vertices one is looked at first. */
+    private static final int SOME = 16;
+
     private final Points points;
     private final double[] reached;
 
@@ -75,7 +78,8 @@ final class Path {
         return pointAt(distance, firstBeyond(distance, 1));
     }
 
-    private Point pointAt(double distance, int after) {
+    /** The place at an arc length, where the first vertex beyond it is known. */
+    Point pointAt(double distance, int after) {
         if (distance <= 0) {
             return points.get(0);
         }
@@ -87,7 +91,7 @@ final class Path {
     }
 
     /** Position of the first vertex that lies beyond an arc length, from one on; of the last where none does. */
-    private int firstBeyond(double distance, int from) {
+    int firstBeyond(double distance, int from) {
         int low = from;
         int high = reached.length - 1;
         while (low < high) {
@@ -101,18 +105,21 @@ final class Path {
         return low;
     }
 
-    /** Arc length of the place that is nearest to a point. */
+    /** Arc length of the place that is nearest to a point. Where the line is farther away than it has come before, it is followed only from where it may have come back. */
     double locate(Point point) {
         double nearest = Double.POSITIVE_INFINITY; // squared
-        double reach = Double.POSITIVE_INFINITY;
+        double reach = Math.sqrt(nearVertex(point)) + EDGE;
         double at = 0;
         for (int i = 1; i < reached.length; i++) {
             double startX = point.x() - x(i - 1);
             double startY = point.y() - y(i - 1);
             double chord = reached[i] - reached[i - 1];
             double within = reach + chord;
-            if (startX * startX + startY * startY > within * within) {
-                continue; // no place of the chord is nearer
+            double start = startX * startX + startY * startY; // squared
+            if (start > within * within) {
+                double back = reached[i - 1] + Math.sqrt(start) - reach - EDGE;
+                i = Math.max(i, firstBeyond(back, i) - 1); // no place of the chords between is nearer
+                continue;
             }
             double chordX = x(i) - x(i - 1);
             double chordY = y(i) - y(i - 1);
@@ -124,32 +131,46 @@ final class Path {
             double distance = offX * offX + offY * offY; // squared
             if (distance < nearest) {
                 nearest = distance;
-                reach = Math.sqrt(distance) + EDGE;
+                reach = Math.min(reach, Math.sqrt(distance) + EDGE);
                 at = reached[i - 1] + fraction * chord;
             }
         }
         return at;
     }
 
+    /** How near the nearest of some vertices is, squared. */
+    private double nearVertex(Point point) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < reached.length; i += SOME) {
+            double offX = x(i) - point.x();
+            double offY = y(i) - point.y();
+            nearest = Math.min(nearest, offX * offX + offY * offY);
+        }
+        return nearest;
+    }
+
     /**
      * The vertex between two arc lengths that lies farthest from the straight chord between them.
      *
+     * @param start where the chord begins
+     * @param first the first vertex beyond
+     * @param end where it ends
+     * @param to arc length there
      * @param tolerance vertices within this distance do not count
      * @return its arc length, or NaN if all lie within the tolerance
      */
-    double farthestFromChord(double from, double to, double tolerance) {
-        int first = firstBeyond(from, 1);
-        Point start = pointAt(from, first);
-        Point chord = pointAt(to, firstBeyond(to, first)).minus(start);
-        double square = chord.dot(chord);
+    double farthestFromChord(Point start, int first, Point end, double to, double tolerance) {
+        double chordX = end.x() - start.x();
+        double chordY = end.y() - start.y();
+        double square = chordX * chordX + chordY * chordY;
         double farthest = tolerance * tolerance;
         double at = Double.NaN;
         for (int i = first; i < reached.length && reached[i] < to; i++) {
             double offX = x(i) - start.x();
             double offY = y(i) - start.y();
-            double along = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * chord.x() + offY * chord.y()) / square));
-            double besideX = offX - chord.x() * along;
-            double besideY = offY - chord.y() * along;
+            double along = square == 0 ? 0 : Math.max(0, Math.min(1, (offX * chordX + offY * chordY) / square));
+            double besideX = offX - chordX * along;
+            double besideY = offY - chordY * along;
             double distance = besideX * besideX + besideY * besideY; // squared
             if (distance > farthest) {
                 farthest = distance;

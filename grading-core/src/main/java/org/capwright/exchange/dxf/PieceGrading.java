@@ -126,7 +126,7 @@ final class PieceGrading {
     private void take(Line line) {
         for (Correspondence.Place place : line.places) {
             if (place.isAnchor()) {
-                fixed(line.across.at(place));
+                fixed(place.points());
             }
         }
     }
@@ -157,7 +157,7 @@ final class PieceGrading {
     }
 
     private GradedPoint givingWay(Correspondence across, Correspondence.Place wanted, double step) {
-        List<Point> places = across.at(wanted);
+        List<Point> places = wanted.points();
         for (int i = 1; i <= TRIES && !isFree(places); i++) {
             places = across.givenWay(wanted, i * step, base);
         }
