@@ -2,6 +2,7 @@ package org.capwright.quantity;
 
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The bytes of a file as they are written, one after another: letters of ASCII and decimals. What was written is not copied to make room. Not for use by several threads. */
@@ -120,15 +121,17 @@ public final class FileBytes {
      * @return all of it, copied
      */
     public byte[] after(byte[] front) {
-        List<ByteBuffer> parts = parts();
-        byte[] all = new byte
-                [front.length + parts.stream().mapToInt(ByteBuffer::remaining).sum()];
-        System.arraycopy(front, 0, all, 0, front.length);
+        int size = front.length + length;
+        for (ByteBuffer part : full) {
+            size += part.limit();
+        }
+        byte[] all = Arrays.copyOf(front, size);
         int at = front.length;
-        for (ByteBuffer part : parts) {
+        for (ByteBuffer part : full) {
             System.arraycopy(part.array(), 0, all, at, part.limit());
             at += part.limit();
         }
+        System.arraycopy(bytes, 0, all, at, length);
         return all;
     }
 

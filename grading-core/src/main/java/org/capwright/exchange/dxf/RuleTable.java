@@ -1,12 +1,11 @@
 package org.capwright.exchange.dxf;
 
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
 import org.capwright.pattern.PatternSet;
-import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 
 /**
  * The grade rule table that goes with the drawing of the base size: how far each kind of point lies in every size from its place in the base size. The
@@ -61,7 +60,7 @@ public record RuleTable(String name, List<String> sizes, String sampleSize, List
     }
 
     private byte[] bytes(Optional<LocalDate> created) {
-        StringBuilder out = new StringBuilder(64 + rules.size() * sizes.size() * 16);
+        FileBytes out = new FileBytes();
         created.ifPresent(date -> line(out, "CREATION DATE: " + date));
         line(out, "AUTHOR: CAPWRIGHT");
         line(out, "UNITS: METRIC");
@@ -71,28 +70,23 @@ public record RuleTable(String name, List<String> sizes, String sampleSize, List
         }
         line(out, "SIZE LIST: " + String.join(" ", sizes));
         line(out, "SAMPLE SIZE: " + sampleSize);
-        byte[] number = new byte[32];
         for (Rule rule : rules) {
-            line(out, "RULE: DELTA " + rule.number);
+            out.put("RULE: DELTA ");
+            out.whole(rule.number);
+            out.put("\r\n");
             for (Point delta : rule.deltas) {
-                append(out, delta.x(), number);
-                out.append(',');
-                append(out, delta.y(), number);
-                out.append("\r\n");
+                out.put(delta.x(), 1, DxfWriter.DECIMALS);
+                out.put(',');
+                out.put(delta.y(), 1, DxfWriter.DECIMALS);
+                out.put("\r\n");
             }
         }
         line(out, "END");
-        return out.toString().getBytes(StandardCharsets.US_ASCII);
+        return out.all();
     }
 
-    private static void append(StringBuilder out, double value, byte[] number) {
-        int length = Decimals.put(value, 1, DxfWriter.DECIMALS, number, 0);
-        for (int i = 0; i < length; i++) {
-            out.append((char) number[i]);
-        }
-    }
-
-    private static void line(StringBuilder out, String words) {
-        out.append(DxfText.escaped(words)).append("\r\n");
+    private static void line(FileBytes out, String words) {
+        out.put(DxfText.escaped(words));
+        out.put("\r\n");
     }
 }
