@@ -24,6 +24,13 @@ public record Script(String text, int[] shown, boolean altered) {
      * @return what is shown
      */
     public static Script of(String given, Typeface face) {
+        if (Typeface.isPlain(given)) {
+            int[] letters = new int[given.length()];
+            for (int i = 0; i < letters.length; i++) {
+                letters[i] = given.charAt(i);
+            }
+            return new Script(given, letters, false);
+        }
         String text = Normalizer.isNormalized(given, Normalizer.Form.NFC)
                 ? given
                 : Normalizer.normalize(given, Normalizer.Form.NFC);

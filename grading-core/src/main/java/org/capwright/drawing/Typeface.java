@@ -32,6 +32,8 @@ public enum Typeface {
     /** Advances of the characters from the space to the tilde, which need nothing to be made ready. */
     private final double[] plain = new double[LAST_PLAIN - FIRST_PLAIN + 1];
 
+    private final int[] plainGlyphs = new int[plain.length];
+
     Typeface(String file) {
         try (InputStream in = Typeface.class.getResourceAsStream(file)) {
             if (in == null) {
@@ -41,7 +43,8 @@ public enum Typeface {
             glyphs = font.getUnicodeCmapLookup();
             unitsPerEm = font.getUnitsPerEm();
             for (int i = 0; i < plain.length; i++) {
-                plain[i] = font.getAdvanceWidth(glyphs.getGlyphId(FIRST_PLAIN + i)) / unitsPerEm;
+                plainGlyphs[i] = glyphs.getGlyphId(FIRST_PLAIN + i);
+                plain[i] = font.getAdvanceWidth(plainGlyphs[i]) / unitsPerEm;
             }
         } catch (IOException e) {
             throw new UncheckedIOException("the font " + file + " cannot be read", e);
@@ -74,10 +77,27 @@ public enum Typeface {
      * @return its number in the font, 0 if there is none
      */
     public int glyph(int codePoint) {
-        return glyphs.getGlyphId(codePoint);
+        return isPlain(codePoint) ? plainGlyphs[codePoint - FIRST_PLAIN] : glyphs.getGlyphId(codePoint);
+    }
+
+    private static boolean isPlain(int codePoint) {
+        return codePoint >= FIRST_PLAIN && codePoint <= LAST_PLAIN;
+    }
+
+    /** Whether a text has nothing but characters from the space to the tilde: these are shown one after another as they are. */
+    static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!isPlain(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double advance(int codePoint) {
+        if (isPlain(codePoint)) {
+            return plain[codePoint - FIRST_PLAIN];
+        }
         try {
             return font.getAdvanceWidth(glyph(codePoint)) / unitsPerEm;
         } catch (IOException e) {
@@ -111,7 +131,7 @@ public enum Typeface {
         double sum = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (c < FIRST_PLAIN || c > LAST_PLAIN) {
+            if (!isPlain(c)) {
                 return width(Script.of(text, this), size);
             }
             sum += plain[c - FIRST_PLAIN];

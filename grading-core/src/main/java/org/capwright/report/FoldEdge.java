@@ -14,8 +14,10 @@ final class FoldEdge {
     /** A point as near as this to the fold lies on it, mm. */
     private static final double ON = 1e-3;
 
-    private final List<Point> starts = new ArrayList<>(1);
-    private final List<Point> alongs = new ArrayList<>(1);
+    /** A straight line along the fold, and how near to it, times its length, a point must be. */
+    private record Line(Point start, Point along, double near) {}
+
+    private final List<Line> lines = new ArrayList<>(1);
     private final List<Point> on = new ArrayList<>();
     private final List<double[]> stretches = new ArrayList<>(1);
 
@@ -29,11 +31,11 @@ final class FoldEdge {
         for (PieceEdge edge : piece.edges()) {
             if (edge.kind() == EdgeKind.FOLD) {
                 Point start = edge.curve().start();
-                starts.add(start);
-                alongs.add(edge.curve().end().minus(start));
+                Point along = edge.curve().end().minus(start);
+                lines.add(new Line(start, along, ON * along.norm()));
             }
         }
-        if (!starts.isEmpty()) {
+        if (!lines.isEmpty()) {
             gather(outline, piece.onFold());
         }
     }
@@ -63,11 +65,10 @@ final class FoldEdge {
     }
 
     private boolean holds(double x, double y) {
-        for (int i = 0; i < starts.size(); i++) {
-            Point start = starts.get(i);
-            Point along = alongs.get(i);
-            double aside = along.x() * (y - start.y()) - along.y() * (x - start.x());
-            if (Math.abs(aside) < ON * along.norm()) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            double aside = line.along.x() * (y - line.start.y()) - line.along.y() * (x - line.start.x());
+            if (Math.abs(aside) < line.near) {
                 return true;
             }
         }

@@ -255,9 +255,10 @@ public final class PdfExport {
     }
 
     private int save(List<PdfFile.Page> pages, List<PdfCanvas> panels, OutputStream out) throws IOException {
+        DrawnWords words = new DrawnWords(language);
         for (int i = 0; i < blocks.size(); i++) {
             PdfCanvas canvas = file.canvas();
-            PieceDrawing.draw(canvas, blocks.get(i), language);
+            PieceDrawing.draw(canvas, blocks.get(i), words);
             file.form("P" + i, canvas, blocks.get(i).bounds().grown(Sheet.RIM + 2));
         }
         for (int i = 0; i < panels.size(); i++) {

@@ -2,11 +2,8 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -25,8 +22,6 @@ import org.capwright.pattern.Piece;
 import org.capwright.pattern.PieceEdge;
 import org.capwright.pattern.PieceLabel;
 import org.capwright.pattern.PleatArrow;
-import org.capwright.words.Language;
-import org.capwright.words.Text;
 
 /** Draws a block: cut and net lines of every size, notches, marks, and once the label. */
 final class PieceDrawing {
@@ -49,20 +44,40 @@ final class PieceDrawing {
     private static final double NOTCH_LENGTH = 6;
     private static final double FOLD_BRACKET = 7;
 
+    /** How the lines inside a size are drawn. */
+    private record Strokes(
+            Stroke net, Stroke level, Stroke pleatFold, Stroke pleatPlacement, Stroke dart, Stroke hole, Stroke notch) {
+
+        static final Strokes LEADING = new Strokes(
+                NET,
+                LEVEL,
+                PLEAT_FOLD,
+                PLEAT_PLACEMENT,
+                DART,
+                Stroke.solid(Ink.BLACK, GRAIN.width()),
+                Stroke.solid(Ink.BLACK, NOTCH.width()));
+
+        static Strokes beside(Ink ink) {
+            return new Strokes(
+                    new Stroke(ink, 0.12, List.of(1.2, 1.2)),
+                    LEVEL.lighter(ink),
+                    PLEAT_FOLD.lighter(ink),
+                    PLEAT_PLACEMENT.lighter(ink),
+                    DART.lighter(ink),
+                    Stroke.solid(ink, GRAIN.width()),
+                    Stroke.solid(ink, NOTCH.width()));
+        }
+    }
+
     private final Canvas canvas;
     private final Block block;
     private final List<Outline> outlines = new ArrayList<>();
     private final List<FoldEdge> folds = new ArrayList<>();
-    private final Language language;
+    private final DrawnWords words;
 
-    /** Names of marks and notches, said once for all sizes. */
-    private final Map<String, String> said = new HashMap<>();
-
-    private final Map<NotchKind, String> notches = new EnumMap<>(NotchKind.class);
-
-    private PieceDrawing(Canvas canvas, Block block, Language language) {
+    private PieceDrawing(Canvas canvas, Block block, DrawnWords words) {
         this.canvas = canvas;
-        this.language = language;
+        this.words = words;
         this.block = block;
         for (Block.Layer layer : block.layers()) {
             Outline outline = new Outline(layer.piece().cutLine());
@@ -71,8 +86,8 @@ final class PieceDrawing {
         }
     }
 
-    static void draw(Canvas canvas, Block block, Language language) {
-        PieceDrawing drawing = new PieceDrawing(canvas, block, language);
+    static void draw(Canvas canvas, Block block, DrawnWords words) {
+        PieceDrawing drawing = new PieceDrawing(canvas, block, words);
         for (int i = 0; i < block.layers().size(); i++) {
             if (i != block.lead()) {
                 drawing.layer(i);
@@ -88,20 +103,20 @@ final class PieceDrawing {
         boolean lead = position == block.lead();
         canvas.group("size", piece.size(), layer.shift());
         Ink ink = layer.stroke().ink();
-        canvas.stroke(lead ? NET : new Stroke(ink, 0.12, List.of(1.2, 1.2)));
+        Strokes strokes = lead ? Strokes.LEADING : Strokes.beside(ink);
+        canvas.stroke(strokes.net);
         for (PieceEdge edge : piece.edges()) {
             if (edge.allowance() > 0) {
                 canvas.about("net", "").path(edge.curve()).draw();
             }
         }
         for (MarkLine mark : piece.marks()) {
-            mark(mark, piece, lead, ink);
+            mark(mark, piece, lead, strokes);
         }
         pleatArrows(piece, lead);
         cutLine(layer, position);
-        Stroke stroke = Stroke.solid(ink, NOTCH.width());
+        canvas.stroke(strokes.notch);
         for (Notch notch : piece.notches()) {
-            canvas.stroke(stroke);
             notch(notch);
         }
         canvas.end();
@@ -149,7 +164,7 @@ final class PieceDrawing {
                     ? List.of(Curve.line(a, b))
                     : leadingFold.beyond(block.leading().shift(), a, b)) {
                 canvas.stroke(lead ? FOLD : FOLD.lighter(letters.ink()))
-                        .about("cut", language.say("the fold of the cloth"));
+                        .about("cut", words.say("the fold of the cloth"));
                 canvas.from(part.start().minus(layer.shift()))
                         .to(part.end().minus(layer.shift()))
                         .draw();
@@ -162,7 +177,7 @@ final class PieceDrawing {
         return along.x() < -1e-9 || Math.abs(along.x()) <= 1e-9 && along.y() < 0 ? along.times(-1) : along;
     }
 
-    private void mark(MarkLine mark, Piece piece, boolean lead, Ink ink) {
+    private void mark(MarkLine mark, Piece piece, boolean lead, Strokes strokes) {
         Curve line = mark.line();
         switch (mark.kind()) {
             case GRAIN -> {
@@ -181,36 +196,31 @@ final class PieceDrawing {
                 }
             }
             case BICEP_LINE, ELBOW_LINE -> {
-                mark(mark, lead ? LEVEL : LEVEL.lighter(ink)).path(line).draw();
+                mark(mark, strokes.level).path(line).draw();
                 if (lead) {
-                    along(line, language.say(mark.name()), 0.72);
+                    along(line, words.say(mark.name()), 0.72);
                 }
             }
             case PLEAT_FOLD, PLEAT_PLACEMENT -> {
-                Stroke stroke = mark.kind() == MarkKind.PLEAT_FOLD ? PLEAT_FOLD : PLEAT_PLACEMENT;
+                Stroke stroke = mark.kind() == MarkKind.PLEAT_FOLD ? strokes.pleatFold : strokes.pleatPlacement;
                 Curve shown = lead || line.length() <= TICK ? line : line.part(0, TICK);
-                mark(mark, lead ? stroke : stroke.lighter(ink)).path(shown).draw();
+                mark(mark, stroke).path(shown).draw();
             }
-            case DART_LEG ->
-                mark(mark, lead ? DART : DART.lighter(ink)).path(line).draw();
+            case DART_LEG -> mark(mark, strokes.dart).path(line).draw();
             case HALF -> {
                 if (piece == block.layers().get(0).piece()) {
                     half(mark);
                 }
             }
             case DRILL_HOLE -> {
-                mark(mark, new Stroke(ink, GRAIN.width(), List.of()));
+                mark(mark, strokes.hole);
                 hole(canvas, line.pointAtLength(line.length() / 2));
             }
         }
     }
 
     private Canvas mark(MarkLine mark, Stroke stroke) {
-        return canvas.stroke(stroke)
-                .about(
-                        "mark",
-                        said.computeIfAbsent(
-                                mark.name(), name -> Text.numbered(name).in(language)));
+        return canvas.stroke(stroke).about("mark", words.mark(mark.name()));
     }
 
     private void grain(MarkLine mark) {
@@ -221,7 +231,7 @@ final class PieceDrawing {
                 .arrow(line.end(), along, 5)
                 .arrow(line.start(), along.times(-1), 5)
                 .draw();
-        along(line, language.say(mark.name()), 0.5);
+        along(line, words.say(mark.name()), 0.5);
     }
 
     /** An arrow that points to the front or the back, with the word. */
@@ -238,7 +248,7 @@ final class PieceDrawing {
                         Place.CENTRE,
                         at.x(),
                         at.y() + 1.5,
-                        language.say(mark.name()).toUpperCase(Locale.ROOT));
+                        words.say(mark.name()).toUpperCase(Locale.ROOT));
     }
 
     /** The sign of a hole, in the stroke of the canvas. */
@@ -249,10 +259,10 @@ final class PieceDrawing {
     }
 
     /** Small words just above a line, at a share of its length. */
-    private void along(Curve line, String words, double share) {
+    private void along(Curve line, String said, double share) {
         Point upright = upright(line.end().minus(line.start()).unit());
         Point at = line.start().towards(line.end(), share).plus(upright.left());
-        canvas.about("mark", "").written(Letters.regular(2.8, Ink.TEXT), at, upright, words);
+        canvas.about("mark", "").written(Letters.regular(2.8, Ink.TEXT), at, upright, said);
     }
 
     /** A bracket whose arrows point at the fold edge; a fold line inside the piece is only drawn. */
@@ -276,7 +286,7 @@ final class PieceDrawing {
                 .arrow(a, outward, 4)
                 .arrow(b, outward, 4)
                 .draw();
-        along(Curve.line(aIn, bIn), language.say("place on the fold of the cloth"), 0.5);
+        along(Curve.line(aIn, bIn), words.say("place on the fold of the cloth"), 0.5);
     }
 
     /** Arrows from each pleat fold to the line on which it is placed. */
@@ -302,13 +312,8 @@ final class PieceDrawing {
         if (notch.kind() == NotchKind.CLIP) {
             length = Math.max(allowance - 1, length);
         }
-        String words = notches.computeIfAbsent(notch.kind(), this::words) + ", " + language.say(notch.edge());
-        canvas.about("notch", words);
+        canvas.about("notch", words.notch(notch.kind(), notch.edge()));
         notch(canvas, notch.kind(), notch.onCut(), notch.inward(), length);
-    }
-
-    private String words(NotchKind kind) {
-        return language.say(kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') + " notch");
     }
 
     /** The sign of a notch, in the stroke of the canvas. */
@@ -342,7 +347,7 @@ final class PieceDrawing {
         List<String> lines = block.nested()
                 ? NestWords.of(block.layers().stream().map(Block.Layer::piece).toList(), 0)
                 : label.lines();
-        int named = linesOfName(lines, block.words(language));
+        int named = linesOfName(lines, block.words(words.language()));
         double natural = label.lineHeight() * 0.6 / Typeface.CAPITAL;
         double size = natural;
         for (int i = 0; i < lines.size(); i++) {

@@ -78,9 +78,10 @@ final class Projected {
         grid(canvas);
         lengths(canvas, language);
         canvas.text(Letters.bold(WORDS, Ink.BLACK), Place.LEFT, HEAD + CHECK + 3 * WORDS, -HEAD / 2 - WORDS / 2, words);
+        DrawnWords drawn = new DrawnWords(language);
         for (Sheet.Placed placed : sheet.placed()) {
             canvas.save().move(HEAD + placed.at().x(), -HEAD + placed.at().y());
-            PieceDrawing.draw(canvas, placed.block(), language);
+            PieceDrawing.draw(canvas, placed.block(), drawn);
             canvas.restore();
         }
         return new PdfFile.Page(width, height, 0, canvas);

@@ -63,10 +63,11 @@ public final class SvgExport {
                 Math.max(rows.width + 2 * MARGIN, LEAST),
                 HEADER + rows.height + MARGIN);
         header(canvas, set, chosen);
+        DrawnWords words = new DrawnWords(set.title().language());
         for (int i = 0; i < blocks.size(); i++) {
             Block block = blocks.get(i);
             canvas.group("piece", block.leading().piece().kind().id(), rows.places.get(i));
-            PieceDrawing.draw(canvas, block, set.title().language());
+            PieceDrawing.draw(canvas, block, words);
             canvas.end();
         }
         return canvas.finish();

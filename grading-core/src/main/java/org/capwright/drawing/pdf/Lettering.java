@@ -10,8 +10,11 @@ final class Lettering {
 
     private final Map<Typeface, BitSet> used = new EnumMap<>(Typeface.class);
 
-    void use(Typeface face, int codePoint) {
-        used.computeIfAbsent(face, key -> new BitSet()).set(codePoint);
+    void use(Typeface face, int[] codePoints) {
+        BitSet characters = used.computeIfAbsent(face, key -> new BitSet());
+        for (int codePoint : codePoints) {
+            characters.set(codePoint);
+        }
     }
 
     /** Name of a font among the resources of a page. */

@@ -61,12 +61,14 @@ public final class PdfCanvas extends Canvas {
         return this;
     }
 
-    private PdfCanvas numbers(double... values) {
-        for (double value : values) {
-            file.put(value, 0, DECIMALS);
-            put(' ');
-        }
+    private PdfCanvas number(double value) {
+        file.put(value, 0, DECIMALS);
+        put(' ');
         return this;
+    }
+
+    private PdfCanvas pair(double x, double y) {
+        return number(x).number(y);
     }
 
     /** From points of 1/72 inch to millimetres. */
@@ -155,10 +157,10 @@ public final class PdfCanvas extends Canvas {
             return this;
         }
         state = new State(Optional.of(stroke), state.ink);
-        colour(stroke.ink(), "RG").numbers(stroke.width()).op("w");
+        colour(stroke.ink(), "RG").number(stroke.width()).op("w");
         op(stroke.dash().isEmpty() ? "1 J 1 j" : "0 J 1 j");
         put('[');
-        stroke.dash().forEach(this::numbers);
+        stroke.dash().forEach(this::number);
         return op("] 0 d");
     }
 
@@ -176,17 +178,17 @@ public final class PdfCanvas extends Canvas {
     }
 
     private PdfCanvas colour(Ink ink, String operator) {
-        return numbers(ink.red(), ink.green(), ink.blue()).op(operator);
+        return number(ink.red()).number(ink.green()).number(ink.blue()).op(operator);
     }
 
     @Override
     public Canvas from(double x, double y) {
-        return numbers(x, y).op("m");
+        return pair(x, y).op("m");
     }
 
     @Override
     public Canvas to(double x, double y) {
-        return numbers(x, y).op("l");
+        return pair(x, y).op("l");
     }
 
     @Override
@@ -197,7 +199,9 @@ public final class PdfCanvas extends Canvas {
         Point first = cubic.control1();
         Point second = cubic.control2();
         Point end = cubic.end();
-        return numbers(first.x(), first.y(), second.x(), second.y(), end.x(), end.y())
+        return pair(first.x(), first.y())
+                .pair(second.x(), second.y())
+                .pair(end.x(), end.y())
                 .op("c");
     }
 
@@ -208,7 +212,7 @@ public final class PdfCanvas extends Canvas {
 
     @Override
     public Canvas box(double x, double y, double width, double height) {
-        return numbers(x, y, width, height).op("re");
+        return pair(x, y).pair(width, height).op("re");
     }
 
     @Override
@@ -245,10 +249,10 @@ public final class PdfCanvas extends Canvas {
         file.put("BT/");
         file.put(Lettering.name(letters.face()));
         put(' ');
-        numbers(letters.size()).op("Tf").numbers(x - shift, y).op("Td");
+        number(letters.size()).op("Tf").pair(x - shift, y).op("Td");
         put('<');
+        lettering.use(letters.face(), script.shown());
         for (int codePoint : script.shown()) {
-            lettering.use(letters.face(), codePoint);
             hex(letters.face().glyph(codePoint));
         }
         op("> Tj").op("ET");

@@ -39,6 +39,9 @@ public final class SvgCanvas extends Canvas {
     /** Each as it is written, for most are used often. */
     private final Map<Stroke, String> strokes = new HashMap<>();
 
+    private Stroke told = stroke;
+    private String toldAs = attributes(told);
+
     private final Map<String, Integer> identities = new HashMap<>();
     private String piece = "";
 
@@ -208,11 +211,18 @@ public final class SvgCanvas extends Canvas {
         return times == 1 ? plain : plain + "." + times;
     }
 
+    private static boolean safe(int c) {
+        return c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '-' || c == '_';
+    }
+
     /** Letters, digits, hyphens and underscores as they are; everything else by its number. */
     private static String safe(String name) {
+        if (name.chars().allMatch(SvgCanvas::safe)) {
+            return name;
+        }
         StringBuilder safe = new StringBuilder();
         name.codePoints().forEach(c -> {
-            if (c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '-' || c == '_') {
+            if (safe(c)) {
                 safe.appendCodePoint(c);
             } else {
                 safe.append(".x").append(Integer.toHexString(c));
@@ -364,7 +374,11 @@ public final class SvgCanvas extends Canvas {
 
     private void stroked() {
         endPath();
-        file.put(strokes.computeIfAbsent(stroke, SvgCanvas::attributes));
+        if (stroke != told) {
+            told = stroke;
+            toldAs = strokes.computeIfAbsent(stroke, SvgCanvas::attributes);
+        }
+        file.put(toldAs);
     }
 
     private static String attributes(Stroke stroke) {
