@@ -195,14 +195,9 @@ final class MovedPointCheck implements PlausibilityCheck {
     }
 
     private Finding corner(String size, double off, int end, boolean both) {
-        return new Finding(
-                code(),
-                off > STOP ? Severity.STOP : Severity.CAUTION,
-                List.of(size),
-                CheckedMeasure.CAP_LINE,
-                Quantity.LENGTH,
-                OptionalDouble.of(off),
-                Expected.atMost(0),
+        return found(
+                size,
+                off,
                 Text.of(
                                 both
                                         ? "both underarm corners of size {size} lie off the end of the cap line, where"
@@ -213,7 +208,6 @@ final class MovedPointCheck implements PlausibilityCheck {
                                                 : "the back underarm corner of size {size} lies off the end of the cap"
                                                         + " line, where those of the other sizes lie on it")
                         .with("size", size),
-                Text.of(Finding.PRACTICE),
                 Text.of("Put the corner back to where the cap line leads; then bicep and cap height of this size are"
                         + " judged as well."));
     }
@@ -281,14 +275,9 @@ final class MovedPointCheck implements PlausibilityCheck {
         double width = Math.abs(points.get(front ? 0 : points.size() - 1).x());
         double height = points.stream().mapToDouble(Point::y).max().orElse(1);
         double off = off(points, at);
-        return new Finding(
-                code(),
-                off > STOP ? Severity.STOP : Severity.CAUTION,
-                List.of(size),
-                CheckedMeasure.CAP_LINE,
-                Quantity.LENGTH,
-                OptionalDouble.of(off),
-                Expected.atMost(0),
+        return found(
+                size,
+                off,
                 Text.of(
                                 front
                                         ? "one point of the cap line of size {size} lies off the line through the"
@@ -300,8 +289,21 @@ final class MovedPointCheck implements PlausibilityCheck {
                         .with("size", size)
                         .with("across", percent(Math.abs(point.x()) / width))
                         .with("above", percent(point.y() / height)),
-                Text.of(Finding.PRACTICE),
                 Text.of("Put this point back on the line; all other points of the cap line may stay as they are."));
+    }
+
+    private Finding found(String size, double off, Text message, Text remedy) {
+        return new Finding(
+                code(),
+                off > STOP ? Severity.STOP : Severity.CAUTION,
+                List.of(size),
+                CheckedMeasure.CAP_LINE,
+                Quantity.LENGTH,
+                OptionalDouble.of(off),
+                Expected.atMost(0),
+                message,
+                Text.of(Finding.PRACTICE),
+                remedy);
     }
 
     private static String percent(double share) {
