@@ -6,6 +6,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -62,17 +66,8 @@ final class SizeTableController {
             summary = "Show a size table: values, increments, and where each comes from")
     @GetMapping(path = "/v1/size-tables/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<SizeTableAnswer> get(
-            @Parameter(description = "Id of the table.", example = "women-en-13402-3-bust") @PathVariable("id")
-                    String id,
-            @Parameter(
-                            description = "Unit of the answer.",
-                            example = "cm",
-                            schema =
-                                    @Schema(
-                                            allowableValues = {"mm", "cm", "in"},
-                                            defaultValue = "mm"))
-                    @RequestParam(name = "units", defaultValue = "mm")
-                    String units) {
+            @IdParameter @PathVariable("id") String id,
+            @UnitsParameter @RequestParam(name = "units", defaultValue = "mm") String units) {
         SizeTable table = SizeTables.find(id).orElseThrow(() -> new ProblemException(unknown(id)));
         return ResponseEntity.ok().cacheControl(CACHE).body(new TableWriter(unit(units)).table(table));
     }
@@ -83,22 +78,13 @@ final class SizeTableController {
             summary = "Show the figures for a bust girth, or whatever orders the table, at or between two sizes")
     @GetMapping(path = "/v1/size-tables/{id}/figures", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<SizeTableAnswer.Figures> figures(
-            @Parameter(description = "Id of the table.", example = "women-en-13402-3-bust") @PathVariable("id")
-                    String id,
+            @IdParameter @PathVariable("id") String id,
             @Parameter(
                             description = "Value of the dimension that orders the sizes, in the unit of the answer.",
                             example = "93")
                     @RequestParam("at")
                     String at,
-            @Parameter(
-                            description = "Unit of the answer.",
-                            example = "cm",
-                            schema =
-                                    @Schema(
-                                            allowableValues = {"mm", "cm", "in"},
-                                            defaultValue = "mm"))
-                    @RequestParam(name = "units", defaultValue = "mm")
-                    String units) {
+            @UnitsParameter @RequestParam(name = "units", defaultValue = "mm") String units) {
         SizeTable table = SizeTables.find(id).orElseThrow(() -> new ProblemException(unknown(id)));
         Unit unit = unit(units);
         BodyDimension key = table.info()
@@ -124,16 +110,7 @@ final class SizeTableController {
             summary = "Check a size table of your own and show its increments; nothing is kept")
     @PostMapping(path = "/v1/size-tables", produces = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<SizeTableAnswer> check(
-            HttpServletRequest request,
-            @Parameter(
-                            description = "Unit of the answer.",
-                            example = "cm",
-                            schema =
-                                    @Schema(
-                                            allowableValues = {"mm", "cm", "in"},
-                                            defaultValue = "mm"))
-                    @RequestParam(name = "units", defaultValue = "mm")
-                    String units)
+            HttpServletRequest request, @UnitsParameter @RequestParam(name = "units", defaultValue = "mm") String units)
             throws IOException {
         Unit unit = unit(units);
         FoundViolations found = new FoundViolations(unit);
@@ -157,4 +134,20 @@ final class SizeTableController {
     private static Unit unit(String units) {
         return Unit.find(units).orElseThrow(() -> WrongParameter.of("units", "must be one of mm, cm, in", units));
     }
+
+    @Target(ElementType.PARAMETER)
+    @Retention(RetentionPolicy.RUNTIME)
+    @Parameter(
+            description = "Unit of the answer.",
+            example = "cm",
+            schema =
+                    @Schema(
+                            allowableValues = {"mm", "cm", "in"},
+                            defaultValue = "mm"))
+    private @interface UnitsParameter {}
+
+    @Target(ElementType.PARAMETER)
+    @Retention(RetentionPolicy.RUNTIME)
+    @Parameter(description = "Id of the table.", example = "women-en-13402-3-bust")
+    private @interface IdParameter {}
 }
