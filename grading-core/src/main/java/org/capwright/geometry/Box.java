@@ -144,18 +144,31 @@ public record Box(double left, double bottom, double right, double top) {
      * @return true also where it only touches; a line parts the box from itself if all corners lie on one side of it
      */
     public boolean meets(Point from, Point to) {
-        if (Math.max(from.x(), to.x()) < left
-                || Math.min(from.x(), to.x()) > right
-                || Math.max(from.y(), to.y()) < bottom
-                || Math.min(from.y(), to.y()) > top) {
+        return meets(from.x(), from.y(), to.x(), to.y());
+    }
+
+    /**
+     * Whether a straight piece of line comes into the box.
+     *
+     * @param fromX one end, mm to the right
+     * @param fromY one end, mm up
+     * @param toX the other end, mm to the right
+     * @param toY the other end, mm up
+     * @return true also where it only touches; a line parts the box from itself if all corners lie on one side of it
+     */
+    public boolean meets(double fromX, double fromY, double toX, double toY) {
+        if (Math.max(fromX, toX) < left
+                || Math.min(fromX, toX) > right
+                || Math.max(fromY, toY) < bottom
+                || Math.min(fromY, toY) > top) {
             return false;
         }
-        double dx = to.x() - from.x();
-        double dy = to.y() - from.y();
-        double lowerLeft = dx * (bottom - from.y()) - dy * (left - from.x());
-        double lowerRight = dx * (bottom - from.y()) - dy * (right - from.x());
-        double upperLeft = dx * (top - from.y()) - dy * (left - from.x());
-        double upperRight = dx * (top - from.y()) - dy * (right - from.x());
+        double dx = toX - fromX;
+        double dy = toY - fromY;
+        double lowerLeft = dx * (bottom - fromY) - dy * (left - fromX);
+        double lowerRight = dx * (bottom - fromY) - dy * (right - fromX);
+        double upperLeft = dx * (top - fromY) - dy * (left - fromX);
+        double upperRight = dx * (top - fromY) - dy * (right - fromX);
         return Math.min(Math.min(lowerLeft, lowerRight), Math.min(upperLeft, upperRight)) <= 0
                 && Math.max(Math.max(lowerLeft, lowerRight), Math.max(upperLeft, upperRight)) >= 0;
     }

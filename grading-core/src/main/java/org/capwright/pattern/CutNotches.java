@@ -47,12 +47,11 @@ final class CutNotches {
                 continue;
             }
             for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
-                Point from = cut.start(i);
-                Point to = cut.end(i);
-                if (Math.min(from.x(), to.x()) <= at.x()
-                        && Math.max(from.x(), to.x()) >= at.x()
-                        && from.x() != to.x()) {
-                    double y = from.y() + (to.y() - from.y()) * (at.x() - from.x()) / (to.x() - from.x());
+                double fromX = cut.startX(i);
+                double toX = cut.endX(i);
+                if (Math.min(fromX, toX) <= at.x() && Math.max(fromX, toX) >= at.x() && fromX != toX) {
+                    double fromY = cut.startY(i);
+                    double y = fromY + (cut.endY(i) - fromY) * (at.x() - fromX) / (toX - fromX);
                     lowest = y <= at.y() + 1e-9 ? Math.max(lowest, y) : lowest;
                 }
             }
@@ -68,14 +67,13 @@ final class CutNotches {
             if (cut.isBeside(stretch, at, outward)) {
                 continue;
             }
-            double besideLast = at.beside(outward, cut.start(cut.from(stretch)));
+            double besideLast = cut.startBeside(cut.from(stretch), at, outward);
             for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
-                double beside = at.beside(outward, cut.end(i));
+                double beside = cut.endBeside(i, at, outward);
                 if (Math.min(besideLast, beside) <= NEAR
                         && Math.max(besideLast, beside) >= -NEAR
                         && Math.abs(besideLast - beside) > NEAR) {
-                    double share = Math.max(0, Math.min(1, besideLast / (besideLast - beside)));
-                    Point hit = cut.start(i).towards(cut.end(i), share);
+                    Point hit = cut.at(i, Math.max(0, Math.min(1, besideLast / (besideLast - beside))));
                     double away = at.ahead(outward, hit);
                     if (away >= -NEAR && away < nearest) {
                         nearest = away;

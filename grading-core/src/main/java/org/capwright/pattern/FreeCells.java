@@ -3,7 +3,7 @@ package org.capwright.pattern;
 import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
-import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * A grid over a piece that knows which cells lie inside its net line and clear of every line drawn in it.
@@ -57,18 +57,15 @@ final class FreeCells {
      * @param drawn open lines drawn inside
      * @param clearance least distance of a free cell from every line along x and y, mm
      */
-    static FreeCells of(Ring net, List<List<Point>> drawn, double clearance) {
+    static FreeCells of(Ring net, List<Points> drawn, double clearance) {
         FreeCells free = new FreeCells(net.box(), clearance);
-        free.takeOutside(net.points());
-        Point last = net.start(0);
+        free.takeOutside(net);
         for (int i = 0; i < net.points().size(); i++) {
-            Point next = net.end(i);
-            free.take(last, next);
-            last = next;
+            free.take(net.startX(i), net.startY(i), net.endX(i), net.endY(i));
         }
-        for (List<Point> line : drawn) {
+        for (Points line : drawn) {
             for (int i = 1; i < line.size(); i++) {
-                free.take(line.get(i - 1), line.get(i));
+                free.take(line.x(i - 1), line.y(i - 1), line.x(i), line.y(i));
             }
         }
         free.findRectangles();
@@ -76,22 +73,21 @@ final class FreeCells {
     }
 
     /** Takes the cells whose middle lies outside: to the right of an even number of crossings of the net line with the middle of their row. Each crossing turns over all cells to its right. */
-    private void takeOutside(List<Point> net) {
+    private void takeOutside(Ring net) {
         Arrays.fill(taken, ALL);
-        Point last = net.get(net.size() - 1);
-        int above = rowsBelow(last.y());
-        for (int i = 0; i < net.size(); i++) {
-            Point point = net.get(i);
-            double y = point.y();
+        int above = rowsBelow(net.startY(0));
+        for (int i = 0; i < net.points().size(); i++) {
+            double y = net.endY(i);
             if (above < CELLS && middle(above) < y || above > 0 && y <= middle(above - 1)) {
                 int next = rowsBelow(y);
+                double lastX = net.startX(i);
+                double lastY = net.startY(i);
                 for (int row = Math.min(above, next); row < Math.max(above, next); row++) {
-                    double at = last.x() + (point.x() - last.x()) * (middle(row) - last.y()) / (y - last.y());
+                    double at = lastX + (net.endX(i) - lastX) * (middle(row) - lastY) / (y - lastY);
                     taken[row] ^= ALL << columnsUpTo(at);
                 }
                 above = next;
             }
-            last = point;
         }
         for (int row = 0; row < CELLS; row++) {
             taken[row] &= ALL;
@@ -127,20 +123,22 @@ final class FreeCells {
     }
 
     /** Takes the cells near a straight line, row by row. Most lines are chords of a curve, far shorter than a cell: where one stays as clear of other cells as the one before, nothing is new. */
-    private void take(Point from, Point to) {
-        if (isClear(from) && isClear(to)) {
+    private void take(double fromX, double fromY, double toX, double toY) {
+        if (isClear(fromX, fromY) && isClear(toX, toY)) {
             return;
         }
-        boolean up = from.y() <= to.y();
-        Point low = up ? from : to;
-        Point high = up ? to : from;
-        int first = cell((low.y() - clearance - bottom) / height);
-        int last = cell((high.y() + clearance - bottom) / height);
+        boolean up = fromY <= toY;
+        double lowX = up ? fromX : toX;
+        double low = up ? fromY : toY;
+        double highX = up ? toX : fromX;
+        double high = up ? toY : fromY;
+        int first = cell((low - clearance - bottom) / height);
+        int last = cell((high + clearance - bottom) / height);
         for (int row = first; row <= last; row++) {
-            double fromY = Math.min(high.y(), Math.max(low.y(), bottom + row * height - clearance));
-            double toY = Math.max(low.y(), Math.min(high.y(), bottom + (row + 1) * height + clearance));
-            double a = xAt(low, high, fromY, low.x());
-            double b = xAt(low, high, toY, high.x());
+            double enters = Math.min(high, Math.max(low, bottom + row * height - clearance));
+            double leaves = Math.max(low, Math.min(high, bottom + (row + 1) * height + clearance));
+            double a = low == high ? lowX : lowX + (highX - lowX) * (enters - low) / (high - low);
+            double b = low == high ? highX : lowX + (highX - lowX) * (leaves - low) / (high - low);
             int start = cell((Math.min(a, b) - clearance - left) / width);
             int end = cell((Math.max(a, b) + clearance - left) / width);
             taken[row] |= ALL >>> CELLS - 1 - end & ALL << start;
@@ -153,13 +151,8 @@ final class FreeCells {
         }
     }
 
-    private boolean isClear(Point point) {
-        return point.x() > clearLeft && point.x() < clearRight && point.y() > clearBottom && point.y() < clearTop;
-    }
-
-    private static double xAt(Point low, Point high, double y, double level) {
-        double rise = high.y() - low.y();
-        return rise == 0 ? level : low.x() + (high.x() - low.x()) * (y - low.y()) / rise;
+    private boolean isClear(double x, double y) {
+        return x > clearLeft && x < clearRight && y > clearBottom && y < clearTop;
     }
 
     private int cell(double place) {

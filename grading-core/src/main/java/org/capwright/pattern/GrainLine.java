@@ -5,6 +5,7 @@ import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /** Places the grain line: parallel to the fold, a little way into the piece, clear of its edges. */
 final class GrainLine {
@@ -54,11 +55,11 @@ final class GrainLine {
                 continue;
             }
             for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                Point from = net.start(i);
-                Point to = net.end(i);
-                if ((from.x() <= x) != (to.x() <= x)) {
+                double from = net.startX(i);
+                double to = net.endX(i);
+                if ((from <= x) != (to <= x)) {
                     heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
-                    heights[count++] = heightAt(x, from, to);
+                    heights[count++] = net.startY(i) + (net.endY(i) - net.startY(i)) * (x - from) / (to - from);
                 }
             }
         }
@@ -67,16 +68,17 @@ final class GrainLine {
     }
 
     /** The part of a grain line that no corner of the piece comes near, as those of interfacing that is cut away do. */
-    private static double[] clearOfCorners(List<Point> net, double x, double from, double to) {
+    private static double[] clearOfCorners(Points net, double x, double from, double to) {
         double middle = (from + to) / 2;
         double bottom = from;
         double top = to;
-        for (Point corner : net) {
-            if (Math.abs(corner.x() - x) < CLEAR) {
-                if (corner.y() > middle) {
-                    top = Math.min(top, corner.y() - CLEAR);
+        for (int i = 0; i < net.size(); i++) {
+            if (Math.abs(net.x(i) - x) < CLEAR) {
+                double y = net.y(i);
+                if (y > middle) {
+                    top = Math.min(top, y - CLEAR);
                 } else {
-                    bottom = Math.max(bottom, corner.y() + CLEAR);
+                    bottom = Math.max(bottom, y + CLEAR);
                 }
             }
         }
@@ -98,9 +100,5 @@ final class GrainLine {
             }
         }
         return end;
-    }
-
-    private static double heightAt(double x, Point from, Point to) {
-        return from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x());
     }
 }

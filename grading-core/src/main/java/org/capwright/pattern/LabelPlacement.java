@@ -6,6 +6,7 @@ import org.capwright.geometry.Box;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * Finds the place where the words on a piece can be largest: inside the net line and off every line drawn in the piece. The lines are set as they are or broken further. Where not even
@@ -41,15 +42,15 @@ final class LabelPlacement {
     private record Choice(List<String> lines, Box place, double lineHeight) {}
 
     /** Looks where words have room within a net line, off the lines drawn there. */
-    static FreeCells free(Ring net, List<List<Point>> lines) {
+    static FreeCells free(Ring net, List<Points> lines) {
         return FreeCells.of(net, lines, CLEARANCE);
     }
 
     /** A mark as points: as good as itself for words that keep clear of it. */
-    static List<Point> points(Curve mark) {
+    static Points points(Curve mark) {
         List<Cubic> segments = mark.segments();
         return segments.size() == 1 && segments.get(0).isStraight()
-                ? List.of(mark.start(), mark.end())
+                ? Points.of(mark.start(), mark.end())
                 : mark.flattened(FLATTENING);
     }
 
@@ -86,9 +87,9 @@ final class LabelPlacement {
         if (inside.net().meets(clear) || !inside.net().contains(block.middle())) {
             return false;
         }
-        for (List<Point> line : inside.lines()) {
+        for (Points line : inside.lines()) {
             for (int i = 1; i < line.size(); i++) {
-                if (clear.meets(line.get(i - 1), line.get(i))) {
+                if (clear.meets(line.x(i - 1), line.y(i - 1), line.x(i), line.y(i))) {
                     return false;
                 }
             }

@@ -92,14 +92,14 @@ final class PieceFinish {
             if (net.isBeside(stretch, from, way)) {
                 continue;
             }
-            double besideLast = from.beside(way, net.start(net.from(stretch)));
+            double besideLast = net.startBeside(net.from(stretch), from, way);
             for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double beside = from.beside(way, net.end(i));
+                double beside = net.endBeside(i, from, way);
                 if (Math.abs(beside) <= NEAR) {
                     return List.of(); // through a point: not certain
                 }
                 if ((besideLast < 0) != (beside < 0)) {
-                    Point at = net.start(i).towards(net.end(i), besideLast / (besideLast - beside));
+                    Point at = net.at(i, besideLast / (besideLast - beside));
                     double along = way.dot(at.minus(from));
                     if (along >= -NEAR && along <= length + NEAR) {
                         met.add(at);
@@ -147,13 +147,13 @@ final class PieceFinish {
             if (net.isBeside(stretch, from, way)) {
                 continue;
             }
-            double besideLast = from.beside(way, net.start(net.from(stretch)));
+            double besideLast = net.startBeside(net.from(stretch), from, way);
             for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double besideNext = from.beside(way, net.end(i));
+                double besideNext = net.endBeside(i, from, way);
                 if (Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR) {
                     double steep = besideNext - besideLast;
-                    double alongLast = from.ahead(way, net.start(i));
-                    double alongNext = from.ahead(way, net.end(i));
+                    double alongLast = from.ahead(way, net.at(i, 0));
+                    double alongNext = from.ahead(way, net.at(i, 1));
                     double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
                     double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
                     double first = alongLast + one * (alongNext - alongLast);

@@ -20,7 +20,7 @@ final class PieceInside {
     private final Ring net;
     private final List<MarkLine> marks;
     private final Box box;
-    private @Nullable List<List<Point>> lines;
+    private @Nullable List<Points> lines;
     private @Nullable FreeCells free;
 
     private PieceInside(PieceDraft draft, Ring net, List<MarkLine> marks) {
@@ -72,8 +72,8 @@ final class PieceInside {
     }
 
     /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. As points. */
-    List<List<Point>> lines() {
-        List<List<Point>> known = lines;
+    List<Points> lines() {
+        List<Points> known = lines;
         if (known == null) {
             known = drawn();
             lines = known;
@@ -81,8 +81,8 @@ final class PieceInside {
         return known;
     }
 
-    private List<List<Point>> drawn() {
-        List<List<Point>> drawn = new ArrayList<>(marks.size() + 2);
+    private List<Points> drawn() {
+        List<Points> drawn = new ArrayList<>(marks.size() + 2);
         for (MarkLine mark : marks) {
             drawn.add(LabelPlacement.points(mark.line()));
             if (mark.kind() == MarkKind.HALF) {
@@ -92,7 +92,7 @@ final class PieceInside {
         if (draft.kind().isStrip()) {
             for (NotchPlace place : draft.notches()) {
                 Notch notch = place.on(draft.edge(place.edge()));
-                drawn.add(List.of(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
+                drawn.add(Points.of(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
             }
         }
         return drawn;

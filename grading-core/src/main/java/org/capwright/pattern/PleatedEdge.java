@@ -248,11 +248,11 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             if (net.isBeside(stretch, from, way)) {
                 continue;
             }
-            double sideOfLast = from.beside(way, net.start(net.from(stretch)));
+            double sideOfLast = net.startBeside(net.from(stretch), from, way);
             for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double sideOfPoint = from.beside(way, net.end(i));
+                double sideOfPoint = net.endBeside(i, from, way);
                 if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
-                    Point at = net.start(i).towards(net.end(i), sideOfLast / (sideOfLast - sideOfPoint));
+                    Point at = net.at(i, sideOfLast / (sideOfLast - sideOfPoint));
                     double along = at.minus(from).dot(way) / way.dot(way);
                     if (along * way.norm() > AT_START) {
                         crossings++;

@@ -51,11 +51,17 @@ final class Ring {
 
     /** The box about the line. */
     Box box() {
-        Box box = Box.EMPTY;
-        for (int i = 0; i < boxes.length; i += 4) {
-            box = box.including(new Box(boxes[i], boxes[i + 1], boxes[i + 2], boxes[i + 3]));
+        double left = boxes[0];
+        double bottom = boxes[1];
+        double right = boxes[2];
+        double top = boxes[3];
+        for (int i = 4; i < boxes.length; i += 4) {
+            left = Math.min(left, boxes[i]);
+            bottom = Math.min(bottom, boxes[i + 1]);
+            right = Math.max(right, boxes[i + 2]);
+            top = Math.max(top, boxes[i + 3]);
         }
-        return box;
+        return new Box(left, bottom, right, top);
     }
 
     /** How many stretches there are. */
@@ -74,10 +80,6 @@ final class Ring {
     }
 
     /** Where a chord begins. */
-    Point start(int chord) {
-        return new Point(startX(chord), startY(chord));
-    }
-
     double startX(int chord) {
         return points.x(chord == 0 ? points.size() - 1 : chord - 1);
     }
@@ -87,16 +89,29 @@ final class Ring {
     }
 
     /** Where a chord ends. */
-    Point end(int chord) {
-        return new Point(endX(chord), endY(chord));
-    }
-
     double endX(int chord) {
         return points.x(chord);
     }
 
     double endY(int chord) {
         return points.y(chord);
+    }
+
+    /** A point of a chord, at a share of the way from its start. */
+    Point at(int chord, double share) {
+        double x = startX(chord);
+        double y = startY(chord);
+        return new Point(x + (endX(chord) - x) * share, y + (endY(chord) - y) * share);
+    }
+
+    /** How far the start of a chord lies to the left of a straight line, times the length of the line's vector. */
+    double startBeside(int chord, Point on, Point way) {
+        return way.x() * (startY(chord) - on.y()) - way.y() * (startX(chord) - on.x());
+    }
+
+    /** How far the end of a chord lies to the left of a straight line, times the length of the line's vector. */
+    double endBeside(int chord, Point on, Point way) {
+        return way.x() * (endY(chord) - on.y()) - way.y() * (endX(chord) - on.x());
     }
 
     /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm. */
@@ -158,7 +173,7 @@ final class Ring {
                     && boxes[4 * stretch + 1] <= box.top()
                     && boxes[4 * stretch + 3] >= box.bottom()) {
                 for (int i = from(stretch); i < to(stretch); i++) {
-                    if (box.meets(start(i), end(i))) {
+                    if (box.meets(startX(i), startY(i), endX(i), endY(i))) {
                         return true;
                     }
                 }

@@ -143,6 +143,9 @@ public sealed interface Text permits Text.Sentence, Text.Name, Text.Figures, Tex
 
         @Override
         public Text with(String part, Text words) {
+            if (parts.isEmpty()) {
+                return new Sentence(english, Map.of(part, words));
+            }
             Map<String, Text> more = new LinkedHashMap<>(parts);
             more.put(part, words);
             return new Sentence(english, Map.copyOf(more));
