@@ -2,7 +2,6 @@ package org.capwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +15,7 @@ public final class Curve {
     private final List<Cubic> segments;
 
     /** Measures the curve, or takes over what is known of the one that it was made of: the same whenever it is asked. */
-    private final Supplier<ArcLengths> measuring;
+    private final Measuring measuring;
 
     /** Known once it was asked for. Threads may ask at once, with the same result; what has only final fields is seen whole by all of them. */
     private @Nullable ArcLengths lengths;
@@ -29,10 +28,10 @@ public final class Curve {
 
     private Curve(List<Cubic> segments) {
         this.segments = segments;
-        this.measuring = () -> ArcLengths.of(segments);
+        this.measuring = new Measuring.Each(segments);
     }
 
-    private Curve(List<Cubic> segments, Supplier<ArcLengths> measuring) {
+    private Curve(List<Cubic> segments, Measuring measuring) {
         this.segments = segments;
         this.measuring = measuring;
     }
@@ -119,10 +118,10 @@ public final class Curve {
         return lengths().total();
     }
 
-    private ArcLengths lengths() {
+    ArcLengths lengths() {
         ArcLengths known = lengths;
         if (known == null) {
-            known = measuring.get();
+            known = measuring.lengths();
             lengths = known;
         }
         return known;
@@ -209,7 +208,7 @@ public final class Curve {
             Cubic piece = segments.get(i).part(i == first.segment ? first.t : 0, i == last.segment ? last.t : 1);
             kept[i - low] = i == low ? piece : startingAt(kept[i - low - 1].end(), piece);
         }
-        return new Curve(List.of(kept), () -> lengths().part(low, high, from, to));
+        return new Curve(List.of(kept), new Measuring.Part(this, low, high, from, to));
     }
 
     private static Cubic startingAt(Point start, Cubic piece) {
@@ -343,7 +342,7 @@ public final class Curve {
         for (int i = 0; i < count; i++) {
             back[i] = segments.get(count - 1 - i).reversed();
         }
-        return new Curve(List.of(back), () -> lengths().reversed());
+        return new Curve(List.of(back), new Measuring.Reversed(this));
     }
 
     /**
@@ -356,7 +355,7 @@ public final class Curve {
         for (int i = 0; i < images.length; i++) {
             images[i] = segments.get(i).mirrored();
         }
-        return new Curve(List.of(images), this::lengths);
+        return new Curve(List.of(images), new Measuring.Same(this));
     }
 
     /**
@@ -370,7 +369,7 @@ public final class Curve {
         for (int i = 0; i < moved.length; i++) {
             moved[i] = segments.get(i).translated(offset);
         }
-        return new Curve(List.of(moved), this::lengths);
+        return new Curve(List.of(moved), new Measuring.Same(this));
     }
 
     /**
@@ -390,7 +389,7 @@ public final class Curve {
         for (int i = count; i < all.length; i++) {
             all[i] = next.segments.get(i - count);
         }
-        return new Curve(List.of(all), () -> lengths().joinedTo(next.lengths()));
+        return new Curve(List.of(all), new Measuring.Joined(this, next));
     }
 
     /**

@@ -43,7 +43,7 @@ final class CutNotches {
     private static Point below(Point at, Ring cut) {
         double lowest = Double.NEGATIVE_INFINITY;
         for (int stretch = 0; stretch < cut.stretches(); stretch++) {
-            if (cut.isBeside(stretch, at, UP)) {
+            if (!cut.isBetween(stretch, at.x(), at.x())) {
                 continue;
             }
             for (int i = cut.from(stretch); i < cut.to(stretch); i++) {

@@ -5,7 +5,6 @@ import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.geometry.Points;
 
 /** Places the grain line: parallel to the fold, a little way into the piece, clear of its edges. */
 final class GrainLine {
@@ -21,8 +20,6 @@ final class GrainLine {
 
     /** Share of its length that a grain line keeps, whatever it crosses. */
     private static final double LEAST = 0.3;
-
-    private static final Point UP = new Point(0, 1);
 
     private GrainLine() {}
 
@@ -40,7 +37,7 @@ final class GrainLine {
             }
         }
         double inset = INSET * (top - bottom);
-        double[] clear = clearOfCorners(net.points(), x, bottom + inset, top - inset);
+        double[] clear = clearOfCorners(net, x, bottom + inset, top - inset);
         double end = belowPleats(x, clear[0], clear[1], marks);
         return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, clear[0]), new Point(x, end)));
     }
@@ -49,9 +46,8 @@ final class GrainLine {
     private static double[] crossings(Ring net, double x) {
         double[] heights = new double[4];
         int count = 0;
-        Point foot = new Point(x, 0);
         for (int stretch = 0; stretch < net.stretches(); stretch++) {
-            if (net.isBeside(stretch, foot, UP)) {
+            if (!net.isBetween(stretch, x, x)) {
                 continue;
             }
             for (int i = net.from(stretch); i < net.to(stretch); i++) {
@@ -68,17 +64,19 @@ final class GrainLine {
     }
 
     /** The part of a grain line that no corner of the piece comes near, as those of interfacing that is cut away do. */
-    private static double[] clearOfCorners(Points net, double x, double from, double to) {
+    private static double[] clearOfCorners(Ring net, double x, double from, double to) {
         double middle = (from + to) / 2;
         double bottom = from;
         double top = to;
-        for (int i = 0; i < net.size(); i++) {
-            if (Math.abs(net.x(i) - x) < CLEAR) {
-                double y = net.y(i);
-                if (y > middle) {
-                    top = Math.min(top, y - CLEAR);
-                } else {
-                    bottom = Math.max(bottom, y + CLEAR);
+        for (int stretch = 0; stretch < net.stretches(); stretch++) {
+            if (!net.isBetween(stretch, x - CLEAR, x + CLEAR)) {
+                continue;
+            }
+            for (int i = net.from(stretch); i < net.to(stretch); i++) {
+                double y = net.endY(i);
+                if (Math.abs(net.endX(i) - x) < CLEAR) {
+                    top = y > middle ? Math.min(top, y - CLEAR) : top;
+                    bottom = y > middle ? bottom : Math.max(bottom, y + CLEAR);
                 }
             }
         }

@@ -110,8 +110,7 @@ final class PieceInside {
 
     private boolean serves(PieceDraft other) {
         if (other.onFold() != draft.onFold()
-                || other.edges().size() != draft.edges().size()
-                || !other.marks().equals(draft.marks())) {
+                || other.edges().size() != draft.edges().size()) {
             return false;
         }
         for (int i = 0; i < draft.edges().size(); i++) {
@@ -119,6 +118,6 @@ final class PieceInside {
                 return false;
             }
         }
-        return true;
+        return other.marks().equals(draft.marks());
     }
 }

@@ -216,8 +216,10 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).kind() == MarkKind.PLEAT_FOLD) {
                 double share = Math.min(share(marks.get(i), net), share(marks.get(i + 1), net));
-                shortened.set(i, shortened(marks.get(i), share));
-                shortened.set(i + 1, shortened(marks.get(i + 1), share));
+                if (share < 1) {
+                    shortened.set(i, shortened(marks.get(i), share));
+                    shortened.set(i + 1, shortened(marks.get(i + 1), share));
+                }
             }
         }
         return shortened;

@@ -128,6 +128,11 @@ final class Ring {
         return least > aside || most < -aside;
     }
 
+    /** Whether some of a stretch may lie between two verticals, or on one of them. */
+    boolean isBetween(int stretch, double fromX, double toX) {
+        return boxes[4 * stretch + 2] >= fromX && boxes[4 * stretch] <= toX;
+    }
+
     /** Whether some of a stretch may come nearer to a point than a distance along x and y, mm. */
     private boolean isNear(int stretch, Point point, double within) {
         return point.x() >= boxes[4 * stretch] - within
