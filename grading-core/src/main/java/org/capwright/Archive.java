@@ -1,6 +1,5 @@
 package org.capwright;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -100,9 +99,7 @@ final class Archive {
     }
 
     private PackedFile file(String ending, FileFormat format) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 18);
-        pieces.write(format, bytes);
-        return PackedFile.of(name + ending, pieces.meaning(format), bytes.toByteArray());
+        return PackedFile.of(name + ending, pieces.meaning(format), pieces.bytes(format));
     }
 
     private List<PackedFile> graded() {

@@ -1,5 +1,6 @@
 package org.capwright;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -394,15 +395,26 @@ public final class Pieces {
      */
     public void write(FileFormat format, OutputStream out) throws IOException {
         switch (format) {
-            case SVG -> out.write(SvgExport.nest(patterns, alignment, printed));
-            case CSV ->
-                out.write(SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8));
             case PDF -> writePdf(out);
-            case HPGL -> out.write(HpglExport.plot(patterns, rollWidth()));
-            case DXF_NEST -> out.write(DxfExport.nest(patterns, alignment));
-            case DXF_BLOCKS -> out.write(DxfExport.blocks(patterns));
             case ZIP -> writeZip(out);
+            default -> out.write(bytes(format));
         }
+    }
+
+    /** One form, as bytes that nobody else has. */
+    byte[] bytes(FileFormat format) throws IOException {
+        return switch (format) {
+            case SVG -> SvgExport.nest(patterns, alignment, printed);
+            case CSV -> SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8);
+            case HPGL -> HpglExport.plot(patterns, rollWidth());
+            case DXF_NEST -> DxfExport.nest(patterns, alignment);
+            case DXF_BLOCKS -> DxfExport.blocks(patterns);
+            case PDF, ZIP -> {
+                ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 18);
+                write(format, bytes);
+                yield bytes.toByteArray();
+            }
+        };
     }
 
     /**

@@ -93,12 +93,19 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         return new Tiling(sheet, pageWidth, pageHeight, columns, rows, new boolean[rows * columns]);
     }
 
-    /** Marks the pages that have something on them; gives up as soon as these are as many as asked. */
+    /** Marks the pages that have something on them; gives up as soon as these are as many as asked. The largest sizes come first, which meet most pages. */
     private boolean markBelow(int most) {
+        int sizes = 0;
         for (Sheet.Placed placed : sheet.placed()) {
-            List<double[]> outlines = placed.block().outlines();
-            for (int i = 0; i < outlines.size(); i++) {
-                mark(outlines.get(i), placed.block().stretches().get(i), placed.at(), placed.bounds());
+            sizes = Math.max(sizes, placed.block().outlines().size());
+        }
+        for (int smaller = 1; smaller <= sizes; smaller++) {
+            for (Sheet.Placed placed : sheet.placed()) {
+                int i = placed.block().outlines().size() - smaller;
+                if (i >= 0) {
+                    Block block = placed.block();
+                    mark(block.outlines().get(i), block.stretches().get(i), placed.at(), placed.bounds());
+                }
             }
             if (count() >= most) {
                 return false;

@@ -72,6 +72,7 @@ final class JsonFormat implements SizeRunFormat {
             sizes.add(size(result, i, shown));
         }
         String base = run.baseSize().label();
+        SewingOrder sewing = SewingOrder.of(result.patterns());
         List<SizeRunAnswer.GradePointAnswer> points = GradePoints.of(run, order.alignment()).stream()
                 .map(point -> new SizeRunAnswer.GradePointAnswer(
                         point.part(),
@@ -89,10 +90,10 @@ final class JsonFormat implements SizeRunFormat {
                 table(result.specTable(), base, order.shownRounding(), shown),
                 points,
                 FindingAnswer.of(result.findings(), order.unit(), order.language()),
-                Workroom.of(result, shown),
+                Workroom.of(result.patterns(), sewing, shown),
                 result.materials().map(needs -> Buying.of(needs, shown)),
                 new SizeRunAnswer.PaperAnswer(format(order.paper()), result.pages()),
-                SewingOrder.of(result.patterns()).cautions());
+                sewing.cautions());
     }
 
     private static String format(Paper paper) {

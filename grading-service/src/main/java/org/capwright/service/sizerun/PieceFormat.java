@@ -48,11 +48,21 @@ record PieceFormat(MediaType contentType, FileFormat format) implements SizeRunF
         return out.toByteArray();
     }
 
-    /** Most files come at one go: these are taken once and not copied again. */
+    /** Most files come at one go, as bytes of which the engine keeps none: these are taken as they are. */
     private static final class File extends ByteArrayOutputStream {
 
         File() {
             super(0);
+        }
+
+        @Override
+        public synchronized void write(byte[] bytes, int from, int length) {
+            if (count == 0 && from == 0 && length == bytes.length) {
+                buf = bytes;
+                count = length;
+            } else {
+                super.write(bytes, from, length);
+            }
         }
 
         @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.capwright.pattern.Bulk;
 import org.capwright.pattern.CuttingList;
+import org.capwright.pattern.PatternSet;
 import org.capwright.pattern.SeamPair;
 import org.capwright.pattern.Seams;
 import org.capwright.pattern.SewingOrder;
@@ -13,8 +14,8 @@ final class Workroom {
 
     private Workroom() {}
 
-    static SizeRunAnswer.WorkroomAnswer of(SizeRunResult result, UnitFormat shown) {
-        List<SizeRunAnswer.CutRowAnswer> cuts = CuttingList.of(result.patterns()).rows().stream()
+    static SizeRunAnswer.WorkroomAnswer of(PatternSet patterns, SewingOrder sewing, UnitFormat shown) {
+        List<SizeRunAnswer.CutRowAnswer> cuts = CuttingList.of(patterns).rows().stream()
                 .map(row -> new SizeRunAnswer.CutRowAnswer(
                         row.size(),
                         row.piece().id(),
@@ -23,10 +24,9 @@ final class Workroom {
                         words(row.material().name()),
                         shown.area(row.area())))
                 .toList();
-        List<SizeRunAnswer.SeamAnswer> seams = Seams.walk(result.patterns()).stream()
-                .map(pair -> seam(pair, shown))
-                .toList();
-        List<SizeRunAnswer.BulkAnswer> bulk = Bulk.of(result.patterns()).stream()
+        List<SizeRunAnswer.SeamAnswer> seams =
+                Seams.walk(patterns).stream().map(pair -> seam(pair, shown)).toList();
+        List<SizeRunAnswer.BulkAnswer> bulk = Bulk.of(patterns).stream()
                 .map(layers -> new SizeRunAnswer.BulkAnswer(
                         layers.size(),
                         layers.main(),
@@ -34,8 +34,7 @@ final class Workroom {
                         layers.interfacing(),
                         layers.thickness().stream().mapToObj(shown::length).findFirst()))
                 .toList();
-        return new SizeRunAnswer.WorkroomAnswer(
-                cuts, seams, bulk, SewingOrder.of(result.patterns()).steps());
+        return new SizeRunAnswer.WorkroomAnswer(cuts, seams, bulk, sewing.steps());
     }
 
     private static SizeRunAnswer.SeamAnswer seam(SeamPair pair, UnitFormat shown) {
