@@ -100,11 +100,23 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         return new Point(x(t), y(t));
     }
 
-    double x(double t) {
+    /**
+     * How far to the right the segment lies at a parameter.
+     *
+     * @param t 0 at the start, 1 at the end
+     * @return mm
+     */
+    public double x(double t) {
         return t == 0 ? start.x() : t == 1 ? end.x() : at(t, start.x(), control1.x(), control2.x(), end.x());
     }
 
-    double y(double t) {
+    /**
+     * How far up the segment lies at a parameter.
+     *
+     * @param t 0 at the start, 1 at the end
+     * @return mm
+     */
+    public double y(double t) {
         return t == 0 ? start.y() : t == 1 ? end.y() : at(t, start.y(), control1.y(), control2.y(), end.y());
     }
 
@@ -120,7 +132,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
      * @return dB/dt
      */
     public Point derivativeAt(double t) {
-        return new Point(dx(t), dy(t));
+        return new Point(derivativeX(t), derivativeY(t));
     }
 
     /**
@@ -156,25 +168,6 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
             return (t > 0.5 ? second.times(-1) : second).unit();
         }
         return end.minus(start).unit();
-    }
-
-    /**
-     * The point square off the segment at a parameter.
-     *
-     * @param t 0 to 1
-     * @param distance millimetres to the right of travel; to the left below 0
-     * @return the point of the parallel
-     */
-    public Point offsetAt(double t, double distance) {
-        double dx = dx(t);
-        double dy = dy(t);
-        double speed = Math.sqrt(dx * dx + dy * dy);
-        if (!(speed > 1e-12)) {
-            Point at = pointAt(t);
-            Point tangent = tangentAt(t);
-            return new Point(at.x() + distance * tangent.y(), at.y() - distance * tangent.x());
-        }
-        return new Point(x(t) + distance * (dy / speed), y(t) - distance * (dx / speed));
     }
 
     /**
@@ -265,10 +258,16 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     private double speed(double t) {
-        return norm(dx(t), dy(t));
+        return norm(derivativeX(t), derivativeY(t));
     }
 
-    private double dx(double t) {
+    /**
+     * How fast the segment runs to the right at a parameter.
+     *
+     * @param t 0 to 1
+     * @return dx/dt
+     */
+    public double derivativeX(double t) {
         double u = 1 - t;
         return 3
                 * (u * u * (control1.x() - start.x())
@@ -276,7 +275,13 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
                         + t * t * (end.x() - control2.x()));
     }
 
-    private double dy(double t) {
+    /**
+     * How fast the segment runs up at a parameter.
+     *
+     * @param t 0 to 1
+     * @return dy/dt
+     */
+    public double derivativeY(double t) {
         double u = 1 - t;
         return 3
                 * (u * u * (control1.y() - start.y())

@@ -1,5 +1,6 @@
 package org.capwright.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,6 +17,9 @@ public final class Simplicity {
 
     /** Far above the rounding of a place on a curve, mm. */
     private static final double STEP = 1e-6;
+
+    /** Most lines have fewer chains. */
+    private static final int CHAINS = 48;
 
     private final Points points;
     private final int segments;
@@ -67,7 +71,7 @@ public final class Simplicity {
     }
 
     private boolean proved() {
-        int[] starts = new int[segments + 1];
+        int[] starts = new int[CHAINS];
         int chains = 0;
         int way = -1;
         for (int i = 0; i < segments; i++) {
@@ -78,6 +82,7 @@ public final class Simplicity {
             }
             int quadrant = (dx >= 0 ? 1 : 0) + (dy >= 0 ? 2 : 0);
             if (quadrant != way) {
+                starts = chains + 1 < starts.length ? starts : Arrays.copyOf(starts, 2 * starts.length);
                 starts[chains++] = i;
                 way = quadrant;
             }

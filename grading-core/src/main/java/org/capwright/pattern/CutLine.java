@@ -115,7 +115,7 @@ record CutLine(Points points, List<Integer> corners) {
 
     /** Whether the line encloses the parallels, but for what lies beyond the fold. What remained of them when it was joined is on it, unless it was untangled since. */
     private boolean encloses(List<SeamRun> runs, boolean onFold, boolean asJoined) {
-        Ring line = new Ring(points);
+        Ring line = null;
         for (int i = 0; i < runs.size(); i++) {
             SeamRun run = runs.get(i);
             SeamRun before = runs.get((i + runs.size() - 1) % runs.size());
@@ -123,8 +123,11 @@ record CutLine(Points points, List<Integer> corners) {
             for (int k = run.start; k <= run.end; k++) {
                 boolean remains = asJoined && k >= run.first && k <= run.last;
                 boolean beyondFold = onFold && run.parallels.x(k) <= 0;
-                if (!remains && !beyondFold && !encloses(line, run.parallels.get(k), before, after)) {
-                    return false;
+                if (!remains && !beyondFold) {
+                    line = line == null ? new Ring(points) : line;
+                    if (!encloses(line, run.parallels.get(k), before, after)) {
+                        return false;
+                    }
                 }
             }
         }

@@ -14,142 +14,185 @@ final class EdgeOffset {
 
     private static final int DEEPEST = 10;
 
-    /** What a chord may be off where it is tried: half way along, where it is mostly furthest, and at its quarters, mm. */
+    /** What a chord may be off where it is tried, mm. */
     private static final double TRIED = 0.8 * Piece.FLATTENING;
+
+    /** Told by the directions at its ends, a chord that is off by less or more than that by a twentieth is not tried. */
+    private static final double NEARLY = 0.05;
+
+    /** Between even ends a segment is run through faster at one than at the other by less than this, its direction turns by less than 8 degrees (cosine), and its derivative bows by less than this share. */
+    private static final double FASTER = 1.25;
+
+    private static final double STRAIGHT_ON = Math.cos(Math.toRadians(8));
+
+    private static final double EVEN = 0.05;
 
     /** A segment run through slower than this, in mm, says its direction by its tangent alone. */
     private static final double STILL = 1e-12;
 
     private final Trace line;
-    private final Cubic segment;
-    private final double allowance;
+    private double allowance;
 
-    /** The control points. */
-    private final double x0;
+    /** Coefficients of the segment that is followed: start + b t + c t² + d t³. */
+    private double bx;
 
-    private final double x1;
-    private final double x2;
-    private final double x3;
-    private final double y0;
-    private final double y1;
-    private final double y2;
-    private final double y3;
+    private double by;
+    private double cx;
+    private double cy;
+    private double dx;
+    private double dy;
 
-    /** Where the parallel was last asked for. */
-    private double x;
+    private Place from = new Place();
+    private Place to = new Place();
+    private final Place[] middles = new Place[DEEPEST];
 
-    private double y;
-
-    private EdgeOffset(Cubic segment, double allowance, Trace line) {
-        this.line = line;
-        this.segment = segment;
-        this.allowance = allowance;
-        this.x0 = segment.start().x();
-        this.x1 = segment.control1().x();
-        this.x2 = segment.control2().x();
-        this.x3 = segment.end().x();
-        this.y0 = segment.start().y();
-        this.y1 = segment.control1().y();
-        this.y2 = segment.control2().y();
-        this.y3 = segment.end().y();
+    /** A place of the parallel: its parameter, the unit tangent there, and how fast the seam line is run through. */
+    private static final class Place {
+        double t;
+        double x;
+        double y;
+        double wayX;
+        double wayY;
+        double speed;
     }
 
-    /** Begins the parallel of a smooth run of segments, of which a segment is the first. */
-    static void begin(Cubic first, double allowance, Trace line) {
-        line.add(allowance == 0 ? first.start() : first.offsetAt(0, allowance));
+    /** Parallels that are drawn into a trace, one behind the other. */
+    EdgeOffset(Trace line) {
+        this.line = line;
+    }
+
+    /** Begins a parallel at the start of a segment. */
+    void begin(Cubic segment, double distance) {
+        allowance = distance;
+        follow(segment);
+        stand(segment, from, 0);
+        line.add(from.x, from.y);
     }
 
     /** Goes on along a segment of a curve to its end. */
-    static void goOn(Curve curve, int number, double allowance, Trace line) {
+    void goOn(Curve curve, int number) {
         int before = number == 0 ? 0 : curve.flattenedEnd(number - 1, Piece.FLATTENING);
         int end = curve.flattenedEnd(number, Piece.FLATTENING);
+        Cubic segment = curve.segments().get(number);
         if (allowance == 0) {
             Points flat = curve.flattened(Piece.FLATTENING);
             for (int i = before + 1; i <= end; i++) {
-                add(line, flat.x(i), flat.y(i));
+                add(flat.x(i), flat.y(i));
             }
             return;
         }
-        Cubic segment = curve.segments().get(number);
+        follow(segment);
         int spans = Math.max(1, end - before);
-        new EdgeOffset(segment, allowance, line).goOn(spans, spans == 1 && segment.isStraight());
-    }
-
-    private void goOn(int spans, boolean straight) {
-        if (straight) {
-            to(1);
-            add(line, x, y);
-            return;
-        }
-        to(0);
-        for (int i = 0; i < spans; i++) {
-            double low = (double) i / spans;
-            double high = (double) (i + 1) / spans;
-            double fromX = x;
-            double fromY = y;
-            to(high);
-            double toX = x;
-            double toY = y;
-            refine(low, fromX, fromY, high, toX, toY, 0);
-            add(line, toX, toY);
-            x = toX;
-            y = toY;
+        boolean straight = spans == 1 && segment.isStraight();
+        stand(segment, from, 0);
+        for (int i = 1; i <= spans; i++) {
+            stand(segment, to, (double) i / spans);
+            if (!straight) {
+                refine(segment, from, to, 0);
+            }
+            add(to.x, to.y);
+            Place reached = to;
+            to = from;
+            from = reached;
         }
     }
 
-    private void refine(double low, double fromX, double fromY, double high, double toX, double toY, int depth) {
-        if (depth == DEEPEST || within(low, fromX, fromY, high, toX, toY)) {
-            return;
+    private void follow(Cubic segment) {
+        bx = 3 * (segment.control1().x() - segment.start().x());
+        by = 3 * (segment.control1().y() - segment.start().y());
+        cx = 3 * (segment.control2().x() - segment.control1().x()) - bx;
+        cy = 3 * (segment.control2().y() - segment.control1().y()) - by;
+        dx = segment.end().x() - segment.start().x() - bx - cx;
+        dy = segment.end().y() - segment.start().y() - by - cy;
+    }
+
+    /** Adds the points that are needed between two places. */
+    private void refine(Cubic segment, Place low, Place high, int depth) {
+        if (depth < DEEPEST && !isWithin(segment, low, high)) {
+            Place middle = middles[depth];
+            if (middle == null) {
+                middle = new Place();
+                middles[depth] = middle;
+            }
+            stand(segment, middle, (low.t + high.t) / 2);
+            refine(segment, low, middle, depth + 1);
+            add(middle.x, middle.y);
+            refine(segment, middle, high, depth + 1);
         }
-        double middle = (low + high) / 2;
-        to(middle);
-        double betweenX = x;
-        double betweenY = y;
-        refine(low, fromX, fromY, middle, betweenX, betweenY, depth + 1);
-        add(line, betweenX, betweenY);
-        refine(middle, betweenX, betweenY, high, toX, toY, depth + 1);
     }
 
-    private boolean within(double low, double fromX, double fromY, double high, double toX, double toY) {
-        double dx = toX - fromX;
-        double dy = toY - fromY;
-        double limit = TRIED * Math.sqrt(dx * dx + dy * dy);
-        double step = high - low;
-        return beside(low + step * 0.5, fromX, fromY, dx, dy) <= limit
-                && beside(low + step * 0.25, fromX, fromY, dx, dy) <= limit
-                && beside(low + step * 0.75, fromX, fromY, dx, dy) <= limit;
-    }
-
-    /** How far the parallel lies beside a chord, times the length of the chord. */
-    private double beside(double t, double fromX, double fromY, double dx, double dy) {
-        to(t);
-        return Math.abs(dx * (y - fromY) - dy * (x - fromX));
-    }
-
-    /** Goes to the place of the parallel square off the segment at a parameter. */
-    private void to(double t) {
-        double u = 1 - t;
-        double uu = u * u;
-        double ut = 2 * u * t;
-        double tt = t * t;
-        double dx = 3 * (uu * (x1 - x0) + ut * (x2 - x1) + tt * (x3 - x2));
-        double dy = 3 * (uu * (y1 - y0) + ut * (y2 - y1) + tt * (y3 - y2));
-        double speed = Math.sqrt(dx * dx + dy * dy);
-        if (!(speed > STILL) || t == 0 || t == 1) {
-            Point place = segment.offsetAt(t, allowance);
-            x = place.x();
-            y = place.y();
-            return;
+    private void stand(Cubic segment, Place place, double t) {
+        double wayX = segment.derivativeX(t);
+        double wayY = segment.derivativeY(t);
+        double speed = Math.sqrt(wayX * wayX + wayY * wayY);
+        if (!(speed > STILL)) {
+            Point tangent = segment.tangentAt(t);
+            wayX = tangent.x();
+            wayY = tangent.y();
+            speed = 1;
         }
-        double a = uu * u;
-        double b = 3 * u * u * t;
-        double c = 3 * u * t * t;
-        double d = tt * t;
-        x = a * x0 + b * x1 + c * x2 + d * x3 + allowance * (dy / speed);
-        y = a * y0 + b * y1 + c * y2 + d * y3 - allowance * (dx / speed);
+        place.t = t;
+        place.wayX = wayX / speed;
+        place.wayY = wayY / speed;
+        place.speed = speed;
+        place.x = segment.x(t) + allowance * place.wayY;
+        place.y = segment.y(t) - allowance * place.wayX;
     }
 
-    private static void add(Trace line, double x, double y) {
+    /** Whether a chord is near enough: told by the directions at its ends where that is certain, else tried. */
+    private boolean isWithin(Cubic segment, Place low, Place high) {
+        double x = high.x - low.x;
+        double y = high.y - low.y;
+        if (isEven(low, high)) {
+            double risen = x * low.wayY - y * low.wayX;
+            double fallen = y * high.wayX - x * high.wayY;
+            double most = Math.max(
+                    Math.abs(risen + fallen) / 8,
+                    Math.max(Math.abs(9 * risen + 3 * fallen), Math.abs(3 * risen + 9 * fallen)) / 64);
+            if (Math.abs(most - TRIED) > NEARLY * TRIED) {
+                return most < TRIED;
+            }
+        }
+        double limit = TRIED * Math.sqrt(x * x + y * y);
+        double aheadX = low.x - segment.start().x();
+        double aheadY = low.y - segment.start().y();
+        double step = high.t - low.t;
+        return beside(segment, x, y, aheadX, aheadY, low.t + step * 0.5) <= limit
+                && beside(segment, x, y, aheadX, aheadY, low.t + step * 0.25) <= limit
+                && beside(segment, x, y, aheadX, aheadY, low.t + step * 0.75) <= limit;
+    }
+
+    /**
+     * Whether a parallel bends so evenly and so little that it is, but for a small share of its height, the cubic over its chord that has its directions at both ends: that stands an eighth of both slopes above the middle, and
+     * nine and three parts of 64 above the quarters.
+     */
+    private boolean isEven(Place low, Place high) {
+        double step = high.t - low.t;
+        double slower = Math.min(low.speed, high.speed);
+        double bow = 0.75 * step * step; // of the derivative, whose own second derivative is 6 d
+        return Math.max(low.speed, high.speed) < FASTER * slower
+                && bow * bow * (dx * dx + dy * dy) < EVEN * EVEN * slower * slower
+                && low.wayX * high.wayX + low.wayY * high.wayY > STRAIGHT_ON
+                && (high.x - low.x) * low.wayX + (high.y - low.y) * low.wayY > 0;
+    }
+
+    /** How far the parallel lies beside a chord at a parameter, times the length of the chord; that is given by its vector, and by where it begins as seen from the start of the segment. */
+    private double beside(Cubic segment, double chordX, double chordY, double aheadX, double aheadY, double t) {
+        double onX = t * (bx + t * (cx + t * dx)) - aheadX;
+        double onY = t * (by + t * (cy + t * dy)) - aheadY;
+        double wayX = bx + t * (2 * cx + 3 * t * dx);
+        double wayY = by + t * (2 * cy + 3 * t * dy);
+        double speed = Math.sqrt(wayX * wayX + wayY * wayY);
+        if (!(speed > STILL)) {
+            Point tangent = segment.tangentAt(t);
+            wayX = tangent.x();
+            wayY = tangent.y();
+            speed = 1;
+        }
+        return Math.abs(chordX * onY - chordY * onX - allowance * (chordX * wayX + chordY * wayY) / speed);
+    }
+
+    private void add(double x, double y) {
         int last = line.size() - 1;
         if (x != line.x(last) || y != line.y(last)) {
             line.add(x, y);

@@ -45,6 +45,7 @@ final class SeamRun {
     /** The smooth parts of seam lines in order, their parallels added to a trace. */
     static List<SeamRun> of(List<PieceEdge> edges, Trace parallels) {
         List<SeamRun> runs = new ArrayList<>(4 * edges.size());
+        EdgeOffset offset = new EdgeOffset(parallels);
         for (PieceEdge edge : edges) {
             List<Cubic> segments = edge.curve().segments();
             SeamRun run = null;
@@ -55,19 +56,19 @@ final class SeamRun {
                         run = new SeamRun(edge, parallels);
                         runs.add(run);
                     }
-                    run.add(i, segment);
+                    run.add(i, segment, offset);
                 }
             }
         }
         return runs;
     }
 
-    private void add(int number, Cubic segment) {
+    private void add(int number, Cubic segment, EdgeOffset offset) {
         if (!fold) {
             if (seam.isEmpty()) {
-                EdgeOffset.begin(segment, allowance, parallels);
+                offset.begin(segment, allowance);
             }
-            EdgeOffset.goOn(edge.curve(), number, allowance, parallels);
+            offset.goOn(edge.curve(), number);
         }
         seam.add(segment);
         end = parallels.size() - 1;
