@@ -50,6 +50,11 @@ final class Chain {
         segments.set(last, new Cubic(segment.start(), segment.control1(), segment.control2(), end));
     }
 
+    /** What has been put together so far. */
+    List<Cubic> segments() {
+        return segments;
+    }
+
     Curve curve() {
         return Curve.of(segments);
     }

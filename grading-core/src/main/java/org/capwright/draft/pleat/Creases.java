@@ -29,6 +29,17 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
         return new Creases(fold, first, last, firstWay, into, lastWay);
     }
 
+    /** The mirror image about x = 0, which has the lines of another fold. */
+    Creases mirrored(PleatFold image) {
+        return new Creases(
+                image,
+                last.mirrored(),
+                firstPoint.mirrored(),
+                lastWay.mirrored(),
+                middleWay.mirrored(),
+                firstWay.mirrored());
+    }
+
     private boolean foldFirst() {
         return fold.lie() == Lie.TO_BACK;
     }

@@ -30,6 +30,9 @@ public final class EdgeTruing {
     private final PleatLayout layout;
     private final boolean pieceOnRight;
 
+    /** Whether what lies behind the middle of the edge mirrors what lies before it, folds and all: then half of it is worked out, and mirrored. */
+    private final boolean mirrors;
+
     /** The visible pieces in order, as they lie on the flat edge: one more than folds, empty where two folds share a placement line. Cut out once asked for. */
     private final @Nullable List<Cubic>[] visible;
 
@@ -54,6 +57,7 @@ public final class EdgeTruing {
         Point apex = flat.pointAtLength(layout.front().edge());
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
         int folds = layout.folds().size();
+        mirrors = Mirror.halves(flat, layout.folds(), NOTHING);
         visible = new List[folds + 1];
         creases = new Creases[folds];
     }
@@ -78,6 +82,9 @@ public final class EdgeTruing {
         if (first < folds.size()) {
             overhang = overhang.or(underLayers(first, places(0, first + 1)).overhang());
         }
+        if (mirrors) {
+            return overhang.or(overhang.mirrored());
+        }
         return last < 0
                 ? overhang
                 : overhang.or(underLayers(last, places(last, folds.size())).overhang());
@@ -86,7 +93,11 @@ public final class EdgeTruing {
     /** A visible piece. Its ends are the marks; these are not looked for twice. */
     private List<Cubic> visible(int piece) {
         List<Cubic> known = visible[piece];
-        if (known == null) {
+        List<Cubic> image = visible[visible.length - 1 - piece];
+        if (known == null && mirrors && image != null) {
+            known = Mirror.of(image);
+            visible[piece] = known;
+        } else if (known == null) {
             List<PleatFold> folds = layout.folds();
             double from = piece == 0 ? 0 : folds.get(piece - 1).lastMark();
             double to = piece < folds.size() ? folds.get(piece).firstMark() : flat.length();
@@ -128,7 +139,8 @@ public final class EdgeTruing {
     private Creases creases(int index) {
         Creases known = creases[index];
         if (known == null) {
-            known = creased(index);
+            Creases image = creases[creases.length - 1 - index];
+            known = mirrors && image != null ? image.mirrored(layout.folds().get(index)) : creased(index);
             creases[index] = known;
         }
         return known;
@@ -185,18 +197,29 @@ public final class EdgeTruing {
      */
     public TruedEdge truedEdge(double drawn) {
         int folds = layout.folds().size();
+        int count = mirrors ? folds / 2 : folds;
         Isometry[] places = places(0, folds);
         double[] lengths = Creases.lengths(List.of(creases), drawn);
         Chain chain = new Chain();
         List<FoldLines> lines = new ArrayList<>(folds);
         Overhang overhang = Overhang.NONE;
-        chain.addAll(visible(0));
-        for (int i = 0; i < folds; i++) {
+        for (int i = 0; i < count; i++) {
             UnderLayers under = underLayers(i, places);
+            chain.addAll(visible(i));
             Point corner = under.unfoldedOnto(chain, creases(i), places[i], places[i + 1]);
-            chain.addAll(visible(i + 1));
             lines.add(creases(i).lines(corner, lengths[i], under.depth()));
             overhang = overhang.or(under.overhang());
+        }
+        if (mirrors) {
+            List<Cubic> image = Mirror.of(chain.segments());
+            chain.addAll(visible(count));
+            chain.addAll(image);
+            for (int i = count; i < folds; i++) {
+                lines.add(lines.get(folds - 1 - i).mirrored(layout.folds().get(i)));
+            }
+            overhang = overhang.or(overhang.mirrored());
+        } else {
+            chain.addAll(visible(count));
         }
         return new TruedEdge(chain.curve(), lines, overhang);
     }

@@ -11,6 +11,11 @@ public record Overhang(double front, double back) {
     /** All under-layers end with the seam or before. */
     public static final Overhang NONE = new Overhang(0, 0);
 
+    /** That of the mirror image. */
+    Overhang mirrored() {
+        return new Overhang(back, front);
+    }
+
     /** That of both these and other under-layers. */
     Overhang or(Overhang other) {
         return other == NONE ? this : new Overhang(Math.max(front, other.front), Math.max(back, other.back));

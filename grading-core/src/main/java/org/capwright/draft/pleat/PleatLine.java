@@ -21,4 +21,9 @@ public record PleatLine(Kind kind, Point from, Point to) {
         /** Not folded: the visible crease is laid on it. */
         PLACEMENT
     }
+
+    /** The mirror image about x = 0. */
+    PleatLine mirrored() {
+        return new PleatLine(kind, from.mirrored(), to.mirrored());
+    }
 }
