@@ -1,8 +1,8 @@
 package org.capwright.exchange.dxf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -34,13 +34,21 @@ final class CurveAnchors {
         List<double[]> corners = new ArrayList<>(paths.size());
         for (int size = 0; size < paths.size(); size++) {
             Path path = paths.get(size);
-            List<Point> onEdge = pleats.get(size).stream()
-                    .filter(point -> path.pointAt(path.locate(point)).distanceTo(point) < SAME)
-                    .toList();
-            starts.add(places(path, onEdge, List.of(0.0, path.length())));
-            corners.add(places(path, corners(curves.get(size)), List.of()));
+            List<Double> onEdge = new ArrayList<>(List.of(0.0, path.length()));
+            for (Point point : pleats.get(size)) {
+                double at = path.locate(point);
+                if (path.pointAt(at).distanceTo(point) < SAME) {
+                    addOnce(onEdge, at);
+                }
+            }
+            List<Double> turns = new ArrayList<>();
+            for (Point corner : corners(curves.get(size))) {
+                addOnce(turns, path.locate(corner));
+            }
+            starts.add(ascending(onEdge));
+            corners.add(ascending(turns));
         }
-        if (starts.stream().anyMatch(own -> own.length != starts.get(0).length)) {
+        if (!asMany(starts)) {
             starts.replaceAll(own -> new double[] {own[0], own[own.length - 1]});
         }
         return withCorners(starts, corners);
@@ -48,47 +56,77 @@ final class CurveAnchors {
 
     /** Adds the corners between two starts where every size has as many there. */
     private static List<double[]> withCorners(List<double[]> starts, List<double[]> corners) {
+        if (corners.stream().allMatch(own -> own.length == 0)) {
+            return starts;
+        }
         List<List<Double>> places = new ArrayList<>(starts.size());
         starts.forEach(own -> places.add(new ArrayList<>(List.of(own[0]))));
         for (int i = 1; i < starts.get(0).length; i++) {
             List<double[]> between = new ArrayList<>(starts.size());
             for (int size = 0; size < starts.size(); size++) {
-                double from = starts.get(size)[i - 1] + SAME;
-                double to = starts.get(size)[i] - SAME;
-                between.add(DoubleStream.of(corners.get(size))
-                        .filter(at -> at > from && at < to)
-                        .toArray());
+                double[] own = starts.get(size);
+                between.add(within(corners.get(size), own[i - 1] + SAME, own[i] - SAME));
             }
-            boolean same = between.stream().allMatch(own -> own.length == between.get(0).length);
+            boolean same = asMany(between);
             for (int size = 0; size < starts.size(); size++) {
                 if (same) {
-                    DoubleStream.of(between.get(size)).forEach(places.get(size)::add);
+                    for (double corner : between.get(size)) {
+                        places.get(size).add(corner);
+                    }
                 }
                 places.get(size).add(starts.get(size)[i]);
             }
         }
-        return places.stream()
-                .map(own -> own.stream().mapToDouble(Double::doubleValue).toArray())
-                .toList();
+        return places.stream().map(CurveAnchors::ascending).toList();
     }
 
-    /** The places of points and those known already, each once, ascending. */
-    private static double[] places(Path path, List<Point> points, List<Double> known) {
-        List<Double> places = new ArrayList<>(known);
-        for (Point point : points) {
-            double at = path.locate(point);
-            if (places.stream().noneMatch(other -> Math.abs(other - at) < SAME)) {
-                places.add(at);
+    private static double[] within(double[] ascending, double from, double to) {
+        int first = 0;
+        while (first < ascending.length && ascending[first] <= from) {
+            first++;
+        }
+        int end = first;
+        while (end < ascending.length && ascending[end] < to) {
+            end++;
+        }
+        return Arrays.copyOfRange(ascending, first, end);
+    }
+
+    private static boolean asMany(List<double[]> sizes) {
+        for (double[] own : sizes) {
+            if (own.length != sizes.get(0).length) {
+                return false;
             }
         }
-        return places.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        return true;
+    }
+
+    private static void addOnce(List<Double> places, double at) {
+        for (double other : places) {
+            if (Math.abs(other - at) < SAME) {
+                return;
+            }
+        }
+        places.add(at);
+    }
+
+    private static double[] ascending(List<Double> places) {
+        double[] ascending = new double[places.size()];
+        for (int i = 0; i < ascending.length; i++) {
+            ascending[i] = places.get(i);
+        }
+        Arrays.sort(ascending);
+        return ascending;
     }
 
     private static List<Point> corners(Curve curve) {
         // Shorter segments are left by the rounding of cuts near joints; their tangents mean nothing.
-        List<Cubic> segments = curve.segments().stream()
-                .filter(segment -> segment.start().distanceTo(segment.end()) > SAME)
-                .toList();
+        List<Cubic> segments = new ArrayList<>(curve.segments().size());
+        for (Cubic segment : curve.segments()) {
+            if (segment.start().distanceTo(segment.end()) > SAME) {
+                segments.add(segment);
+            }
+        }
         List<Point> corners = new ArrayList<>();
         for (int i = 1; i < segments.size(); i++) {
             Point in = segments.get(i - 1).tangentAt(1);
