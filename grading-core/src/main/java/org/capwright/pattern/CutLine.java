@@ -13,10 +13,10 @@ import org.capwright.geometry.Trace;
 /**
  * The line to cut along: the seam lines of a piece, each moved out by its own allowance.
  *
- * @param points counter-clockwise, first point not repeated
- * @param corners positions in {@code points} of true corners
+ * @param ring counter-clockwise
+ * @param corners places of true corners among its points
  */
-record CutLine(Points points, List<Integer> corners) {
+record CutLine(Ring ring, List<Integer> corners) {
 
     /** Cosine of the angle of a needle: 8 degrees. */
     private static final double NEEDLE = Math.cos(Math.toRadians(8));
@@ -30,20 +30,26 @@ record CutLine(Points points, List<Integer> corners) {
     /** A place of a parallel may lie outside the cut line by this much, mm: it stands on it. */
     private static final double ON_LINE = Piece.FLATTENING / 2;
 
-    /** Parallels have room for a quarter more points than their seam lines, and for those of the corners. */
-    private static final int QUARTER = 4;
+    CutLine(Points points, List<Integer> corners) {
+        this(new Ring(points), corners);
+    }
 
-    private static final int CORNERS = 32;
+    /** The points, the first not repeated. */
+    Points points() {
+        return ring.points();
+    }
 
     /**
      * Draws the cut line.
      *
      * @param edges seam lines, counter-clockwise and closed; a fold edge must lie on x = 0, with the piece at x ≥ 0
      * @param kind how corners are turned
+     * @param board where parallels are drawn; what it holds is wiped off
      * @return the cut line, or nothing if the allowances leave no simple one
      */
-    static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind) {
-        List<SeamRun> runs = SeamRun.of(edges, new Trace(room(edges)));
+    static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind, Trace board) {
+        board.cutBack(0);
+        List<SeamRun> runs = SeamRun.of(edges, board);
         List<List<Point>> turns = new ArrayList<>(runs.size());
         for (int i = 0; i < runs.size(); i++) {
             turns.add(CutTurn.between(runs.get(i), runs.get((i + 1) % runs.size()), kind));
@@ -56,14 +62,6 @@ record CutLine(Points points, List<Integer> corners) {
                 && !(onFold && line.get().comesOverFold())
                 && line.get().encloses(runs, onFold, line.get() == raw);
         return (whole ? line : united(runs, turns, onFold)).map(drawn -> drawn.finished(runs, onFold));
-    }
-
-    private static int room(List<PieceEdge> edges) {
-        int points = 0;
-        for (PieceEdge edge : edges) {
-            points += edge.curve().flattened(Piece.FLATTENING).size();
-        }
-        return points + points / QUARTER + CORNERS;
     }
 
     private static boolean isOnFold(List<SeamRun> runs) {
@@ -96,6 +94,7 @@ record CutLine(Points points, List<Integer> corners) {
 
     /** Whether the line goes by no corner of a seam line where a crossing was looked for. */
     private boolean passesNo(List<List<Point>> turns) {
+        Points points = points();
         for (List<Point> turn : turns) {
             if (turn.size() == CutTurn.TO_THE_SEAM && points.contains(turn.get(1))) {
                 return false;
@@ -105,6 +104,7 @@ record CutLine(Points points, List<Integer> corners) {
     }
 
     private boolean comesOverFold() {
+        Points points = points();
         for (int i = 0; i < points.size(); i++) {
             if (points.x(i) < -Outline.ONE_POINT) {
                 return true;
@@ -115,7 +115,6 @@ record CutLine(Points points, List<Integer> corners) {
 
     /** Whether the line encloses the parallels, but for what lies beyond the fold. What remained of them when it was joined is on it, unless it was untangled since. */
     private boolean encloses(List<SeamRun> runs, boolean onFold, boolean asJoined) {
-        Ring line = null;
         for (int i = 0; i < runs.size(); i++) {
             SeamRun run = runs.get(i);
             SeamRun before = runs.get((i + runs.size() - 1) % runs.size());
@@ -123,11 +122,8 @@ record CutLine(Points points, List<Integer> corners) {
             for (int k = run.start; k <= run.end; k++) {
                 boolean remains = asJoined && k >= run.first && k <= run.last;
                 boolean beyondFold = onFold && run.parallels.x(k) <= 0;
-                if (!remains && !beyondFold) {
-                    line = line == null ? new Ring(points) : line;
-                    if (!encloses(line, run.parallels.get(k), before, after)) {
-                        return false;
-                    }
+                if (!remains && !beyondFold && !encloses(run.parallels.get(k), before, after)) {
+                    return false;
                 }
             }
         }
@@ -135,8 +131,8 @@ record CutLine(Points points, List<Integer> corners) {
     }
 
     /** Whether a place of a parallel lies within the line or stands on it, or need not. */
-    private static boolean encloses(Ring line, Point place, SeamRun before, SeamRun after) {
-        return before.cutsOff(place) || after.cutsOff(place) || line.contains(place) || line.passes(place, ON_LINE);
+    private boolean encloses(Point place, SeamRun before, SeamRun after) {
+        return before.cutsOff(place) || after.cutsOff(place) || ring.contains(place) || ring.passes(place, ON_LINE);
     }
 
     private CutLine finished(List<SeamRun> runs, boolean onFold) {
@@ -206,6 +202,7 @@ record CutLine(Points points, List<Integer> corners) {
         if (hasNoRepeats(width)) {
             return this;
         }
+        Points points = points();
         Trace kept = new Trace(points.size());
         BitSet turning = new BitSet(points.size());
         BitSet turned = new BitSet(points.size());
@@ -245,6 +242,7 @@ record CutLine(Points points, List<Integer> corners) {
 
     /** Whether nothing is left out, and no points are one. */
     private boolean hasNoRepeats(double width) {
+        Points points = points();
         for (int i = 0; i < points.size(); i++) {
             boolean slit = i + 2 < points.size()
                     && isSlit(

@@ -36,6 +36,7 @@ public final class PatternDrafter {
     public static PatternSet draft(PatternSet.Title title, SizeRun run, PatternOptions options) {
         check(options);
         Drafts drafts = Drafts.of(run, options);
+        CutLines cutLines = new CutLines(options.corners());
         LabelWords words = new LabelWords(title);
         Map<PieceKind, LabelPlace> leading = new EnumMap<>(PieceKind.class);
         List<List<Piece>> sizes =
@@ -49,7 +50,11 @@ public final class PatternDrafter {
                 for (PieceDraft draft : drafts.of(size)) {
                     PieceInside inside = PieceInside.of(draft, options.marking(), insides);
                     Piece piece = PieceFinish.of(
-                            draft, words.of(draft), inside, options, Optional.ofNullable(leading.get(draft.kind())));
+                            draft,
+                            words.of(draft),
+                            inside,
+                            cutLines.of(draft),
+                            Optional.ofNullable(leading.get(draft.kind())));
                     leading.putIfAbsent(draft.kind(), new LabelPlace(piece.label(), inside.box()));
                     pieces.add(piece);
                 }
@@ -85,10 +90,11 @@ public final class PatternDrafter {
             return found;
         }
         Drafts drafts = Drafts.of(run, options);
+        CutLines cutLines = new CutLines(options.corners());
         Map<Integer, InvalidMeasuresException> refused = new TreeMap<>();
         for (int index = 0; index < run.sizes().size(); index++) {
             try {
-                drafts.of(run.sizes().get(index)).forEach(draft -> PieceFinish.checkOutlines(draft, options));
+                drafts.of(run.sizes().get(index)).forEach(draft -> PieceFinish.checkOutlines(draft, cutLines));
             } catch (InvalidMeasuresException e) {
                 refused.put(index, e);
             }
@@ -108,10 +114,11 @@ public final class PatternDrafter {
             return false;
         }
         Drafts drafts = Drafts.of(run, options);
+        CutLines cutLines = new CutLines(options.corners());
         try {
             return fromBase(run).stream()
                     .flatMap(index -> drafts.of(run.sizes().get(index)).stream())
-                    .allMatch(draft -> PieceFinish.canBeCut(draft, options));
+                    .allMatch(draft -> PieceFinish.canBeCut(draft, cutLines));
         } catch (InvalidMeasuresException e) {
             return false;
         }

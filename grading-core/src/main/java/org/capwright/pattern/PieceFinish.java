@@ -17,14 +17,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/** Adds to a drafted piece what depends on its outline: cut line, notches on it, grain line, label. */
+/** Adds to a drafted piece what depends on its outlines: notches on the cut line, the label. */
 final class PieceFinish {
 
     /** A line that is cut short ends this far from the seam line, mm. */
     private static final double CLEAR = 1;
-
-    /** An allowance is said in steps of a tenth of a millimetre. */
-    private static final int STEPS = 10;
 
     /** What lies nearer to a line than this may lie on it but for rounding, mm. */
     private static final double NEAR = 1e-6;
@@ -38,13 +35,8 @@ final class PieceFinish {
      * @param leading where the base size has its words; nothing for the base size itself
      */
     static Piece of(
-            PieceDraft draft,
-            List<String> words,
-            PieceInside inside,
-            PatternOptions options,
-            Optional<LabelPlace> leading) {
-        CutLine cutLine = cutLine(draft, options);
-        List<Notch> notches = CutNotches.of(draft, new Ring(cutLine.points()));
+            PieceDraft draft, List<String> words, PieceInside inside, CutLine cutLine, Optional<LabelPlace> leading) {
+        List<Notch> notches = CutNotches.of(draft, cutLine.ring());
         PieceLabel label = leading.flatMap(other -> LabelPlacement.like(other, words, inside))
                 .orElseGet(() -> LabelPlacement.place(words, inside.free()));
         return new Piece(
@@ -180,54 +172,14 @@ final class PieceFinish {
     }
 
     /** Refuses a piece that has no net line or no cut line. */
-    static void checkOutlines(PieceDraft draft, PatternOptions options) {
+    static void checkOutlines(PieceDraft draft, CutLines cutLines) {
         checkSimple(draft, netLine(draft));
-        cutLine(draft, options);
+        cutLines.of(draft);
     }
 
     /** Whether a piece has a net line and a cut line; no bound is looked for. */
-    static boolean canBeCut(PieceDraft draft, PatternOptions options) {
-        return isSimple(netLine(draft)) && asAsked(draft, options).isPresent();
-    }
-
-    private static Optional<CutLine> asAsked(PieceDraft draft, PatternOptions options) {
-        return draft.widestAllowance() > draft.neck() ? Optional.empty() : outline(draft, options.corners());
-    }
-
-    private static CutLine cutLine(PieceDraft draft, PatternOptions options) {
-        double widest = draft.widestAllowance();
-        Optional<CutLine> line = asAsked(draft, options);
-        if (line.isPresent()) {
-            return line.get();
-        }
-        double works = 0;
-        double fails = Math.min(1, draft.neck() / widest);
-        if (outline(draft.scaled(fails), options.corners()).isPresent()) {
-            works = fails;
-        }
-        while ((fails - works) * widest * STEPS > 0.25) {
-            double middle = (works + fails) / 2;
-            if (outline(draft.scaled(middle), options.corners()).isPresent()) {
-                works = middle;
-            } else {
-                fails = middle;
-            }
-        }
-        boolean interfacing = draft.kind() == PieceKind.OVERLAY_INTERFACING;
-        throw new InvalidMeasuresException(Violation.lengthAbove(
-                interfacing ? Option.INTERFACING_OVERLAP : Option.SEAM_ALLOWANCE,
-                Text.of("wider than the narrowest part of the piece {piece} can take")
-                        .with("piece", Text.of(draft.kind().words())),
-                widest,
-                Math.floor(works * widest * STEPS) / STEPS));
-    }
-
-    private static Optional<CutLine> outline(PieceDraft draft, CornerKind corners) {
-        Optional<PieceEdge> hem = TurnedHem.of(draft);
-        return hem.isEmpty()
-                ? CutLine.around(draft.edges(), corners)
-                : CutLine.around(TurnedHem.cutNet(draft.edges()), corners)
-                        .flatMap(line -> TurnedHem.added(line, hem.get()));
+    static boolean canBeCut(PieceDraft draft, CutLines cutLines) {
+        return isSimple(netLine(draft)) && cutLines.canBeDrawn(draft);
     }
 
     private static boolean isSimple(Points net) {

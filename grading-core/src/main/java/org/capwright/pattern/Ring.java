@@ -3,9 +3,10 @@ package org.capwright.pattern;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A closed line of points in short stretches, of each of which the box about it is known: whoever looks for what lies beside a point, or where a straight line passes, need not look at the others. Immutable.
+ * A closed line of points in short stretches, of each of which the box about it is known: whoever looks for what lies beside a point, or where a straight line passes, need not look at the others. Not safe for threads.
  *
  * <p>Chord i runs from the point before point i to point i; that before the first point is the last.
  */
@@ -19,29 +20,37 @@ final class Ring {
 
     private final Points points;
 
-    /** Of each stretch the left, lower, right and upper end of its box, one after another. */
-    private final double[] boxes;
+    /** Of each stretch the left, lower, right and upper end of its box, one after another; known once it was asked for. */
+    private double @Nullable [] known;
 
     /** A closed line of three or more points, the first not repeated. */
     Ring(Points points) {
         this.points = points;
-        boxes = new double[4 * ((points.size() + STRETCH - 1) / STRETCH)];
-        for (int stretch = 0; stretch < stretches(); stretch++) {
-            double left = startX(from(stretch));
-            double bottom = startY(from(stretch));
-            double right = left;
-            double top = bottom;
-            for (int i = from(stretch); i < to(stretch); i++) {
-                left = Math.min(left, endX(i));
-                bottom = Math.min(bottom, endY(i));
-                right = Math.max(right, endX(i));
-                top = Math.max(top, endY(i));
+    }
+
+    private double[] boxes() {
+        double[] boxes = known;
+        if (boxes == null) {
+            boxes = new double[4 * stretches()];
+            for (int stretch = 0; stretch < stretches(); stretch++) {
+                double left = startX(from(stretch));
+                double bottom = startY(from(stretch));
+                double right = left;
+                double top = bottom;
+                for (int i = from(stretch); i < to(stretch); i++) {
+                    left = Math.min(left, endX(i));
+                    bottom = Math.min(bottom, endY(i));
+                    right = Math.max(right, endX(i));
+                    top = Math.max(top, endY(i));
+                }
+                boxes[4 * stretch] = left;
+                boxes[4 * stretch + 1] = bottom;
+                boxes[4 * stretch + 2] = right;
+                boxes[4 * stretch + 3] = top;
             }
-            boxes[4 * stretch] = left;
-            boxes[4 * stretch + 1] = bottom;
-            boxes[4 * stretch + 2] = right;
-            boxes[4 * stretch + 3] = top;
+            known = boxes;
         }
+        return boxes;
     }
 
     /** The line itself. */
@@ -51,6 +60,7 @@ final class Ring {
 
     /** The box about the line. */
     Box box() {
+        double[] boxes = boxes();
         double left = boxes[0];
         double bottom = boxes[1];
         double right = boxes[2];
@@ -66,7 +76,7 @@ final class Ring {
 
     /** How many stretches there are. */
     int stretches() {
-        return boxes.length / 4;
+        return (points.size() + STRETCH - 1) / STRETCH;
     }
 
     /** The first chord of a stretch. */
@@ -116,6 +126,7 @@ final class Ring {
 
     /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm. */
     boolean isBeside(int stretch, Point on, Point way) {
+        double[] boxes = boxes();
         double left = boxes[4 * stretch] - on.x();
         double bottom = boxes[4 * stretch + 1] - on.y();
         double right = boxes[4 * stretch + 2] - on.x();
@@ -130,11 +141,13 @@ final class Ring {
 
     /** Whether some of a stretch may lie between two verticals, or on one of them. */
     boolean isBetween(int stretch, double fromX, double toX) {
+        double[] boxes = boxes();
         return boxes[4 * stretch + 2] >= fromX && boxes[4 * stretch] <= toX;
     }
 
     /** Whether some of a stretch may come nearer to a point than a distance along x and y, mm. */
     private boolean isNear(int stretch, Point point, double within) {
+        double[] boxes = boxes();
         return point.x() >= boxes[4 * stretch] - within
                 && point.x() <= boxes[4 * stretch + 2] + within
                 && point.y() >= boxes[4 * stretch + 1] - within
@@ -157,6 +170,7 @@ final class Ring {
 
     /** Whether a point lies within: the ray to the right crosses the line an odd number of times. Right but for rounding on the line itself. */
     boolean contains(Point point) {
+        double[] boxes = boxes();
         boolean inside = false;
         for (int stretch = 0; stretch < stretches(); stretch++) {
             if (boxes[4 * stretch + 1] <= point.y()
@@ -172,6 +186,7 @@ final class Ring {
 
     /** Whether any of the line comes into a box. */
     boolean meets(Box box) {
+        double[] boxes = boxes();
         for (int stretch = 0; stretch < stretches(); stretch++) {
             if (boxes[4 * stretch] <= box.right()
                     && boxes[4 * stretch + 2] >= box.left()
@@ -185,5 +200,15 @@ final class Ring {
             }
         }
         return false;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Ring ring && points.equals(ring.points);
+    }
+
+    @Override
+    public int hashCode() {
+        return points.hashCode();
     }
 }
