@@ -3,6 +3,7 @@ package org.capwright.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
 import org.capwright.words.Text;
@@ -20,7 +21,7 @@ import org.capwright.words.Text;
  * @param stopLeast least jump that does not stop the grade, mm
  * @param stopGreatest greatest jump that does not stop the grade, mm
  * @param extrapolated whether the bounds rest on a survey alone, beyond the people surveyed
- * @param source the table, and the survey if it was asked
+ * @param told says the table, and the survey if it was asked; most bounds are kept, and nothing is said of them
  */
 record JumpBounds(
         OptionalDouble body,
@@ -29,7 +30,7 @@ record JumpBounds(
         double stopLeast,
         double stopGreatest,
         boolean extrapolated,
-        Text source) {
+        Supplier<Text> told) {
 
     /** A smaller step of stature is what comes by chance with a larger bust; sizes for taller wearers lie farther apart, mm. Common practice, no source. */
     private static final double TALLER = 20;
@@ -102,7 +103,7 @@ record JumpBounds(
                 low - thresholds.get(limits.shrinkStop),
                 high + thresholds.get(Threshold.BALLOON_STOP),
                 jump.isEmpty() && growth.get().extrapolated(),
-                source(body, dimension, growth)));
+                () -> source(body, dimension, growth)));
     }
 
     /** The table, and the survey if it was asked; or the step of the table and the survey's growth over it. */
@@ -128,6 +129,10 @@ record JumpBounds(
                 .with("confidence", Text.figures(String.valueOf(body.confidence())));
     }
 
+    Text source() {
+        return told.get();
+    }
+
     /** The growth over two neighbouring intervals together. */
     JumpBounds plus(JumpBounds next) {
         return new JumpBounds(
@@ -139,7 +144,7 @@ record JumpBounds(
                 stopLeast + next.least,
                 stopGreatest + next.greatest,
                 extrapolated || next.extrapolated,
-                source);
+                told);
     }
 
     /** The same for figures that are rounded. */
@@ -153,8 +158,8 @@ record JumpBounds(
                         stopLeast - leeway,
                         stopGreatest + leeway,
                         extrapolated,
-                        Text.of("{source}; half a step of the sheet's own grid allowed for each figure")
-                                .with("source", source));
+                        () -> Text.of("{source}; half a step of the sheet's own grid allowed for each figure")
+                                .with("source", source()));
     }
 
     Interval stops() {

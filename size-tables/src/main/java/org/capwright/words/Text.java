@@ -1,9 +1,11 @@
 package org.capwright.words;
 
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -146,9 +148,12 @@ public sealed interface Text permits Text.Sentence, Text.Name, Text.Figures, Tex
             if (parts.isEmpty()) {
                 return new Sentence(english, Map.of(part, words));
             }
-            Map<String, Text> more = new LinkedHashMap<>(parts);
-            more.put(part, words);
-            return new Sentence(english, Map.copyOf(more));
+            if (parts.isEmpty()) {
+                return new Sentence(english, Map.of(part, words));
+            }
+            Map<String, Text> more = new HashMap<>(parts);
+            more.put(part, Objects.requireNonNull(words));
+            return new Sentence(english, Collections.unmodifiableMap(more));
         }
 
         @Override
