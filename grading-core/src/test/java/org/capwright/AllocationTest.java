@@ -87,9 +87,9 @@ class AllocationTest {
         SizeRun run = run(10);
         long draft = allocated(() -> run(10));
         long pieces = allocated(run::pieces);
-        assertTrue(draft < 1_200_000, draft + " bytes for the draft of ten sizes");
-        assertTrue(pieces < 3_600_000, pieces + " bytes for the pieces of ten sizes");
-        assertTrue(pieces < 4 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
+        assertTrue(draft < 650_000, draft + " bytes for the draft of ten sizes");
+        assertTrue(pieces < 1_900_000, pieces + " bytes for the pieces of ten sizes");
+        assertTrue(pieces < 3.3 * draft, pieces + " bytes for pieces, " + draft + " for the draft");
     }
 
     /** A file is put together from parts that are not copied to make room; what is looked for while it is drawn takes the rest. */

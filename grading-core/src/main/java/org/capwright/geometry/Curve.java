@@ -92,6 +92,15 @@ public final class Curve {
     }
 
     /**
+     * Whether the curve is a single straight line, run through forwards.
+     *
+     * @return true for one straight segment
+     */
+    public boolean isStraight() {
+        return segments.size() == 1 && segments.get(0).isStraight();
+    }
+
+    /**
      * Where the curve begins.
      *
      * @return the first point

@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Points;
 
 /**
@@ -55,17 +56,27 @@ final class FreeCells {
      *
      * @param net net line
      * @param drawn open lines drawn inside
+     * @param flattening how far chords may lie from those, mm
      * @param clearance least distance of a free cell from every line along x and y, mm
      */
-    static FreeCells of(Ring net, List<Points> drawn, double clearance) {
+    static FreeCells of(Ring net, List<Curve> drawn, double flattening, double clearance) {
         FreeCells free = new FreeCells(net.box(), clearance);
         free.takeOutside(net);
         for (int i = 0; i < net.points().size(); i++) {
             free.take(net.startX(i), net.startY(i), net.endX(i), net.endY(i));
         }
-        for (Points line : drawn) {
-            for (int i = 1; i < line.size(); i++) {
-                free.take(line.x(i - 1), line.y(i - 1), line.x(i), line.y(i));
+        for (Curve line : drawn) {
+            if (line.isStraight()) {
+                free.take(
+                        line.start().x(),
+                        line.start().y(),
+                        line.end().x(),
+                        line.end().y());
+                continue;
+            }
+            Points points = line.flattened(flattening);
+            for (int i = 1; i < points.size(); i++) {
+                free.take(points.x(i - 1), points.y(i - 1), points.x(i), points.y(i));
             }
         }
         free.findRectangles();

@@ -3,7 +3,6 @@ package org.capwright.pattern;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Box;
-import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
@@ -42,16 +41,8 @@ final class LabelPlacement {
     private record Choice(List<String> lines, Box place, double lineHeight) {}
 
     /** Looks where words have room within a net line, off the lines drawn there. */
-    static FreeCells free(Ring net, List<Points> lines) {
-        return FreeCells.of(net, lines, CLEARANCE);
-    }
-
-    /** A mark as points: as good as itself for words that keep clear of it. */
-    static Points points(Curve mark) {
-        List<Cubic> segments = mark.segments();
-        return segments.size() == 1 && segments.get(0).isStraight()
-                ? Points.of(mark.start(), mark.end())
-                : mark.flattened(FLATTENING);
+    static FreeCells free(Ring net, List<Curve> lines) {
+        return FreeCells.of(net, lines, FLATTENING, CLEARANCE);
     }
 
     /**
@@ -87,14 +78,25 @@ final class LabelPlacement {
         if (inside.net().meets(clear) || !inside.net().contains(block.middle())) {
             return false;
         }
-        for (Points line : inside.lines()) {
-            for (int i = 1; i < line.size(); i++) {
-                if (clear.meets(line.x(i - 1), line.y(i - 1), line.x(i), line.y(i))) {
-                    return false;
-                }
+        for (Curve line : inside.lines()) {
+            if (meets(clear, line)) {
+                return false;
             }
         }
         return true;
+    }
+
+    private static boolean meets(Box box, Curve line) {
+        if (line.isStraight()) {
+            return box.meets(line.start(), line.end());
+        }
+        Points points = line.flattened(FLATTENING);
+        for (int i = 1; i < points.size(); i++) {
+            if (box.meets(points.x(i - 1), points.y(i - 1), points.x(i), points.y(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static PieceLabel place(List<String> lines, FreeCells free) {

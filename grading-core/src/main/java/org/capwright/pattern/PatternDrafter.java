@@ -2,10 +2,8 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.capwright.draft.Overlay;
@@ -37,8 +35,7 @@ public final class PatternDrafter {
         check(options);
         Drafts drafts = Drafts.of(run, options);
         CutLines cutLines = new CutLines(options.corners());
-        LabelWords words = new LabelWords(title);
-        Map<PieceKind, LabelPlace> leading = new EnumMap<>(PieceKind.class);
+        RunLabels labels = new RunLabels(title);
         List<List<Piece>> sizes =
                 new ArrayList<>(Collections.nCopies(run.sizes().size(), List.of()));
         Map<Integer, InvalidMeasuresException> refused = new TreeMap<>();
@@ -49,14 +46,7 @@ public final class PatternDrafter {
                 List<PieceInside> insides = new ArrayList<>(4);
                 for (PieceDraft draft : drafts.of(size)) {
                     PieceInside inside = PieceInside.of(draft, options.marking(), insides);
-                    Piece piece = PieceFinish.of(
-                            draft,
-                            words.of(draft),
-                            inside,
-                            cutLines.of(draft),
-                            Optional.ofNullable(leading.get(draft.kind())));
-                    leading.putIfAbsent(draft.kind(), new LabelPlace(piece.label(), inside.box()));
-                    pieces.add(piece);
+                    pieces.add(PieceFinish.of(draft, inside, cutLines.of(draft), labels.of(draft, inside)));
                 }
                 sizes.set(index, List.copyOf(pieces));
             } catch (InvalidMeasuresException e) {

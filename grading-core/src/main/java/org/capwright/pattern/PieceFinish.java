@@ -2,7 +2,6 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
@@ -28,24 +27,15 @@ final class PieceFinish {
 
     private PieceFinish() {}
 
-    /**
-     * The finished piece.
-     *
-     * @param words what is written on it
-     * @param leading where the base size has its words; nothing for the base size itself
-     */
-    static Piece of(
-            PieceDraft draft, List<String> words, PieceInside inside, CutLine cutLine, Optional<LabelPlace> leading) {
-        List<Notch> notches = CutNotches.of(draft, cutLine.ring());
-        PieceLabel label = leading.flatMap(other -> LabelPlacement.like(other, words, inside))
-                .orElseGet(() -> LabelPlacement.place(words, inside.free()));
+    /** The finished piece. */
+    static Piece of(PieceDraft draft, PieceInside inside, CutLine cutLine, PieceLabel label) {
         return new Piece(
                 draft.kind(),
                 draft.size(),
                 draft.edges(),
                 cutLine.points(),
                 cutLine.corners(),
-                notches,
+                CutNotches.of(draft, cutLine.ring()),
                 inside.marks(),
                 draft.cut(),
                 label);

@@ -3,6 +3,7 @@ package org.capwright.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Box;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +21,7 @@ final class PieceInside {
     private final Ring net;
     private final List<MarkLine> marks;
     private final Box box;
-    private @Nullable List<Points> lines;
+    private @Nullable List<Curve> lines;
     private @Nullable FreeCells free;
 
     private PieceInside(PieceDraft draft, Ring net, List<MarkLine> marks) {
@@ -71,9 +72,9 @@ final class PieceInside {
         return box;
     }
 
-    /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. As points. */
-    List<Points> lines() {
-        List<Points> known = lines;
+    /** What words keep clear of: the marks, and on a strip, which is hardly wider than its notches are long, these. */
+    List<Curve> lines() {
+        List<Curve> known = lines;
         if (known == null) {
             known = drawn();
             lines = known;
@@ -81,18 +82,18 @@ final class PieceInside {
         return known;
     }
 
-    private List<Points> drawn() {
-        List<Points> drawn = new ArrayList<>(marks.size() + 2);
+    private List<Curve> drawn() {
+        List<Curve> drawn = new ArrayList<>(marks.size() + 2);
         for (MarkLine mark : marks) {
-            drawn.add(LabelPlacement.points(mark.line()));
+            drawn.add(mark.line());
             if (mark.kind() == MarkKind.HALF) {
-                drawn.add(LabelPlacement.points(mark.line().translated(new Point(0, HalfWords.WORD))));
+                drawn.add(mark.line().translated(new Point(0, HalfWords.WORD)));
             }
         }
         if (draft.kind().isStrip()) {
             for (NotchPlace place : draft.notches()) {
                 Notch notch = place.on(draft.edge(place.edge()));
-                drawn.add(Points.of(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
+                drawn.add(Curve.line(notch.at(), notch.at().plus(notch.inward().times(NOTCH))));
             }
         }
         return drawn;
