@@ -119,12 +119,22 @@ record CutLine(Ring ring, List<Integer> corners) {
             SeamRun run = runs.get(i);
             SeamRun before = runs.get((i + runs.size() - 1) % runs.size());
             SeamRun after = runs.get((i + 1) % runs.size());
-            for (int k = run.start; k <= run.end; k++) {
-                boolean remains = asJoined && k >= run.first && k <= run.last;
-                boolean beyondFold = onFold && run.parallels.x(k) <= 0;
-                if (!remains && !beyondFold && !encloses(run.parallels.get(k), before, after)) {
-                    return false;
-                }
+            boolean remains = asJoined && run.remaining() > 0;
+            int first = remains ? run.first : run.end + 1;
+            int last = remains ? run.last : run.end;
+            if (!encloses(run, run.start, first - 1, before, after, onFold)
+                    || !encloses(run, last + 1, run.end, before, after, onFold)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean encloses(SeamRun run, int from, int to, SeamRun before, SeamRun after, boolean onFold) {
+        for (int k = from; k <= to; k++) {
+            boolean beyondFold = onFold && run.parallels.x(k) <= 0;
+            if (!beyondFold && !encloses(run.parallels.get(k), before, after)) {
+                return false;
             }
         }
         return true;

@@ -64,33 +64,37 @@ final class CutPoints {
         List<Integer> corners = new ArrayList<>(turning.cardinality());
         int end = line.size();
         int count = 0;
-        double beforeX = end == 0 ? 0 : line.x(end - 1);
-        double beforeY = end == 0 ? 0 : line.y(end - 1);
-        double firstX = end == 0 ? 0 : line.x(first);
-        double firstY = end == 0 ? 0 : line.y(first);
+        double x = end == 0 ? 0 : line.x(end - 1);
+        double y = end == 0 ? 0 : line.y(end - 1);
+        double nextX = end == 0 ? 0 : line.x(first);
+        double nextY = end == 0 ? 0 : line.y(first);
+        double firstX = nextX;
+        double firstY = nextY;
+        double toX = nextX - x;
+        double toY = nextY - y;
+        double to = toX * toX + toY * toY;
+        int corner = turning.nextSetBit(first);
         for (int i = first; i < end; i++) {
-            double x = line.x(i);
-            double y = line.y(i);
-            double afterX = i + 1 == end ? firstX : line.x(i + 1);
-            double afterY = i + 1 == end ? firstY : line.y(i + 1);
-            boolean corner = turning.get(i);
-            if (corner) {
+            double fromX = toX;
+            double fromY = toY;
+            double from = to;
+            x = nextX;
+            y = nextY;
+            nextX = i + 1 == end ? firstX : line.x(i + 1);
+            nextY = i + 1 == end ? firstY : line.y(i + 1);
+            toX = nextX - x;
+            toY = nextY - y;
+            to = toX * toX + toY * toY;
+            double beside = fromX * toY - fromY * toX;
+            if (i == corner) {
+                corner = turning.nextSetBit(i + 1);
                 corners.add(count);
-            }
-            if (corner || !passes(x - beforeX, y - beforeY, afterX - x, afterY - y)) {
+                line.set(count++, x, y);
+            } else if (beside * beside > SAME * SAME * Math.min(from, to) || fromX * toX + fromY * toY <= 0) {
                 line.set(count++, x, y);
             }
-            beforeX = x;
-            beforeY = y;
         }
         line.cutBack(count);
         return new CutLine(line.points(), List.copyOf(corners));
-    }
-
-    private static boolean passes(double fromX, double fromY, double toX, double toY) {
-        double beside = fromX * toY - fromY * toX;
-        double from = fromX * fromX + fromY * fromY;
-        double to = toX * toX + toY * toY;
-        return beside * beside <= SAME * SAME * Math.min(from, to) && fromX * toX + fromY * toY > 0;
     }
 }

@@ -68,8 +68,8 @@ final class CutTurn {
                 || corner.before().cross(corner.after()) > 0) {
             return false;
         }
-        Point from = before.seam().get(before.seam().size() - 1).pointAt(1 - NEAR_END);
-        Point to = after.seam().get(0).pointAt(NEAR_END);
+        Point from = before.nearEnd(1 - NEAR_END);
+        Point to = after.nearStart(NEAR_END);
         return corner.vertex().minus(from).cross(to.minus(corner.vertex())) > 0;
     }
 

@@ -32,10 +32,16 @@ final class SeamRun {
     int first;
     int last;
 
-    private final List<Cubic> seam = new ArrayList<>(4);
+    private final int firstSegment;
+    private int lastSegment;
+    private final Cubic begins;
+    private Cubic ends;
 
-    private SeamRun(PieceEdge edge, Trace parallels) {
+    private SeamRun(PieceEdge edge, int number, Cubic segment, Trace parallels) {
         this.edge = edge;
+        this.firstSegment = number;
+        this.begins = segment;
+        this.ends = segment;
         this.allowance = edge.allowance();
         this.fold = edge.kind() == EdgeKind.FOLD;
         this.parallels = parallels;
@@ -51,26 +57,32 @@ final class SeamRun {
             SeamRun run = null;
             for (int i = 0; i < segments.size(); i++) {
                 Cubic segment = segments.get(i);
-                if (segment.start().distanceTo(segment.end()) > CRUMB) {
-                    if (run == null || bent(run.ends(), segment)) {
-                        run = new SeamRun(edge, parallels);
-                        runs.add(run);
-                    }
-                    run.add(i, segment, offset);
+                if (isCrumb(segment)) {
+                    continue;
                 }
+                if (run == null || bent(run.ends, segment)) {
+                    run = new SeamRun(edge, i, segment, parallels);
+                    runs.add(run);
+                }
+                run.goOn(i, segment, offset);
             }
         }
         return runs;
     }
 
-    private void add(int number, Cubic segment, EdgeOffset offset) {
+    private static boolean isCrumb(Cubic segment) {
+        return segment.start().distanceTo(segment.end()) <= CRUMB;
+    }
+
+    private void goOn(int number, Cubic segment, EdgeOffset offset) {
         if (!fold) {
-            if (seam.isEmpty()) {
+            if (number == firstSegment) {
                 offset.begin(segment, allowance);
             }
             offset.goOn(edge.curve(), number);
         }
-        seam.add(segment);
+        lastSegment = number;
+        ends = segment;
         end = parallels.size() - 1;
         first = start;
         last = end;
@@ -94,27 +106,39 @@ final class SeamRun {
 
     /** The segments of the seam line. */
     List<Cubic> seam() {
+        List<Cubic> seam = new ArrayList<>(lastSegment - firstSegment + 1);
+        for (Cubic segment : edge.curve().segments().subList(firstSegment, lastSegment + 1)) {
+            if (!isCrumb(segment)) {
+                seam.add(segment);
+            }
+        }
         return seam;
     }
 
-    private Cubic ends() {
-        return seam.get(seam.size() - 1);
-    }
-
     Point seamStart() {
-        return seam.get(0).start();
+        return begins.start();
     }
 
     Point seamEnd() {
-        return ends().end();
+        return ends.end();
     }
 
     Point startTangent() {
-        return seam.get(0).tangentAt(0);
+        return begins.tangentAt(0);
     }
 
     Point endTangent() {
-        return ends().tangentAt(1);
+        return ends.tangentAt(1);
+    }
+
+    /** The place of the seam line at a parameter of its first segment. */
+    Point nearStart(double t) {
+        return begins.pointAt(t);
+    }
+
+    /** The place of the seam line at a parameter of its last segment. */
+    Point nearEnd(double t) {
+        return ends.pointAt(t);
     }
 
     /** A seam with an allowance runs on to the line of a hem that is cut net. */
