@@ -58,9 +58,10 @@ final class Correspondence {
         int sections = anchors.get(0).length - 1;
         int[] first = new int[paths.size()];
         Arrays.fill(first, 1);
+        int[] last = paths.stream().mapToInt(Path::last).toArray();
         for (int section = 0; section < sections; section++) {
-            Place start = place(section, 0, first);
-            Place end = place(section, 1, start.beyond);
+            Place start = place(section, 0, first, last);
+            Place end = place(section, 1, start.beyond, last);
             found.add(start);
             split(start, end, found);
             if (section == sections - 1) {
@@ -71,13 +72,13 @@ final class Correspondence {
         return found;
     }
 
-    private Place place(int section, double fraction, int[] from) {
+    private Place place(int section, double fraction, int[] from, int[] to) {
         List<Point> points = new ArrayList<>(paths.size());
         int[] beyond = new int[paths.size()];
         for (int size = 0; size < beyond.length; size++) {
             Path path = paths.get(size);
             double at = distance(anchors.get(size), section, fraction);
-            beyond[size] = path.firstBeyond(at, from[size]);
+            beyond[size] = path.firstBeyond(at, from[size], to[size]);
             points.add(path.pointAt(at, beyond[size]));
         }
         return new Place(section, fraction, points, beyond);
@@ -126,7 +127,7 @@ final class Correspondence {
                             TOLERANCE);
             double fraction = (worst - own[section]) / length;
             if (fraction > from.fraction + SAME && fraction < to.fraction - SAME) {
-                Place between = place(section, fraction, from.beyond);
+                Place between = place(section, fraction, from.beyond, to.beyond);
                 split(from, between, found);
                 found.add(between);
                 split(between, to, found);

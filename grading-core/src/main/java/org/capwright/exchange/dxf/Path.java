@@ -75,7 +75,7 @@ final class Path {
     }
 
     Point pointAt(double distance) {
-        return pointAt(distance, firstBeyond(distance, 1));
+        return pointAt(distance, firstBeyond(distance, 1, last()));
     }
 
     /** The place at an arc length, where the first vertex beyond it is known. */
@@ -90,10 +90,15 @@ final class Path {
         return points.get(after - 1).towards(points.get(after), (distance - start) / (reached[after] - start));
     }
 
-    /** Position of the first vertex that lies beyond an arc length, from one on; of the last where none does. */
-    int firstBeyond(double distance, int from) {
+    /** Position of the last vertex. */
+    int last() {
+        return reached.length - 1;
+    }
+
+    /** Position of the first vertex that lies beyond an arc length, of those from one to another; that other where none does before it. */
+    int firstBeyond(double distance, int from, int to) {
         int low = from;
-        int high = reached.length - 1;
+        int high = to;
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (reached[middle] <= distance) {
@@ -118,7 +123,7 @@ final class Path {
             double start = startX * startX + startY * startY; // squared
             if (start > within * within) {
                 double back = reached[i - 1] + Math.sqrt(start) - reach - EDGE;
-                i = Math.max(i, firstBeyond(back, i) - 1); // no place of the chords between is nearer
+                i = Math.max(i, firstBeyond(back, i, last()) - 1); // no place of the chords between is nearer
                 continue;
             }
             double chordX = x(i) - x(i - 1);
