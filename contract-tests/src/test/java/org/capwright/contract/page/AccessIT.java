@@ -32,9 +32,9 @@ class AccessIT {
      * WCAG 2.2, levels A and AA, as far as axe-core can tell, and its list of good practice. The rules and what they look at are handed to it as it is run.
      */
     static final String AXE = "const done = arguments[arguments.length - 1];axe.run(document, {resultTypes:"
-        + " ['violations'], selectors: false, preload: false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa',"
-        + " 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result => done(result.violations.map(violation"
-        + " => violation.id + ': ' + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
+            + " ['violations'], selectors: false, preload: false, runOnly: {type: 'tag', values: ['wcag2a', 'wcag2aa',"
+            + " 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']}}).then(result => done(result.violations.map(violation"
+            + " => violation.id + ': ' + violation.nodes.map(node => node.html.slice(0, 120)).join(' | '))));";
 
     /** The same, but for the drawing, which is looked at once and stays as it is from view to view. */
     private static final String BESIDE_THE_DRAWING = AXE.replace("(document,", "({exclude: [['.cloth svg']]},");
