@@ -2,6 +2,7 @@ package org.capwright.service.http;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,9 @@ class FiguresWriterTest {
     private static final JsonMapper QUICK = JsonMapping.mapper();
 
     private static void requireSame(Object figures) {
-        assertEquals(PLAIN.writeValueAsString(Map.of("a", figures)), QUICK.writeValueAsString(Map.of("a", figures)));
+        String expected = PLAIN.writeValueAsString(Map.of("a", figures));
+        assertEquals(expected, new String(QUICK.writeValueAsBytes(Map.of("a", figures)), StandardCharsets.UTF_8));
+        assertEquals(expected, QUICK.writeValueAsString(Map.of("a", figures)));
         JsonNode tree = PLAIN.valueToTree(figures);
         JsonNode same = QUICK.valueToTree(figures);
         assertEquals(tree, same);
@@ -64,5 +67,6 @@ class FiguresWriterTest {
         }
         requireSame(line);
         requireSame(segments);
+        requireSame(new Object[] {line[0], segments, line[1]});
     }
 }
