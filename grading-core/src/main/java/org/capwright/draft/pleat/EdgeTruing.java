@@ -101,7 +101,12 @@ public final class EdgeTruing {
             List<PleatFold> folds = layout.folds();
             double from = piece == 0 ? 0 : folds.get(piece - 1).lastMark();
             double to = piece < folds.size() ? folds.get(piece).firstMark() : flat.length();
-            known = to - from > NOTHING ? flat.part(from, to).segments() : List.of();
+            boolean middle = mirrors && 2 * piece + 1 == visible.length;
+            known = to - from <= NOTHING
+                    ? List.of()
+                    : middle
+                            ? Mirror.both(flat.part(from, flat.length() / 2).segments())
+                            : flat.part(from, to).segments();
             visible[piece] = known;
         }
         return known;

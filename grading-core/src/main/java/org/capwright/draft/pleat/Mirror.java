@@ -1,5 +1,6 @@
 package org.capwright.draft.pleat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
@@ -23,6 +24,13 @@ final class Mirror {
                     segment.start().mirrored());
         }
         return Arrays.asList(images);
+    }
+
+    /** Segments that end on the fold line, and their image. */
+    static List<Cubic> both(List<Cubic> half) {
+        List<Cubic> both = new ArrayList<>(half);
+        both.addAll(of(half));
+        return both;
     }
 
     /** Whether the back half of an edge is the image of its front half, and its folds that of those there, their marks to within a length, mm. */
