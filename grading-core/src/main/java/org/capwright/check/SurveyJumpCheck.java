@@ -29,12 +29,12 @@ final class SurveyJumpCheck implements GradeCheck {
         BodyReference body = grade.body().get();
         List<Finding> found = new ArrayList<>();
         for (JumpBounds.Limits limits : JumpBounds.LIMITS) {
-            BodyDimension dimension = JumpBounds.dimension(body, limits.measure());
+            List<Optional<SurveyedGrowth>> growths = growths(grade, body, limits.measure());
             int first = 0;
             while (first < grade.intervals()) {
-                int last = lastAlike(grade, body, limits.measure(), dimension, first);
+                int last = lastAlike(grade, growths, limits.measure(), first);
                 OptionalDouble jump = grade.jump(first, limits.measure());
-                Optional<SurveyedGrowth> growth = growth(grade, body, first, dimension);
+                Optional<SurveyedGrowth> growth = growths.get(first);
                 if (jump.isPresent() && growth.isPresent()) {
                     found.add(finding(
                             List.of(grade.label(first), grade.label(last + 1)),
@@ -48,14 +48,24 @@ final class SurveyJumpCheck implements GradeCheck {
         return List.copyOf(found);
     }
 
+    /** What the survey says of every interval. */
+    private static List<Optional<SurveyedGrowth>> growths(
+            CheckedGrade grade, BodyReference body, CheckedMeasure measure) {
+        BodyDimension dimension = JumpBounds.dimension(body, measure);
+        List<Optional<SurveyedGrowth>> growths = new ArrayList<>(grade.intervals());
+        for (int i = 0; i < grade.intervals(); i++) {
+            growths.add(body.growth(grade.label(i), grade.label(i + 1), dimension));
+        }
+        return growths;
+    }
+
     /** Neighbouring intervals with the same step and jump are told of once. */
     private static int lastAlike(
-            CheckedGrade grade, BodyReference body, CheckedMeasure measure, BodyDimension dimension, int first) {
-        Optional<SurveyedGrowth> growth = growth(grade, body, first, dimension);
+            CheckedGrade grade, List<Optional<SurveyedGrowth>> growths, CheckedMeasure measure, int first) {
         int last = first;
         while (last + 1 < grade.intervals()
                 && alike(grade.jump(first, measure), grade.jump(last + 1, measure))
-                && alike(growth, growth(grade, body, last + 1, dimension))) {
+                && alike(growths.get(first), growths.get(last + 1))) {
             last++;
         }
         return last;
@@ -70,11 +80,6 @@ final class SurveyJumpCheck implements GradeCheck {
                 && a.map(SurveyedGrowth::extrapolated).equals(b.map(SurveyedGrowth::extrapolated));
     }
 
-    private static Optional<SurveyedGrowth> growth(
-            CheckedGrade grade, BodyReference body, int interval, BodyDimension dimension) {
-        return body.growth(grade.label(interval), grade.label(interval + 1), dimension);
-    }
-
     private Finding finding(List<String> sizes, CheckedMeasure measure, SurveyedGrowth growth, double jump) {
         Interval range = growth.mean().interval();
         double probability = growth.fit().departureOfJump(growth.step(), jump);
@@ -86,11 +91,11 @@ final class SurveyJumpCheck implements GradeCheck {
                                         + " {probability}{doubt}"
                                 : jump > range.upper()
                                         ? "more than bodies grow, so that ease grows: if the mean body grew by exactly"
-                                                + " this jump, a survey of {people} people would come out as far from it"
-                                                + " as this one with probability {probability}{doubt}"
+                                              + " this jump, a survey of {people} people would come out as far from it"
+                                              + " as this one with probability {probability}{doubt}"
                                         : "less than bodies grow, so that ease shrinks: if the mean body grew by"
-                                                + " exactly this jump, a survey of {people} people would come out as far"
-                                                + " from it as this one with probability {probability}{doubt}")
+                                              + " exactly this jump, a survey of {people} people would come out as far"
+                                              + " from it as this one with probability {probability}{doubt}")
                 .with("people", growth.fit().people())
                 .with(
                         "probability",
