@@ -44,12 +44,11 @@ record CutLine(Ring ring, List<Integer> corners) {
      *
      * @param edges seam lines, counter-clockwise and closed; a fold edge must lie on x = 0, with the piece at x ≥ 0
      * @param kind how corners are turned
-     * @param board where parallels are drawn; what it holds is wiped off
+     * @param parallels of the pieces of the size so far; those of this one are added
      * @return the cut line, or nothing if the allowances leave no simple one
      */
-    static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind, Trace board) {
-        board.cutBack(0);
-        List<SeamRun> runs = SeamRun.of(edges, board);
+    static Optional<CutLine> around(List<PieceEdge> edges, CornerKind kind, EdgeOffset parallels) {
+        List<SeamRun> runs = SeamRun.of(edges, parallels);
         List<List<Point>> turns = new ArrayList<>(runs.size());
         for (int i = 0; i < runs.size(); i++) {
             turns.add(CutTurn.between(runs.get(i), runs.get((i + 1) % runs.size()), kind));

@@ -1,7 +1,6 @@
 package org.capwright.pattern;
 
 import java.util.Optional;
-import org.capwright.geometry.Trace;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
@@ -13,13 +12,12 @@ final class CutLines {
     /** An allowance is said in steps of a tenth of a millimetre. */
     private static final int STEPS = 10;
 
-    /** Most pieces have fewer points. */
-    private static final int ROOM = 255;
-
     private final CornerKind corners;
 
-    /** Where the parallels of a piece are drawn, over those of the piece before. */
-    private final Trace board = new Trace(ROOM);
+    /** The parallels of the pieces of a size: they have some in common. */
+    private final EdgeOffset parallels = new EdgeOffset();
+
+    private String size = "";
 
     /** Cut lines with their corners turned in one way. */
     CutLines(CornerKind corners) {
@@ -65,10 +63,14 @@ final class CutLines {
     }
 
     private Optional<CutLine> outline(PieceDraft draft) {
+        if (!draft.size().equals(size)) {
+            size = draft.size();
+            parallels.wipe();
+        }
         Optional<PieceEdge> hem = TurnedHem.of(draft);
         return hem.isEmpty()
-                ? CutLine.around(draft.edges(), corners, board)
-                : CutLine.around(TurnedHem.cutNet(draft.edges()), corners, board)
+                ? CutLine.around(draft.edges(), corners, parallels)
+                : CutLine.around(TurnedHem.cutNet(draft.edges()), corners, parallels)
                         .flatMap(line -> TurnedHem.added(line, hem.get()));
     }
 }

@@ -1,5 +1,7 @@
 package org.capwright.pattern;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -30,7 +32,18 @@ final class EdgeOffset {
     /** A segment run through slower than this, in mm, says its direction by its tangent alone. */
     private static final double STILL = 1e-12;
 
-    private final Trace line;
+    /** Most pieces of a size have fewer points together. */
+    private static final int ROOM = 1023;
+
+    private final Trace line = new Trace(ROOM);
+
+    /** The edges whose parallels stand in the trace, the one that is followed, and an earlier one that may have segments and allowance in common with it. */
+    private final List<Drawn> edges = new ArrayList<>();
+
+    private Drawn followed = NONE;
+    private Drawn model = NONE;
+    private int modelSegment;
+
     private double allowance;
 
     /** Coefficients of the segment that is followed: start + b t + c t² + d t³. */
@@ -56,21 +69,70 @@ final class EdgeOffset {
         double speed;
     }
 
-    /** Parallels that are drawn into a trace, one behind the other. */
-    EdgeOffset(Trace line) {
-        this.line = line;
+    /** An edge, and for each of its segments which points of the trace were drawn along it: the first, and the one after the last. */
+    private record Drawn(String edge, double allowance, List<Cubic> segments, int[] points) {}
+
+    private static final Drawn NONE = new Drawn("", 0, List.of(), new int[0]);
+
+    /** The parallels, one behind the other. */
+    Trace parallels() {
+        return line;
+    }
+
+    /** Wipes all parallels off. */
+    void wipe() {
+        line.cutBack(0);
+        edges.clear();
+    }
+
+    /** Follows an edge of a piece from now on. Pieces of a size have edges of the same name in common, at least in part. */
+    void follow(PieceEdge edge) {
+        allowance = edge.allowance();
+        model = NONE;
+        modelSegment = 0;
+        for (Drawn earlier : edges) {
+            if (earlier.allowance == allowance && earlier.edge.equals(edge.name())) {
+                model = earlier;
+            }
+        }
+        List<Cubic> segments = edge.curve().segments();
+        followed = new Drawn(edge.name(), allowance, segments, new int[2 * segments.size()]);
+        edges.add(followed);
     }
 
     /** Begins a parallel at the start of a segment. */
-    void begin(Cubic segment, double distance) {
-        allowance = distance;
+    void begin(Cubic segment) {
         follow(segment);
         stand(segment, from, 0);
         line.add(from.x, from.y);
     }
 
-    /** Goes on along a segment of a curve to its end. */
+    /** Goes on along a segment of the edge to its end. */
     void goOn(Curve curve, int number) {
+        followed.points[2 * number] = line.size();
+        int same = inModel(followed.segments.get(number));
+        if (same < 0) {
+            draw(curve, number);
+        } else {
+            for (int i = model.points[2 * same]; i < model.points[2 * same + 1]; i++) {
+                add(line.x(i), line.y(i));
+            }
+        }
+        followed.points[2 * number + 1] = line.size();
+    }
+
+    /** The number of a segment in the model, where it is the next or the one after; -1 if it is neither. */
+    private int inModel(Cubic segment) {
+        for (int i = modelSegment; i < Math.min(modelSegment + 2, model.segments.size()); i++) {
+            if (model.segments.get(i) == segment) {
+                modelSegment = i + 1;
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void draw(Curve curve, int number) {
         int before = number == 0 ? 0 : curve.flattenedEnd(number - 1, Piece.FLATTENING);
         int end = curve.flattenedEnd(number, Piece.FLATTENING);
         Cubic segment = curve.segments().get(number);

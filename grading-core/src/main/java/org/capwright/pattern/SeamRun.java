@@ -48,20 +48,20 @@ final class SeamRun {
         this.start = parallels.size();
     }
 
-    /** The smooth parts of seam lines in order, their parallels added to a trace. */
-    static List<SeamRun> of(List<PieceEdge> edges, Trace parallels) {
+    /** The smooth parts of seam lines in order, their parallels drawn behind those that stand there. */
+    static List<SeamRun> of(List<PieceEdge> edges, EdgeOffset offset) {
         List<SeamRun> runs = new ArrayList<>(4 * edges.size());
-        EdgeOffset offset = new EdgeOffset(parallels);
         for (PieceEdge edge : edges) {
             List<Cubic> segments = edge.curve().segments();
             SeamRun run = null;
+            offset.follow(edge);
             for (int i = 0; i < segments.size(); i++) {
                 Cubic segment = segments.get(i);
                 if (isCrumb(segment)) {
                     continue;
                 }
                 if (run == null || bent(run.ends, segment)) {
-                    run = new SeamRun(edge, i, segment, parallels);
+                    run = new SeamRun(edge, i, segment, offset.parallels());
                     runs.add(run);
                 }
                 run.goOn(i, segment, offset);
@@ -77,7 +77,7 @@ final class SeamRun {
     private void goOn(int number, Cubic segment, EdgeOffset offset) {
         if (!fold) {
             if (number == firstSegment) {
-                offset.begin(segment, allowance);
+                offset.begin(segment);
             }
             offset.goOn(edge.curve(), number);
         }

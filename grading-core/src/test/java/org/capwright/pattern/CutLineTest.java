@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
-import org.capwright.geometry.Trace;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Geometry;
@@ -57,15 +56,17 @@ class CutLineTest {
     @Test
     void rectangleWithDifferentAllowancesIsMitredAtTheCrossings() {
         List<PieceEdge> rectangle = edges(new double[] {20, 10, 5, 10}, 0, 0, 100, 0, 100, 50, 0, 50);
-        assertLine(CutLine.around(rectangle, CornerKind.MITRED, new Trace(0)), -10, -20, 110, -20, 110, 55, -10, 55);
-        assertLine(CutLine.around(rectangle, CornerKind.SQUARED, new Trace(0)), -10, -20, 110, -20, 110, 55, -10, 55);
+        assertLine(
+                CutLine.around(rectangle, CornerKind.MITRED, new EdgeOffset()), -10, -20, 110, -20, 110, 55, -10, 55);
+        assertLine(
+                CutLine.around(rectangle, CornerKind.SQUARED, new EdgeOffset()), -10, -20, 110, -20, 110, 55, -10, 55);
     }
 
     @Test
     void bevelledRectangleLosesItsCorners() {
         List<PieceEdge> rectangle = edges(new double[] {10, 10, 10, 10}, 0, 0, 100, 0, 100, 50, 0, 50);
         assertLine(
-                CutLine.around(rectangle, CornerKind.BEVELLED, new Trace(0)),
+                CutLine.around(rectangle, CornerKind.BEVELLED, new EdgeOffset()),
                 0,
                 -10,
                 100,
@@ -96,7 +97,7 @@ class CutLineTest {
         double slant = 100 + out + on / ROOT;
         double rest = out - on / ROOT;
         assertLine(
-                CutLine.around(triangle, CornerKind.MITRED, new Trace(0)),
+                CutLine.around(triangle, CornerKind.MITRED, new EdgeOffset()),
                 -10,
                 -10,
                 100 + on,
@@ -110,7 +111,7 @@ class CutLineTest {
         // Squared: the edge along y = -10 runs 10 mm on to x = 110; the slanted one starts 10 mm early, at (100 + 7.07
         // + 7.07, 7.07 - 7.07).
         assertLine(
-                CutLine.around(triangle, CornerKind.SQUARED, new Trace(0)),
+                CutLine.around(triangle, CornerKind.SQUARED, new EdgeOffset()),
                 -10,
                 -10,
                 110,
@@ -126,7 +127,7 @@ class CutLineTest {
         // degrees; they are cut off square at 5, where the lines have run on by (5 - 10 sin 22.5) / cos 22.5.
         double past = (5 - 10 * Math.sin(Math.PI / 8)) / Math.cos(Math.PI / 8);
         assertLine(
-                CutLine.around(triangle, CornerKind.BEVELLED, new Trace(0)),
+                CutLine.around(triangle, CornerKind.BEVELLED, new EdgeOffset()),
                 0,
                 -10,
                 100 + past,
@@ -152,7 +153,7 @@ class CutLineTest {
                     new PieceEdge("below", EdgeKind.HEM, below, allowance),
                     new PieceEdge("over", EdgeKind.HEM, over, allowance),
                     new PieceEdge("left", EdgeKind.HEM, Curve.line(new Point(0, 100), new Point(0, 0)), allowance));
-            List<Point> cut = CutLine.around(edges, CornerKind.BEVELLED, new Trace(0))
+            List<Point> cut = CutLine.around(edges, CornerKind.BEVELLED, new EdgeOffset())
                     .orElseThrow()
                     .points();
             double reached = cut.stream().mapToDouble(Point::x).max().orElseThrow();
@@ -166,7 +167,7 @@ class CutLineTest {
     @Test
     void sharpPointIsCutOffAtTheMitreLimit() {
         List<PieceEdge> spike = edges(new double[] {10, 10, 10}, 0, -10, 100, 0, 0, 10);
-        List<Point> points = CutLine.around(spike, CornerKind.MITRED, new Trace(0))
+        List<Point> points = CutLine.around(spike, CornerKind.MITRED, new EdgeOffset())
                 .orElseThrow()
                 .points();
         List<Point> end = points.stream().filter(p -> p.x() > 110).toList();
@@ -182,7 +183,7 @@ class CutLineTest {
         List<PieceEdge> corner =
                 edges(new double[] {10, 10, 10, 6, 10, 10}, 0, 0, 100, 0, 100, 40, 40, 40, 40, 100, 0, 100);
         assertLine(
-                CutLine.around(corner, CornerKind.MITRED, new Trace(0)),
+                CutLine.around(corner, CornerKind.MITRED, new EdgeOffset()),
                 -10,
                 -10,
                 110,
@@ -211,7 +212,7 @@ class CutLineTest {
                 new PieceEdge("fold", EdgeKind.FOLD, Curve.line(apex, hem), 0));
         double tan = Math.tan(Math.PI / 8);
         assertLine(
-                CutLine.around(half, CornerKind.MITRED, new Trace(0)),
+                CutLine.around(half, CornerKind.MITRED, new EdgeOffset()),
                 0,
                 -50 - 10 * ROOT,
                 60,
@@ -222,7 +223,7 @@ class CutLineTest {
                 68);
         // Bevelled, the unfolded point is cut off at the height of the two ends: (±7.07, -57.07).
         assertLine(
-                CutLine.around(half, CornerKind.BEVELLED, new Trace(0)),
+                CutLine.around(half, CornerKind.BEVELLED, new EdgeOffset()),
                 0,
                 -50 - 10 / ROOT,
                 10 / ROOT,
@@ -251,7 +252,7 @@ class CutLineTest {
         double on = 10 * (2 - Math.sin(Math.PI / 8)) / Math.cos(Math.PI / 8);
         double along = (on - 10) / ROOT;
         assertLine(
-                CutLine.around(half, CornerKind.MITRED, new Trace(0)),
+                CutLine.around(half, CornerKind.MITRED, new EdgeOffset()),
                 0,
                 -10 * ROOT,
                 50 + along,
@@ -276,9 +277,10 @@ class CutLineTest {
                     new PieceEdge("front hem", EdgeKind.HEM, down, 10),
                     new PieceEdge("back hem", EdgeKind.HEM, up, 10),
                     new PieceEdge("top", EdgeKind.HEM, Curve.line(new Point(50, 0), new Point(-50, 0)), 10));
-            List<Point> low = CutLine.around(edges, CornerKind.SQUARED, new Trace(0)).orElseThrow().points().stream()
-                    .filter(point -> point.y() < -101)
-                    .toList();
+            List<Point> low =
+                    CutLine.around(edges, CornerKind.SQUARED, new EdgeOffset()).orElseThrow().points().stream()
+                            .filter(point -> point.y() < -101)
+                            .toList();
             assertEquals(2, low.size(), low::toString);
             assertEquals(0, low.get(0).distanceTo(new Point(-10, -110)), 0.05);
             assertEquals(0, low.get(1).distanceTo(new Point(10, -110)), 0.05);
@@ -304,7 +306,7 @@ class CutLineTest {
                     new PieceEdge("top left", EdgeKind.HEM, Curve.line(left, new Point(0, 100)), 10),
                     new PieceEdge("left", EdgeKind.HEM, Curve.line(new Point(0, 100), new Point(0, 0)), 10));
             CutLine line =
-                    CutLine.around(edges, CornerKind.MITRED, new Trace(0)).orElseThrow();
+                    CutLine.around(edges, CornerKind.MITRED, new EdgeOffset()).orElseThrow();
             List<Point> net = new ArrayList<>();
             for (PieceEdge edge : edges) {
                 List<Point> flat = edge.curve().flattened(1e-4);

@@ -9,7 +9,6 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,11 +22,10 @@ class EdgeOffsetTest {
     private static final GeometryFactory PLANE = new GeometryFactory();
 
     private static Points parallel(Cubic segment, double allowance) {
-        Trace line = new Trace(0);
-        EdgeOffset offset = new EdgeOffset(line);
-        offset.begin(segment, allowance);
-        offset.goOn(Curve.of(List.of(segment)), 0);
-        return line.points();
+        Curve curve = Curve.of(List.of(segment));
+        EdgeOffset offset = new EdgeOffset();
+        drawn(offset, new PieceEdge("edge", EdgeKind.SIDE_SEAM, curve, allowance));
+        return offset.parallels().points();
     }
 
     /** Whether no hollow is nearly as tight as the allowance: there the parallel turns back at cusps, and is cut off. */
@@ -97,5 +95,34 @@ class EdgeOffsetTest {
         assertEquals(
                 List.of(new Point(0, -10), new Point(80, -10)),
                 parallel(Cubic.line(new Point(0, 0), new Point(80, 0)), 10));
+    }
+
+    /** An edge that has its inner segments from another, as the lining has from the main cloth, has the parallel it has alone; so has one with another allowance. */
+    @Test
+    void edgesThatShareSegmentsHaveTheParallelsTheyHaveAlone() {
+        Curve main = Curve.of(List.of(
+                new Cubic(new Point(0, 0), new Point(10, 5), new Point(20, 9), new Point(30, 10)),
+                new Cubic(new Point(30, 10), new Point(40, 11), new Point(52, 8), new Point(60, 2)),
+                new Cubic(new Point(60, 2), new Point(68, -4), new Point(80, -6), new Point(90, -6))));
+        Curve lining = main.part(4, main.length() - 3);
+        for (double allowance : new double[] {10, 15}) {
+            EdgeOffset both = new EdgeOffset();
+            drawn(both, new PieceEdge("top edge", EdgeKind.SIDE_SEAM, main, 10));
+            int from = both.parallels().size();
+            PieceEdge edge = new PieceEdge("top edge", EdgeKind.SIDE_SEAM, lining, allowance);
+            drawn(both, edge);
+            EdgeOffset alone = new EdgeOffset();
+            drawn(alone, edge);
+            Points all = both.parallels().points();
+            assertEquals(alone.parallels().points(), all.subList(from, all.size()));
+        }
+    }
+
+    private static void drawn(EdgeOffset offset, PieceEdge edge) {
+        offset.follow(edge);
+        offset.begin(edge.curve().segments().get(0));
+        for (int i = 0; i < edge.curve().segments().size(); i++) {
+            offset.goOn(edge.curve(), i);
+        }
     }
 }
