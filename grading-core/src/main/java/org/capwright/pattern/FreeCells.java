@@ -145,6 +145,13 @@ final class FreeCells {
         double high = up ? toY : fromY;
         int first = cell((low - clearance - bottom) / height);
         int last = cell((high + clearance - bottom) / height);
+        if (fromX == toX) {
+            long columns = columns(cell((fromX - clearance - left) / width), cell((fromX + clearance - left) / width));
+            for (int row = first; row <= last; row++) {
+                taken[row] |= columns;
+            }
+            return;
+        }
         for (int row = first; row <= last; row++) {
             double enters = Math.min(high, Math.max(low, bottom + row * height - clearance));
             double leaves = Math.max(low, Math.min(high, bottom + (row + 1) * height + clearance));
@@ -152,7 +159,7 @@ final class FreeCells {
             double b = low == high ? highX : lowX + (highX - lowX) * (leaves - low) / (high - low);
             int start = cell((Math.min(a, b) - clearance - left) / width);
             int end = cell((Math.max(a, b) + clearance - left) / width);
-            taken[row] |= ALL >>> CELLS - 1 - end & ALL << start;
+            taken[row] |= columns(start, end);
             if (first == last) {
                 clearLeft = left + start * width + clearance + ROUNDING;
                 clearRight = left + (end + 1) * width - clearance - ROUNDING;
@@ -160,6 +167,11 @@ final class FreeCells {
                 clearTop = bottom + (row + 1) * height - clearance - ROUNDING;
             }
         }
+    }
+
+    /** The bits of neighbouring columns. */
+    private static long columns(int first, int last) {
+        return ALL >>> CELLS - 1 - last & ALL << first;
     }
 
     private boolean isClear(double x, double y) {
@@ -173,34 +185,35 @@ final class FreeCells {
     /** Looks for all rectangles of free cells that cannot be made wider or taller upwards, row by row (the histogram method). */
     private void findRectangles() {
         int[] tall = new int[CELLS];
+        int[] lower = new int[CELLS]; // the next column to the right that is less tall
         for (int row = 0; row < CELLS; row++) {
-            for (int column = 0; column < CELLS; column++) {
+            for (int column = CELLS - 1; column >= 0; column--) {
                 tall[column] = (taken[row] >>> column & 1) != 0 ? 0 : tall[column] + 1;
-            }
-            for (int start = 0; start < CELLS; start++) {
-                if (tall[start] > (start == 0 ? 0 : tall[start - 1])) {
-                    addFrom(tall, row, start);
+                int next = column + 1;
+                while (next < CELLS && tall[next] >= tall[column]) {
+                    next = lower[next];
                 }
+                lower[column] = next;
+            }
+            int before = 0;
+            for (int start = 0; start < CELLS; start++) {
+                for (int column = start; column < CELLS && tall[column] > before; column = lower[column]) {
+                    add(start, lower[column] - 1, row - tall[column] + 1, row);
+                }
+                before = tall[start];
             }
         }
     }
 
-    private void addFrom(int[] tall, int row, int start) {
-        int low = tall[start];
-        int before = start == 0 ? 0 : tall[start - 1];
-        for (int end = start; end < CELLS && tall[end] > before; end++) {
-            low = Math.min(low, tall[end]);
-            if (end + 1 == CELLS || tall[end + 1] < low) {
-                if (4 * count == rectangles.length) {
-                    rectangles = Arrays.copyOf(rectangles, 8 * count);
-                }
-                rectangles[4 * count] = start;
-                rectangles[4 * count + 1] = end;
-                rectangles[4 * count + 2] = row - low + 1;
-                rectangles[4 * count + 3] = row;
-                count++;
-            }
+    private void add(int first, int last, int lowest, int highest) {
+        if (4 * count == rectangles.length) {
+            rectangles = Arrays.copyOf(rectangles, 8 * count);
         }
+        rectangles[4 * count] = first;
+        rectangles[4 * count + 1] = last;
+        rectangles[4 * count + 2] = lowest;
+        rectangles[4 * count + 3] = highest;
+        count++;
     }
 
     /** How many rectangles of free cells there are that cannot be made wider or taller upwards. */
