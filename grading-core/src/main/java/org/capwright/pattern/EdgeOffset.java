@@ -9,8 +9,8 @@ import org.capwright.geometry.Points;
 import org.capwright.geometry.Trace;
 
 /**
- * The line that runs beside a smooth seam line at the distance of its allowance, outside the piece (to the right of the sense of travel), as points. Every point stands
- * exactly square off the seam line; the chords keep within {@link Piece#FLATTENING} of the true parallel. No two neighbouring points are equal.
+ * The lines that run beside the smooth seam lines of the pieces of a size, each at the distance of its allowance, outside the piece (to the right of the sense of travel), as points. Every point
+ * stands exactly square off its seam line; the chords keep within {@link Piece#FLATTENING} of the true parallel. No two neighbouring points are equal. What pieces have in common is drawn once. Not safe for threads.
  */
 final class EdgeOffset {
 
