@@ -91,11 +91,11 @@ final class SurveyJumpCheck implements GradeCheck {
                                         + " {probability}{doubt}"
                                 : jump > range.upper()
                                         ? "more than bodies grow, so that ease grows: if the mean body grew by exactly"
-                                              + " this jump, a survey of {people} people would come out as far from it"
-                                              + " as this one with probability {probability}{doubt}"
+                                                + " this jump, a survey of {people} people would come out as far from it"
+                                                + " as this one with probability {probability}{doubt}"
                                         : "less than bodies grow, so that ease shrinks: if the mean body grew by"
-                                              + " exactly this jump, a survey of {people} people would come out as far"
-                                              + " from it as this one with probability {probability}{doubt}")
+                                                + " exactly this jump, a survey of {people} people would come out as far"
+                                                + " from it as this one with probability {probability}{doubt}")
                 .with("people", growth.fit().people())
                 .with(
                         "probability",
