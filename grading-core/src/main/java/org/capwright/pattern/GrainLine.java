@@ -1,6 +1,5 @@
 package org.capwright.pattern;
 
-import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
@@ -27,40 +26,11 @@ final class GrainLine {
     static MarkLine in(Ring net, PieceDraft draft, List<MarkLine> marks) {
         Box box = net.box();
         double x = PLACE * (draft.onFold() ? box.right() : box.left());
-        double[] heights = crossings(net, x);
-        double bottom = heights[0];
-        double top = heights[1];
-        for (int i = 2; i + 1 < heights.length; i += 2) {
-            if (heights[i + 1] - heights[i] > top - bottom) {
-                bottom = heights[i];
-                top = heights[i + 1];
-            }
-        }
-        double inset = INSET * (top - bottom);
-        double[] clear = clearOfCorners(net, x, bottom + inset, top - inset);
+        double[] ends = net.longestWithin(x);
+        double inset = INSET * (ends[1] - ends[0]);
+        double[] clear = clearOfCorners(net, x, ends[0] + inset, ends[1] - inset);
         double end = belowPleats(x, clear[0], clear[1], marks);
         return new MarkLine(MarkKind.GRAIN, "grain line", Curve.line(new Point(x, clear[0]), new Point(x, end)));
-    }
-
-    /** Where a vertical line crosses a closed line, from below. */
-    private static double[] crossings(Ring net, double x) {
-        double[] heights = new double[4];
-        int count = 0;
-        for (int stretch = 0; stretch < net.stretches(); stretch++) {
-            if (!net.isBetween(stretch, x, x)) {
-                continue;
-            }
-            for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double from = net.startX(i);
-                double to = net.endX(i);
-                if ((from <= x) != (to <= x)) {
-                    heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
-                    heights[count++] = net.startY(i) + (net.endY(i) - net.startY(i)) * (x - from) / (to - from);
-                }
-            }
-        }
-        Arrays.sort(heights, 0, count);
-        return Arrays.copyOf(heights, count);
     }
 
     /** The part of a grain line that no corner of the piece comes near, as those of interfacing that is cut away do. */

@@ -1,9 +1,8 @@
 package org.capwright.pattern;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
+import org.capwright.geometry.Box;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
@@ -34,16 +33,15 @@ final class HalfWords {
     private HalfWords() {}
 
     /** Two lines inside a net line; none on a half, which has both sides in one. */
-    static List<MarkLine> on(List<Point> net, PieceDraft draft) {
+    static List<MarkLine> on(Ring net, PieceDraft draft) {
         if (draft.onFold()) {
             return List.of();
         }
-        double left = net.stream().mapToDouble(Point::x).min().orElse(0);
-        double right = net.stream().mapToDouble(Point::x).max().orElse(0);
-        return List.of(word(FRONT, left, net, draft), word(BACK, right, net, draft));
+        Box box = net.box();
+        return List.of(word(FRONT, box.left(), net, draft), word(BACK, box.right(), net, draft));
     }
 
-    private static MarkLine word(String name, double side, List<Point> net, PieceDraft draft) {
+    private static MarkLine word(String name, double side, Ring net, PieceDraft draft) {
         double from = FROM[0];
         double[] best = free(from * side, (from + LENGTH) * side, net);
         for (int i = 1; i < FROM.length && best[1] - best[0] < ROOM; i++) {
@@ -66,22 +64,14 @@ final class HalfWords {
     }
 
     /** Lowest and highest place of the most that is free between two verticals. */
-    private static double[] free(double from, double to, List<Point> net) {
-        double[] inner = chord(from, net);
-        double[] outer = chord(to, net);
+    private static double[] free(double from, double to, Ring net) {
+        double[] inner = net.longestWithin(from);
+        double[] outer = net.longestWithin(to);
         double low = Math.max(inner[0], outer[0]);
         double high = Math.min(inner[1], outer[1]);
         // Gaps of interfacing that is cut away come down between the ends: of the heights between their corners the
         // most is taken.
-        double[] heights = Stream.concat(
-                        Stream.of(low, high),
-                        net.stream()
-                                .filter(corner -> (corner.x() - from) * (corner.x() - to) < 0)
-                                .map(Point::y))
-                .filter(height -> height >= low && height <= high)
-                .mapToDouble(Double::doubleValue)
-                .sorted()
-                .toArray();
+        double[] heights = heights(from, to, low, high, net);
         double bottom = low;
         double top = low;
         for (int i = 1; i < heights.length; i++) {
@@ -93,23 +83,22 @@ final class HalfWords {
         return new double[] {bottom, top};
     }
 
-    /** Lowest and highest place of the longest part of a vertical line inside. */
-    private static double[] chord(double x, List<Point> net) {
-        List<Double> heights = new ArrayList<>();
-        for (int i = 0; i < net.size(); i++) {
-            Point from = net.get(i);
-            Point to = net.get((i + 1) % net.size());
-            if (from.x() <= x != to.x() <= x) {
-                heights.add(from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x()));
+    /** The lowest, the highest, and between them those of the corners between two verticals, from below. */
+    private static double[] heights(double from, double to, double low, double high, Ring net) {
+        if (low > high) {
+            return new double[0];
+        }
+        double[] heights = {low, high, 0, 0};
+        int count = 2;
+        for (int i = 0; i < net.points().size(); i++) {
+            double x = net.endX(i);
+            double y = net.endY(i);
+            if ((x - from) * (x - to) < 0 && y >= low && y <= high) {
+                heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
+                heights[count++] = y;
             }
         }
-        Collections.sort(heights);
-        double[] longest = {heights.get(0), heights.get(1)};
-        for (int i = 2; i + 1 < heights.size(); i += 2) {
-            if (heights.get(i + 1) - heights.get(i) > longest[1] - longest[0]) {
-                longest = new double[] {heights.get(i), heights.get(i + 1)};
-            }
-        }
-        return longest;
+        Arrays.sort(heights, 0, count);
+        return Arrays.copyOf(heights, count);
     }
 }

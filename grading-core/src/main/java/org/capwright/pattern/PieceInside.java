@@ -44,7 +44,7 @@ final class PieceInside {
         List<MarkLine> marks = new ArrayList<>(PleatedEdge.shortened(draft.marks(), net));
         marks.replaceAll(mark -> mark.kind() == MarkKind.BICEP_LINE ? PieceFinish.inside(mark, net) : mark);
         if (!draft.kind().isStrip()) {
-            marks.addAll(HalfWords.on(points, draft));
+            marks.addAll(HalfWords.on(net, draft));
         }
         if (marking.drillHoles() == DrillHoles.PLEATS_AND_DARTS) {
             marks.addAll(DrilledMarks.of(marks));

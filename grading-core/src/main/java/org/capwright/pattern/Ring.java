@@ -1,5 +1,6 @@
 package org.capwright.pattern;
 
+import java.util.Arrays;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
@@ -143,6 +144,41 @@ final class Ring {
     boolean isBetween(int stretch, double fromX, double toX) {
         double[] boxes = boxes();
         return boxes[4 * stretch + 2] >= fromX && boxes[4 * stretch] <= toX;
+    }
+
+    /** The lower and the upper end of the longest part of a vertical that lies within; the vertical must cross the line. */
+    double[] longestWithin(double x) {
+        double[] heights = crossings(x);
+        double low = heights[0];
+        double high = heights[1];
+        for (int i = 2; i + 1 < heights.length; i += 2) {
+            if (heights[i + 1] - heights[i] > high - low) {
+                low = heights[i];
+                high = heights[i + 1];
+            }
+        }
+        return new double[] {low, high};
+    }
+
+    /** How high the line crosses a vertical, from below; an even number of times. */
+    private double[] crossings(double x) {
+        double[] heights = new double[4];
+        int count = 0;
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            if (!isBetween(stretch, x, x)) {
+                continue;
+            }
+            for (int i = from(stretch); i < to(stretch); i++) {
+                double from = startX(i);
+                double to = endX(i);
+                if ((from <= x) != (to <= x)) {
+                    heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
+                    heights[count++] = startY(i) + (endY(i) - startY(i)) * (x - from) / (to - from);
+                }
+            }
+        }
+        Arrays.sort(heights, 0, count);
+        return Arrays.copyOf(heights, count);
     }
 
     /** Whether some of a stretch may come nearer to a point than a distance along x and y, mm. */
