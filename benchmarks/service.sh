@@ -79,14 +79,16 @@ echo
 # At half of saturation every connection waits before it asks again, by chance and on average so long that together they ask half as often as was answered.
 paced=16
 half=$(median <"$work/svg.rates" | awk '{ print $1 / 2 }')
-cp "$work/svg.lua" "$work/paced.lua"
-cat >>"$work/paced.lua" <<LUA
-function delay() return -math.log(1 - math.random()) * 1000 * $paced / $half end
-LUA
-echo "| SVG at half of saturation | requests/s | median | p99 |"
+# The file at the same pace tells what of that is the network's and the measuring program's.
+paced() {
+  { cat "$3"; echo "function delay() return -math.log(1 - math.random()) * 1000 * $paced / $half end"; } >"$work/paced.lua"
+  wrk -t1 -c"$paced" -d"$((seconds * 4))s" --latency -s "$work/paced.lua" "$2" | awk -v name="$1" '
+    $1 == "50%" { median = $2 } $1 == "99%" { p99 = $2 } /Requests\/sec/ { printf "| %s | %.0f | %s | %s |\n", name, $2, median, p99 }'
+}
+echo "| at half of saturation of the SVG | requests/s | median | p99 |"
 echo "|---|---|---|---|"
-wrk -t1 -c"$paced" -d"$((seconds * 4))s" --latency -s "$work/paced.lua" "$url/v1/size-runs" | awk -v half="$half" '
-  $1 == "50%" { median = $2 } $1 == "99%" { p99 = $2 } /Requests\/sec/ { printf "| %.0f asked a second | %.0f | %s | %s |\n", half, $2, median, p99 }'
+paced "SVG" "$url/v1/size-runs" "$work/svg.lua"
+paced "the same bytes as a file" "$url/svg.bin" "$work/get.lua"
 echo
 cat >>"$work/svg.lua" <<'LUA'
 local threads = {}
