@@ -437,7 +437,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     /** Goes on from the start by chords of equal parameter step; no two neighbouring points are equal. */
-    void chords(int count, Trace line) {
+    void chords(int count, PointsBuilder line) {
         for (int k = 1; k <= count; k++) {
             double t = (double) k / count;
             double toX = x(t);

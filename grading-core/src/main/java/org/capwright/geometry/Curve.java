@@ -439,7 +439,7 @@ public final class Curve {
             chords[i] = segments.get(i).chordsWithin(tolerance);
             all += chords[i];
         }
-        Trace line = new Trace(all);
+        PointsBuilder line = new PointsBuilder(all);
         line.add(start());
         for (int i = 0; i < count; i++) {
             segments.get(i).chords(chords[i], line);

@@ -37,9 +37,9 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
         if (points instanceof Points same) {
             return same;
         }
-        Trace trace = new Trace(points.size());
-        points.forEach(trace::add);
-        return trace.points();
+        PointsBuilder builder = new PointsBuilder(points.size());
+        points.forEach(builder::add);
+        return builder.points();
     }
 
     /**
@@ -49,11 +49,11 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
      * @return the points in this order
      */
     public static Points of(Point... points) {
-        Trace trace = new Trace(points.length);
+        PointsBuilder builder = new PointsBuilder(points.length);
         for (Point point : points) {
-            trace.add(point);
+            builder.add(point);
         }
-        return trace.points();
+        return builder.points();
     }
 
     /**

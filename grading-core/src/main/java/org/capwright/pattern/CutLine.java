@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /**
  * The line to cut along: the seam lines of a piece, each moved out by its own allowance.
@@ -212,7 +212,7 @@ record CutLine(Ring ring, List<Integer> corners) {
             return this;
         }
         Points points = points();
-        Trace kept = new Trace(points.size());
+        PointsBuilder kept = new PointsBuilder(points.size());
         BitSet turning = new BitSet(points.size());
         BitSet turned = new BitSet(points.size());
         corners.forEach(turned::set);
@@ -269,7 +269,7 @@ record CutLine(Ring ring, List<Integer> corners) {
         return true;
     }
 
-    private static boolean isSlit(Trace line, double x, double y, double width) {
+    private static boolean isSlit(PointsBuilder line, double x, double y, double width) {
         int tip = line.size() - 1;
         return isSlit(line.x(tip - 1), line.y(tip - 1), line.x(tip), line.y(tip), x, y, width);
     }

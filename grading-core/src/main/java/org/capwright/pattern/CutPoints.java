@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.capwright.geometry.Point;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /** The points of a cut line as they are put together from parallels and the corners between them. Corners stay; beside them no other point does. */
 final class CutPoints {
@@ -12,12 +12,12 @@ final class CutPoints {
     /** Points nearer than this are one, mm. */
     private static final double SAME = 1e-9;
 
-    private final Trace line;
+    private final PointsBuilder line;
     private final BitSet turning;
     private int first;
 
     CutPoints(int room) {
-        line = new Trace(room);
+        line = new PointsBuilder(room);
         turning = new BitSet(room);
     }
 

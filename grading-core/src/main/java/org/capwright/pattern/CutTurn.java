@@ -2,7 +2,7 @@ package org.capwright.pattern;
 
 import java.util.List;
 import org.capwright.geometry.Point;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /** Turns the cut line from one smooth part of a seam line to the next: cuts both parallels back where they must be, and gives the corner points between them. */
 final class CutTurn {
@@ -18,7 +18,7 @@ final class CutTurn {
 
     private final SeamRun before;
     private final SeamRun after;
-    private final Trace parallels;
+    private final PointsBuilder parallels;
 
     private CutTurn(SeamRun before, SeamRun after) {
         this.before = before;

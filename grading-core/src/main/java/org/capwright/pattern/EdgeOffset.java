@@ -6,7 +6,7 @@ import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /**
  * The lines that run beside the smooth seam lines of the pieces of a size, each at the distance of its allowance, outside the piece (to the right of the sense of travel), as points. Every point
@@ -35,9 +35,9 @@ final class EdgeOffset {
     /** Most pieces of a size have fewer points together. */
     private static final int ROOM = 1023;
 
-    private final Trace line = new Trace(ROOM);
+    private final PointsBuilder line = new PointsBuilder(ROOM);
 
-    /** The edges whose parallels stand in the trace, the one that is followed, and an earlier one that may have segments and allowance in common with it. */
+    /** The edges whose parallels stand in the line being built, the one that is followed, and an earlier one that may have segments and allowance in common with it. */
     private final List<Drawn> edges = new ArrayList<>();
 
     private Drawn followed = NONE;
@@ -69,13 +69,13 @@ final class EdgeOffset {
         double speed;
     }
 
-    /** An edge, and for each of its segments which points of the trace were drawn along it: the first, and the one after the last. */
+    /** An edge, and for each of its segments which points of that line were drawn along it: the first, and the one after the last. */
     private record Drawn(String edge, double allowance, List<Cubic> segments, int[] points) {}
 
     private static final Drawn NONE = new Drawn("", 0, List.of(), new int[0]);
 
     /** The parallels, one behind the other. */
-    Trace parallels() {
+    PointsBuilder parallels() {
         return line;
     }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
+import org.capwright.geometry.PointsBuilder;
 import org.capwright.geometry.Simplicity;
-import org.capwright.geometry.Trace;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -28,7 +28,7 @@ final class Outline {
         for (PieceEdge edge : edges) {
             most += edge.curve().flattened(Piece.FLATTENING).size() - 1;
         }
-        Trace line = new Trace(most);
+        PointsBuilder line = new PointsBuilder(most);
         for (PieceEdge edge : edges) {
             Points flat = edge.curve().flattened(Piece.FLATTENING);
             int end = flat.size() - 1;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Point;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /**
- * A smooth part of a seam line and its parallel, which stands in a trace with those of all parts of a piece. Corners cut it back: of its points there those from {@code first} to {@code last} remain.
+ * A smooth part of a seam line and its parallel, which stands in one line of points with those of all parts of a piece. Corners cut it back: of its points there those from {@code first} to {@code last} remain.
  */
 final class SeamRun {
 
@@ -23,7 +23,7 @@ final class SeamRun {
     final PieceEdge edge;
     final double allowance;
     final boolean fold;
-    final Trace parallels;
+    final PointsBuilder parallels;
 
     /** The places of all of its parallel. */
     final int start;
@@ -37,7 +37,7 @@ final class SeamRun {
     private final Cubic begins;
     private Cubic ends;
 
-    private SeamRun(PieceEdge edge, int number, Cubic segment, Trace parallels) {
+    private SeamRun(PieceEdge edge, int number, Cubic segment, PointsBuilder parallels) {
         this.edge = edge;
         this.firstSegment = number;
         this.begins = segment;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /**
  * A hem that is turned up: its allowance is the mirror image of the cloth above the hem line, so that the raw edge is as wide as the sleeve where it comes to lie, however the sleeve tapers. Common
@@ -89,7 +89,7 @@ final class TurnedHem {
         boolean straightOnFirst = onFold(points, first, left);
         boolean straightOnLast = onFold(points, last, right);
         List<Integer> corners = new ArrayList<>(net.corners().size() + 2);
-        Trace line = new Trace(count + left.size() + right.size());
+        PointsBuilder line = new PointsBuilder(count + left.size() + right.size());
         int above = Math.floorMod(first - last, count);
         for (int i = 0; i <= above; i++) {
             int place = (last + i) % count;
@@ -119,7 +119,7 @@ final class TurnedHem {
 
     /** The mirror image of the line on the way up from an end of the hem to the depth of the allowance; without points where the line does not lead up there. */
     private Points reflected(Points points, int from, int step) {
-        Trace way = new Trace(ROOM);
+        PointsBuilder way = new PointsBuilder(ROOM);
         double x = points.x(from);
         double y = points.y(from);
         double low = height(x, y);
@@ -143,7 +143,7 @@ final class TurnedHem {
         return way.points();
     }
 
-    private void addMirrored(Trace way, double x, double y) {
+    private void addMirrored(PointsBuilder way, double x, double y) {
         double twice = 2 * height(x, y);
         way.add(x + along.y() * twice, y - along.x() * twice);
     }

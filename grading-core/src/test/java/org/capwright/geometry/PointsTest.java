@@ -49,7 +49,7 @@ class PointsTest {
     @Test
     void aTraceHandsItsPointsOver() {
         for (int room : new int[] {0, 7, 100}) {
-            Trace trace = new Trace(room);
+            PointsBuilder trace = new PointsBuilder(room);
             List<Point> list = polygon(7, 10);
             list.forEach(trace::add);
             trace.add(1, 1);
@@ -65,7 +65,7 @@ class PointsTest {
 
     @Test
     void noPointsAreNoPoints() {
-        assertEquals(List.of(), new Trace(0).points());
+        assertEquals(List.of(), new PointsBuilder(0).points());
         assertEquals(List.of(), Points.of(List.of()));
     }
 }

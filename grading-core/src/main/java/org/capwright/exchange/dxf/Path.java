@@ -3,7 +3,7 @@ package org.capwright.exchange.dxf;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /** A line of straight chords with positions by arc length along the chords. */
 final class Path {
@@ -42,7 +42,7 @@ final class Path {
      * @param first position of the point where the path begins and ends
      */
     static Path around(Points outline, int first) {
-        Trace line = new Trace(outline.size() + 1);
+        PointsBuilder line = new PointsBuilder(outline.size() + 1);
         for (int i = 0; i <= outline.size(); i++) {
             int place = (first + i) % outline.size();
             line.add(outline.x(place), outline.y(place));

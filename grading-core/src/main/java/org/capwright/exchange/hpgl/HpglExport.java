@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.pattern.MarkKind;
 import org.capwright.pattern.MarkLine;
@@ -151,7 +151,7 @@ public final class HpglExport {
         while (start < count && !(onFold(points, start + count - 1) && !onFold(points, start))) {
             start++;
         }
-        Trace run = new Trace(count);
+        PointsBuilder run = new PointsBuilder(count);
         for (int i = start; i < start + count; i++) {
             if (onFold(points, i)) {
                 cut(writer, placed, run.points());

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
-import org.capwright.geometry.Trace;
+import org.capwright.geometry.PointsBuilder;
 
 /**
  * Capital letters of single strokes, drawn for this engine, so that a plotter needs no font. A letter is 4 units wide and 6 high and takes 6 in width. Accents
@@ -130,7 +130,7 @@ final class StrokeFont {
     }
 
     private static Points stroke(String run, double x, double y, double scale) {
-        Trace points = new Trace(run.length() / 2);
+        PointsBuilder points = new PointsBuilder(run.length() / 2);
         for (int i = 0; i < run.length(); i += 2) {
             points.add(x + (run.charAt(i) - '0') * scale, y + (run.charAt(i + 1) - '0') * scale);
         }

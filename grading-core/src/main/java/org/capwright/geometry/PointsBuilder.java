@@ -3,7 +3,7 @@ package org.capwright.geometry;
 import java.util.Arrays;
 
 /** A line as it is drawn: points are put at its end, and may be taken back. Not safe for threads. */
-public final class Trace {
+public final class PointsBuilder {
 
     /** Rows with so much room to spare are not copied to save it. */
     private static final int SPARE = 8;
@@ -17,7 +17,7 @@ public final class Trace {
      *
      * @param room how many points are expected, 0 or more; more of them make room for themselves
      */
-    public Trace(int room) {
+    public PointsBuilder(int room) {
         x = new double[room + 1];
         y = new double[room + 1];
     }
@@ -108,7 +108,7 @@ public final class Trace {
     }
 
     /**
-     * The points as they stand. They are handed over, and the trace is empty again.
+     * The points as they stand. They are handed over, and the builder is empty again.
      *
      * @return all points in order
      */
