@@ -31,6 +31,5 @@ report() {
 trap report EXIT
 # Reports of tests that are gone, and classes and data that are: neither is of this build.
 rm -rf ./*/target/surefire-reports ./*/target/failsafe-reports size-tables/target/classes grading-core/target/classes grading-json/target/classes
-# Two modules at a time where neither needs the other.
-mvn -B -ntp -T 2 verify "$@"
+mvn -B -ntp verify "$@"
 ./reproducible.sh
