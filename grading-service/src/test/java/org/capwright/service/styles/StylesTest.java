@@ -258,10 +258,12 @@ class StylesTest {
         assertEquals("{\"styles\":2,\"revisions\":3}", load(service, document).text());
         assertEquals(document, exported(service, mine + "-too"), "as it was");
         assertEquals("{\"styles\":2,\"revisions\":0}", load(service, document).text(), "once is enough");
-        KeptService.Answer clash = load(service, document.replace("13.5", "13").replace("-too-a\"", "-new\""));
+        KeptService.Answer clash = load(
+                service,
+                document.replace("\"capHeight\":13.5", "\"capHeight\":13").replace("-too-a\"", "-new\""));
         assertEquals(409, clash.status(), clash.text());
         assertEquals(404, service.get("/v1/styles/" + mine + "-new").status(), "all of it or nothing");
-        KeptService.Answer wrong = load(service, document.replace("13.5", "135"));
+        KeptService.Answer wrong = load(service, document.replace("\"capHeight\":13.5", "\"capHeight\":135"));
         assertEquals(422, wrong.status());
         assertEquals(
                 List.of("/styles/0/revisions/0/style/sleeve/capHeight", "/styles/1/revisions/0/style/sleeve/capHeight"),
