@@ -24,7 +24,7 @@ public record Script(String text, int[] shown, boolean altered) {
      * @return what is shown
      */
     public static Script of(String given, Typeface face) {
-        if (Typeface.isPlain(given)) {
+        if (face.isPlain(given)) {
             int[] letters = new int[given.length()];
             for (int i = 0; i < letters.length; i++) {
                 letters[i] = given.charAt(i);

@@ -21,18 +21,22 @@ public enum Typeface {
     /** Height of capital letters over the font size. */
     public static final double CAPITAL = 1493.0 / 2048;
 
-    private static final char FIRST_PLAIN = ' ';
+    /** From here on characters combine with those before them (Unicode, block Combining Diacritical Marks) or run from right to left; there are some below, from 0x7F on, that are not shown. */
+    private static final char COMBINING = 0x0300;
 
-    private static final char LAST_PLAIN = '~';
+    /** Dashes, quotation marks and the like, the one block beyond that is used often: from the hyphen to the hyphenation point. */
+    private static final char FIRST_PUNCTUATION = 0x2010;
+
+    private static final char LAST_PUNCTUATION = 0x2027;
 
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
     private final double unitsPerEm;
 
-    /** Advances of the characters from the space to the tilde, which need nothing to be made ready. */
-    private final double[] plain = new double[LAST_PLAIN - FIRST_PLAIN + 1];
+    /** The signs of characters that need nothing to be made ready, by their code; 0 for others. */
+    private final int[] plain = new int[LAST_PUNCTUATION + 1];
 
-    private final int[] plainGlyphs = new int[plain.length];
+    private final double[] advances = new double[plain.length];
 
     Typeface(String file) {
         try (InputStream in = Typeface.class.getResourceAsStream(file)) {
@@ -42,9 +46,11 @@ public enum Typeface {
             font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             glyphs = font.getUnicodeCmapLookup();
             unitsPerEm = font.getUnitsPerEm();
-            for (int i = 0; i < plain.length; i++) {
-                plainGlyphs[i] = glyphs.getGlyphId(FIRST_PLAIN + i);
-                plain[i] = font.getAdvanceWidth(plainGlyphs[i]) / unitsPerEm;
+            for (int c = ' '; c <= LAST_PUNCTUATION; c = c + 1 == COMBINING ? FIRST_PUNCTUATION : c + 1) {
+                if (!Character.isISOControl(c)) {
+                    plain[c] = glyphs.getGlyphId(c);
+                    advances[c] = font.getAdvanceWidth(plain[c]) / unitsPerEm;
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException("the font " + file + " cannot be read", e);
@@ -77,15 +83,15 @@ public enum Typeface {
      * @return its number in the font, 0 if there is none
      */
     public int glyph(int codePoint) {
-        return isPlain(codePoint) ? plainGlyphs[codePoint - FIRST_PLAIN] : glyphs.getGlyphId(codePoint);
+        return isPlain(codePoint) ? plain[codePoint] : glyphs.getGlyphId(codePoint);
     }
 
-    private static boolean isPlain(int codePoint) {
-        return codePoint >= FIRST_PLAIN && codePoint <= LAST_PLAIN;
+    private boolean isPlain(int codePoint) {
+        return codePoint < plain.length && plain[codePoint] != 0;
     }
 
-    /** Whether a text has nothing but characters from the space to the tilde: these are shown one after another as they are. */
-    static boolean isPlain(String text) {
+    /** Whether a text has only characters that the font has and that are shown one after another as they are. */
+    boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (!isPlain(text.charAt(i))) {
                 return false;
@@ -96,7 +102,7 @@ public enum Typeface {
 
     private double advance(int codePoint) {
         if (isPlain(codePoint)) {
-            return plain[codePoint - FIRST_PLAIN];
+            return advances[codePoint];
         }
         try {
             return font.getAdvanceWidth(glyph(codePoint)) / unitsPerEm;
@@ -134,7 +140,7 @@ public enum Typeface {
             if (!isPlain(c)) {
                 return width(Script.of(text, this), size);
             }
-            sum += plain[c - FIRST_PLAIN];
+            sum += advances[c];
         }
         return sum * size;
     }

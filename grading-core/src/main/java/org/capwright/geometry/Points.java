@@ -18,6 +18,9 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
     private final double[] y;
     private final int size;
 
+    /** Known once it was asked for. */
+    private @Nullable Box box;
+
     /** Takes rows over that have room for the first point behind the last. */
     Points(double[] x, double[] y, int size) {
         this.x = x;
@@ -91,6 +94,15 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
 
     /** The least box that holds the points. */
     Box box() {
+        Box known = box;
+        if (known == null) {
+            known = measured();
+            box = known;
+        }
+        return known;
+    }
+
+    private Box measured() {
         double left = Double.POSITIVE_INFINITY;
         double bottom = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;

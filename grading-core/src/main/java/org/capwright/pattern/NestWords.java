@@ -2,8 +2,6 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The words on a nest: those of its leading piece, with all sizes named where that one size was. */
 public final class NestWords {
@@ -21,11 +19,10 @@ public final class NestWords {
      */
     public static List<String> of(List<Piece> nest, int leading) {
         Piece lead = nest.get(leading);
-        Pattern alone = Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(lead.size()) + "(?![\\p{L}\\p{N}])");
         List<String> lines = new ArrayList<>(lead.label().lines().size());
         for (int i = 0; i < lead.label().lines().size(); i++) {
             String line = lead.label().lines().get(i);
-            lines.add(sameInAll(nest, i, line) ? line : lastReplaced(alone.matcher(line), line, sizes(nest)));
+            lines.add(sameInAll(nest, i, line) ? line : lastReplaced(line, lead.size(), sizes(nest)));
         }
         return lines;
     }
@@ -36,14 +33,22 @@ public final class NestWords {
                         && piece.label().lines().get(line).equals(text));
     }
 
-    private static String lastReplaced(Matcher matcher, String line, String by) {
-        int start = -1;
-        int end = -1;
-        while (matcher.find()) {
-            start = matcher.start();
-            end = matcher.end();
+    /** The line with the last place where a size stands alone, no letter or figure beside it, filled otherwise. */
+    private static String lastReplaced(String line, String size, String by) {
+        for (int start = line.lastIndexOf(size); start >= 0; start = line.lastIndexOf(size, start - 1)) {
+            int end = start + size.length();
+            if ((start == 0 || !ofWord(line.codePointBefore(start)))
+                    && (end == line.length() || !ofWord(line.codePointAt(end)))) {
+                return line.substring(0, start) + by + line.substring(end);
+            }
         }
-        return start < 0 ? line : line.substring(0, start) + by + line.substring(end);
+        return line;
+    }
+
+    private static boolean ofWord(int c) {
+        return Character.isLetterOrDigit(c)
+                || Character.getType(c) == Character.LETTER_NUMBER
+                || Character.getType(c) == Character.OTHER_NUMBER;
     }
 
     private static String sizes(List<Piece> nest) {

@@ -99,10 +99,10 @@ final class PageMap {
     private static void piece(Canvas canvas, Sheet.Placed placed, Language language, double scale) {
         Block block = placed.block();
         canvas.save().move(placed.at().x(), placed.at().y());
-        for (int i = 0; i < block.outlines().size(); i++) {
+        for (int i = 0; i < block.layers().size(); i++) {
             canvas.stroke(
                     Stroke.solid(i == block.lead() ? Ink.TEXT : Ink.QUIET, (i == block.lead() ? 0.22 : 0.08) / scale));
-            coarse(canvas, block.outlines().get(i), 0.4 / scale);
+            coarse(canvas, block.traces().all().get(i).line(), 0.4 / scale);
             canvas.draw();
         }
         double size = 2.3 / scale;

@@ -217,17 +217,16 @@ public final class SvgCanvas extends Canvas {
 
     /** Letters, digits, hyphens and underscores as they are; everything else by its number. */
     private static String safe(String name) {
-        if (name.chars().allMatch(SvgCanvas::safe)) {
-            return name;
-        }
-        StringBuilder safe = new StringBuilder();
-        name.codePoints().forEach(c -> {
+        StringBuilder safe = new StringBuilder(name.length());
+        int c;
+        for (int i = 0; i < name.length(); i += Character.charCount(c)) {
+            c = name.codePointAt(i);
             if (safe(c)) {
-                safe.appendCodePoint(c);
+                safe.append((char) c);
             } else {
                 safe.append(".x").append(Integer.toHexString(c));
             }
-        });
+        }
         return safe.toString();
     }
 
