@@ -150,7 +150,7 @@ public record BaseSleeve(CapLine front, CapLine back) {
 
     /** Joins two half lines that start on the fold: the front one is mirrored to the left and run through backwards. */
     static Curve whole(Curve frontHalf, Curve backHalf) {
-        return frontHalf.mirrored().reversed().joinedTo(backHalf);
+        return frontHalf.mirroredBack().joinedTo(backHalf);
     }
 
     static List<Violation> outOfPlausibleRange(Dimensions dimensions) {

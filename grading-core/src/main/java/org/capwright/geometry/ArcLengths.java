@@ -28,6 +28,17 @@ final class ArcLengths {
         return new ArcLengths(ends);
     }
 
+    /** Adds up the lengths of the first so many segments. */
+    static ArcLengths summed(double[] lengths, int count) {
+        double[] ends = new double[count];
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            sum += lengths[i];
+            ends[i] = sum;
+        }
+        return new ArcLengths(ends);
+    }
+
     double total() {
         return ends[ends.length - 1];
     }

@@ -58,6 +58,22 @@ public final class Curve {
     }
 
     /**
+     * A curve of segments whose lengths are known, as those of moved pieces of other curves are.
+     *
+     * @param segments one or more, each starting exactly where the one before ends
+     * @param lengths how long each is, mm; more may follow that are not looked at
+     * @return the curve
+     * @throws IllegalArgumentException if there is no segment, a gap between two, or a length missing
+     */
+    public static Curve of(List<Cubic> segments, double[] lengths) {
+        List<Cubic> checked = of(segments).segments;
+        if (lengths.length < checked.size()) {
+            throw new IllegalArgumentException(lengths.length + " lengths for " + checked.size() + " segments");
+        }
+        return new Curve(checked, new Measuring.Known(ArcLengths.summed(lengths, checked.size())));
+    }
+
+    /**
      * A straight line.
      *
      * @param from start
@@ -179,6 +195,17 @@ public final class Curve {
         return t == 0
                 ? known.before(segment)
                 : known.before(segment) + segments.get(segment).length(0, t);
+    }
+
+    /**
+     * How long a segment is.
+     *
+     * @param segment its number, from 0
+     * @return millimetres
+     */
+    public double lengthOf(int segment) {
+        ArcLengths known = lengths();
+        return known.after(segment) - known.before(segment);
     }
 
     /**
@@ -365,6 +392,20 @@ public final class Curve {
             images[i] = segments.get(i).mirrored();
         }
         return new Curve(List.of(images), new Measuring.Same(this));
+    }
+
+    /**
+     * The mirror image about x = 0, run through from its end.
+     *
+     * @return the mirrored curve, in the opposite order of travel
+     */
+    public Curve mirroredBack() {
+        int count = segments.size();
+        Cubic[] images = new Cubic[count];
+        for (int i = 0; i < count; i++) {
+            images[i] = segments.get(count - 1 - i).mirroredBack();
+        }
+        return new Curve(List.of(images), new Measuring.Reversed(this));
     }
 
     /**

@@ -66,7 +66,27 @@ public record Isometry(double xx, double xy, double yx, double yy, double dx, do
      * @return where it comes to lie
      */
     public Point of(Point point) {
-        return new Point(xx * point.x() + xy * point.y() + dx, yx * point.x() + yy * point.y() + dy);
+        return new Point(x(point), y(point));
+    }
+
+    /**
+     * How far to the right the image of a point lies.
+     *
+     * @param point any point
+     * @return mm
+     */
+    public double x(Point point) {
+        return xx * point.x() + xy * point.y() + dx;
+    }
+
+    /**
+     * How far up the image of a point lies.
+     *
+     * @param point any point
+     * @return mm
+     */
+    public double y(Point point) {
+        return yx * point.x() + yy * point.y() + dy;
     }
 
     /**

@@ -16,6 +16,9 @@ sealed interface Measuring {
         }
     }
 
+    /** It is known how long every segment is. */
+    record Known(ArcLengths lengths) implements Measuring {}
+
     /** A curve moved or mirrored. */
     record Same(Curve curve) implements Measuring {
         @Override

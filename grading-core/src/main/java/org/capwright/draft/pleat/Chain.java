@@ -1,61 +1,133 @@
 package org.capwright.draft.pleat;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
+import org.capwright.geometry.Isometry;
 import org.capwright.geometry.Point;
 
-/** Segments put end to end. Moved pieces meet but for rounding; each is made to start exactly where the one before ends. */
+/**
+ * Segments put end to end, and how long each is: moved and mirrored, they keep their lengths. Moved pieces meet but for rounding; each is made to start exactly where the one before ends.
+ */
 final class Chain {
 
     /** Moved ends may be apart by rounding only, mm. */
     private static final double ROUNDING = 1e-6;
 
-    private final List<Cubic> segments = new ArrayList<>();
+    private Cubic[] segments;
+    private double[] lengths;
+    private int size;
 
-    void add(Cubic segment) {
-        if (segments.isEmpty()) {
-            segments.add(segment);
-            return;
+    /** A chain without segments, with room for some. */
+    Chain(int room) {
+        segments = new Cubic[room];
+        lengths = new double[room];
+    }
+
+    /** A chain of the segments of a curve. */
+    static Chain of(Curve curve) {
+        Chain chain = new Chain(curve.segments().size());
+        for (int i = 0; i < chain.segments.length; i++) {
+            chain.put(curve.segments().get(i), curve.lengthOf(i));
         }
-        Point end = segments.get(segments.size() - 1).end();
-        if (!(end.distanceTo(segment.start()) <= ROUNDING)) {
-            throw new IllegalStateException("pieces of an edge do not meet: " + end + " and " + segment.start());
+        return chain;
+    }
+
+    boolean isEmpty() {
+        return size == 0;
+    }
+
+    int size() {
+        return size;
+    }
+
+    Cubic segment(int number) {
+        return segments[number];
+    }
+
+    double length(int number) {
+        return lengths[number];
+    }
+
+    Cubic last() {
+        return segments[size - 1];
+    }
+
+    private void put(Cubic segment, double length) {
+        if (size == segments.length) {
+            segments = Arrays.copyOf(segments, 2 * size + 1);
+            lengths = Arrays.copyOf(lengths, segments.length);
         }
-        segments.add(
-                end.equals(segment.start())
+        segments[size] = segment;
+        lengths[size++] = length;
+    }
+
+    /** Goes on with another chain, or begins with it. */
+    void addAll(Chain more) {
+        for (int i = 0; i < more.size; i++) {
+            add(more.segments[i], more.lengths[i]);
+        }
+    }
+
+    /** Goes on with the mirror image about x = 0 of its own first segments, the last of them first. */
+    void addImage(int count) {
+        for (int i = count - 1; i >= 0; i--) {
+            add(segments[i].mirroredBack(), lengths[i]);
+        }
+    }
+
+    private void add(Cubic segment, double length) {
+        Point start = size == 0
+                ? segment.start()
+                : startOf(segment.start().x(), segment.start().y());
+        put(
+                start.equals(segment.start())
                         ? segment
-                        : new Cubic(end, segment.control1(), segment.control2(), segment.end()));
+                        : new Cubic(start, segment.control1(), segment.control2(), segment.end()),
+                length);
     }
 
-    void addAll(List<Cubic> more) {
-        for (int i = 0; i < more.size(); i++) {
-            add(more.get(i));
+    /** Goes on with a segment laid by a motion, or begins with it, exactly at a point where it starts but for rounding. */
+    void add(Point begin, Cubic segment, double length, Isometry motion) {
+        Point from = segment.start();
+        put(
+                new Cubic(
+                        size == 0 ? begin : startOf(motion.x(from), motion.y(from)),
+                        motion.of(segment.control1()),
+                        motion.of(segment.control2()),
+                        motion.of(segment.end())),
+                length);
+    }
+
+    /** Where a segment starts that starts there but for rounding. */
+    private Point startOf(double x, double y) {
+        Point end = last().end();
+        if (!(Math.abs(end.x() - x) <= ROUNDING && Math.abs(end.y() - y) <= ROUNDING)) {
+            throw new IllegalStateException("pieces of an edge do not meet: " + end + " and " + new Point(x, y));
         }
-    }
-
-    /** Lets a chain that has nothing yet start exactly at a point where it would start but for rounding. */
-    void startAt(Point start, Cubic first) {
-        add(segments.isEmpty() ? new Cubic(start, first.control1(), first.control2(), first.end()) : first);
+        return end;
     }
 
     /** Lets the last segment end exactly at a point where it ends but for rounding. */
     void endAt(Point end) {
-        int last = segments.size() - 1;
-        Cubic segment = segments.get(last);
+        Cubic segment = last();
         if (!(segment.end().distanceTo(end) <= ROUNDING)) {
             throw new IllegalStateException("an edge does not end at its mark: " + segment.end() + " and " + end);
         }
-        segments.set(last, new Cubic(segment.start(), segment.control1(), segment.control2(), end));
+        segments[size - 1] = new Cubic(segment.start(), segment.control1(), segment.control2(), end);
     }
 
-    /** What has been put together so far. */
-    List<Cubic> segments() {
-        return segments;
+    /** The mirror image about x = 0, in order of travel. */
+    Chain mirrored() {
+        Chain image = new Chain(size);
+        for (int i = size - 1; i >= 0; i--) {
+            image.put(segments[i].mirroredBack(), lengths[i]);
+        }
+        return image;
     }
 
     Curve curve() {
-        return Curve.of(segments);
+        return Curve.of(List.of(Arrays.copyOf(segments, size)), lengths);
     }
 }

@@ -26,6 +26,9 @@ public final class EdgeTruing {
     /** A prolongation of the seam that comes nearer to the inner crease by less than this per length never gets there. */
     private static final double LEAST_ADVANCE = 0.05;
 
+    /** Under most folds, the visible piece beside it included, there are fewer segments. */
+    private static final int SEGMENTS_OF_A_FOLD = 6;
+
     private final Curve flat;
     private final PleatLayout layout;
     private final boolean pieceOnRight;
@@ -34,7 +37,7 @@ public final class EdgeTruing {
     private final boolean mirrors;
 
     /** The visible pieces in order, as they lie on the flat edge: one more than folds, empty where two folds share a placement line. Cut out once asked for. */
-    private final @Nullable List<Cubic>[] visible;
+    private final @Nullable Chain[] visible;
 
     /** Of each fold, once asked for. */
     private final @Nullable Creases[] creases;
@@ -46,7 +49,6 @@ public final class EdgeTruing {
      * @param layout where it is folded
      * @throws IllegalArgumentException if the edge has not the layout's length
      */
-    @SuppressWarnings({"unchecked", "rawtypes"}) // there are no arrays of lists of something
     public EdgeTruing(Curve flat, PleatLayout layout) {
         if (!(Math.abs(flat.length() - layout.edge()) <= SAME_LENGTH)) {
             throw new IllegalArgumentException(
@@ -58,7 +60,7 @@ public final class EdgeTruing {
         pieceOnRight = flat.end().minus(flat.start()).cross(apex.minus(flat.start())) >= 0;
         int folds = layout.folds().size();
         mirrors = Mirror.halves(flat, layout.folds(), NOTHING);
-        visible = new List[folds + 1];
+        visible = new Chain[folds + 1];
         creases = new Creases[folds];
     }
 
@@ -91,25 +93,29 @@ public final class EdgeTruing {
     }
 
     /** A visible piece. Its ends are the marks; these are not looked for twice. */
-    private List<Cubic> visible(int piece) {
-        List<Cubic> known = visible[piece];
-        List<Cubic> image = visible[visible.length - 1 - piece];
-        if (known == null && mirrors && image != null) {
-            known = Mirror.of(image);
-            visible[piece] = known;
-        } else if (known == null) {
-            List<PleatFold> folds = layout.folds();
-            double from = piece == 0 ? 0 : folds.get(piece - 1).lastMark();
-            double to = piece < folds.size() ? folds.get(piece).firstMark() : flat.length();
-            boolean middle = mirrors && 2 * piece + 1 == visible.length;
-            known = to - from <= NOTHING
-                    ? List.of()
-                    : middle
-                            ? Mirror.both(flat.part(from, flat.length() / 2).segments())
-                            : flat.part(from, to).segments();
+    private Chain visible(int piece) {
+        Chain known = visible[piece];
+        if (known == null) {
+            Chain image = visible[visible.length - 1 - piece];
+            known = mirrors && image != null ? image.mirrored() : cutOut(piece);
             visible[piece] = known;
         }
         return known;
+    }
+
+    private Chain cutOut(int piece) {
+        List<PleatFold> folds = layout.folds();
+        double from = piece == 0 ? 0 : folds.get(piece - 1).lastMark();
+        double to = piece < folds.size() ? folds.get(piece).firstMark() : flat.length();
+        if (to - from <= NOTHING) {
+            return new Chain(0);
+        }
+        boolean middle = mirrors && 2 * piece + 1 == visible.length;
+        Chain cut = Chain.of(flat.part(from, middle ? flat.length() / 2 : to));
+        if (middle) {
+            cut.addImage(cut.size());
+        }
+        return cut;
     }
 
     /** How the visible pieces from one to another are laid into the folded plane, where they are the seam: the first of them keeps its place. */
@@ -131,13 +137,13 @@ public final class EdgeTruing {
     }
 
     private Point endOf(int piece, double mark) {
-        List<Cubic> segments = visible(piece);
-        return segments.isEmpty() ? at(mark) : segments.get(segments.size() - 1).end();
+        Chain visible = visible(piece);
+        return visible.isEmpty() ? at(mark) : visible.last().end();
     }
 
     private Point startOf(int piece, double mark) {
-        List<Cubic> segments = visible(piece);
-        return segments.isEmpty() ? at(mark) : segments.get(0).start();
+        Chain visible = visible(piece);
+        return visible.isEmpty() ? at(mark) : visible.segment(0).start();
     }
 
     /** The three lines of a fold, square to the edge as far as that is possible: so that the seam runs on smoothly over the fold. */
@@ -180,13 +186,11 @@ public final class EdgeTruing {
 
     /** The tangent of the flat edge at a mark; of a visible piece, so that it is the right one at a corner of the edge. */
     private Point tangent(int piece, double at, int end) {
-        List<Cubic> segments = visible(piece);
-        if (segments.isEmpty()) {
+        Chain visible = visible(piece);
+        if (visible.isEmpty()) {
             return flat.tangentAtLength(Math.min(at, flat.length()));
         }
-        return end == 0
-                ? segments.get(0).tangentAt(0)
-                : segments.get(segments.size() - 1).tangentAt(1);
+        return end == 0 ? visible.segment(0).tangentAt(0) : visible.last().tangentAt(1);
     }
 
     private static double angle(Point from, Point to) {
@@ -205,7 +209,7 @@ public final class EdgeTruing {
         int count = mirrors ? folds / 2 : folds;
         Isometry[] places = places(0, folds);
         double[] lengths = Creases.lengths(List.of(creases), drawn);
-        Chain chain = new Chain();
+        Chain chain = new Chain(flat.segments().size() + SEGMENTS_OF_A_FOLD * folds);
         List<FoldLines> lines = new ArrayList<>(folds);
         Overhang overhang = Overhang.NONE;
         for (int i = 0; i < count; i++) {
@@ -216,9 +220,9 @@ public final class EdgeTruing {
             overhang = overhang.or(under.overhang());
         }
         if (mirrors) {
-            List<Cubic> image = Mirror.of(chain.segments());
+            int half = chain.size();
             chain.addAll(visible(count));
-            chain.addAll(image);
+            chain.addImage(half);
             for (int i = count; i < folds; i++) {
                 lines.add(lines.get(folds - 1 - i).mirrored(layout.folds().get(i)));
             }
@@ -242,19 +246,21 @@ public final class EdgeTruing {
         List<UnderLayers.Over> arc = new ArrayList<>(4);
         int step = toBack ? -1 : 1;
         for (int piece = toBack ? index : index + 1; piece >= 0 && piece < visible.length; piece += step) {
-            List<Cubic> segments = visible(piece);
+            Chain visible = visible(piece);
             Isometry motion = places[piece];
             HalfPlane middleHere = middle.before(motion);
             HalfPlane foldHere = fold.before(motion);
-            for (int i = 0; i < segments.size(); i++) {
-                Cubic segment = toBack ? segments.get(segments.size() - 1 - i).reversed() : segments.get(i);
+            for (int i = 0; i < visible.size(); i++) {
+                int number = toBack ? visible.size() - 1 - i : i;
+                Cubic segment = toBack ? visible.segment(number).reversed() : visible.segment(number);
                 double crossing = middleHere.firstOutside(segment);
                 Cubic covered = crossing < 1 ? segment.part(0, crossing) : segment;
                 // on the wrong side of the fold line the top layer itself lies
                 if (foldHere.reaches(covered, ROUNDING)) {
                     throw TruedEdge.doesNotLie();
                 }
-                arc.add(new UnderLayers.Over(covered, motion));
+                double length = crossing < 1 ? segment.length(0, crossing) : visible.length(number);
+                arc.add(new UnderLayers.Over(covered, length, motion));
                 if (crossing < 1) {
                     return new UnderLayers(arc, foldHere.depth(covered.end()), Overhang.NONE);
                 }
@@ -270,21 +276,21 @@ public final class EdgeTruing {
         }
         double overhang = -middle.outside(end) / advance;
         Cubic prolonged = Cubic.line(end, end.plus(way.times(overhang)));
-        arc.add(new UnderLayers.Over(prolonged, Isometry.NONE));
+        arc.add(new UnderLayers.Over(prolonged, overhang, Isometry.NONE));
         return new UnderLayers(
                 arc, fold.depth(prolonged.end()), toBack ? new Overhang(overhang, 0) : new Overhang(0, overhang));
     }
 
     private Point firstTangent() {
-        List<Cubic> first = visible(0);
-        return first.isEmpty() ? flat.tangentAtLength(0) : first.get(0).tangentAt(0);
+        Chain first = visible(0);
+        return first.isEmpty() ? flat.tangentAtLength(0) : first.segment(0).tangentAt(0);
     }
 
     private Point lastTangent(Isometry[] places) {
         for (int piece = visible.length - 1; piece >= 0; piece--) {
-            List<Cubic> segments = visible(piece);
-            if (!segments.isEmpty()) {
-                return places[piece].turned(segments.get(segments.size() - 1).tangentAt(1));
+            Chain visible = visible(piece);
+            if (!visible.isEmpty()) {
+                return places[piece].turned(visible.last().tangentAt(1));
             }
         }
         return flat.tangentAtLength(flat.length());

@@ -1,7 +1,5 @@
 package org.capwright.draft.pleat;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
@@ -11,27 +9,6 @@ import org.capwright.geometry.Point;
 final class Mirror {
 
     private Mirror() {}
-
-    /** The image of segments that follow one another, in order of travel. */
-    static List<Cubic> of(List<Cubic> segments) {
-        Cubic[] images = new Cubic[segments.size()];
-        for (int i = 0; i < images.length; i++) {
-            Cubic segment = segments.get(images.length - 1 - i);
-            images[i] = new Cubic(
-                    segment.end().mirrored(),
-                    segment.control2().mirrored(),
-                    segment.control1().mirrored(),
-                    segment.start().mirrored());
-        }
-        return Arrays.asList(images);
-    }
-
-    /** Segments that end on the fold line, and their image. */
-    static List<Cubic> both(List<Cubic> half) {
-        List<Cubic> both = new ArrayList<>(half);
-        both.addAll(of(half));
-        return both;
-    }
 
     /** Whether the back half of an edge is the image of its front half, and its folds that of those there, their marks to within a length, mm. */
     static boolean halves(Curve edge, List<PleatFold> folds, double within) {

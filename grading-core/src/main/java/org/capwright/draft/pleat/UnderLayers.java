@@ -18,17 +18,13 @@ record UnderLayers(List<Over> arc, double depth, Overhang overhang) {
      * A piece of the seam over them.
      *
      * @param segment where it lies on the flat cloth
+     * @param length how long it is, mm
      * @param motion lays it into the seam
      */
-    record Over(Cubic segment, Isometry motion) {
+    record Over(Cubic segment, double length, Isometry motion) {
 
         Point end() {
             return motion.of(segment.end());
-        }
-
-        /** The segment after a further motion. */
-        Cubic moved(Isometry further) {
-            return further.after(motion).of(segment);
         }
     }
 
@@ -38,24 +34,24 @@ record UnderLayers(List<Over> arc, double depth, Overhang overhang) {
     /** Adds what the seam cuts of both layers, unfolded, from the first mark over the inner crease to the last mark. Gives back where it meets the inner crease. */
     Point unfoldedOnto(Chain chain, Creases creases, Isometry place, Isometry beyond) {
         // Before the inner crease lies the layer next to the first mark: reflected where that mark is the fold.
-        Isometry before = creases.fold().lie() == Lie.TO_BACK ? place.after(creases.first()) : place;
-        Isometry after = creases.fold().lie() == Lie.TO_BACK ? beyond : place.after(creases.first());
-        Isometry ontoFirst = before.inverse();
-        Isometry ontoLast = after.inverse();
+        Isometry turned = place.after(creases.first());
+        boolean foldFirst = creases.fold().lie() == Lie.TO_BACK;
+        Isometry ontoFirst = (foldFirst ? turned : place).inverse();
+        Isometry ontoLast = (foldFirst ? beyond : turned).inverse();
         for (int i = 0; i < arc.size(); i++) {
-            add(chain, creases.firstPoint(), arc.get(i).moved(ontoFirst));
+            add(chain, creases.firstPoint(), arc.get(i), arc.get(i).segment(), ontoFirst);
         }
         Point corner = ontoFirst.of(arc.get(arc.size() - 1).end());
         for (int i = arc.size() - 1; i >= 0; i--) {
-            add(chain, creases.firstPoint(), arc.get(i).moved(ontoLast).reversed());
+            add(chain, creases.firstPoint(), arc.get(i), arc.get(i).segment().reversed(), ontoLast);
         }
         chain.endAt(creases.last());
         return corner;
     }
 
-    private static void add(Chain chain, Point start, Cubic segment) {
+    private static void add(Chain chain, Point start, Over over, Cubic segment, Isometry onto) {
         if (segment.start().distanceTo(segment.end()) > NOTHING) {
-            chain.startAt(start, segment);
+            chain.add(start, segment, over.length(), onto.after(over.motion()));
         }
     }
 }
