@@ -3,7 +3,6 @@ package org.capwright;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -405,7 +404,7 @@ public final class Pieces {
     byte[] bytes(FileFormat format) throws IOException {
         return switch (format) {
             case SVG -> SvgExport.nest(patterns, alignment, printed);
-            case CSV -> SpecCsv.write(patterns.title(), specTable(), rounding).getBytes(StandardCharsets.UTF_8);
+            case CSV -> SpecCsv.write(patterns.title(), specTable(), rounding);
             case HPGL -> HpglExport.plot(patterns, rollWidth());
             case DXF_NEST -> DxfExport.nest(patterns, alignment);
             case DXF_BLOCKS -> DxfExport.blocks(patterns);

@@ -2,7 +2,6 @@ package org.capwright;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -64,7 +63,7 @@ public final class SizeRun {
     }
 
     private void writeCsv(Optional<Rounding> grid, OutputStream out) throws IOException {
-        out.write(SpecCsv.write(title, specTable(), grid).getBytes(StandardCharsets.UTF_8));
+        out.write(SpecCsv.write(title, specTable(), grid));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.capwright.check;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +54,8 @@ final class RoundTrip {
         String text() {
             return String.format(
                     Locale.ROOT,
-                    "%-10s %6d styles, largest departure %.4f mm, of a jump %.4f mm, false stops %d, figures not read and told %d, figures lost %d%n",
+                    "%-10s %6d styles, largest departure %.4f mm, of a jump %.4f mm, false stops %d, figures not read"
+                            + " and told %d, figures lost %d%n",
                     file,
                     styles,
                     values,
@@ -153,9 +153,8 @@ final class RoundTrip {
     }
 
     private static ForeignGrade table(PatternSet set) throws ForeignInputException {
-        String csv = SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty());
-        return SpecTableReader.read(
-                ForeignFile.of("spec.csv", csv.getBytes(StandardCharsets.UTF_8)), ForeignOptions.none());
+        byte[] csv = SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty());
+        return SpecTableReader.read(ForeignFile.of("spec.csv", csv), ForeignOptions.none());
     }
 
     private static ForeignGrade outlines(byte[] dxf) throws ForeignInputException {

@@ -49,8 +49,7 @@ class HostileFilesTest {
     private static final PatternSet GOWN = TestPatterns.choirGown();
     private static final byte[] BLOCKS = DxfExport.blocks(GOWN);
     private static final byte[] NEST = DxfExport.nest(GOWN, Alignment.UNDERARM);
-    private static final byte[] TABLE = SpecCsv.write(GOWN.title(), SpecTable.of(GOWN.run()), Optional.empty())
-            .getBytes(StandardCharsets.UTF_8);
+    private static final byte[] TABLE = SpecCsv.write(GOWN.title(), SpecTable.of(GOWN.run()), Optional.empty());
     private static final String[] WORDS = {
         "NaN",
         "Infinity",

@@ -51,7 +51,7 @@ class OwnFilesTest {
         PatternSet set = TestPatterns.random(seed, 3 + (int) (seed % 4));
         CheckedGrade truth = CheckedGrade.of(set.run());
         ForeignGrade sheet = SpecTableReader.read(
-                file("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
+                ForeignFile.of("spec.csv", SpecCsv.write(set.title(), SpecTable.of(set.run()), Optional.empty())),
                 ForeignOptions.none());
         assertEquals(List.of(), sheet.unread(), "every row of our own is known");
         CheckedGrade table = sheet.grade();
@@ -156,10 +156,6 @@ class OwnFilesTest {
         if (meant.isEmpty() || read.isEmpty() || Math.abs(meant.getAsDouble() - read.getAsDouble()) > CLOSE) {
             wrong.add(what + " " + meant + " read as " + read);
         }
-    }
-
-    private static ForeignFile file(String name, String text) {
-        return ForeignFile.of(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static ForeignGrade outlines(byte[] dxf) throws ForeignInputException {

@@ -1,11 +1,12 @@
 package org.capwright.quantity;
 
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The bytes of a file as they are written, one after another: letters of ASCII and decimals. What was written is not copied to make room. Not for use by several threads. */
+/** The bytes of a file as they are written, one after another: letters and decimals. What was written is not copied to make room. Not for use by several threads. */
 public final class FileBytes {
 
     private static final int FIRST = 1 << 12;
@@ -62,6 +63,15 @@ public final class FileBytes {
         reserve(count);
         ascii.getBytes(0, count, bytes, length);
         length += count;
+    }
+
+    /**
+     * Writes letters of any kind as UTF-8.
+     *
+     * @param text the letters
+     */
+    public void text(String text) {
+        put(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /**

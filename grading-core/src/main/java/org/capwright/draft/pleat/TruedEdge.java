@@ -91,7 +91,11 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Overhang overhang) {
      * @return millimetres; 0 without folds
      */
     public double greatestDepth() {
-        return lines.stream().mapToDouble(FoldLines::depth).max().orElse(0);
+        double deepest = 0;
+        for (FoldLines fold : lines) {
+            deepest = Math.max(deepest, fold.depth());
+        }
+        return deepest;
     }
 
     /**

@@ -1,28 +1,42 @@
 package org.capwright.exchange.table;
 
+import org.capwright.quantity.FileBytes;
+
 /** Writes text fields of comma-separated values by RFC 4180. */
 public final class CsvText {
 
     private CsvText() {}
 
     /**
-     * Appends a text field, in quotes where it needs them. A text that a spreadsheet would take for a formula is led by an apostrophe, so that a style name can
+     * Writes a text field, in quotes where it needs them. A text that a spreadsheet would take for a formula is led by an apostrophe, so that a style name can
      * run nothing on the reader's machine.
      *
-     * @param out where it is appended
+     * @param out where it goes, as UTF-8
      * @param raw the text
      */
-    public static void field(StringBuilder out, String raw) {
+    public static void field(FileBytes out, String raw) {
         String text = !raw.isEmpty() && "=+-@\t\r".indexOf(raw.charAt(0)) >= 0 ? "'" + raw : raw;
-        boolean quoted = false;
-        for (int i = 0; i < text.length() && !quoted; i++) {
-            char c = text.charAt(i);
-            quoted = c == ',' || c == '"' || c == '\r' || c == '\n';
-        }
-        if (quoted) {
-            out.append('"').append(text.replace("\"", "\"\"")).append('"');
+        if (holds(text, ',') || holds(text, '"') || holds(text, '\r') || holds(text, '\n')) {
+            out.put('"');
+            out.text(text.replace("\"", "\"\""));
+            out.put('"');
         } else {
-            out.append(text);
+            out.text(text);
         }
+    }
+
+    /**
+     * Writes a text field that is not the first of its line.
+     *
+     * @param out where it goes, after a comma
+     * @param raw the text
+     */
+    public static void next(FileBytes out, String raw) {
+        out.put(',');
+        field(out, raw);
+    }
+
+    private static boolean holds(String text, char letter) {
+        return text.indexOf(letter) >= 0;
     }
 }

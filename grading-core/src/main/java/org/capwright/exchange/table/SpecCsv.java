@@ -5,8 +5,9 @@ import java.util.Optional;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
 import org.capwright.pattern.PatternSet;
-import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 import org.capwright.quantity.Rounding;
+import org.capwright.quantity.Unit;
 
 /**
  * Writes a spec table as comma-separated values by RFC 4180: CRLF, a header line, quotes where a field needs them. One line per point of measure; figures per
@@ -20,55 +21,57 @@ public final class SpecCsv {
     private SpecCsv() {}
 
     /**
-     * The table as text.
+     * Writes the table.
      *
      * @param title style, revision and the unit of the figures
      * @param table the spec table
      * @param rounding the grid for the figures; none leaves them unrounded
-     * @return the file, every line ended by CRLF
+     * @return the file in UTF-8, every line ended by CRLF
      */
-    public static String write(PatternSet.Title title, SpecTable table, Optional<Rounding> rounding) {
-        StringBuilder out = new StringBuilder(256 * (table.rows().size() + 1));
-        String unit = title.unit().symbol();
-        out.append("style,revision,code,point of measure,unit");
-        for (String size : table.sizes()) {
-            CsvText.field(out.append(','), size);
+    public static byte[] write(PatternSet.Title title, SpecTable table, Optional<Rounding> rounding) {
+        FileBytes out = new FileBytes();
+        List<String> sizes = table.sizes();
+        out.put("style,revision,code,point of measure,unit");
+        for (String size : sizes) {
+            CsvText.next(out, size);
         }
-        for (int i = 1; i < table.sizes().size(); i++) {
-            CsvText.field(
-                    out.append(','),
-                    "jump " + table.sizes().get(i - 1) + " to " + table.sizes().get(i));
+        for (int i = 1; i < sizes.size(); i++) {
+            CsvText.next(out, "jump " + sizes.get(i - 1) + " to " + sizes.get(i));
         }
-        out.append(",tolerance,base size,how measured,tolerance source\r\n");
+        out.put(",tolerance,base size,how measured,tolerance source\r\n");
         for (PointOfMeasure row : table.rows()) {
             CsvText.field(out, title.style());
-            CsvText.field(out.append(','), title.revision());
-            CsvText.field(out.append(','), row.code());
-            CsvText.field(out.append(','), title.language().say(row.name()));
-            out.append(',').append(unit);
-            List<Double> values = shown(row.values(), rounding);
+            CsvText.next(out, title.revision());
+            CsvText.next(out, row.code());
+            CsvText.next(out, title.language().say(row.name()));
+            CsvText.next(out, title.unit().symbol());
+            double[] values = shown(row.values(), rounding);
             for (double value : values) {
-                out.append(',').append(figure(title, value));
+                figure(out, title.unit(), value);
             }
-            for (int i = 1; i < values.size(); i++) {
-                out.append(',').append(figure(title, values.get(i) - values.get(i - 1)));
+            for (int i = 1; i < values.length; i++) {
+                figure(out, title.unit(), values[i] - values[i - 1]);
             }
-            out.append(',').append(figure(title, row.tolerance()));
-            CsvText.field(out.append(','), table.sizes().get(table.base()));
-            CsvText.field(out.append(','), title.language().say(row.definition()));
-            CsvText.field(out.append(','), title.language().say(row.toleranceSource()));
-            out.append("\r\n");
+            figure(out, title.unit(), row.tolerance());
+            CsvText.next(out, sizes.get(table.base()));
+            CsvText.next(out, title.language().say(row.definition()));
+            CsvText.next(out, title.language().say(row.toleranceSource()));
+            out.put("\r\n");
         }
-        return out.toString();
+        return out.all();
     }
 
-    private static List<Double> shown(List<Double> values, Optional<Rounding> rounding) {
-        return rounding.isEmpty()
-                ? values
-                : values.stream().map(rounding.get()::round).toList();
+    private static double[] shown(List<Double> values, Optional<Rounding> rounding) {
+        double[] shown = new double[values.size()];
+        for (int i = 0; i < shown.length; i++) {
+            double value = values.get(i);
+            shown[i] = rounding.isPresent() ? rounding.get().round(value) : value;
+        }
+        return shown;
     }
 
-    private static String figure(PatternSet.Title title, double millimetres) {
-        return Decimals.text(title.unit().fromMillimetres(millimetres), DECIMALS);
+    private static void figure(FileBytes out, Unit unit, double millimetres) {
+        out.put(',');
+        out.put(unit.fromMillimetres(millimetres), 0, DECIMALS);
     }
 }

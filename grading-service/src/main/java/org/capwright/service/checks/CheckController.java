@@ -164,9 +164,7 @@ final class CheckController {
         } else if (type.equals(MediaType.APPLICATION_PDF)) {
             return CheckReport.pdf(order);
         }
-        return type.equals(CSV)
-                ? CheckReport.csv(order).getBytes(StandardCharsets.UTF_8)
-                : mapper.writeValueAsBytes(CheckReport.answer(order));
+        return type.equals(CSV) ? CheckReport.csv(order) : mapper.writeValueAsBytes(CheckReport.answer(order));
     }
 
     @Target(ElementType.PARAMETER)

@@ -20,6 +20,7 @@ import org.capwright.exchange.table.CsvText;
 import org.capwright.gradeimport.ForeignGrade;
 import org.capwright.gradeimport.Unread;
 import org.capwright.quantity.Decimals;
+import org.capwright.quantity.FileBytes;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Unit;
 import org.capwright.report.GradeReport;
@@ -188,35 +189,38 @@ final class CheckReport {
     }
 
     /** RFC 4180: a header line, then one line per finding. */
-    static String csv(GradeUnderCheck order) {
-        StringBuilder out = new StringBuilder(256 * (order.findings().size() + 1));
-        out.append("style,check,severity,from size,to"
+    static byte[] csv(GradeUnderCheck order) {
+        FileBytes out = new FileBytes();
+        out.put("style,check,severity,from size,to"
                 + " size,measure,value,least,greatest,unit,message,remedy,source,cause\r\n");
         for (Cause cause : Cause.of(order.cures(order.whatIf()), order.findings())) {
             lines(out, order, cause);
         }
-        return out.toString();
+        return out.all();
     }
 
     /** The findings of one cause, each with what is behind it. */
-    private static void lines(StringBuilder out, GradeUnderCheck order, Cause cause) {
+    private static void lines(FileBytes out, GradeUnderCheck order, Cause cause) {
         for (FindingAnswer finding : FindingAnswer.of(cause.findings(), order.unit(), order.language())) {
             List<String> sizes = finding.sizes();
             CsvText.field(out, order.name());
-            CsvText.field(out.append(','), finding.check());
-            CsvText.field(out.append(','), finding.severity());
-            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(0));
-            CsvText.field(out.append(','), sizes.isEmpty() ? "" : sizes.get(sizes.size() - 1));
-            CsvText.field(out.append(','), finding.dimension());
-            out.append(',').append(figure(finding.value()));
-            out.append(',').append(figure(finding.least()));
-            out.append(',').append(figure(finding.greatest()));
-            out.append(',').append(finding.unit().orElse(""));
-            CsvText.field(out.append(','), finding.message());
-            CsvText.field(out.append(','), finding.remedy());
-            CsvText.field(out.append(','), finding.source());
-            CsvText.field(out.append(','), cured(cause, order));
-            out.append("\r\n");
+            CsvText.next(out, finding.check());
+            CsvText.next(out, finding.severity());
+            CsvText.next(out, sizes.isEmpty() ? "" : sizes.get(0));
+            CsvText.next(out, sizes.isEmpty() ? "" : sizes.get(sizes.size() - 1));
+            CsvText.next(out, finding.dimension());
+            out.put(',');
+            out.text(figure(finding.value()));
+            out.put(',');
+            out.text(figure(finding.least()));
+            out.put(',');
+            out.text(figure(finding.greatest()));
+            CsvText.next(out, finding.unit().orElse(""));
+            CsvText.next(out, finding.message());
+            CsvText.next(out, finding.remedy());
+            CsvText.next(out, finding.source());
+            CsvText.next(out, cured(cause, order));
+            out.put("\r\n");
         }
     }
 
