@@ -6,11 +6,6 @@ import org.capwright.geometry.Point;
 /** Notches as they are snipped: from the cut line to the seam line. */
 final class CutNotches {
 
-    /** What lies nearer to a line than this may lie on it but for rounding, mm. */
-    private static final double NEAR = 1e-6;
-
-    private static final Point UP = new Point(0, 1);
-
     private CutNotches() {}
 
     /** The notches of a piece. */
@@ -27,7 +22,7 @@ final class CutNotches {
     private static Notch snipped(NotchPlace place, PieceEdge edge, Ring cut) {
         if (place.kind() == NotchKind.CLIP) {
             Point at = place.at(edge);
-            return new Notch(place.kind(), place.edge(), place.distance(), at, below(at, cut), UP);
+            return new Notch(place.kind(), place.edge(), place.distance(), at, below(at, cut), Ring.UP);
         }
         if (place.outward().isPresent()) {
             return along(place.outward().get(), place, place.at(edge), cut);
@@ -42,18 +37,13 @@ final class CutNotches {
     /** The nearest place of the cut line straight below a point; itself where there is none. */
     private static Point below(Point at, Ring cut) {
         double lowest = Double.NEGATIVE_INFINITY;
-        for (int stretch = 0; stretch < cut.stretches(); stretch++) {
-            if (!cut.isBetween(stretch, at.x(), at.x())) {
-                continue;
-            }
-            for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
-                double fromX = cut.startX(i);
-                double toX = cut.endX(i);
-                if (Math.min(fromX, toX) <= at.x() && Math.max(fromX, toX) >= at.x() && fromX != toX) {
-                    double fromY = cut.startY(i);
-                    double y = fromY + (cut.endY(i) - fromY) * (at.x() - fromX) / (toX - fromX);
-                    lowest = y <= at.y() + 1e-9 ? Math.max(lowest, y) : lowest;
-                }
+        for (int i = cut.nextOn(0, at, Ring.UP); i < cut.chords(); i = cut.nextOn(i + 1, at, Ring.UP)) {
+            double fromX = cut.startX(i);
+            double toX = cut.endX(i);
+            if (Math.min(fromX, toX) <= at.x() && Math.max(fromX, toX) >= at.x() && fromX != toX) {
+                double fromY = cut.startY(i);
+                double y = fromY + (cut.endY(i) - fromY) * (at.x() - fromX) / (toX - fromX);
+                lowest = y <= at.y() + 1e-9 ? Math.max(lowest, y) : lowest;
             }
         }
         return lowest == Double.NEGATIVE_INFINITY ? at : new Point(at.x(), lowest);
@@ -63,24 +53,16 @@ final class CutNotches {
     private static Notch along(Point outward, NotchPlace place, Point at, Ring cut) {
         Point onCut = at;
         double nearest = 10 * Allowances.WIDEST;
-        for (int stretch = 0; stretch < cut.stretches(); stretch++) {
-            if (cut.isBeside(stretch, at, outward)) {
-                continue;
-            }
-            double besideLast = cut.startBeside(cut.from(stretch), at, outward);
-            for (int i = cut.from(stretch); i < cut.to(stretch); i++) {
-                double beside = cut.endBeside(i, at, outward);
-                if (Math.min(besideLast, beside) <= NEAR
-                        && Math.max(besideLast, beside) >= -NEAR
-                        && Math.abs(besideLast - beside) > NEAR) {
-                    Point hit = cut.at(i, Math.max(0, Math.min(1, besideLast / (besideLast - beside))));
-                    double away = at.ahead(outward, hit);
-                    if (away >= -NEAR && away < nearest) {
-                        nearest = away;
-                        onCut = hit;
-                    }
+        for (int i = cut.nextOn(0, at, outward); i < cut.chords(); i = cut.nextOn(i + 1, at, outward)) {
+            double start = cut.startBeside(i, at, outward);
+            double end = cut.endBeside(i, at, outward);
+            if (Math.abs(start - end) > Ring.NEAR) {
+                Point hit = cut.at(i, Math.max(0, Math.min(1, start / (start - end))));
+                double away = at.ahead(outward, hit);
+                if (away >= -Ring.NEAR && away < nearest) {
+                    nearest = away;
+                    onCut = hit;
                 }
-                besideLast = beside;
             }
         }
         return new Notch(place.kind(), place.edge(), place.distance(), at, onCut, outward.times(-1));

@@ -22,9 +22,6 @@ final class PieceFinish {
     /** A line that is cut short ends this far from the seam line, mm. */
     private static final double CLEAR = 1;
 
-    /** What lies nearer to a line than this may lie on it but for rounding, mm. */
-    private static final double NEAR = 1e-6;
-
     private PieceFinish() {}
 
     /** The finished piece. */
@@ -70,24 +67,18 @@ final class PieceFinish {
         Point way = to.minus(from).unit();
         double length = from.distanceTo(to);
         List<Point> met = new ArrayList<>(2);
-        for (int stretch = 0; stretch < net.stretches(); stretch++) {
-            if (net.isBeside(stretch, from, way)) {
-                continue;
+        for (int i = net.nextOn(0, from, way); i < net.chords(); i = net.nextOn(i + 1, from, way)) {
+            double besideStart = net.startBeside(i, from, way);
+            double besideEnd = net.endBeside(i, from, way);
+            if (Math.abs(besideEnd) <= Ring.NEAR) {
+                return List.of(); // through a point: not certain
             }
-            double besideLast = net.startBeside(net.from(stretch), from, way);
-            for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double beside = net.endBeside(i, from, way);
-                if (Math.abs(beside) <= NEAR) {
-                    return List.of(); // through a point: not certain
+            if ((besideStart < 0) != (besideEnd < 0)) {
+                Point at = net.at(i, besideStart / (besideStart - besideEnd));
+                double along = way.dot(at.minus(from));
+                if (along >= -Ring.NEAR && along <= length + Ring.NEAR) {
+                    met.add(at);
                 }
-                if ((besideLast < 0) != (beside < 0)) {
-                    Point at = net.at(i, besideLast / (besideLast - beside));
-                    double along = way.dot(at.minus(from));
-                    if (along >= -NEAR && along <= length + NEAR) {
-                        met.add(at);
-                    }
-                }
-                besideLast = beside;
             }
         }
         if (met.size() != 2 || !net.contains(met.get(0).towards(met.get(1), 0.5))) {
@@ -125,28 +116,20 @@ final class PieceFinish {
         double start = Piece.FLATTENING / 2;
         double end = to.minus(from).dot(way) - start;
         boolean inside = false;
-        for (int stretch = 0; stretch < net.stretches(); stretch++) {
-            if (net.isBeside(stretch, from, way)) {
-                continue;
+        for (int i = net.nextOn(0, from, way); i < net.chords(); i = net.nextOn(i + 1, from, way)) {
+            double besideStart = net.startBeside(i, from, way);
+            double besideEnd = net.endBeside(i, from, way);
+            double steep = besideEnd - besideStart;
+            double alongStart = from.ahead(way, net.at(i, 0));
+            double alongEnd = from.ahead(way, net.at(i, 1));
+            double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-Ring.NEAR - besideStart) / steep));
+            double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (Ring.NEAR - besideStart) / steep));
+            double first = alongStart + one * (alongEnd - alongStart);
+            double second = alongStart + other * (alongEnd - alongStart);
+            if (Math.max(first, second) >= start && Math.min(first, second) <= end) {
+                return false;
             }
-            double besideLast = net.startBeside(net.from(stretch), from, way);
-            for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double besideNext = net.endBeside(i, from, way);
-                if (Math.min(besideLast, besideNext) <= NEAR && Math.max(besideLast, besideNext) >= -NEAR) {
-                    double steep = besideNext - besideLast;
-                    double alongLast = from.ahead(way, net.at(i, 0));
-                    double alongNext = from.ahead(way, net.at(i, 1));
-                    double one = steep == 0 ? 0 : Math.max(0, Math.min(1, (-NEAR - besideLast) / steep));
-                    double other = steep == 0 ? 1 : Math.max(0, Math.min(1, (NEAR - besideLast) / steep));
-                    double first = alongLast + one * (alongNext - alongLast);
-                    double second = alongLast + other * (alongNext - alongLast);
-                    if (Math.max(first, second) >= start && Math.min(first, second) <= end) {
-                        return false;
-                    }
-                    inside ^= (besideLast <= 0) != (besideNext <= 0) && first > end;
-                }
-                besideLast = besideNext;
-            }
+            inside ^= (besideStart <= 0) != (besideEnd <= 0) && first > end;
         }
         return inside;
     }

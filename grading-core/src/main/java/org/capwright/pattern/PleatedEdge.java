@@ -246,22 +246,16 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
     private static double reach(Point from, Point way, Ring net) {
         double nearest = Double.POSITIVE_INFINITY;
         int crossings = 0;
-        for (int stretch = 0; stretch < net.stretches(); stretch++) {
-            if (net.isBeside(stretch, from, way)) {
-                continue;
-            }
-            double sideOfLast = net.startBeside(net.from(stretch), from, way);
-            for (int i = net.from(stretch); i < net.to(stretch); i++) {
-                double sideOfPoint = net.endBeside(i, from, way);
-                if ((sideOfLast <= 0) != (sideOfPoint <= 0)) {
-                    Point at = net.at(i, sideOfLast / (sideOfLast - sideOfPoint));
-                    double along = at.minus(from).dot(way) / way.dot(way);
-                    if (along * way.norm() > AT_START) {
-                        crossings++;
-                        nearest = Math.min(nearest, along);
-                    }
+        for (int i = net.nextOn(0, from, way); i < net.chords(); i = net.nextOn(i + 1, from, way)) {
+            double start = net.startBeside(i, from, way);
+            double end = net.endBeside(i, from, way);
+            if ((start <= 0) != (end <= 0)) {
+                Point at = net.at(i, start / (start - end));
+                double along = at.minus(from).dot(way) / way.dot(way);
+                if (along * way.norm() > AT_START) {
+                    crossings++;
+                    nearest = Math.min(nearest, along);
                 }
-                sideOfLast = sideOfPoint;
             }
         }
         return crossings % 2 == 1 ? nearest : Double.POSITIVE_INFINITY;

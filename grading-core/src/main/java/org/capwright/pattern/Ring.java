@@ -16,8 +16,14 @@ final class Ring {
     /** So many chords make a stretch. */
     private static final int STRETCH = 16;
 
+    /** What lies nearer to a line than this may lie on it but for rounding, mm. */
+    static final double NEAR = 1e-6;
+
     /** Far above the rounding of a place, and above what counts as on a line, mm. */
     private static final double ASIDE = 1e-5;
+
+    /** The way of a vertical. */
+    static final Point UP = new Point(0, 1);
 
     private final Points points;
 
@@ -39,10 +45,12 @@ final class Ring {
                 double right = left;
                 double top = bottom;
                 for (int i = from(stretch); i < to(stretch); i++) {
-                    left = Math.min(left, endX(i));
-                    bottom = Math.min(bottom, endY(i));
-                    right = Math.max(right, endX(i));
-                    top = Math.max(top, endY(i));
+                    double x = endX(i);
+                    double y = endY(i);
+                    left = x < left ? x : left;
+                    bottom = y < bottom ? y : bottom;
+                    right = x > right ? x : right;
+                    top = y > top ? y : top;
                 }
                 boxes[4 * stretch] = left;
                 boxes[4 * stretch + 1] = bottom;
@@ -73,6 +81,11 @@ final class Ring {
             top = Math.max(top, boxes[i + 3]);
         }
         return new Box(left, bottom, right, top);
+    }
+
+    /** How many chords there are. */
+    int chords() {
+        return points.size();
     }
 
     /** How many stretches there are. */
@@ -125,19 +138,39 @@ final class Ring {
         return way.x() * (endY(chord) - on.y()) - way.y() * (endX(chord) - on.x());
     }
 
-    /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm. */
+    /**
+     * The next chord that comes onto a straight line, or nearer to it than {@link #NEAR} times the length of the line's vector.
+     *
+     * @return the number of chords if there is none
+     */
+    int nextOn(int chord, Point on, Point way) {
+        int i = chord;
+        while (i < points.size()) {
+            int end = to(i / STRETCH);
+            if (isBeside(i / STRETCH, on, way)) {
+                i = end;
+            }
+            double last = i < end ? startBeside(i, on, way) : 0;
+            for (; i < end; i++) {
+                double next = endBeside(i, on, way);
+                if (!(last > NEAR && next > NEAR || last < -NEAR && next < -NEAR)) {
+                    return i;
+                }
+                last = next;
+            }
+        }
+        return i;
+    }
+
+    /** Whether all of a stretch lies on one side of a straight line for certain, by more than 0.01 µm: its middle lies further away than its corners reach. */
     boolean isBeside(int stretch, Point on, Point way) {
         double[] boxes = boxes();
         double left = boxes[4 * stretch] - on.x();
         double bottom = boxes[4 * stretch + 1] - on.y();
         double right = boxes[4 * stretch + 2] - on.x();
         double top = boxes[4 * stretch + 3] - on.y();
-        double most =
-                (way.x() > 0 ? way.x() * top : way.x() * bottom) - (way.y() > 0 ? way.y() * left : way.y() * right);
-        double least =
-                (way.x() > 0 ? way.x() * bottom : way.x() * top) - (way.y() > 0 ? way.y() * right : way.y() * left);
-        double aside = ASIDE * (Math.abs(way.x()) + Math.abs(way.y()));
-        return least > aside || most < -aside;
+        double reach = Math.abs(way.x()) * (top - bottom + 2 * ASIDE) + Math.abs(way.y()) * (right - left + 2 * ASIDE);
+        return Math.abs(way.x() * (top + bottom) - way.y() * (left + right)) > reach;
     }
 
     /** Whether some of a stretch may lie between two verticals, or on one of them. */
@@ -164,17 +197,13 @@ final class Ring {
     private double[] crossings(double x) {
         double[] heights = new double[4];
         int count = 0;
-        for (int stretch = 0; stretch < stretches(); stretch++) {
-            if (!isBetween(stretch, x, x)) {
-                continue;
-            }
-            for (int i = from(stretch); i < to(stretch); i++) {
-                double from = startX(i);
-                double to = endX(i);
-                if ((from <= x) != (to <= x)) {
-                    heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
-                    heights[count++] = startY(i) + (endY(i) - startY(i)) * (x - from) / (to - from);
-                }
+        Point on = new Point(x, 0);
+        for (int i = nextOn(0, on, UP); i < points.size(); i = nextOn(i + 1, on, UP)) {
+            double from = startX(i);
+            double to = endX(i);
+            if ((from <= x) != (to <= x)) {
+                heights = count == heights.length ? Arrays.copyOf(heights, 2 * count) : heights;
+                heights[count++] = startY(i) + (endY(i) - startY(i)) * (x - from) / (to - from);
             }
         }
         Arrays.sort(heights, 0, count);
