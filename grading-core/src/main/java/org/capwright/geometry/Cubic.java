@@ -474,12 +474,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     void chords(int count, PointsBuilder line) {
         for (int k = 1; k <= count; k++) {
             double t = (double) k / count;
-            double toX = x(t);
-            double toY = y(t);
-            int last = line.size() - 1;
-            if (toX != line.x(last) || toY != line.y(last)) {
-                line.add(toX, toY);
-            }
+            line.goOn(x(t), y(t));
         }
     }
 }

@@ -38,13 +38,43 @@ public final class PointsBuilder {
      * @param toY mm up
      */
     public void add(double toX, double toY) {
-        if (size + 1 == x.length) {
-            int room = 2 * x.length + 1;
+        makeRoom(1);
+        x[size] = toX;
+        y[size++] = toY;
+    }
+
+    /**
+     * Goes on to a point, unless the line is there already. There must be a point.
+     *
+     * @param toX mm to the right
+     * @param toY mm up
+     */
+    public void goOn(double toX, double toY) {
+        if (toX != x[size - 1] || toY != y[size - 1]) {
+            add(toX, toY);
+        }
+    }
+
+    /**
+     * Goes on along a part of another line, or of this one.
+     *
+     * @param line the other line
+     * @param from the place of its first point that is wanted, from 0
+     * @param to the place after the last one, at most its size
+     */
+    public void addAll(PointsBuilder line, int from, int to) {
+        makeRoom(to - from);
+        System.arraycopy(line.x, from, x, size, to - from);
+        System.arraycopy(line.y, from, y, size, to - from);
+        size += to - from;
+    }
+
+    private void makeRoom(int count) {
+        if (size + count >= x.length) {
+            int room = 2 * x.length + count;
             x = Arrays.copyOf(x, room);
             y = Arrays.copyOf(y, room);
         }
-        x[size] = toX;
-        y[size++] = toY;
     }
 
     /**

@@ -80,10 +80,7 @@ record CutLine(Ring ring, List<Integer> corners) {
         }
         CutPoints points = new CutPoints(room);
         for (int i = 0; i < runs.size(); i++) {
-            SeamRun run = runs.get(i);
-            for (int k = run.first; k <= run.last; k++) {
-                points.add(run.parallels.x(k), run.parallels.y(k));
-            }
+            points.add(runs.get(i));
             for (Point corner : turns.get(i)) {
                 points.turn(corner);
             }

@@ -21,10 +21,14 @@ final class CutPoints {
         turning = new BitSet(room);
     }
 
-    /** Goes on to a point of a parallel, unless the line is there already. */
-    void add(double x, double y) {
-        if (line.size() == 0 || !isSame(line.size() - 1, x, y)) {
-            line.add(x, y);
+    /** Goes on along what remains of a parallel, but for points where the line is already. */
+    void add(SeamRun run) {
+        int from = run.first;
+        while (from <= run.last && isThere(run.parallels.x(from), run.parallels.y(from))) {
+            from++;
+        }
+        if (from <= run.last) {
+            line.addAll(run.parallels, from, run.last + 1);
         }
     }
 
@@ -33,8 +37,14 @@ final class CutPoints {
         while (line.size() > 0 && !turning.get(line.size() - 1) && isSame(line.size() - 1, corner.x(), corner.y())) {
             line.cutBack(line.size() - 1);
         }
-        add(corner.x(), corner.y());
+        if (!isThere(corner.x(), corner.y())) {
+            line.add(corner);
+        }
         turning.set(line.size() - 1);
+    }
+
+    private boolean isThere(double x, double y) {
+        return line.size() > 0 && isSame(line.size() - 1, x, y);
     }
 
     private boolean isSame(int place, double x, double y) {

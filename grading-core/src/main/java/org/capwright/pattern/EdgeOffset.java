@@ -19,8 +19,10 @@ final class EdgeOffset {
     /** What a chord may be off where it is tried, mm. */
     private static final double TRIED = 0.8 * Piece.FLATTENING;
 
-    /** Told by the directions at its ends, a chord that is off by less or more than that by a twentieth is not tried. */
-    private static final double NEARLY = 0.05;
+    /** Told by the directions at its ends, a chord that is off by less or more than that by a twentieth is not tried; in parts of 64. */
+    private static final double SURELY_WITHIN = 0.95 * 64 * TRIED;
+
+    private static final double SURELY_OFF = 1.05 * 64 * TRIED;
 
     /** Between even ends a segment is run through faster at one than at the other by less than this, its direction turns by less than 8 degrees (cosine), and its derivative bows by less than this share. */
     private static final double FASTER = 1.25;
@@ -114,8 +116,11 @@ final class EdgeOffset {
         if (same < 0) {
             draw(curve, number);
         } else {
-            for (int i = model.points[2 * same]; i < model.points[2 * same + 1]; i++) {
-                add(line.x(i), line.y(i));
+            int first = model.points[2 * same];
+            int end = model.points[2 * same + 1];
+            if (first < end) {
+                line.goOn(line.x(first), line.y(first));
+                line.addAll(line, first + 1, end);
             }
         }
         followed.points[2 * number + 1] = line.size();
@@ -139,7 +144,7 @@ final class EdgeOffset {
         if (allowance == 0) {
             Points flat = curve.flattened(Piece.FLATTENING);
             for (int i = before + 1; i <= end; i++) {
-                add(flat.x(i), flat.y(i));
+                line.goOn(flat.x(i), flat.y(i));
             }
             return;
         }
@@ -152,7 +157,7 @@ final class EdgeOffset {
             if (!straight) {
                 refine(segment, from, to, 0);
             }
-            add(to.x, to.y);
+            line.goOn(to.x, to.y);
             Place reached = to;
             to = from;
             from = reached;
@@ -178,7 +183,7 @@ final class EdgeOffset {
             }
             stand(segment, middle, (low.t + high.t) / 2);
             refine(segment, low, middle, depth + 1);
-            add(middle.x, middle.y);
+            line.goOn(middle.x, middle.y);
             refine(segment, middle, high, depth + 1);
         }
     }
@@ -208,11 +213,14 @@ final class EdgeOffset {
         if (isEven(low, high)) {
             double risen = x * low.wayY - y * low.wayX;
             double fallen = y * high.wayX - x * high.wayY;
-            double most = Math.max(
-                    Math.abs(risen + fallen) / 8,
-                    Math.max(Math.abs(9 * risen + 3 * fallen), Math.abs(3 * risen + 9 * fallen)) / 64);
-            if (Math.abs(most - TRIED) > NEARLY * TRIED) {
-                return most < TRIED;
+            double middle = 8 * Math.abs(risen + fallen);
+            double before = Math.abs(9 * risen + 3 * fallen);
+            double after = Math.abs(3 * risen + 9 * fallen);
+            if (middle < SURELY_WITHIN && before < SURELY_WITHIN && after < SURELY_WITHIN) {
+                return true;
+            }
+            if (middle > SURELY_OFF || before > SURELY_OFF || after > SURELY_OFF) {
+                return false;
             }
         }
         double limit = TRIED * Math.sqrt(x * x + y * y);
@@ -230,10 +238,12 @@ final class EdgeOffset {
      */
     private boolean isEven(Place low, Place high) {
         double step = high.t - low.t;
-        double slower = Math.min(low.speed, high.speed);
         double bow = 0.75 * step * step; // of the derivative, whose own second derivative is 6 d
-        return Math.max(low.speed, high.speed) < FASTER * slower
-                && bow * bow * (dx * dx + dy * dy) < EVEN * EVEN * slower * slower
+        double bowed = bow * bow * (dx * dx + dy * dy);
+        return low.speed < FASTER * high.speed
+                && high.speed < FASTER * low.speed
+                && bowed < EVEN * EVEN * low.speed * low.speed
+                && bowed < EVEN * EVEN * high.speed * high.speed
                 && low.wayX * high.wayX + low.wayY * high.wayY > STRAIGHT_ON
                 && (high.x - low.x) * low.wayX + (high.y - low.y) * low.wayY > 0;
     }
@@ -252,13 +262,6 @@ final class EdgeOffset {
             speed = 1;
         }
         return Math.abs(chordX * onY - chordY * onX - allowance * (chordX * wayX + chordY * wayY) / speed);
-    }
-
-    private void add(double x, double y) {
-        int last = line.size() - 1;
-        if (x != line.x(last) || y != line.y(last)) {
-            line.add(x, y);
-        }
     }
 
     /** The point square off a line to the right. */
