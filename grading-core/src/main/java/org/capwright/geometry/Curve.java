@@ -24,7 +24,26 @@ public final class Curve {
     private @Nullable Flat flat;
 
     /** Points whose chords keep within a distance of the curve, and the places among them where segments end. */
-    private record Flat(double tolerance, Points points, int[] ends) {}
+    private record Flat(double tolerance, List<Cubic> segments, Points points, int[] ends) {
+
+        static final Flat NONE = new Flat(0, List.of(), Points.of(), new int[0]);
+
+        boolean has(int number, Cubic segment) {
+            return number < segments.size() && segments.get(number) == segment;
+        }
+
+        /** The place of the first point after the start of a segment. */
+        int first(int number) {
+            return number == 0 ? 1 : ends[number - 1] + 1;
+        }
+
+        /** Goes on along a segment. */
+        void along(int number, PointsBuilder line) {
+            for (int i = first(number); i <= ends[number]; i++) {
+                line.goOn(points.x(i), points.y(i));
+            }
+        }
+    }
 
     private Curve(List<Cubic> segments) {
         this.segments = segments;
@@ -217,6 +236,26 @@ public final class Curve {
     public Point tangentAtLength(double distance) {
         Place place = placeAt(distance);
         return segments.get(place.segment).tangentAt(place.t);
+    }
+
+    /**
+     * A place of a curve, and the direction of travel there.
+     *
+     * @param at the place
+     * @param tangent a unit vector
+     */
+    public record Heading(Point at, Point tangent) {}
+
+    /**
+     * The point at an arc length with the direction of travel.
+     *
+     * @param distance millimetres from the start; values outside the curve give the nearer end
+     * @return both, right to 1e-6 mm along the curve
+     */
+    public Heading headingAtLength(double distance) {
+        Place place = placeAt(distance);
+        Cubic segment = segments.get(place.segment);
+        return new Heading(segment.pointAt(place.t), segment.tangentAt(place.t));
     }
 
     /**
@@ -472,21 +511,41 @@ public final class Curve {
         return known;
     }
 
+    /** What a curve has in common with the one that it is a part of is not flattened again. */
     private Flat flattening(double tolerance) {
+        int before = 0;
+        Flat whole = Flat.NONE;
+        if (measuring instanceof Measuring.Part part) {
+            before = part.first();
+            whole = part.curve().ifFlat(tolerance);
+        }
         int count = segments.size();
-        int[] chords = new int[count];
+        int[] ends = new int[count];
         int all = 1;
         for (int i = 0; i < count; i++) {
-            chords[i] = segments.get(i).chordsWithin(tolerance);
-            all += chords[i];
+            Cubic segment = segments.get(i);
+            ends[i] = whole.has(before + i, segment)
+                    ? whole.ends[before + i] + 1 - whole.first(before + i)
+                    : segment.chordsWithin(tolerance);
+            all += ends[i];
         }
         PointsBuilder line = new PointsBuilder(all);
         line.add(start());
         for (int i = 0; i < count; i++) {
-            segments.get(i).chords(chords[i], line);
-            chords[i] = line.size() - 1;
+            Cubic segment = segments.get(i);
+            if (whole.has(before + i, segment)) {
+                whole.along(before + i, line);
+            } else {
+                segment.chords(ends[i], line);
+            }
+            ends[i] = line.size() - 1;
         }
-        return new Flat(tolerance, line.points(), chords);
+        return new Flat(tolerance, segments, line.points(), ends);
+    }
+
+    private Flat ifFlat(double tolerance) {
+        Flat known = flat;
+        return known != null && known.tolerance == tolerance ? known : Flat.NONE;
     }
 
     @Override

@@ -100,10 +100,10 @@ public final class Simplicity {
 
     /** Whether two parts of chains, each from point to point, certainly have nothing in common but the point where one goes on into the other. */
     private boolean apart(int from, int to, int start, int end) {
-        if (Math.max(x(from), x(to)) < Math.min(x(start), x(end))
-                || Math.max(x(start), x(end)) < Math.min(x(from), x(to))
-                || Math.max(y(from), y(to)) < Math.min(y(start), y(end))
-                || Math.max(y(start), y(end)) < Math.min(y(from), y(to))) {
+        if (isBefore(x(from), x(to), x(start), x(end))
+                || isBefore(x(start), x(end), x(from), x(to))
+                || isBefore(y(from), y(to), y(start), y(end))
+                || isBefore(y(start), y(end), y(from), y(to))) {
             return true;
         }
         if (to - from == 1 && end - start == 1) {
@@ -115,6 +115,11 @@ public final class Simplicity {
         }
         int middle = (start + end) >>> 1;
         return apart(from, to, start, middle) && apart(from, to, middle, end);
+    }
+
+    /** Whether both ends of a stretch come before both of another. */
+    private static boolean isBefore(double from, double to, double start, double end) {
+        return from < start && from < end && to < start && to < end;
     }
 
     private boolean segmentsApart(int one, int other) {

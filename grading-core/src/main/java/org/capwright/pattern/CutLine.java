@@ -24,6 +24,9 @@ record CutLine(Ring ring, List<Integer> corners) {
     /** A needle narrower than this where it ends is none, mm. */
     static final double WIDTH = 5 * Piece.FLATTENING;
 
+    /** Cosine of an angle that is wider than any needle: 21 degrees. */
+    private static final double SHARP = Math.cos(Math.toRadians(21));
+
     /** Cosine of the greatest turn between chords of a smooth line: 10 degrees. */
     private static final double STRAIGHT_ON = Math.cos(Math.toRadians(10));
 
@@ -150,8 +153,12 @@ record CutLine(Ring ring, List<Integer> corners) {
             // What is cut on the seam line all round has the points of the seam line, and its tips, however thin.
             return withoutRepeats(0);
         }
-        return Needles.blunted(
-                withoutRepeats(), widest, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point));
+        return isPlain()
+                ? this
+                : Needles.blunted(
+                        withoutRepeats(),
+                        widest,
+                        point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point));
     }
 
     /** Whether a point is the corner of a seam line that is cut net. */
@@ -205,7 +212,7 @@ record CutLine(Ring ring, List<Integer> corners) {
     }
 
     private CutLine withoutRepeats(double width) {
-        if (hasNoRepeats(width)) {
+        if (isPlain()) {
             return this;
         }
         Points points = points();
@@ -246,22 +253,23 @@ record CutLine(Ring ring, List<Integer> corners) {
         return new CutLine(kept.points(), List.copyOf(places));
     }
 
-    /** Whether nothing is left out, and no points are one. */
-    private boolean hasNoRepeats(double width) {
+    /** Whether all points are apart, and the line turns back so sharply nowhere that it might be a slit or a needle. */
+    private boolean isPlain() {
         Points points = points();
-        for (int i = 0; i < points.size(); i++) {
-            boolean slit = i + 2 < points.size()
-                    && isSlit(
-                            points.x(i),
-                            points.y(i),
-                            points.x(i + 1),
-                            points.y(i + 1),
-                            points.x(i + 2),
-                            points.y(i + 2),
-                            width);
-            if (slit || Outline.areOne(points.x(i), points.y(i), points.x(i + 1), points.y(i + 1))) {
+        int last = points.size() - 1;
+        double backX = points.x(last) - points.x(0);
+        double backY = points.y(last) - points.y(0);
+        for (int i = 0; i <= last; i++) {
+            double onX = points.x(i + 1) - points.x(i);
+            double onY = points.y(i + 1) - points.y(i);
+            double on = onX * onX + onY * onY;
+            double dot = backX * onX + backY * onY;
+            if (on < Outline.ONE_POINT * Outline.ONE_POINT
+                    || dot > 0 && dot * dot > SHARP * SHARP * on * (backX * backX + backY * backY)) {
                 return false;
             }
+            backX = -onX;
+            backY = -onY;
         }
         return true;
     }

@@ -107,7 +107,7 @@ final class FreeCells {
 
     /** How many columns have their middle at a place or before it. */
     private int columnsUpTo(double x) {
-        int columns = (int) Math.max(0, Math.min(CELLS, Math.round((x - left) / width)));
+        int columns = (int) Math.max(0, Math.min(CELLS, (x - left) / width));
         while (columns > 0 && left + (columns - 0.5) * width > x) {
             columns--;
         }
@@ -123,7 +123,7 @@ final class FreeCells {
 
     /** How many rows have their middle below a height. */
     private int rowsBelow(double y) {
-        int rows = (int) Math.max(0, Math.min(CELLS, Math.round((y - bottom) / height)));
+        int rows = (int) Math.max(0, Math.min(CELLS, (y - bottom) / height));
         while (rows > 0 && middle(rows - 1) >= y) {
             rows--;
         }
@@ -187,17 +187,22 @@ final class FreeCells {
         int[] tall = new int[CELLS];
         int[] lower = new int[CELLS]; // the next column to the right that is less tall
         for (int row = 0; row < CELLS; row++) {
-            for (int column = CELLS - 1; column >= 0; column--) {
-                tall[column] = (taken[row] >>> column & 1) != 0 ? 0 : tall[column] + 1;
+            long open = ~taken[row] & ALL;
+            int first = Math.min(CELLS, Long.numberOfTrailingZeros(open));
+            int end = Long.SIZE - Long.numberOfLeadingZeros(open);
+            Arrays.fill(tall, 0, first, 0);
+            Arrays.fill(tall, end, CELLS, 0);
+            for (int column = end - 1; column >= first; column--) {
+                tall[column] = (open >>> column & 1) == 0 ? 0 : tall[column] + 1;
                 int next = column + 1;
-                while (next < CELLS && tall[next] >= tall[column]) {
+                while (next < end && tall[next] >= tall[column]) {
                     next = lower[next];
                 }
                 lower[column] = next;
             }
             int before = 0;
-            for (int start = 0; start < CELLS; start++) {
-                for (int column = start; column < CELLS && tall[column] > before; column = lower[column]) {
+            for (int start = first; start < end; start++) {
+                for (int column = start; column < end && tall[column] > before; column = lower[column]) {
                     add(start, lower[column] - 1, row - tall[column] + 1, row);
                 }
                 before = tall[start];

@@ -47,20 +47,7 @@ final class Needles {
      * @param kept tells of the points that stay as they are: those on a fold and the corners of what is cut on the seam line
      */
     static CutLine blunted(CutLine line, double allowance, Predicate<Point> kept) {
-        Points points = line.points();
-        int last = points.size() - 1;
-        for (int i = 0; i <= last; i++) {
-            int before = i == 0 ? last : i - 1;
-            boolean turnsBack = turnsBack(
-                    points.x(before) - points.x(i),
-                    points.y(before) - points.y(i),
-                    points.x(i + 1) - points.x(i),
-                    points.y(i + 1) - points.y(i));
-            if (turnsBack && isNeedle(points, i) && !kept.test(points.get(i))) {
-                return new Needles(line, allowance, kept).blunted();
-            }
-        }
-        return line;
+        return new Needles(line, allowance, kept).blunted();
     }
 
     private CutLine blunted() {

@@ -1,6 +1,7 @@
 package org.capwright.pattern;
 
 import java.util.Optional;
+import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 
 /**
@@ -24,8 +25,9 @@ record NotchPlace(NotchKind kind, String edge, double distance, Optional<Point> 
 
     /** The notch, snipped square to the seam line. */
     Notch on(PieceEdge on) {
-        Point at = at(on);
-        Point tangent = on.curve().tangentAtLength(distance);
-        return new Notch(kind, edge, distance, at, EdgeOffset.beside(at, tangent, on.allowance()), tangent.left());
+        Curve.Heading heading = on.curve().headingAtLength(distance);
+        Point onCut = EdgeOffset.beside(heading.at(), heading.tangent(), on.allowance());
+        return new Notch(
+                kind, edge, distance, heading.at(), onCut, heading.tangent().left());
     }
 }
