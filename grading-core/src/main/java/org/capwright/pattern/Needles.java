@@ -47,10 +47,11 @@ final class Needles {
      * @param kept tells of the points that stay as they are: those on a fold and the corners of what is cut on the seam line
      */
     static CutLine blunted(CutLine line, double allowance, Predicate<Point> kept) {
-        return new Needles(line, allowance, kept).blunted();
+        return new Needles(line, allowance, kept).blunted(line);
     }
 
-    private CutLine blunted() {
+    private CutLine blunted(CutLine line) {
+        List<Point> drawn = points;
         int left = points.size();
         for (int i = 0; i < points.size() && left > 0; i++) {
             if (isNeedle(points, i) && !kept.test(points.get(i)) && filled(i)) {
@@ -58,9 +59,14 @@ final class Needles {
                 i = -1; // what is beside it has changed
             }
         }
-        return new CutLine(
-                Points.of(points),
-                IntStream.range(0, corners.size()).filter(corners::get).boxed().toList());
+        return points == drawn
+                ? line
+                : new CutLine(
+                        Points.of(points),
+                        IntStream.range(0, corners.size())
+                                .filter(corners::get)
+                                .boxed()
+                                .toList());
     }
 
     private static Point at(List<Point> points, int place) {

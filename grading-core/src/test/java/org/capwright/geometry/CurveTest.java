@@ -243,6 +243,25 @@ class CurveTest {
         }
     }
 
+    /** Whether the whole was flattened before, with the same tolerance or another one, is not seen. */
+    @ParameterizedTest
+    @MethodSource(SEEDS)
+    void aPartIsFlattenedAsIfItWereNone(long seed) {
+        Random random = new Random(seed);
+        Curve curve = RandomCurves.curve(random);
+        double length = curve.length();
+        double from = random.nextBoolean() ? 0 : length * random.nextDouble(0, 0.4);
+        Curve part = curve.part(from, length * random.nextDouble(0.6, 1));
+        Curve alone = Curve.of(part.segments());
+        for (double tolerance : new double[] {0.01, 0.2}) {
+            curve.flattened(random.nextBoolean() ? tolerance : 1);
+            assertEquals(alone.flattened(tolerance), part.flattened(tolerance));
+            for (int i = 0; i < part.segments().size(); i++) {
+                assertEquals(alone.flattenedEnd(i, tolerance), part.flattenedEnd(i, tolerance));
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource(SEEDS)
     void movedMirroredAndReversedCurvesKeepTheirShape(long seed) {

@@ -64,6 +64,24 @@ class PointsTest {
     }
 
     @Test
+    void aLineGoesOnToOtherPointsAndAlongOtherLines() {
+        PointsBuilder line = new PointsBuilder(0);
+        line.add(1, 2);
+        line.goOn(1, 2);
+        line.goOn(1, 3);
+        line.goOn(4, 3);
+        line.addAll(line, 1, 3);
+        PointsBuilder other = new PointsBuilder(2);
+        other.add(7, 8);
+        other.addAll(line, 0, 1);
+        other.addAll(line, 0, 0);
+        assertEquals(
+                List.of(new Point(1, 2), new Point(1, 3), new Point(4, 3), new Point(1, 3), new Point(4, 3)),
+                line.points());
+        assertEquals(List.of(new Point(7, 8), new Point(1, 2)), other.points());
+    }
+
+    @Test
     void noPointsAreNoPoints() {
         assertEquals(List.of(), new PointsBuilder(0).points());
         assertEquals(List.of(), Points.of(List.of()));

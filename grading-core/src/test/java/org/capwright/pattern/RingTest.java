@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
@@ -90,6 +91,29 @@ class RingTest {
             }
         }
         assertTrue(skipped > RINGS * QUESTIONS, skipped + " stretches are skipped");
+    }
+
+    @Test
+    void aStraightLineMeetsAllChordsThatItCrosses() {
+        int met = 0;
+        for (int seed = 0; seed < RINGS; seed++) {
+            Random random = new Random(seed);
+            Ring ring = new Ring(star(random, 20 + random.nextInt(90)));
+            Point on = anywhere(random);
+            Point way = new Point(random.nextGaussian(), random.nextGaussian());
+            LineSegment line = new LineSegment(
+                    Outline.coordinate(on.plus(way.times(-1e4))), Outline.coordinate(on.plus(way.times(1e4))));
+            int next = ring.nextOn(0, on, way);
+            for (int i = 0; i < ring.chords(); i++) {
+                LineSegment chord = new LineSegment(ring.startX(i), ring.startY(i), ring.endX(i), ring.endY(i));
+                assertEquals(line.intersection(chord) != null, i == next, "seed " + seed + ", chord " + i);
+                if (i == next) {
+                    met++;
+                    next = ring.nextOn(i + 1, on, way);
+                }
+            }
+        }
+        assertTrue(met > RINGS, met + " chords are met");
     }
 
     private static Geometry part(Ring ring, int stretch) {
