@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.Findings;
@@ -313,9 +314,30 @@ public final class Pieces {
      * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
      */
     public Materials buy(List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs, LayEffort effort) {
+        return buy(cloths, trimming, pairs, effort, () -> false);
+    }
+
+    /**
+     * What to buy for an order, all sizes laid together, as long as somebody waits for it.
+     *
+     * @param cloths one or more for each material
+     * @param trimming how trimming is bought
+     * @param pairs pairs of sleeves per size, 0 to 1000 each; empty for one pair of each size, laid by itself
+     * @param effort how long good lays are looked for
+     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
+     * @return needs of the order
+     * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
+     * @throws java.util.concurrent.CancellationException if the search was given up
+     */
+    public Materials buy(
+            List<Fabric> cloths,
+            Trimming trimming,
+            Map<String, Integer> pairs,
+            LayEffort effort,
+            BooleanSupplier givenUp) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, cloths, trimming, effort)
-                : Materials.ofOrder(patterns, cloths, trimming, pairs, effort);
+                ? Materials.of(patterns, cloths, trimming, effort, givenUp)
+                : Materials.ofOrder(patterns, cloths, trimming, pairs, effort, givenUp);
     }
 
     /**

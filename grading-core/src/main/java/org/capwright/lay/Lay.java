@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.InvalidMeasuresException;
 
@@ -57,7 +58,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     /** The same; all searches together look up no more than a share of the effort, once every piece has found a place. */
     static Lay of(List<PieceToCut> pieces, Fabric fabric, LayEffort effort, long share) {
         CutPlan plan = plan(pieces, fabric);
-        return of(plan, regions(plan, fabric), fabric, effort, share);
+        return of(plan, regions(plan, fabric), fabric, effort, share, () -> false);
     }
 
     private static CutPlan plan(List<PieceToCut> pieces, Fabric fabric) {
@@ -76,8 +77,9 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         return new NoFitTable(plan.shapes);
     }
 
-    private static Lay of(CutPlan plan, NoFitTable regions, Fabric fabric, LayEffort effort, long share) {
-        LaySearch nesting = new LaySearch(regions, fabric.usableWidth(), plan.foldMargin());
+    private static Lay of(
+            CutPlan plan, NoFitTable regions, Fabric fabric, LayEffort effort, long share, BooleanSupplier givenUp) {
+        LaySearch nesting = new LaySearch(regions, fabric.usableWidth(), plan.foldMargin(), givenUp);
         long searches = 0;
         for (List<LaySearch.Item> items : plan.plans) {
             searches += 2L * sections(items);
@@ -139,11 +141,17 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
      * @throws InvalidMeasuresException if a piece is wider than one of them
      */
     public static List<Lay> acrossWidths(List<PieceToCut> pieces, Fabric fabric, List<Double> widths) {
-        return acrossWidths(pieces, fabric, widths, LayEffort.USUAL, LayEffort.USUAL.mostInAll() / widths.size());
+        return acrossWidths(
+                pieces, fabric, widths, LayEffort.USUAL, LayEffort.USUAL.mostInAll() / widths.size(), () -> false);
     }
 
     static List<Lay> acrossWidths(
-            List<PieceToCut> pieces, Fabric fabric, List<Double> widths, LayEffort effort, long share) {
+            List<PieceToCut> pieces,
+            Fabric fabric,
+            List<Double> widths,
+            LayEffort effort,
+            long share,
+            BooleanSupplier givenUp) {
         List<Integer> narrowFirst = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             narrowFirst.add(i);
@@ -157,7 +165,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             Fabric cloth = fabric.withWidth(widths.get(i));
             CutPlan plan = plan(pieces, cloth);
             NoFitTable known = regions.computeIfAbsent(plan.openedOut(), shapes -> regions(plan, cloth));
-            Lay lay = of(plan, known, cloth, effort, share);
+            Lay lay = of(plan, known, cloth, effort, share, givenUp);
             for (Lay narrower : sofar) {
                 if (narrower.length < lay.length) {
                     lay = new Lay(lay.fabric, narrower.placements, lay.usableWidth, narrower.length, lay.area);

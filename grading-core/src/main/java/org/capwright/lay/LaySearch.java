@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -104,6 +106,7 @@ final class LaySearch {
     private final NoFitTable table;
     private final double width;
     private final double margin;
+    private final BooleanSupplier givenUp;
     private long work;
 
     // What is laid already, and how its no-fit regions stand to the shape in hand.
@@ -122,12 +125,14 @@ final class LaySearch {
      * @param table prepared shapes, and how they keep one another off
      * @param width of the strip
      * @param margin least distance from the lower edge (the fold) for what does not lie on it
+     * @param givenUp asked before every lay that is tried
      */
-    LaySearch(NoFitTable table, double width, double margin) {
+    LaySearch(NoFitTable table, double width, double margin, BooleanSupplier givenUp) {
         this.shapes = table.shapes();
         this.width = width;
         this.margin = margin;
         this.table = table;
+        this.givenUp = givenUp;
     }
 
     /**
@@ -137,6 +142,7 @@ final class LaySearch {
      * @param bound no lay can be shorter; the search stops when it is reached
      * @param seed of the exchanges
      * @param budget how many no-fit regions may be looked up
+     * @throws CancellationException if it was given up
      */
     Solution solve(Item[] items, double bound, long seed, long budget) {
         List<Item> kinds = kinds(items);
@@ -291,6 +297,9 @@ final class LaySearch {
      * than {@code limit}.
      */
     private void fill(List<Item> kinds, int from, Solution into, double limit) {
+        if (givenUp.getAsBoolean()) {
+            throw new CancellationException("nobody waits for the lay any more");
+        }
         double length = 0;
         into.length = Double.POSITIVE_INFINITY;
         for (int k = 0; k < from; k++) {

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.measure.SleeveSubject.Option;
@@ -38,7 +40,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @throws InvalidMeasuresException if a piece is wider than a cloth
      */
     public static Materials of(PatternSet set, List<Fabric> fabrics) {
-        return of(set, fabrics, Trimming.USUAL, LayEffort.USUAL);
+        return of(set, fabrics, Trimming.USUAL, LayEffort.USUAL, () -> false);
     }
 
     /**
@@ -49,10 +51,13 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      *     so that the wider never needs more
      * @param trimming how trimming is bought
      * @param effort how long good lays are looked for, shared by all sizes and cloths
+     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
      * @return needs per size, each for one pair
      * @throws InvalidMeasuresException if a piece is wider than a cloth; every such cloth is named
+     * @throws CancellationException if the search was given up
      */
-    public static Materials of(PatternSet set, List<Fabric> fabrics, Trimming trimming, LayEffort effort) {
+    public static Materials of(
+            PatternSet set, List<Fabric> fabrics, Trimming trimming, LayEffort effort, BooleanSupplier givenUp) {
         check(set, fabrics, Map.of());
         long lays = Math.max(1, (long) set.sizes().size() * fabrics.size());
         long share = effort.mostInAll() / lays;
@@ -63,7 +68,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                     Map<String, Integer> pairs =
                             pieces.isEmpty() ? Map.of() : Map.of(pieces.get(0).size(), 1);
                     return new Materials(
-                            cloths(cutting, pairs, fabrics, effort, share),
+                            cloths(cutting, pairs, fabrics, effort, share, givenUp),
                             trimming(cutting, pairs, trimming).stream().toList());
                 })
                 .toList();
@@ -80,12 +85,19 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @param trimming how trimming is bought
      * @param order pairs of sleeves per size, 0 to 1000 each, at least one in all; sizes left out are not ordered
      * @param effort how long good lays are looked for, shared by all cloths
+     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
      * @return needs for the whole order: one per cloth
      * @throws InvalidMeasuresException if the order names a size that the run does not have, a number is out of range, nothing is ordered, or a piece is
      *     wider than a cloth; every such cloth is named
+     * @throws CancellationException if the search was given up
      */
     public static Materials ofOrder(
-            PatternSet set, List<Fabric> fabrics, Trimming trimming, Map<String, Integer> order, LayEffort effort) {
+            PatternSet set,
+            List<Fabric> fabrics,
+            Trimming trimming,
+            Map<String, Integer> order,
+            LayEffort effort,
+            BooleanSupplier givenUp) {
         Map<String, Integer> pairs = new LinkedHashMap<>();
         List<PieceToCut> cutting = new ArrayList<>();
         for (List<Piece> pieces : set.sizes()) {
@@ -107,7 +119,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
         Map<String, Integer> fixed = Collections.unmodifiableMap(pairs);
         long share = effort.mostInAll() / Math.max(1, fabrics.size());
         return new Materials(
-                cloths(cutting, fixed, fabrics, effort, share),
+                cloths(cutting, fixed, fabrics, effort, share, givenUp),
                 trimming(cutting, fixed, trimming).stream().toList());
     }
 
@@ -158,7 +170,12 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
     }
 
     private static List<MaterialNeed> cloths(
-            List<PieceToCut> cutting, Map<String, Integer> pairs, List<Fabric> fabrics, LayEffort effort, long share) {
+            List<PieceToCut> cutting,
+            Map<String, Integer> pairs,
+            List<Fabric> fabrics,
+            LayEffort effort,
+            long share,
+            BooleanSupplier givenUp) {
         Map<Fabric, List<Integer>> alike = new LinkedHashMap<>();
         for (int i = 0; i < fabrics.size(); i++) {
             alike.computeIfAbsent(fabrics.get(i).withWidth(Fabric.WIDEST), f -> new ArrayList<>())
@@ -176,7 +193,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
             }
             List<Double> widths =
                     positions.stream().map(p -> fabrics.get(p).width()).toList();
-            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths, effort, share);
+            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths, effort, share, givenUp);
             int count = 0;
             double area = 0;
             for (PieceToCut cut : pieces) {

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.stream.LongStream;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Point;
@@ -71,11 +74,29 @@ class MaterialsTest {
                 .toList();
     }
 
+    /** A thorough search of these would take minutes; each thread asks before every lay that it tries. */
+    @Test
+    void aSearchThatIsGivenUpEndsAtOnce() {
+        List<Fabric> cloths = cloths(Fabric.Laying.OPEN);
+        Map<String, Integer> order = Map.of("36", 20, "40", 20, "46", 20);
+        AtomicInteger asked = new AtomicInteger();
+        BooleanSupplier soon = () -> asked.incrementAndGet() > 200;
+        assertThrows(
+                CancellationException.class,
+                () -> Materials.ofOrder(GOWN, cloths, Trimming.USUAL, order, LayEffort.THOROUGH, soon));
+        assertTrue(asked.get() > 200 && asked.get() <= 200 + cloths.size(), "asked " + asked + " times");
+        asked.set(0);
+        assertThrows(
+                CancellationException.class,
+                () -> Materials.of(GOWN, cloths, Trimming.USUAL, LayEffort.THOROUGH, soon));
+        assertTrue(asked.get() > 200 && asked.get() <= 200 + 6 * cloths.size(), "asked " + asked + " times");
+    }
+
     @Test
     void orderIsLaidTogether() {
         Map<String, Integer> order = Map.of("36", 2, "38", 4, "46", 1, "40", 0);
         List<Fabric> main = List.of(Fabric.plain(Material.MAIN, 1500, Fabric.Laying.OPEN));
-        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order, LayEffort.USUAL);
+        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order, LayEffort.USUAL, () -> false);
         MaterialNeed need = needs.cloths().get(0);
         assertEquals(Map.of("36", 2, "38", 4, "46", 1), need.pairs());
         assertEquals(List.of("36", "38", "46"), List.copyOf(need.pairs().keySet()), "in the order of the run");
@@ -139,7 +160,7 @@ class MaterialsTest {
     private static Subject refused(Map<String, Integer> order) {
         List<Violation> violations = assertThrows(
                         InvalidMeasuresException.class,
-                        () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order, LayEffort.USUAL))
+                        () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order, LayEffort.USUAL, () -> false))
                 .violations();
         assertEquals(1, violations.size());
         return violations.get(0).subject();

@@ -128,7 +128,8 @@ class ReadBackTest {
                                         cloths,
                                         Trimming.USUAL,
                                         java.util.Map.of("36", 2, "42", 1),
-                                        org.capwright.lay.LayEffort.USUAL))),
+                                        org.capwright.lay.LayEffort.USUAL,
+                                        () -> false))),
                 1,
                 2);
         assertTrue(ordered.contains("To buy for the whole order, cm"), ordered);

@@ -161,7 +161,7 @@ public final class StyleFile {
         try {
             Pieces pieces = request.pieces(request.graded());
             return request.materials()
-                    .map(asked -> pieces.withMaterials(asked.needs(pieces.patterns())))
+                    .map(asked -> pieces.withMaterials(asked.needs(pieces.patterns(), () -> false)))
                     .orElse(pieces);
         } catch (InvalidMeasuresException e) {
             throw request.refused(e);

@@ -2,6 +2,7 @@ package org.capwright.json.style;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.LayEffort;
 import org.capwright.lay.Materials;
@@ -26,13 +27,15 @@ public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<Strin
      * Lays the pieces.
      *
      * @param patterns the pieces
+     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
      * @return what to buy
      * @throws InvalidMeasuresException if a cloth is too narrow
+     * @throws java.util.concurrent.CancellationException if the search was given up
      */
-    public Materials needs(PatternSet patterns) {
+    public Materials needs(PatternSet patterns, BooleanSupplier givenUp) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, fabrics, trimming, effort)
-                : Materials.ofOrder(patterns, fabrics, trimming, pairs, effort);
+                ? Materials.of(patterns, fabrics, trimming, effort, givenUp)
+                : Materials.ofOrder(patterns, fabrics, trimming, pairs, effort, givenUp);
     }
 
     /**

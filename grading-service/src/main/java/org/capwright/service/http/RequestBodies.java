@@ -8,6 +8,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.capwright.json.StrictJson;
+import org.capwright.service.http.load.Presence;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
@@ -73,6 +74,7 @@ public final class RequestBodies {
         if (bytes.length > most) {
             throw tooLarge(most);
         }
+        Presence.check(request);
         return bytes;
     }
 

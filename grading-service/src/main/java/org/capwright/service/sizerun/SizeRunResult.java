@@ -14,6 +14,7 @@ import org.capwright.grade.SpecTable;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.lay.Materials;
 import org.capwright.pattern.PatternSet;
+import org.capwright.service.http.load.Presence;
 
 /** A drafted and graded run. What follows from it is worked out once, when a form of the answer first needs it: the pieces, then the lays. */
 public final class SizeRunResult {
@@ -130,7 +131,10 @@ public final class SizeRunResult {
      */
     synchronized Optional<Materials> materials() {
         if (laid.isEmpty()) {
-            laid = order.materials().map(asked -> asked.needs(patterns()));
+            laid = order.materials().map(asked -> {
+                PatternSet patterns = patterns();
+                return Presence.whileThere(givenUp -> asked.needs(patterns, givenUp));
+            });
         }
         return laid;
     }

@@ -50,6 +50,9 @@ final class LoadFilter extends OncePerRequestFilter {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final Duration UPLOAD_PATIENCE = Duration.ofSeconds(30);
 
+    /** After this a caller may have left, ns. */
+    private static final long LONG_WAIT = 500_000_000;
+
     /** When to come again, s. */
     private static final String LATER = "5";
 
@@ -91,9 +94,13 @@ final class LoadFilter extends OncePerRequestFilter {
             return;
         }
         try {
+            long since = System.nanoTime();
             if (!taken.take()) {
                 busy(request, response);
                 return;
+            }
+            if (System.nanoTime() - since > LONG_WAIT) {
+                Presence.waited(request);
             }
             try {
                 chain.doFilter(request, response);

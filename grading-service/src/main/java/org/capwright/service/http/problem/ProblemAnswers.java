@@ -2,6 +2,7 @@ package org.capwright.service.http.problem;
 
 import jakarta.servlet.MultipartConfigElement;
 import java.io.IOException;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.tomcat.util.http.fileupload.impl.FileCountLimitExceededException;
@@ -127,9 +128,9 @@ final class ProblemAnswers extends ResponseEntityExceptionHandler {
         return answered(BROKEN_FORM, request);
     }
 
-    @ExceptionHandler
+    @ExceptionHandler({IOException.class, CancellationException.class})
     @Nullable
-    ResponseEntity<Object> brokenOff(IOException exception, WebRequest request) {
+    ResponseEntity<Object> brokenOff(WebRequest request) {
         LOG.debug("the request broke off");
         return answered(ProblemKind.BAD_REQUEST.usual(), request);
     }
