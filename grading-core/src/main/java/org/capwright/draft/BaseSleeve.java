@@ -153,9 +153,14 @@ public record BaseSleeve(CapLine front, CapLine back) {
         return frontHalf.mirroredBack().joinedTo(backHalf);
     }
 
+    private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
+
     static List<Violation> outOfPlausibleRange(Dimensions dimensions) {
         List<Violation> found = new ArrayList<>();
-        for (Dimension dimension : dimensions.present()) {
+        for (Dimension dimension : DIMENSIONS) {
+            if (!dimensions.has(dimension)) {
+                continue;
+            }
             double value = dimensions.get(dimension);
             if (!(value >= dimension.least() && value <= dimension.greatest())) {
                 found.add(Violation.lengthOutside(

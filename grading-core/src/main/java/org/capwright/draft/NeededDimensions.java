@@ -1,5 +1,6 @@
 package org.capwright.draft;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -9,6 +10,11 @@ import org.capwright.quantity.Violation;
 
 /** The dimensions without which a style cannot be drafted. */
 final class NeededDimensions {
+
+    private static final Set<Dimension> OF_OVERLAY =
+            EnumSet.of(Dimension.ARMHOLE, Dimension.OVERLAY_LENGTH, Dimension.FRONT_GAP, Dimension.BACK_GAP);
+
+    private static final Set<Dimension> OF_UNDER_SLEEVE = EnumSet.of(Dimension.LENGTH, Dimension.WRIST);
 
     private NeededDimensions() {}
 
@@ -23,19 +29,21 @@ final class NeededDimensions {
         if (!(style.fit() instanceof CapFit.Given)) {
             needed.add(Dimension.ARMHOLE);
         }
-        style.overlay().ifPresent(overlay -> {
-            needed.addAll(
-                    List.of(Dimension.ARMHOLE, Dimension.OVERLAY_LENGTH, Dimension.FRONT_GAP, Dimension.BACK_GAP));
-            if (overlay.target().isEmpty()) {
+        if (style.overlay().isPresent()) {
+            needed.addAll(OF_OVERLAY);
+            if (style.overlay().get().target().isEmpty()) {
                 needed.add(Dimension.RISE);
             }
-        });
-        if (style.underSleeve().isPresent()) {
-            needed.addAll(List.of(Dimension.LENGTH, Dimension.WRIST));
         }
-        needed.removeAll(given.present());
-        return needed.stream()
-                .map(dimension -> Violation.of(dimension, "is missing; the style cannot be drafted without it"))
-                .toList();
+        if (style.underSleeve().isPresent()) {
+            needed.addAll(OF_UNDER_SLEEVE);
+        }
+        List<Violation> missing = new ArrayList<>();
+        for (Dimension dimension : needed) {
+            if (!given.has(dimension)) {
+                missing.add(Violation.of(dimension, "is missing; the style cannot be drafted without it"));
+            }
+        }
+        return missing;
     }
 }

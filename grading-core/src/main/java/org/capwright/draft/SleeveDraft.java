@@ -1,6 +1,5 @@
 package org.capwright.draft;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,17 +28,16 @@ public record SleeveDraft(
      * @throws InvalidMeasuresException if no sleeve can be drafted, with everything found wrong and what would work
      */
     public static SleeveDraft of(SleeveStyle style, Dimensions given) {
-        List<Violation> implausible = BaseSleeve.outOfPlausibleRange(given);
-        List<Violation> wrong = new ArrayList<>(NeededDimensions.missing(style, given));
-        wrong.addAll(implausible);
+        List<Violation> wrong = NeededDimensions.missing(style, given);
+        wrong.addAll(BaseSleeve.outOfPlausibleRange(given));
         if (!wrong.isEmpty()) {
             throw new InvalidMeasuresException(wrong);
         }
         Dimensions fitted = CapFitting.fitted(given, style.fit());
         BaseSleeve base = BaseSleeve.draft(fitted);
-        Dimensions dimensions = style.overlay()
-                .map(overlay -> Overlay.withRise(base, fitted, overlay))
-                .orElse(fitted);
+        Dimensions dimensions = style.overlay().isPresent()
+                ? Overlay.withRise(base, fitted, style.overlay().get())
+                : fitted;
         return new SleeveDraft(
                 dimensions,
                 base,

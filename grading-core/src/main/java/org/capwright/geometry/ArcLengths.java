@@ -3,7 +3,7 @@ package org.capwright.geometry;
 import java.util.List;
 
 /** How long a curve is up to the end of each of its segments. Immutable, so that it is safely shared among threads however it reaches them. */
-final class ArcLengths {
+final class ArcLengths implements Measuring {
 
     /**
      * A distance this near to the end of a segment is that end, mm: of the crumb between them no direction could be told, and at a corner it would hang on the last digits which way the curve runs there.
@@ -37,6 +37,11 @@ final class ArcLengths {
             ends[i] = sum;
         }
         return new ArcLengths(ends);
+    }
+
+    @Override
+    public ArcLengths lengths() {
+        return this;
     }
 
     double total() {

@@ -426,10 +426,11 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     /**
      * The mirror image about x = 0, run through from its end.
      *
-     * @return the mirrored segment, from the mirrored end to the mirrored start
+     * @param from the mirror image of the end, where the image before this one ended
+     * @return the mirrored segment, from there to the mirrored start
      */
-    public Cubic mirroredBack() {
-        return new Cubic(end.mirrored(), control2.mirrored(), control1.mirrored(), start.mirrored());
+    public Cubic mirroredBack(Point from) {
+        return new Cubic(from, control2.mirrored(), control1.mirrored(), start.mirrored());
     }
 
     /**

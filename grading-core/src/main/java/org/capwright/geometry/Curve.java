@@ -63,6 +63,10 @@ public final class Curve {
      * @throws IllegalArgumentException if there is no segment, or a gap between two
      */
     public static Curve of(List<Cubic> segments) {
+        return new Curve(joined(segments));
+    }
+
+    private static List<Cubic> joined(List<Cubic> segments) {
         if (segments.isEmpty()) {
             throw new IllegalArgumentException("a curve needs a segment");
         }
@@ -73,7 +77,7 @@ public final class Curve {
                         + segments.get(i - 1).end());
             }
         }
-        return new Curve(List.copyOf(segments));
+        return List.copyOf(segments);
     }
 
     /**
@@ -85,11 +89,10 @@ public final class Curve {
      * @throws IllegalArgumentException if there is no segment, a gap between two, or a length missing
      */
     public static Curve of(List<Cubic> segments, double[] lengths) {
-        List<Cubic> checked = of(segments).segments;
-        if (lengths.length < checked.size()) {
-            throw new IllegalArgumentException(lengths.length + " lengths for " + checked.size() + " segments");
+        if (lengths.length < segments.size()) {
+            throw new IllegalArgumentException(lengths.length + " lengths for " + segments.size() + " segments");
         }
-        return new Curve(checked, new Measuring.Known(ArcLengths.summed(lengths, checked.size())));
+        return new Curve(joined(segments), ArcLengths.summed(lengths, segments.size()));
     }
 
     /**
@@ -283,7 +286,7 @@ public final class Curve {
             Cubic piece = segments.get(i).part(i == first.segment ? first.t : 0, i == last.segment ? last.t : 1);
             kept[i - low] = i == low ? piece : startingAt(kept[i - low - 1].end(), piece);
         }
-        return new Curve(List.of(kept), new Measuring.Part(this, low, high, from, to));
+        return new Curve(List.of(kept), new Measuring.Part(this, low, lengths().part(low, high, from, to)));
     }
 
     private static Cubic startingAt(Point start, Cubic piece) {
@@ -441,8 +444,10 @@ public final class Curve {
     public Curve mirroredBack() {
         int count = segments.size();
         Cubic[] images = new Cubic[count];
+        Point joint = end().mirrored();
         for (int i = 0; i < count; i++) {
-            images[i] = segments.get(count - 1 - i).mirroredBack();
+            images[i] = segments.get(count - 1 - i).mirroredBack(joint);
+            joint = images[i].end();
         }
         return new Curve(List.of(images), new Measuring.Reversed(this));
     }

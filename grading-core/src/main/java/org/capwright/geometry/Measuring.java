@@ -3,7 +3,8 @@ package org.capwright.geometry;
 import java.util.List;
 
 /** How the arc lengths of a curve are found once somebody asks for them: of its segments, or of the curves that it was made of. */
-sealed interface Measuring {
+sealed interface Measuring
+        permits ArcLengths, Measuring.Each, Measuring.Same, Measuring.Reversed, Measuring.Joined, Measuring.Part {
 
     /** The arc lengths. */
     ArcLengths lengths();
@@ -15,9 +16,6 @@ sealed interface Measuring {
             return ArcLengths.of(segments);
         }
     }
-
-    /** It is known how long every segment is. */
-    record Known(ArcLengths lengths) implements Measuring {}
 
     /** A curve moved or mirrored. */
     record Same(Curve curve) implements Measuring {
@@ -44,10 +42,5 @@ sealed interface Measuring {
     }
 
     /** The part of a curve between two arc lengths, which has the segments from one to another. */
-    record Part(Curve curve, int first, int last, double from, double to) implements Measuring {
-        @Override
-        public ArcLengths lengths() {
-            return curve.lengths().part(first, last, from, to);
-        }
-    }
+    record Part(Curve curve, int first, ArcLengths lengths) implements Measuring {}
 }

@@ -25,12 +25,12 @@ public record GradeRule(Dimension dimension, List<Double> increments) {
      * @throws InvalidMeasuresException if an increment is no finite number
      */
     public GradeRule {
-        if (!increments.stream().allMatch(Double::isFinite)) {
-            throw new InvalidMeasuresException(
-                    Violation.of(new SleeveSubject.GradeOf(dimension), "has an increment that is not a number"));
-        }
         List<Double> snapped = new ArrayList<>(increments.size());
         for (double increment : increments) {
+            if (!Double.isFinite(increment)) {
+                throw new InvalidMeasuresException(
+                        Violation.of(new SleeveSubject.GradeOf(dimension), "has an increment that is not a number"));
+            }
             snapped.add(Dimensions.snap(increment));
         }
         increments = List.copyOf(snapped);

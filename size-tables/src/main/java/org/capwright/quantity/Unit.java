@@ -18,6 +18,11 @@ public enum Unit {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(?:\\.\\d{1,12})?");
     private static final Pattern FRACTION = Pattern.compile("([+-]?)(?:(\\d{1,6})(?:\\s+|-))?(\\d{1,4})/(\\d{1,4})");
 
+    private static final double MILLION = 1e6;
+
+    /** So many millionths times 254 are below 2⁵³, and no two decimals of so few digits are the same double. */
+    private static final double GREATEST = 1e12;
+
     private final String symbol;
     private final double millimetres;
     private final int decimals;
@@ -45,6 +50,11 @@ public enum Unit {
      * @return millimetres; not finite if the length is not
      */
     public double toMillimetres(double length) {
+        double millionths = Math.rint(length * MILLION);
+        if (Math.abs(millionths) < GREATEST && millionths / MILLION == length) {
+            // The decimal has six places or fewer, as most have: all but the division is exact.
+            return millionths * Math.rint(10 * millimetres) / (10 * MILLION) + 0.0; // never -0.0
+        }
         return Double.isFinite(length) ? toMillimetres(BigDecimal.valueOf(length)) : length;
     }
 

@@ -3,6 +3,9 @@ package org.capwright.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +33,24 @@ class UnitTest {
         assertEquals("36", Unit.CENTIMETRE.format(360));
         assertEquals("0", Unit.MILLIMETRE.format(-0.001));
         assertEquals("14.173", Unit.INCH.format(360));
+    }
+
+    /** Against decimal arithmetic; to the last bit. */
+    @Test
+    void convertsDecimalsExactlyAndRoundsOnce() {
+        Map<Unit, BigDecimal> exact = Map.of(
+                Unit.MILLIMETRE, BigDecimal.ONE, Unit.CENTIMETRE, BigDecimal.TEN, Unit.INCH, new BigDecimal("25.4"));
+        Random random = new Random(7);
+        for (int i = 0; i < 20_000; i++) {
+            BigDecimal length = BigDecimal.valueOf(random.nextLong(-2_000_000_000L, 2_000_000_000L), i % 10);
+            exact.forEach((unit, millimetres) -> assertEquals(
+                    length.multiply(millimetres).doubleValue(),
+                    unit.toMillimetres(length.doubleValue()),
+                    0,
+                    unit + " " + length));
+        }
+        assertEquals(0, Double.compare(0.0, Unit.CENTIMETRE.toMillimetres(-0.0)));
+        assertEquals(Double.POSITIVE_INFINITY, Unit.INCH.toMillimetres(Double.POSITIVE_INFINITY));
     }
 
     @Test

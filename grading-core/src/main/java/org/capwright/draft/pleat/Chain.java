@@ -66,26 +66,24 @@ final class Chain {
     /** Goes on with another chain, or begins with it. */
     void addAll(Chain more) {
         for (int i = 0; i < more.size; i++) {
-            add(more.segments[i], more.lengths[i]);
+            Cubic next = more.segments[i];
+            Point start = size == 0
+                    ? next.start()
+                    : startOf(next.start().x(), next.start().y());
+            put(
+                    start.equals(next.start()) ? next : new Cubic(start, next.control1(), next.control2(), next.end()),
+                    more.lengths[i]);
         }
     }
 
     /** Goes on with the mirror image about x = 0 of its own first segments, the last of them first. */
     void addImage(int count) {
+        Point image = segments[count - 1].end();
+        Point joint = startOf(0.0 - image.x(), image.y());
         for (int i = count - 1; i >= 0; i--) {
-            add(segments[i].mirroredBack(), lengths[i]);
+            put(segments[i].mirroredBack(joint), lengths[i]);
+            joint = last().end();
         }
-    }
-
-    private void add(Cubic segment, double length) {
-        Point start = size == 0
-                ? segment.start()
-                : startOf(segment.start().x(), segment.start().y());
-        put(
-                start.equals(segment.start())
-                        ? segment
-                        : new Cubic(start, segment.control1(), segment.control2(), segment.end()),
-                length);
     }
 
     /** Goes on with a segment laid by a motion, or begins with it, exactly at a point where it starts but for rounding. */
@@ -121,8 +119,10 @@ final class Chain {
     /** The mirror image about x = 0, in order of travel. */
     Chain mirrored() {
         Chain image = new Chain(size);
+        Point joint = size == 0 ? Point.ORIGIN : last().end().mirrored();
         for (int i = size - 1; i >= 0; i--) {
-            image.put(segments[i].mirroredBack(), lengths[i]);
+            image.put(segments[i].mirroredBack(joint), lengths[i]);
+            joint = image.last().end();
         }
         return image;
     }

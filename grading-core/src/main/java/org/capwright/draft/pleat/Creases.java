@@ -93,16 +93,16 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
         Arrays.fill(lengths, drawn);
         for (int i = 0; i < lengths.length; i++) {
             Creases one = folds.get(i);
-            shorten(lengths, i, i, meeting(one.firstPoint, one.firstWay, one.last, one.lastWay));
+            shorten(lengths, i, i, meeting(one.firstPoint, one.firstWay, one.last, one.lastWay, drawn));
             for (int k = i + 1; k < lengths.length; k++) {
                 Creases other = folds.get(k);
                 if (one.last.distanceTo(other.firstPoint) > 2 * drawn) {
                     continue;
                 }
-                shorten(lengths, i, k, meeting(one.firstPoint, one.firstWay, other.firstPoint, other.firstWay));
-                shorten(lengths, i, k, meeting(one.firstPoint, one.firstWay, other.last, other.lastWay));
-                shorten(lengths, i, k, meeting(one.last, one.lastWay, other.firstPoint, other.firstWay));
-                shorten(lengths, i, k, meeting(one.last, one.lastWay, other.last, other.lastWay));
+                shorten(lengths, i, k, meeting(one.firstPoint, one.firstWay, other.firstPoint, other.firstWay, drawn));
+                shorten(lengths, i, k, meeting(one.firstPoint, one.firstWay, other.last, other.lastWay, drawn));
+                shorten(lengths, i, k, meeting(one.last, one.lastWay, other.firstPoint, other.firstWay, drawn));
+                shorten(lengths, i, k, meeting(one.last, one.lastWay, other.last, other.lastWay, drawn));
             }
         }
         return lengths;
@@ -113,15 +113,20 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
         lengths[other] = Math.min(lengths[other], SHARE * meeting);
     }
 
-    /** The longer of the ways to where two lines cross inside the piece; infinite if they do not. */
-    private static double meeting(Point from, Point way, Point other, Point otherWay) {
+    /** The longer of the ways to where two lines cross inside the piece; infinite if they do not, or so far in that lines of a length need not be shorter for it. */
+    private static double meeting(Point from, Point way, Point other, Point otherWay, double drawn) {
         double sine = way.cross(otherWay);
-        Point between = other.minus(from);
-        if (Math.abs(sine) < 1e-9 || between.norm() < 1e-9) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double along = between.cross(otherWay) / sine;
-        double alongOther = between.cross(way) / sine;
-        return along < 0 || alongOther < 0 ? Double.POSITIVE_INFINITY : Math.max(along, alongOther);
+        double dx = other.x() - from.x();
+        double dy = other.y() - from.y();
+        double along = dx * otherWay.y() - dy * otherWay.x();
+        double alongOther = dx * way.y() - dy * way.x();
+        double longer = Math.max(Math.abs(along), Math.abs(alongOther));
+        return along * sine < 0
+                        || alongOther * sine < 0
+                        || SHARE * longer >= drawn * Math.abs(sine)
+                        || Math.abs(sine) < 1e-9
+                        || from.distanceTo(other) < 1e-9
+                ? Double.POSITIVE_INFINITY
+                : longer / Math.abs(sine);
     }
 }

@@ -42,6 +42,29 @@ public final class EdgeTruing {
     /** Of each fold, once asked for. */
     private final @Nullable Creases[] creases;
 
+    /** Over the under-layers of each fold, once asked for. */
+    private final @Nullable UnderLayers[] under;
+
+    private final Seam seam;
+
+    /** The visible pieces from one on, laid into the folded plane, where they are the seam: the first of them keeps its place. */
+    private final class Seam {
+        private final Isometry[] places = new Isometry[layout.folds().size() + 1];
+        private int laid;
+
+        Seam(int first) {
+            Arrays.fill(places, 0, first + 1, Isometry.NONE);
+            laid = first;
+        }
+
+        Isometry place(int piece) {
+            for (; laid < piece; laid++) {
+                places[laid + 1] = creases(laid).beyond(places[laid]);
+            }
+            return places[piece];
+        }
+    }
+
     /**
      * Takes an edge to be folded.
      *
@@ -62,6 +85,8 @@ public final class EdgeTruing {
         mirrors = Mirror.halves(flat, layout.folds(), NOTHING);
         visible = new Chain[folds + 1];
         creases = new Creases[folds];
+        under = new UnderLayers[folds];
+        seam = new Seam(0);
     }
 
     /**
@@ -82,14 +107,14 @@ public final class EdgeTruing {
         }
         Overhang overhang = Overhang.NONE;
         if (first < folds.size()) {
-            overhang = overhang.or(underLayers(first, places(0, first + 1)).overhang());
+            overhang = overhang.or(underLayers(first).overhang());
         }
         if (mirrors) {
             return overhang.or(overhang.mirrored());
         }
         return last < 0
                 ? overhang
-                : overhang.or(underLayers(last, places(last, folds.size())).overhang());
+                : overhang.or(underLayers(last, new Seam(last)).overhang());
     }
 
     /** A visible piece. Its ends are the marks; these are not looked for twice. */
@@ -116,16 +141,6 @@ public final class EdgeTruing {
             cut.addImage(cut.size());
         }
         return cut;
-    }
-
-    /** How the visible pieces from one to another are laid into the folded plane, where they are the seam: the first of them keeps its place. */
-    private Isometry[] places(int from, int to) {
-        Isometry[] places = new Isometry[layout.folds().size() + 1];
-        Arrays.fill(places, Isometry.NONE);
-        for (int i = from; i < to; i++) {
-            places[i + 1] = creases(i).beyond(places[i]);
-        }
-        return places;
     }
 
     /** A mark within rounding of an end is the end. */
@@ -155,6 +170,14 @@ public final class EdgeTruing {
             creases[index] = known;
         }
         return known;
+    }
+
+    private List<Creases> allCreases() {
+        Creases[] all = new Creases[creases.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = creases(i);
+        }
+        return Arrays.asList(all);
     }
 
     private Creases creased(int index) {
@@ -207,15 +230,14 @@ public final class EdgeTruing {
     public TruedEdge truedEdge(double drawn) {
         int folds = layout.folds().size();
         int count = mirrors ? folds / 2 : folds;
-        Isometry[] places = places(0, folds);
-        double[] lengths = Creases.lengths(List.of(creases), drawn);
+        double[] lengths = Creases.lengths(allCreases(), drawn);
         Chain chain = new Chain(flat.segments().size() + SEGMENTS_OF_A_FOLD * folds);
         List<FoldLines> lines = new ArrayList<>(folds);
         Overhang overhang = Overhang.NONE;
         for (int i = 0; i < count; i++) {
-            UnderLayers under = underLayers(i, places);
+            UnderLayers under = underLayers(i);
             chain.addAll(visible(i));
-            Point corner = under.unfoldedOnto(chain, creases(i), places[i], places[i + 1]);
+            Point corner = under.unfoldedOnto(chain, creases(i), seam.place(i), seam.place(i + 1));
             lines.add(creases(i).lines(corner, lengths[i], under.depth()));
             overhang = overhang.or(under.overhang());
         }
@@ -233,12 +255,21 @@ public final class EdgeTruing {
         return new TruedEdge(chain.curve(), lines, overhang);
     }
 
+    private UnderLayers underLayers(int index) {
+        UnderLayers known = under[index];
+        if (known == null) {
+            known = underLayers(index, seam);
+            under[index] = known;
+        }
+        return known;
+    }
+
     /** Follows the seam away from a fold, on the side where its under-layers lie, as far as the inner crease. The creases are looked at from the flat cloth of each piece. */
-    private UnderLayers underLayers(int index, Isometry[] places) {
+    private UnderLayers underLayers(int index, Seam seam) {
         Creases here = creases(index);
         boolean toBack = here.fold().lie() == Lie.TO_BACK;
-        Isometry inner = places[toBack ? index + 1 : index];
-        Isometry outer = places[toBack ? index : index + 1];
+        Isometry inner = seam.place(toBack ? index + 1 : index);
+        Isometry outer = seam.place(toBack ? index : index + 1);
         HalfPlane middle =
                 HalfPlane.from(inner.of(here.middle()), inner.turned(here.middleWay()), inner.of(here.placement()));
         HalfPlane fold =
@@ -247,7 +278,7 @@ public final class EdgeTruing {
         int step = toBack ? -1 : 1;
         for (int piece = toBack ? index : index + 1; piece >= 0 && piece < visible.length; piece += step) {
             Chain visible = visible(piece);
-            Isometry motion = places[piece];
+            Isometry motion = seam.place(piece);
             HalfPlane middleHere = middle.before(motion);
             HalfPlane foldHere = fold.before(motion);
             for (int i = 0; i < visible.size(); i++) {
@@ -269,7 +300,7 @@ public final class EdgeTruing {
         Point end = arc.isEmpty()
                 ? outer.of(here.foldPoint())
                 : arc.get(arc.size() - 1).end();
-        Point way = toBack ? firstTangent().times(-1) : lastTangent(places);
+        Point way = toBack ? firstTangent().times(-1) : lastTangent(seam);
         double advance = middle.outward().dot(way);
         if (advance < LEAST_ADVANCE) {
             throw TruedEdge.doesNotLie();
@@ -286,11 +317,11 @@ public final class EdgeTruing {
         return first.isEmpty() ? flat.tangentAtLength(0) : first.segment(0).tangentAt(0);
     }
 
-    private Point lastTangent(Isometry[] places) {
+    private Point lastTangent(Seam seam) {
         for (int piece = visible.length - 1; piece >= 0; piece--) {
             Chain visible = visible(piece);
             if (!visible.isEmpty()) {
-                return places[piece].turned(visible.last().tangentAt(1));
+                return seam.place(piece).turned(visible.last().tangentAt(1));
             }
         }
         return flat.tangentAtLength(flat.length());

@@ -15,20 +15,25 @@ final class Texts {
     private Texts() {}
 
     static Optional<String> checked(JsonNode value, String where, int longest, FoundViolations found) {
-        Text wanted = Text.of("must be a text of 1 to {most} characters without control characters")
-                .with("most", longest);
-        if (!value.isString()) {
-            shown(value).ifPresentOrElse(shown -> found.add(where, wanted, shown), () -> found.add(where, wanted));
-            return Optional.empty();
+        if (value.isString()) {
+            String text = value.stringValue().strip();
+            if (!text.isEmpty() && text.codePointCount(0, text.length()) <= longest && printable(text)) {
+                return Optional.of(text);
+            }
         }
-        String text = value.stringValue().strip();
-        if (text.isEmpty()
-                || text.codePointCount(0, text.length()) > longest
-                || !text.codePoints().allMatch(Texts::printable)) {
-            found.add(where, wanted, shortened(value.stringValue()));
-            return Optional.empty();
+        new Given(value, where, found)
+                .refuse(Text.of("must be a text of 1 to {most} characters without control characters")
+                        .with("most", longest));
+        return Optional.empty();
+    }
+
+    private static boolean printable(String text) {
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            if (!printable(text.codePointAt(i))) {
+                return false;
+            }
         }
-        return Optional.of(text);
+        return true;
     }
 
     /** Those that are right, in the order given. */
