@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BooleanSupplier;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.Finding;
 import org.capwright.check.Findings;
@@ -21,6 +20,7 @@ import org.capwright.grade.Alignment;
 import org.capwright.grade.SpecTable;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.LayEffort;
+import org.capwright.lay.LayWatch;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
 import org.capwright.pattern.PatternSet;
@@ -314,30 +314,26 @@ public final class Pieces {
      * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
      */
     public Materials buy(List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs, LayEffort effort) {
-        return buy(cloths, trimming, pairs, effort, () -> false);
+        return buy(cloths, trimming, pairs, effort, LayWatch.UNWATCHED);
     }
 
     /**
-     * What to buy for an order, all sizes laid together, as long as somebody waits for it.
+     * What to buy for an order, all sizes laid together, after a search that is watched.
      *
      * @param cloths one or more for each material
      * @param trimming how trimming is bought
      * @param pairs pairs of sleeves per size, 0 to 1000 each; empty for one pair of each size, laid by itself
      * @param effort how long good lays are looked for
-     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
+     * @param watch is told how far the search is, and may give it up
      * @return needs of the order
      * @throws InvalidMeasuresException if a piece is wider than a cloth, a size is not in the run, or a number is out of range
      * @throws java.util.concurrent.CancellationException if the search was given up
      */
     public Materials buy(
-            List<Fabric> cloths,
-            Trimming trimming,
-            Map<String, Integer> pairs,
-            LayEffort effort,
-            BooleanSupplier givenUp) {
+            List<Fabric> cloths, Trimming trimming, Map<String, Integer> pairs, LayEffort effort, LayWatch watch) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, cloths, trimming, effort, givenUp)
-                : Materials.ofOrder(patterns, cloths, trimming, pairs, effort, givenUp);
+                ? Materials.of(patterns, cloths, trimming, effort, watch)
+                : Materials.ofOrder(patterns, cloths, trimming, pairs, effort, watch);
     }
 
     /**

@@ -111,6 +111,42 @@ class MaterialsIT {
         assertNull(run.get("materials.cloths[0].picture"));
     }
 
+    /** Read by the rules of the HTML standard, section 9.2: blocks apart by empty lines, fields of a name and a value. */
+    @Test
+    void howFarTheSearchIsIsToldBeforeItsEnd() {
+        String body = with(CLOTHS.replace("\"trimming\"", "\"order\":{\"36\":8,\"40\":8},\"trimming\""));
+        Response answer = given().contentType("application/json")
+                .body(body)
+                .post(RunningService.address() + "/v1/materials/events");
+        assertEquals(200, answer.statusCode());
+        assertTrue(answer.contentType().startsWith("text/event-stream"), answer.contentType());
+        double done = -1;
+        String[] events = answer.asString().split("\n\n");
+        for (String event : events) {
+            boolean last = event.equals(events[events.length - 1]);
+            String[] lines = event.split("\n");
+            assertEquals("event: " + (last ? "done" : "progress"), lines[0]);
+            JsonPath data = JsonPath.from(lines[1].replaceFirst("^data: ", ""));
+            if (last) {
+                assertEquals(
+                        post(body, "/v1/materials", "application/json")
+                                .jsonPath()
+                                .getMap(""),
+                        data.getMap(""));
+            } else {
+                assertTrue(data.getDouble("done") > done && data.getDouble("done") <= 1, event);
+                done = data.getDouble("done");
+            }
+        }
+        assertTrue(events.length > 1, "nothing was told before the end");
+        given().contentType("application/json")
+                .body(Requests.AGREED)
+                .post(RunningService.address() + "/v1/materials/events")
+                .then()
+                .statusCode(422)
+                .body("violations.field", hasItem("/materials"));
+    }
+
     private static double figure(Map<String, Object> from, String name) {
         return ((Number) from.get(name)).doubleValue();
     }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import org.capwright.geometry.Point;
 import org.capwright.quantity.InvalidMeasuresException;
 
@@ -58,7 +57,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     /** The same; all searches together look up no more than a share of the effort, once every piece has found a place. */
     static Lay of(List<PieceToCut> pieces, Fabric fabric, LayEffort effort, long share) {
         CutPlan plan = plan(pieces, fabric);
-        return of(plan, regions(plan, fabric), fabric, effort, share, () -> false);
+        return of(plan, regions(plan, fabric), fabric, effort, share, new WatchedShare(LayWatch.UNWATCHED, 1));
     }
 
     private static CutPlan plan(List<PieceToCut> pieces, Fabric fabric) {
@@ -78,16 +77,17 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     }
 
     private static Lay of(
-            CutPlan plan, NoFitTable regions, Fabric fabric, LayEffort effort, long share, BooleanSupplier givenUp) {
-        LaySearch nesting = new LaySearch(regions, fabric.usableWidth(), plan.foldMargin(), givenUp);
+            CutPlan plan, NoFitTable regions, Fabric fabric, LayEffort effort, long share, WatchedShare watched) {
+        LaySearch nesting = new LaySearch(regions, fabric.usableWidth(), plan.foldMargin());
         long searches = 0;
         for (List<LaySearch.Item> items : plan.plans) {
             searches += 2L * sections(items);
         }
         long most = Math.min(effort.mostForOne(), share / searches);
-        Lay best = laid(plan.plans.get(0), plan.shapes, nesting, fabric, most);
-        for (List<LaySearch.Item> items : plan.plans.subList(1, plan.plans.size())) {
-            Lay other = laid(items, plan.shapes, nesting, fabric, most);
+        int plans = plan.plans.size();
+        Lay best = laid(plan.plans.get(0), plan.shapes, nesting, fabric, most, watched.part(plans));
+        for (List<LaySearch.Item> items : plan.plans.subList(1, plans)) {
+            Lay other = laid(items, plan.shapes, nesting, fabric, most, watched.part(plans));
             if (other.length < best.length) {
                 best = other;
             }
@@ -100,7 +100,12 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     }
 
     private static Lay laid(
-            List<LaySearch.Item> items, LayPiece[] shapes, LaySearch nesting, Fabric fabric, long most) {
+            List<LaySearch.Item> items,
+            LayPiece[] shapes,
+            LaySearch nesting,
+            Fabric fabric,
+            long most,
+            WatchedShare watched) {
         int sections = sections(items);
         Map<List<Integer>, LaySearch.Solution> known = new HashMap<>();
         List<Placement> placements = new ArrayList<>(items.size());
@@ -115,8 +120,14 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
                 section.add(item);
                 mix.add(4 * item.shape() + item.flips()[0]);
             }
-            LaySearch.Solution solution =
-                    known.computeIfAbsent(mix, m -> solve(nesting, section, shapes, fabric, most));
+            WatchedShare part = watched.part(sections);
+            LaySearch.Solution solution = known.get(mix);
+            if (solution == null) {
+                solution = solve(nesting, section, shapes, fabric, most, part);
+                known.put(mix, solution);
+            } else {
+                part.isAt(1);
+            }
             for (int i = 0; i < section.size(); i++) {
                 LaySearch.Item item = section.get(i);
                 LayPiece shape = shapes[item.shape()];
@@ -142,7 +153,12 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
      */
     public static List<Lay> acrossWidths(List<PieceToCut> pieces, Fabric fabric, List<Double> widths) {
         return acrossWidths(
-                pieces, fabric, widths, LayEffort.USUAL, LayEffort.USUAL.mostInAll() / widths.size(), () -> false);
+                pieces,
+                fabric,
+                widths,
+                LayEffort.USUAL,
+                LayEffort.USUAL.mostInAll() / widths.size(),
+                new WatchedShare(LayWatch.UNWATCHED, 1));
     }
 
     static List<Lay> acrossWidths(
@@ -151,7 +167,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             List<Double> widths,
             LayEffort effort,
             long share,
-            BooleanSupplier givenUp) {
+            WatchedShare watched) {
         List<Integer> narrowFirst = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             narrowFirst.add(i);
@@ -165,7 +181,7 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
             Fabric cloth = fabric.withWidth(widths.get(i));
             CutPlan plan = plan(pieces, cloth);
             NoFitTable known = regions.computeIfAbsent(plan.openedOut(), shapes -> regions(plan, cloth));
-            Lay lay = of(plan, known, cloth, effort, share, givenUp);
+            Lay lay = of(plan, known, cloth, effort, share, watched.part(widths.size()));
             for (Lay narrower : sofar) {
                 if (narrower.length < lay.length) {
                     lay = new Lay(lay.fabric, narrower.placements, lay.usableWidth, narrower.length, lay.area);
@@ -178,7 +194,12 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
     }
 
     private static LaySearch.Solution solve(
-            LaySearch nesting, List<LaySearch.Item> section, LayPiece[] shapes, Fabric fabric, long most) {
+            LaySearch nesting,
+            List<LaySearch.Item> section,
+            LayPiece[] shapes,
+            Fabric fabric,
+            long most,
+            WatchedShare watched) {
         double area = 0;
         double longest = 0;
         double onFold = 0;
@@ -199,9 +220,10 @@ public record Lay(Fabric fabric, List<Placement> placements, double usableWidth,
         long budget = Math.min(most, BUDGET_PER_PAIR * free.length * free.length);
         double bound = Math.max(Math.max(longest, onFold), area / fabric.usableWidth());
         // A lay with the nap is a lay without as well: so leaving the nap out of account never costs length.
-        LaySearch.Solution best = nesting.solve(oneWay, bound, SEED, budget);
-        if (fabric.nap() == Fabric.Nap.WITHOUT) {
-            LaySearch.Solution turned = nesting.solve(free, bound, SEED, budget);
+        boolean turning = fabric.nap() == Fabric.Nap.WITHOUT;
+        LaySearch.Solution best = nesting.solve(oneWay, bound, SEED, budget, watched.part(turning ? 2 : 1));
+        if (turning) {
+            LaySearch.Solution turned = nesting.solve(free, bound, SEED, budget, watched.part(2));
             if (turned.length < best.length) {
                 best = turned;
             }

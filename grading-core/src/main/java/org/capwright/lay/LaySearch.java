@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.concurrent.CancellationException;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -106,7 +104,6 @@ final class LaySearch {
     private final NoFitTable table;
     private final double width;
     private final double margin;
-    private final BooleanSupplier givenUp;
     private long work;
 
     // What is laid already, and how its no-fit regions stand to the shape in hand.
@@ -125,14 +122,12 @@ final class LaySearch {
      * @param table prepared shapes, and how they keep one another off
      * @param width of the strip
      * @param margin least distance from the lower edge (the fold) for what does not lie on it
-     * @param givenUp asked before every lay that is tried
      */
-    LaySearch(NoFitTable table, double width, double margin, BooleanSupplier givenUp) {
+    LaySearch(NoFitTable table, double width, double margin) {
         this.shapes = table.shapes();
         this.width = width;
         this.margin = margin;
         this.table = table;
-        this.givenUp = givenUp;
     }
 
     /**
@@ -142,11 +137,13 @@ final class LaySearch {
      * @param bound no lay can be shorter; the search stops when it is reached
      * @param seed of the exchanges
      * @param budget how many no-fit regions may be looked up
-     * @throws CancellationException if it was given up
+     * @param share is told how far the search is
+     * @throws java.util.concurrent.CancellationException if it was given up
      */
-    Solution solve(Item[] items, double bound, long seed, long budget) {
+    Solution solve(Item[] items, double bound, long seed, long budget, WatchedShare share) {
         List<Item> kinds = kinds(items);
-        Solution laid = search(items, kinds, bound, seed, budget);
+        Solution laid = search(items, kinds, bound, seed, budget, share);
+        share.isAt(1);
         // From places of the sequence to items: those of one kind are alike.
         Solution solution = new Solution(items.length);
         boolean[] taken = new boolean[items.length];
@@ -174,7 +171,7 @@ final class LaySearch {
         return kinds;
     }
 
-    private Solution search(Item[] items, List<Item> kinds, double bound, long seed, long budget) {
+    private Solution search(Item[] items, List<Item> kinds, double bound, long seed, long budget, WatchedShare share) {
         int n = items.length;
         work = 0;
         Solution best = new Solution(n);
@@ -187,6 +184,7 @@ final class LaySearch {
                         break;
                     }
                     trial.reach = reach;
+                    share.isAt((double) work / Math.max(1, budget));
                     fill(kinds, 0, trial, best.length);
                     if (trial.length < best.length - LEVEL) {
                         best.copyFrom(trial);
@@ -211,7 +209,9 @@ final class LaySearch {
             if (from < 0) {
                 continue; // the same lay again
             }
-            double left = 1 - Math.max((double) (work - start) / Math.max(1, budget - start), (double) t / tries);
+            double done = Math.max((double) (work - start) / Math.max(1, budget - start), (double) t / tries);
+            share.isAt(Math.max(done, (double) work / Math.max(1, budget)));
+            double left = 1 - done;
             double allowed = best.length * (1 + DETOUR * left) + LEVEL;
             fill(kinds, from, trial, allowed);
             if (trial.length <= allowed) {
@@ -297,9 +297,6 @@ final class LaySearch {
      * than {@code limit}.
      */
     private void fill(List<Item> kinds, int from, Solution into, double limit) {
-        if (givenUp.getAsBoolean()) {
-            throw new CancellationException("nobody waits for the lay any more");
-        }
         double length = 0;
         into.length = Double.POSITIVE_INFINITY;
         for (int k = 0; k < from; k++) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.function.BooleanSupplier;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.ClothFigure;
 import org.capwright.measure.SleeveSubject.Option;
@@ -40,7 +39,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @throws InvalidMeasuresException if a piece is wider than a cloth
      */
     public static Materials of(PatternSet set, List<Fabric> fabrics) {
-        return of(set, fabrics, Trimming.USUAL, LayEffort.USUAL, () -> false);
+        return of(set, fabrics, Trimming.USUAL, LayEffort.USUAL, LayWatch.UNWATCHED);
     }
 
     /**
@@ -51,16 +50,17 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      *     so that the wider never needs more
      * @param trimming how trimming is bought
      * @param effort how long good lays are looked for, shared by all sizes and cloths
-     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
+     * @param watch is told how far the search is, and may give it up
      * @return needs per size, each for one pair
      * @throws InvalidMeasuresException if a piece is wider than a cloth; every such cloth is named
      * @throws CancellationException if the search was given up
      */
     public static Materials of(
-            PatternSet set, List<Fabric> fabrics, Trimming trimming, LayEffort effort, BooleanSupplier givenUp) {
+            PatternSet set, List<Fabric> fabrics, Trimming trimming, LayEffort effort, LayWatch watch) {
         check(set, fabrics, Map.of());
         long lays = Math.max(1, (long) set.sizes().size() * fabrics.size());
         long share = effort.mostInAll() / lays;
+        WatchedShare all = new WatchedShare(watch, 1);
         List<Materials> each = set.sizes().parallelStream()
                 .map(pieces -> {
                     List<PieceToCut> cutting =
@@ -68,7 +68,13 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
                     Map<String, Integer> pairs =
                             pieces.isEmpty() ? Map.of() : Map.of(pieces.get(0).size(), 1);
                     return new Materials(
-                            cloths(cutting, pairs, fabrics, effort, share, givenUp),
+                            cloths(
+                                    cutting,
+                                    pairs,
+                                    fabrics,
+                                    effort,
+                                    share,
+                                    all.part(set.sizes().size())),
                             trimming(cutting, pairs, trimming).stream().toList());
                 })
                 .toList();
@@ -85,7 +91,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
      * @param trimming how trimming is bought
      * @param order pairs of sleeves per size, 0 to 1000 each, at least one in all; sizes left out are not ordered
      * @param effort how long good lays are looked for, shared by all cloths
-     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
+     * @param watch is told how far the search is, and may give it up
      * @return needs for the whole order: one per cloth
      * @throws InvalidMeasuresException if the order names a size that the run does not have, a number is out of range, nothing is ordered, or a piece is
      *     wider than a cloth; every such cloth is named
@@ -97,7 +103,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
             Trimming trimming,
             Map<String, Integer> order,
             LayEffort effort,
-            BooleanSupplier givenUp) {
+            LayWatch watch) {
         Map<String, Integer> pairs = new LinkedHashMap<>();
         List<PieceToCut> cutting = new ArrayList<>();
         for (List<Piece> pieces : set.sizes()) {
@@ -119,7 +125,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
         Map<String, Integer> fixed = Collections.unmodifiableMap(pairs);
         long share = effort.mostInAll() / Math.max(1, fabrics.size());
         return new Materials(
-                cloths(cutting, fixed, fabrics, effort, share, givenUp),
+                cloths(cutting, fixed, fabrics, effort, share, new WatchedShare(watch, 1)),
                 trimming(cutting, fixed, trimming).stream().toList());
     }
 
@@ -175,7 +181,7 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
             List<Fabric> fabrics,
             LayEffort effort,
             long share,
-            BooleanSupplier givenUp) {
+            WatchedShare watched) {
         Map<Fabric, List<Integer>> alike = new LinkedHashMap<>();
         for (int i = 0; i < fabrics.size(); i++) {
             alike.computeIfAbsent(fabrics.get(i).withWidth(Fabric.WIDEST), f -> new ArrayList<>())
@@ -184,16 +190,18 @@ public record Materials(List<MaterialNeed> cloths, List<TrimmingNeed> trimmings)
         MaterialNeed[] needs = new MaterialNeed[fabrics.size()];
         alike.entrySet().parallelStream().forEach(group -> {
             Fabric fabric = group.getKey();
+            WatchedShare part = watched.part(alike.size());
             List<Integer> positions = group.getValue();
             List<PieceToCut> pieces = cutting.stream()
                     .filter(cut -> cut.piece().kind().material() == fabric.material())
                     .toList();
             if (pieces.isEmpty()) {
+                part.isAt(1);
                 return;
             }
             List<Double> widths =
                     positions.stream().map(p -> fabrics.get(p).width()).toList();
-            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths, effort, share, givenUp);
+            List<Lay> lays = Lay.acrossWidths(pieces, fabric, widths, effort, share, part);
             int count = 0;
             double area = 0;
             for (PieceToCut cut : pieces) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
+import java.util.concurrent.atomic.DoubleAdder;
 import java.util.stream.LongStream;
 import org.capwright.exchange.TestPatterns;
 import org.capwright.geometry.Point;
@@ -74,13 +74,13 @@ class MaterialsTest {
                 .toList();
     }
 
-    /** A thorough search of these would take minutes; each thread asks before every lay that it tries. */
+    /** A thorough search of these takes long; each thread asks before every lay that it tries. */
     @Test
     void aSearchThatIsGivenUpEndsAtOnce() {
         List<Fabric> cloths = cloths(Fabric.Laying.OPEN);
         Map<String, Integer> order = Map.of("36", 20, "40", 20, "46", 20);
         AtomicInteger asked = new AtomicInteger();
-        BooleanSupplier soon = () -> asked.incrementAndGet() > 200;
+        LayWatch soon = more -> asked.incrementAndGet() <= 200;
         assertThrows(
                 CancellationException.class,
                 () -> Materials.ofOrder(GOWN, cloths, Trimming.USUAL, order, LayEffort.THOROUGH, soon));
@@ -92,11 +92,35 @@ class MaterialsTest {
         assertTrue(asked.get() > 200 && asked.get() <= 200 + 6 * cloths.size(), "asked " + asked + " times");
     }
 
+    @ParameterizedTest
+    @EnumSource(Fabric.Nap.class)
+    void theWatchOfASearchIsToldOfTheWholeOfIt(Fabric.Nap nap) {
+        List<Fabric> cloths = cloths(Fabric.Laying.OPEN).stream()
+                .map(cloth -> cloth.withNap(nap))
+                .toList();
+        DoubleAdder told = new DoubleAdder();
+        DoubleAdder back = new DoubleAdder();
+        LayWatch watch = more -> {
+            told.add(more);
+            back.add(Math.min(0, more));
+            return true;
+        };
+        Materials watched = Materials.of(GOWN, cloths, Trimming.USUAL, LayEffort.QUICK, watch);
+        assertEquals(1, told.sum(), 1e-9);
+        assertEquals(0, back.sum(), "never back");
+        assertEquals(watched, Materials.of(GOWN, cloths, Trimming.USUAL, LayEffort.QUICK, LayWatch.UNWATCHED));
+        told.reset();
+        // So many pairs that they are laid in sections of one mix.
+        Materials.ofOrder(GOWN, cloths, Trimming.USUAL, Map.of("40", 40), LayEffort.QUICK, watch);
+        assertEquals(1, told.sum(), 1e-9);
+        assertEquals(0, back.sum(), "never back");
+    }
+
     @Test
     void orderIsLaidTogether() {
         Map<String, Integer> order = Map.of("36", 2, "38", 4, "46", 1, "40", 0);
         List<Fabric> main = List.of(Fabric.plain(Material.MAIN, 1500, Fabric.Laying.OPEN));
-        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order, LayEffort.USUAL, () -> false);
+        Materials needs = Materials.ofOrder(GOWN, main, Trimming.USUAL, order, LayEffort.USUAL, LayWatch.UNWATCHED);
         MaterialNeed need = needs.cloths().get(0);
         assertEquals(Map.of("36", 2, "38", 4, "46", 1), need.pairs());
         assertEquals(List.of("36", "38", "46"), List.copyOf(need.pairs().keySet()), "in the order of the run");
@@ -160,7 +184,8 @@ class MaterialsTest {
     private static Subject refused(Map<String, Integer> order) {
         List<Violation> violations = assertThrows(
                         InvalidMeasuresException.class,
-                        () -> Materials.ofOrder(GOWN, List.of(), Trimming.USUAL, order, LayEffort.USUAL, () -> false))
+                        () -> Materials.ofOrder(
+                                GOWN, List.of(), Trimming.USUAL, order, LayEffort.USUAL, LayWatch.UNWATCHED))
                 .violations();
         assertEquals(1, violations.size());
         return violations.get(0).subject();

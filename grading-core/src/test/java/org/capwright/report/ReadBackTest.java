@@ -129,7 +129,7 @@ class ReadBackTest {
                                         Trimming.USUAL,
                                         java.util.Map.of("36", 2, "42", 1),
                                         org.capwright.lay.LayEffort.USUAL,
-                                        () -> false))),
+                                        org.capwright.lay.LayWatch.UNWATCHED))),
                 1,
                 2);
         assertTrue(ordered.contains("To buy for the whole order, cm"), ordered);

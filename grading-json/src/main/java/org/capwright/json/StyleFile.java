@@ -18,6 +18,7 @@ import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.json.style.SizeRunWriter;
+import org.capwright.lay.LayWatch;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
@@ -161,7 +162,7 @@ public final class StyleFile {
         try {
             Pieces pieces = request.pieces(request.graded());
             return request.materials()
-                    .map(asked -> pieces.withMaterials(asked.needs(pieces.patterns(), () -> false)))
+                    .map(asked -> pieces.withMaterials(asked.needs(pieces.patterns(), LayWatch.UNWATCHED)))
                     .orElse(pieces);
         } catch (InvalidMeasuresException e) {
             throw request.refused(e);

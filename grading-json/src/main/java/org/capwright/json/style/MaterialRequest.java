@@ -2,9 +2,9 @@ package org.capwright.json.style;
 
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import org.capwright.lay.Fabric;
 import org.capwright.lay.LayEffort;
+import org.capwright.lay.LayWatch;
 import org.capwright.lay.Materials;
 import org.capwright.lay.Trimming;
 import org.capwright.pattern.PatternSet;
@@ -27,15 +27,15 @@ public record MaterialRequest(List<Fabric> fabrics, Trimming trimming, Map<Strin
      * Lays the pieces.
      *
      * @param patterns the pieces
-     * @param givenUp asked by every thread that looks for lays, often: whether nobody waits for them any more
+     * @param watch is told how far the search is, and may give it up
      * @return what to buy
      * @throws InvalidMeasuresException if a cloth is too narrow
      * @throws java.util.concurrent.CancellationException if the search was given up
      */
-    public Materials needs(PatternSet patterns, BooleanSupplier givenUp) {
+    public Materials needs(PatternSet patterns, LayWatch watch) {
         return pairs.isEmpty()
-                ? Materials.of(patterns, fabrics, trimming, effort, givenUp)
-                : Materials.ofOrder(patterns, fabrics, trimming, pairs, effort, givenUp);
+                ? Materials.of(patterns, fabrics, trimming, effort, watch)
+                : Materials.ofOrder(patterns, fabrics, trimming, pairs, effort, watch);
     }
 
     /**

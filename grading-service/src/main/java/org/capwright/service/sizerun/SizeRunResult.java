@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.DoubleAdder;
+import java.util.function.DoubleConsumer;
 import org.capwright.Pieces;
 import org.capwright.check.Finding;
 import org.capwright.check.Thresholds;
@@ -129,11 +131,21 @@ public final class SizeRunResult {
      *
      * @return the needs, where they were asked for
      */
-    synchronized Optional<Materials> materials() {
+    Optional<Materials> materials() {
+        return materials(done -> {});
+    }
+
+    private synchronized Optional<Materials> materials(DoubleConsumer progress) {
         if (laid.isEmpty()) {
             laid = order.materials().map(asked -> {
                 PatternSet patterns = patterns();
-                return Presence.whileThere(givenUp -> asked.needs(patterns, givenUp));
+                DoubleAdder done = new DoubleAdder();
+                return Presence.whileThere(
+                        givenUp -> asked.needs(patterns, more -> {
+                            done.add(more);
+                            return !givenUp.getAsBoolean();
+                        }),
+                        () -> progress.accept(done.sum()));
             });
         }
         return laid;
@@ -142,10 +154,11 @@ public final class SizeRunResult {
     /**
      * What to buy as it is answered, with the lays drawn.
      *
+     * @param progress is told from time to time how far the search for lays is, 0 to 1, in this thread
      * @return the needs, where they were asked for
      */
-    public Optional<MaterialAnswer> toBuy() {
-        return materials().map(needs -> Buying.pictured(needs, new UnitFormat(order.unit(), order.language())));
+    public Optional<MaterialAnswer> toBuy(DoubleConsumer progress) {
+        return materials(progress).map(needs -> Buying.pictured(needs, new UnitFormat(order.unit(), order.language())));
     }
 
     /**

@@ -70,10 +70,11 @@ public final class Presence {
      *
      * @param <T> what comes of it
      * @param work is handed what tells whether it is given up; any thread may ask that, often
+     * @param look is done from time to time meanwhile, in the thread of the request
      * @return what comes of it
      * @throws CancellationException if the caller is gone
      */
-    public static <T> T whileThere(Function<BooleanSupplier, T> work) {
+    public static <T> T whileThere(Function<BooleanSupplier, T> work, Runnable look) {
         if (!(RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes attributes)
                 || !(attributes.getRequest().getAttribute(CONNECTION) instanceof Request connection)) {
             return work.apply(() -> false);
@@ -85,6 +86,12 @@ public final class Presence {
                 return result.get(LOOK, TimeUnit.MILLISECONDS);
             } catch (TimeoutException e) {
                 gone.compareAndSet(false, isClosed(connection));
+                try {
+                    look.run();
+                } catch (RuntimeException failed) {
+                    gone.set(true);
+                    throw failed;
+                }
             } catch (InterruptedException e) {
                 gone.set(true);
                 Thread.currentThread().interrupt();

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** Nothing is computed for a caller that has left. */
 class PresenceTest {
 
-    /** Asks for lays that take minutes. */
+    /** Asks for lays that take long. */
     private static final String LONG = """
         {"units":"cm","baseSize":"40","sizes":["36","38","40","42","44","46"],
          "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2,"armhole":45},
