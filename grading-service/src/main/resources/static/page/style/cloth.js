@@ -1,7 +1,8 @@
 // Cloth: on what the pieces are laid, what is to be bought, and the lays drawn. The service searches for a while, so it is asked only while this is seen.
 
-import { clothFields, orderFields, trimmingFields } from "./clothfields.js";
+import { clothFields, effortField, orderFields, trimmingFields } from "./clothfields.js";
 import { h, quietly } from "../common/dom.js";
+import { eventsOf } from "../common/events.js";
 import { Lays } from "./lays.js";
 import { fromMm } from "../common/units.js";
 import { requestShown } from "../common/request.js";
@@ -133,6 +134,7 @@ export class Cloth {
         h("button", { type: "button", id: "cloth-add-button", onclick: () => this.store.change("", (each) => each.materials.fabrics.push(usual(each, select.value))) }, say("grade.addButton")),
       ),
       h("fieldset", { class: "pairs" }, h("legend", null, say("cloth.order")), h("p", { class: "how" }, say("cloth.orderLead")), h("div", { class: "pair-fields" }, use(orderFields(style.sizes, this.uses)))),
+      h("div", { class: "fields" }, use([effortField(this.uses)])),
       style.overlay === undefined ? "" : more("cloth-trimming", say("cloth.trimming"), trimmingFields(this.uses)),
     );
   }
@@ -153,6 +155,16 @@ export class Cloth {
     this.form.querySelector("input")?.focus();
   }
 
+  /** What is answered in the end; how far it is shows meanwhile. */
+  async #laid(style, signal) {
+    const { body } = await ask("v1/materials/events", style, "text/event-stream", signal);
+    for await (const { event, data } of eventsOf(body)) {
+      if (event === "done") return data;
+      if (!signal.aborted) this.bar.value = data.done;
+    }
+    throw new TypeError("the answer broke off");
+  }
+
   async #ask() {
     const { style } = this.store;
     if (!this.seen || style.materials === undefined) return;
@@ -162,11 +174,12 @@ export class Cloth {
     this.#flight.abort();
     const flight = new AbortController();
     this.#flight = flight;
+    this.bar.removeAttribute("value");
     this.wait.hidden = false;
     this.says.textContent = "";
     this.lays.stale(true);
     try {
-      const answer = await (await ask("v1/materials", style, "application/json", flight.signal)).json();
+      const answer = await this.#laid(style, flight.signal);
       if (flight.signal.aborted) return;
       this.lays.show(answer);
     } catch (error) {

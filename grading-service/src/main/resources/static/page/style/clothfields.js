@@ -31,6 +31,9 @@ export const trimmingFields = (uses) => [
   numeric(length("/materials/trimming/step", "/materials/step", { optional: true, shownMm: 100, step: "wide" }), uses),
 ];
 
+/** How long close lays are looked for. */
+export const effortField = (uses) => choice({ path: "/materials/effort", words: "/materials/effort", choices: ["quick", "usual", "thorough"], otherwise: "usual" }, uses);
+
 /** Pairs of sleeves per size; with none at all, one pair of each size is laid by itself. */
 export const orderFields = (sizes, uses) =>
   sizes.map((size) =>

@@ -164,6 +164,7 @@ export default {
     "/materials/gap": ["Gap", "Least distance of neighbouring cut lines."],
     "/materials/step": ["Sold in steps of", "The shop sells whole multiples of this length."],
     "/materials/order": ["Pairs", "Pairs of sleeves in this size."],
+    "/materials/effort": ["Search", "How long closer lays are looked for. Thorough takes up to ten times as long as usual."],
   },
   choices: {
     vee: "Vee",
@@ -194,6 +195,9 @@ export default {
     folded: "Folded",
     open: "Open",
     with: "With nap",
+    quick: "A first look",
+    usual: "Usual",
+    thorough: "Thorough",
     without: "Without nap",
   },
   noTable: "None",

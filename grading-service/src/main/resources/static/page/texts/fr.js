@@ -164,6 +164,7 @@ export default {
     "/materials/gap": ["Espace", "Distance minimale entre lignes de coupe voisines."],
     "/materials/step": ["Vendu par", "Le magasin vend des multiples entiers de cette longueur."],
     "/materials/order": ["Paires", "Paires de manches dans cette taille."],
+    "/materials/effort": ["Recherche", "Durée de la recherche de placements plus serrés. Approfondie, elle dure jusqu’à dix fois plus longtemps que normale."],
   },
   choices: {
     vee: "En V",
@@ -194,6 +195,9 @@ export default {
     folded: "Plié",
     open: "Ouvert",
     with: "Avec sens",
+    quick: "Rapide",
+    usual: "Normale",
+    thorough: "Approfondie",
     without: "Sans sens",
   },
   noTable: "Aucun",

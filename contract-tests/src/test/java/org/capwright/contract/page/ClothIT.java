@@ -108,8 +108,12 @@ class ClothIT {
         try (Browser browser = open(Screen.DESKTOP)) {
             browser.click("#cloth-start");
             lays(browser);
+            browser.choose("f-materials-effort", "thorough");
             browser.fill("f-materials-order-38", "400");
             browser.await("the search", "return !document.querySelector('.cloth-wait').hidden;");
+            browser.await(
+                    "how far it is",
+                    "const bar = document.querySelector('.cloth-wait progress'); return bar.value > 0 && bar.value < 1;");
             browser.run("document.getElementById('cloth-cancel').click();");
             browser.await(
                     "the end", "return document.querySelector('#panel-cloth .says').textContent === 'Cancelled.';");
