@@ -18,6 +18,9 @@ public class CapwrightService {
     private static final String MOVE = "move-store";
     private static final Logger LOG = LoggerFactory.getLogger(CapwrightService.class);
 
+    // Spring makes it.
+    CapwrightService() {}
+
     /**
      * Starts the service, or moves what is kept from one store to another.
      *

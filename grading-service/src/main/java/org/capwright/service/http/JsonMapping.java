@@ -18,6 +18,9 @@ import tools.jackson.databind.ser.std.ToStringSerializer;
 @Configuration(proxyBeanMethods = false)
 public class JsonMapping {
 
+    // Spring makes it.
+    JsonMapping() {}
+
     /**
      * A mapper that reads strictly and writes what is there.
      *
