@@ -43,8 +43,9 @@ record Sheet(List<Placed> placed, double width, double height) {
      */
     static Sheet laid(List<Block> blocks, double width, double head, Point grid) {
         List<Block> order = new ArrayList<>(blocks);
-        order.sort(
-                Comparator.comparingDouble(block -> -block.bounds().height())); // stable: equal ones keep their order
+        // To the micrometre: equal ones keep their order, whatever their last digits.
+        order.sort(Comparator.comparingDouble(
+                block -> -Math.rint(1000 * block.bounds().height())));
         List<Shelf> shelves = new ArrayList<>();
         List<Placed> placed = new ArrayList<>(blocks.size());
         double down = head;

@@ -54,7 +54,9 @@ final class Shelves {
         List<Turn> turns = boxes.stream().map(box -> turn(box, rollWidth, gap)).toList();
         List<Integer> longestFirst = IntStream.range(0, boxes.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble((Integer i) -> -boxes.get(i).along(turns.get(i))))
+                // To the micrometre, so that the last digits of equal ones do not move them.
+                .sorted(Comparator.comparingDouble(
+                        i -> -Math.rint(1000 * boxes.get(i).along(turns.get(i)))))
                 .toList();
         List<Place> places = new ArrayList<>(
                 boxes.stream().map(box -> new Place(0, 0, Turn.NONE)).toList());
