@@ -33,12 +33,17 @@ public final class Decimals {
     /** The three digits of every number below a thousand, with leading zeros, as bytes for {@link #FOUR}. */
     private static final int[] THREES = new int[1_000];
 
+    /** The digits of every number below a thousand without leading zeros, as bytes for {@link #FOUR}; in the last byte how many there are. */
+    private static final int[] UP_TO_THREE = new int[1_000];
+
     /** How many bytes a dot and so many thousandths take without trailing zeros. */
     private static final byte[] THOUSANDTHS = new byte[1_000];
 
     static {
         for (int i = 0; i < 1_000; i++) {
             THREES[i] = '0' + i / 100 | '0' + i / 10 % 10 << 8 | '0' + i % 10 << 16;
+            int length = i < 10 ? 1 : i < 100 ? 2 : 3;
+            UP_TO_THREE[i] = THREES[i] >>> 8 * (3 - length) | length << 24;
             THOUSANDTHS[i] = (byte) (i == 0 ? 0 : i % 100 == 0 ? 2 : i % 10 == 0 ? 3 : 4);
         }
     }
@@ -213,8 +218,8 @@ public final class Decimals {
             FOUR.set(to, next, THREES[(int) (whole % 1_000)]);
             return next + 3;
         }
-        int length = whole < 10 ? 1 : whole < 100 ? 2 : 3;
-        FOUR.set(to, at, THREES[(int) whole] >>> 8 * (3 - length));
-        return at + length;
+        int digits = UP_TO_THREE[(int) whole];
+        FOUR.set(to, at, digits);
+        return at + (digits >>> 24);
     }
 }

@@ -114,6 +114,19 @@ public final class FileBytes {
     }
 
     /**
+     * How long the file is so far.
+     *
+     * @return bytes
+     */
+    public int length() {
+        int size = length;
+        for (ByteBuffer part : full) {
+            size += part.limit();
+        }
+        return size;
+    }
+
+    /**
      * What was written so far.
      *
      * @return parts in their order; to be read only, and before anything more is written
@@ -131,11 +144,7 @@ public final class FileBytes {
      * @return all of it, copied
      */
     public byte[] after(byte[] front) {
-        int size = front.length + length;
-        for (ByteBuffer part : full) {
-            size += part.limit();
-        }
-        byte[] all = Arrays.copyOf(front, size);
+        byte[] all = Arrays.copyOf(front, front.length + length());
         int at = front.length;
         for (ByteBuffer part : full) {
             System.arraycopy(part.array(), 0, all, at, part.limit());

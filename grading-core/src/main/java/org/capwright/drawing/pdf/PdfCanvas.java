@@ -1,10 +1,8 @@
 package org.capwright.drawing.pdf;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 import org.capwright.drawing.Appearance;
 import org.capwright.drawing.Canvas;
@@ -47,8 +45,13 @@ public final class PdfCanvas extends Canvas {
     }
 
     /** What is drawn, as operators. */
-    List<ByteBuffer> content() {
-        return file.parts();
+    byte[] content() {
+        return file.all();
+    }
+
+    /** What is drawn, after what was drawn on another. */
+    byte[] contentAfter(PdfCanvas first) {
+        return file.after(first.content());
     }
 
     private void put(int letter) {

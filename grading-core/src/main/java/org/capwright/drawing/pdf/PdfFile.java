@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.capwright.drawing.Appearance;
@@ -29,9 +28,6 @@ public final class PdfFile {
 
     /** Decimals of boxes in points and mm. */
     private static final int RECTANGLE = 4;
-
-    /** What most files take beyond their fonts, bytes. */
-    private static final int USUAL = 1 << 17;
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("yyyyMMddHHmmss'Z'", Locale.ROOT);
 
@@ -151,26 +147,25 @@ public final class PdfFile {
             String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
         Fonts fonts = lettering.fonts();
-        try (PdfObjects objects = fonts.beginning().copy(USUAL)) {
-            Layers.Declared declared = layers.declare(sizes, objects);
-            String shared = fonts.resources() + declared.resources();
-            String drawn = drawn(objects, "/Resources<<" + shared + ">>");
-            String resources = PdfObjects.reference(objects.add("<<" + shared + drawn + ">>"));
-            int parent = objects.number();
-            List<String> made = pages.stream()
-                    .map(page -> page(objects, page, parent, resources))
-                    .toList();
-            objects.add(parent, "<</Type/Pages/Count " + made.size() + "/Kids[" + String.join(" ", made) + "]>>");
-            int catalog = objects.add("<</Type/Catalog/Pages " + PdfObjects.reference(parent) + declared.catalog()
-                    + outline(objects, made) + "/ViewerPreferences<<"
-                    + (scale == Scale.TRUE ? "/PrintScaling/None" : "")
-                    + "/DisplayDocTitle true>>/Lang" + PdfObjects.text(language.tag()) + ">>");
-            int information = objects.add("<</Title" + PdfObjects.text(title) + "/Subject" + PdfObjects.text(subject)
-                    + "/Creator(Capwright)/Producer(Capwright)"
-                    + created.map(PdfFile::dates).orElse("") + ">>");
-            objects.write(catalog, information, out);
-            return made.size();
-        }
+        PdfObjects objects = fonts.beginning().copy();
+        Layers.Declared declared = layers.declare(sizes, objects);
+        String shared = fonts.resources() + declared.resources();
+        String drawn = drawn(objects, "/Resources<<" + shared + ">>");
+        String resources = PdfObjects.reference(objects.add("<<" + shared + drawn + ">>"));
+        int parent = objects.number();
+        List<String> made = pages.stream()
+                .map(page -> page(objects, page, parent, resources))
+                .toList();
+        objects.add(parent, "<</Type/Pages/Count " + made.size() + "/Kids[" + String.join(" ", made) + "]>>");
+        int catalog = objects.add("<</Type/Catalog/Pages " + PdfObjects.reference(parent) + declared.catalog()
+                + outline(objects, made) + "/ViewerPreferences<<"
+                + (scale == Scale.TRUE ? "/PrintScaling/None" : "")
+                + "/DisplayDocTitle true>>/Lang" + PdfObjects.text(language.tag()) + ">>");
+        int information = objects.add("<</Title" + PdfObjects.text(title) + "/Subject" + PdfObjects.text(subject)
+                + "/Creator(Capwright)/Producer(Capwright)"
+                + created.map(PdfFile::dates).orElse("") + ">>");
+        objects.write(catalog, information, out);
+        return made.size();
     }
 
     /** Forms and pictures, as an entry of a dictionary of resources. */
@@ -208,11 +203,7 @@ public final class PdfFile {
     private String page(PdfObjects objects, Page page, int parent, String resources) {
         PdfCanvas head = canvas();
         head.millimetres().move(page.margin, page.height - page.margin);
-        int content = objects.deflate(
-                "",
-                Stream.of(head, page.content)
-                        .flatMap(part -> part.content().stream())
-                        .toList());
+        int content = objects.deflate("", page.content.contentAfter(head));
         return PdfObjects.reference(objects.add("<</Type/Page/Parent " + PdfObjects.reference(parent)
                 + rectangle("/MediaBox", 0, 0, page.width / POINT, page.height / POINT) + "/Resources " + resources
                 + "/Contents " + PdfObjects.reference(content) + ">>"));
