@@ -25,16 +25,18 @@ public final class FileName {
     private static String words(String text) {
         String plain = Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
         StringBuilder name = new StringBuilder();
-        plain.codePoints().limit(LONGEST).forEach(c -> {
-            if (Character.isLetterOrDigit(c)) {
-                name.appendCodePoint(c);
-            } else if (Character.getType(c) == Character.NON_SPACING_MARK
+        int next = 0;
+        for (int i = 0; i < LONGEST && next < plain.length(); i++) {
+            int c = plain.codePointAt(next);
+            next += Character.charCount(c);
+            if (Character.isLetterOrDigit(c)
+                    || Character.getType(c) == Character.NON_SPACING_MARK
                     || Character.getType(c) == Character.COMBINING_SPACING_MARK) {
                 name.appendCodePoint(c);
             } else if (!name.isEmpty() && name.charAt(name.length() - 1) != '-') {
                 name.append('-');
             }
-        });
+        }
         while (!name.isEmpty() && name.charAt(name.length() - 1) == '-') {
             name.setLength(name.length() - 1);
         }

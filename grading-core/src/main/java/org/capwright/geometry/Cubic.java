@@ -315,7 +315,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     /**
-     * The parameter at an arc length from the start, by Newton steps kept inside a shrinking bracket.
+     * The parameter at an arc length from the start, by steps of the third order kept inside a shrinking bracket.
      *
      * @param distance millimetres along the segment, from 0 to its length; values outside give the nearer end
      * @return t such that the arc from 0 to t has that length to 1e-9 mm
@@ -346,12 +346,20 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
             } else {
                 low = t;
             }
-            double newton = t - error / speed(t);
-            double next = newton > low && newton < high ? newton : (low + high) / 2;
+            double near = t + before(t, error);
+            double next = near > low && near < high ? near : (low + high) / 2;
             reached += step(t, next);
             t = next;
         }
         return t;
+    }
+
+    /** The parameter's change over an arc back from a place, by the first two terms of the inverse's series: -e/s - e² s' / 2 s³, with s the speed and s' how it grows. */
+    private double before(double t, double arc) {
+        Point first = derivativeAt(t);
+        double square = first.dot(first);
+        double steps = arc / Math.sqrt(square);
+        return -steps - steps * steps * first.dot(secondDerivativeAt(t)) / (2 * square);
     }
 
     /** The arc between two parameters, negative backwards: over a short step by Gauss's rule of three points, whose error is of the seventh order. */

@@ -67,17 +67,17 @@ public final class Curve {
     }
 
     private static List<Cubic> joined(List<Cubic> segments) {
-        if (segments.isEmpty()) {
+        Cubic[] all = segments.toArray(Cubic[]::new);
+        if (all.length == 0) {
             throw new IllegalArgumentException("a curve needs a segment");
         }
-        for (int i = 1; i < segments.size(); i++) {
-            if (!segments.get(i).start().equals(segments.get(i - 1).end())) {
-                throw new IllegalArgumentException("segment " + i + " starts at "
-                        + segments.get(i).start() + ", the one before ends at "
-                        + segments.get(i - 1).end());
+        for (int i = 1; i < all.length; i++) {
+            if (!all[i].start().equals(all[i - 1].end())) {
+                throw new IllegalArgumentException("segment " + i + " starts at " + all[i].start()
+                        + ", the one before ends at " + all[i - 1].end());
             }
         }
-        return List.copyOf(segments);
+        return List.of(all);
     }
 
     /**

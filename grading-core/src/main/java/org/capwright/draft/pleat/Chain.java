@@ -1,7 +1,6 @@
 package org.capwright.draft.pleat;
 
 import java.util.Arrays;
-import java.util.List;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Isometry;
@@ -128,6 +127,6 @@ final class Chain {
     }
 
     Curve curve() {
-        return Curve.of(List.of(Arrays.copyOf(segments, size)), lengths);
+        return Curve.of(Arrays.asList(Arrays.copyOf(segments, size)), lengths);
     }
 }

@@ -185,13 +185,15 @@ public final class EdgeTruing {
         Point first = endOf(index, fold.firstMark());
         Point last = startOf(index + 1, fold.lastMark());
         Point chord = last.minus(first).unit();
-        double atFirst = angle(tangent(index, fold.firstMark(), 1), chord);
-        double atLast = angle(chord, tangent(index + 1, fold.lastMark(), 0));
-        double lean = (atFirst + atLast) / 2;
+        Point before = tangent(index, fold.firstMark(), 1);
+        Point behind = tangent(index + 1, fold.lastMark(), 0);
+        double lean;
         if (shared(index, index + 1) && fold.lie() == Lie.TO_BACK) {
-            lean = atLast;
+            lean = angle(chord, behind);
         } else if (shared(index - 1, index) && fold.lie() == Lie.TO_FRONT) {
-            lean = atFirst;
+            lean = angle(before, chord);
+        } else {
+            lean = angle(before, behind) / 2;
         }
         Point into = pieceOnRight ? chord.left().times(-1) : chord.left();
         return Creases.of(fold, first, last, into, Math.max(-MOST_LEAN, Math.min(MOST_LEAN, lean)));
