@@ -453,6 +453,23 @@ public final class Curve {
     }
 
     /**
+     * This curve, which ends on the line x = 0, continued by its mirror image about it.
+     *
+     * @return both as one
+     */
+    public Curve unfolded() {
+        int count = segments.size();
+        Cubic[] all = segments.toArray(new Cubic[2 * count]);
+        Point joint = end();
+        for (int i = count; i < all.length; i++) {
+            all[i] = all[all.length - 1 - i].mirroredBack(joint);
+            joint = all[i].end();
+        }
+        ArcLengths half = lengths();
+        return new Curve(List.of(all), half.joinedTo(half.reversed()));
+    }
+
+    /**
      * The curve moved by a vector.
      *
      * @param offset millimetres

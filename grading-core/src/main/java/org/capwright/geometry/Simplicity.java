@@ -39,16 +39,21 @@ public final class Simplicity {
      * @return false where that is not certain
      */
     public static boolean ofCurve(Curve curve, double tolerance) {
-        List<Cubic> cubics = curve.segments();
-        if (runsAcross(cubics)) {
+        if (runsAcross(curve)) {
             return true;
         }
         Simplicity line = new Simplicity(curve.flattened(tolerance), false);
         return line.segments > 0 && line.proved();
     }
 
-    /** Whether all control points lie one behind the other, from left to right: then all points of a curve do, and it comes back to none of them. */
-    private static boolean runsAcross(List<Cubic> cubics) {
+    /**
+     * Whether all control points lie one behind the other, from left to right: then all points of a curve do, and it comes back to none of them.
+     *
+     * @param curve any curve
+     * @return true where they certainly do
+     */
+    public static boolean runsAcross(Curve curve) {
+        List<Cubic> cubics = curve.segments();
         for (int i = 0; i < cubics.size(); i++) {
             Cubic cubic = cubics.get(i);
             if (!(cubic.control1().x() - cubic.start().x() > STEP

@@ -246,7 +246,7 @@ public record SpecTable(List<String> sizes, int base, List<PointOfMeasure> rows)
                     PRACTICE,
                     d -> overlay(d)
                             .trued()
-                            .map(t -> t.curve().length())
+                            .map(TruedEdge::length)
                             .orElse(overlay(d).edgeLength()));
         }
     }

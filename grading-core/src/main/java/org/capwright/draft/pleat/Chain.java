@@ -62,9 +62,9 @@ final class Chain {
         lengths[size++] = length;
     }
 
-    /** Goes on with another chain, or begins with it. */
-    void addAll(Chain more) {
-        for (int i = 0; i < more.size; i++) {
+    /** Goes on with the first segments of another chain, or begins with them. */
+    void addAll(Chain more, int count) {
+        for (int i = 0; i < count; i++) {
             Cubic next = more.segments[i];
             Point start = size == 0
                     ? next.start()

@@ -233,28 +233,28 @@ public final class EdgeTruing {
         int folds = layout.folds().size();
         int count = mirrors ? folds / 2 : folds;
         double[] lengths = Creases.lengths(allCreases(), drawn);
-        Chain chain = new Chain(flat.segments().size() + SEGMENTS_OF_A_FOLD * folds);
+        Chain chain = new Chain(flat.segments().size() + SEGMENTS_OF_A_FOLD * count);
         List<FoldLines> lines = new ArrayList<>(folds);
         Overhang overhang = Overhang.NONE;
         for (int i = 0; i < count; i++) {
             UnderLayers under = underLayers(i);
-            chain.addAll(visible(i));
+            Chain visible = visible(i);
+            chain.addAll(visible, visible.size());
             Point corner = under.unfoldedOnto(chain, creases(i), seam.place(i), seam.place(i + 1));
             lines.add(creases(i).lines(corner, lengths[i], under.depth()));
             overhang = overhang.or(under.overhang());
         }
         if (mirrors) {
-            int half = chain.size();
-            chain.addAll(visible(count));
-            chain.addImage(half);
+            Chain middle = visible(count);
+            chain.addAll(middle, middle.size() / 2);
             for (int i = count; i < folds; i++) {
                 lines.add(lines.get(folds - 1 - i).mirrored(layout.folds().get(i)));
             }
-            overhang = overhang.or(overhang.mirrored());
-        } else {
-            chain.addAll(visible(count));
+            return TruedEdge.mirrored(chain.curve(), lines, overhang.or(overhang.mirrored()));
         }
-        return new TruedEdge(chain.curve(), lines, overhang);
+        Chain end = visible(count);
+        chain.addAll(end, end.size());
+        return TruedEdge.whole(chain.curve(), lines, overhang);
     }
 
     private UnderLayers underLayers(int index) {

@@ -6,29 +6,39 @@ import org.capwright.geometry.Simplicity;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Violation;
+import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
-/**
- * A top edge cut so that its pleats, once folded, are caught in the seam: every under-layer is cut where the seam lies over it.
- *
- * @param curve the edge to cut, in the order of travel of the flat edge; it has the flat edge's ends, and its course outside the pleats
- * @param lines the lines of each fold, in order of arc length
- * @param overhang how far under-layers reach beyond the ends of the seam
- */
-public record TruedEdge(Curve curve, List<FoldLines> lines, Overhang overhang) {
+/** A top edge cut so that its pleats, once folded, are caught in the seam: every under-layer is cut where the seam lies over it. Guaranteed to be immutable. */
+public final class TruedEdge {
 
     private static final double FLATTENING = 0.01;
 
-    /**
-     * Keeps its own copy of the lines.
-     *
-     * @param curve the edge to cut
-     * @param lines the lines of each fold, in order
-     * @param overhang how far under-layers reach beyond the ends of the seam
-     */
-    public TruedEdge {
-        lines = List.copyOf(lines);
+    /** All of the edge, or that half of it of which the other is the mirror image. */
+    private final Curve worked;
+
+    private final boolean mirrors;
+    private final List<FoldLines> lines;
+    private final Overhang overhang;
+
+    /** All of the edge, once asked for; threads may ask at once, with the same result. */
+    private @Nullable Curve curve;
+
+    private TruedEdge(Curve worked, boolean mirrors, List<FoldLines> lines, Overhang overhang) {
+        this.worked = worked;
+        this.mirrors = mirrors;
+        this.lines = List.copyOf(lines);
+        this.overhang = overhang;
+    }
+
+    static TruedEdge whole(Curve curve, List<FoldLines> lines, Overhang overhang) {
+        return new TruedEdge(curve, false, lines, overhang);
+    }
+
+    /** An edge whose back half mirrors its front half, which is given. */
+    static TruedEdge mirrored(Curve half, List<FoldLines> lines, Overhang overhang) {
+        return new TruedEdge(half, true, lines, overhang);
     }
 
     /**
@@ -59,15 +69,56 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Overhang overhang) {
     }
 
     /**
+     * The edge to cut.
+     *
+     * @return in the order of travel of the flat edge; it has the flat edge's ends, and its course outside the pleats
+     */
+    public Curve curve() {
+        Curve known = curve;
+        if (known == null) {
+            known = mirrors ? worked.unfolded() : worked;
+            curve = known;
+        }
+        return known;
+    }
+
+    /**
+     * The length of the edge to cut.
+     *
+     * @return millimetres
+     */
+    public double length() {
+        return mirrors ? 2 * worked.length() : worked.length();
+    }
+
+    /**
+     * The lines of each fold.
+     *
+     * @return in order of arc length
+     */
+    public List<FoldLines> lines() {
+        return lines;
+    }
+
+    /**
+     * How far under-layers reach beyond the ends of the seam.
+     *
+     * @return at both ends
+     */
+    public Overhang overhang() {
+        return overhang;
+    }
+
+    /**
      * Whether the edge to cut crosses itself nowhere.
      *
      * @return false where it cannot be cut
      */
     public boolean isSimple() {
-        if (Simplicity.ofCurve(curve, FLATTENING)) {
+        if (Simplicity.runsAcross(worked) || Simplicity.ofCurve(curve(), FLATTENING)) {
             return true;
         }
-        Coordinate[] coordinates = curve.flattened(FLATTENING).stream()
+        Coordinate[] coordinates = curve().flattened(FLATTENING).stream()
                 .map(point -> new Coordinate(point.x(), point.y()))
                 .toArray(Coordinate[]::new);
         return new GeometryFactory().createLineString(coordinates).isSimple();
@@ -105,5 +156,23 @@ public record TruedEdge(Curve curve, List<FoldLines> lines, Overhang overhang) {
      */
     public double leastDepth() {
         return lines.stream().mapToDouble(FoldLines::depth).min().orElse(0);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof TruedEdge edge
+                && curve().equals(edge.curve())
+                && lines.equals(edge.lines)
+                && overhang.equals(edge.overhang);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * curve().hashCode() + lines.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "TruedEdge[" + curve() + ", " + lines + ", " + overhang + "]";
     }
 }
