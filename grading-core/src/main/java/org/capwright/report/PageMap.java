@@ -8,6 +8,7 @@ import org.capwright.drawing.Place;
 import org.capwright.drawing.Stroke;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Decimals;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
 
@@ -15,6 +16,9 @@ import org.capwright.words.Text;
 final class PageMap {
 
     private static final double GREATEST_HEIGHT = 125;
+
+    /** Steps of a millimetre. */
+    private static final double GRID = 10;
 
     private final Tiling tiling;
     private final boolean roll;
@@ -124,16 +128,16 @@ final class PageMap {
         canvas.restore();
     }
 
-    /** The outline without points nearer to one another than can be seen. */
-    static void coarse(Canvas canvas, double[] outline, double least) {
+    /** The outline without points nearer to one another than can be seen, and to a tenth of a millimetre of the piece, which cannot be seen either. */
+    private static void coarse(Canvas canvas, double[] outline, double least) {
         double x = outline[0];
         double y = outline[1];
-        canvas.from(x, y);
+        canvas.from(Decimals.clean(x, GRID), Decimals.clean(y, GRID));
         for (int i = 2; i < outline.length; i += 2) {
             if (Math.hypot(outline[i] - x, outline[i + 1] - y) >= least) {
                 x = outline[i];
                 y = outline[i + 1];
-                canvas.to(x, y);
+                canvas.to(Decimals.clean(x, GRID), Decimals.clean(y, GRID));
             }
         }
         canvas.close();

@@ -24,6 +24,9 @@ import org.capwright.words.Text;
  */
 public final class PdfExport {
 
+    /** The name in the file of what helps to put pages together and is the same on each. */
+    private static final String FURNITURE = "F";
+
     private final PatternSet set;
     private final PdfOptions options;
     private final List<Block> blocks;
@@ -186,7 +189,12 @@ public final class PdfExport {
     }
 
     private List<PdfFile.Page> tilePages(Tiling tiling, List<PdfCanvas> panels, CoverFlow flow, int before) {
-        String words = words();
+        if (!tiling.single()) {
+            PdfCanvas furniture = file.canvas();
+            SheetFurniture.drawShared(furniture, tiling, words(), language);
+            Box sheet = new Box(0, -tiling.printedHeight(), tiling.printedWidth(), 0);
+            file.form(FURNITURE, furniture, sheet.grown(Sheet.RIM));
+        }
         List<PdfFile.Page> pages = new ArrayList<>();
         Map<Integer, Integer> begins = new TreeMap<>();
         for (int row = 0; row < tiling.rows(); row++) {
@@ -198,7 +206,7 @@ public final class PdfExport {
                     tiling.sheet().placed().stream()
                             .filter(placed -> placed.bounds().meets(printed))
                             .forEach(placed -> begins.putIfAbsent(placed.block().position(), page));
-                    pages.add(tilePage(tiling, row, column, panels, flow, words));
+                    pages.add(tilePage(tiling, row, column, panels, flow));
                 }
             }
         }
@@ -222,11 +230,11 @@ public final class PdfExport {
                 .words(language);
     }
 
-    private PdfFile.Page tilePage(
-            Tiling tiling, int row, int column, List<PdfCanvas> panels, CoverFlow flow, String words) {
+    private PdfFile.Page tilePage(Tiling tiling, int row, int column, List<PdfCanvas> panels, CoverFlow flow) {
         PdfCanvas canvas = file.canvas();
         if (!tiling.single()) {
-            SheetFurniture.draw(canvas, tiling, row, column, words, language);
+            canvas.form(FURNITURE);
+            SheetFurniture.draw(canvas, tiling, row, column, language);
         }
         Box printed = tiling.printed(row, column);
         canvas.save().box(0, -printed.height(), printed.width(), printed.height());

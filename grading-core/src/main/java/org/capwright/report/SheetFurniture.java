@@ -16,34 +16,40 @@ final class SheetFurniture {
 
     private final Canvas canvas;
     private final Tiling tiling;
-    private final int row;
-    private final int column;
     private final double width;
     private final double height;
     private final Language language;
 
-    private SheetFurniture(Canvas canvas, Tiling tiling, int row, int column, Language language) {
+    private SheetFurniture(Canvas canvas, Tiling tiling, Language language) {
         this.canvas = canvas;
         this.tiling = tiling;
-        this.row = row;
-        this.column = column;
         this.language = language;
         width = tiling.printedWidth();
         height = tiling.printedHeight();
     }
 
     /**
-     * Draws it.
+     * Draws what is the same on every page.
      *
      * @param canvas its origin is the upper left corner between the margins
-     * @param words what the sheet belongs to
+     * @param words what the sheets belong to
      */
-    static void draw(Canvas canvas, Tiling tiling, int row, int column, String words, Language language) {
-        SheetFurniture furniture = new SheetFurniture(canvas, tiling, row, column, language);
+    static void drawShared(Canvas canvas, Tiling tiling, String words, Language language) {
+        SheetFurniture furniture = new SheetFurniture(canvas, tiling, language);
         furniture.frame();
-        furniture.glue();
         furniture.crosses();
-        furniture.labels(words);
+        furniture.name(words);
+    }
+
+    /**
+     * Draws what is a page's own.
+     *
+     * @param canvas its origin is the upper left corner between the margins
+     */
+    static void draw(Canvas canvas, Tiling tiling, int row, int column, Language language) {
+        SheetFurniture furniture = new SheetFurniture(canvas, tiling, language);
+        furniture.glue(row, column);
+        furniture.label(row, column);
     }
 
     private void frame() {
@@ -52,7 +58,7 @@ final class SheetFurniture {
                 .draw();
     }
 
-    private void glue() {
+    private void glue(int row, int column) {
         canvas.stroke(Stroke.dashed(Ink.SHEET, 0.2, 4.0, 2.0));
         Letters letters = Letters.regular(2.6, Ink.SHEET);
         double strip = Paper.OVERLAP;
@@ -88,18 +94,21 @@ final class SheetFurniture {
         }
     }
 
-    private void labels(String words) {
+    private void name(String words) {
         canvas.text(
-                        Letters.bold(8, Ink.SHEET),
-                        Place.LEFT,
-                        Paper.OVERLAP + 3,
-                        -Paper.OVERLAP - 8,
-                        Tiling.label(row, column))
-                .text(
-                        Letters.regular(2.6, Ink.SHEET).within(words, width / 2 - Paper.OVERLAP - 3 - 2 * CROSS),
-                        Place.LEFT,
-                        Paper.OVERLAP + 3,
-                        -Paper.OVERLAP / 2 - 0.9,
-                        words);
+                Letters.regular(2.6, Ink.SHEET).within(words, width / 2 - Paper.OVERLAP - 3 - 2 * CROSS),
+                Place.LEFT,
+                Paper.OVERLAP + 3,
+                -Paper.OVERLAP / 2 - 0.9,
+                words);
+    }
+
+    private void label(int row, int column) {
+        canvas.text(
+                Letters.bold(8, Ink.SHEET),
+                Place.LEFT,
+                Paper.OVERLAP + 3,
+                -Paper.OVERLAP - 8,
+                Tiling.label(row, column));
     }
 }
