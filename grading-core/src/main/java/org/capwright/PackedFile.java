@@ -28,14 +28,16 @@ record PackedFile(String name, Text meaning, int size, int crc, String sum, bool
         CRC32 crc = new CRC32();
         crc.update(bytes);
         boolean deflated = COMPRESSED.stream().noneMatch(name::endsWith);
-        return new PackedFile(
-                name,
-                meaning,
-                bytes.length,
-                (int) crc.getValue(),
-                HexFormat.of().formatHex(sha256().digest(bytes)),
-                deflated,
-                deflated ? new Deflate().deflated(bytes) : bytes);
+        try (Deflate deflate = new Deflate(Deflate.Frame.NONE)) {
+            return new PackedFile(
+                    name,
+                    meaning,
+                    bytes.length,
+                    (int) crc.getValue(),
+                    HexFormat.of().formatHex(sha256().digest(bytes)),
+                    deflated,
+                    deflated ? deflate.of(bytes) : bytes);
+        }
     }
 
     private static MessageDigest sha256() {

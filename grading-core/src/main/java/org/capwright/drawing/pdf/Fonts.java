@@ -12,7 +12,7 @@ import org.capwright.drawing.Typeface;
 /**
  * Fonts cut down to some characters, as the beginning of a file. Cutting them down takes longer than drawing a pattern, so they are kept ready with the characters of most documents: English and French, figures and signs.
  *
- * @param beginning the file so far, to be copied
+ * @param beginning the file so far, closed, to be copied
  * @param resources the fonts by their names, as an entry of a dictionary of resources
  */
 record Fonts(PdfObjects beginning, String resources) {
@@ -48,8 +48,8 @@ record Fonts(PdfObjects beginning, String resources) {
 
     private static Fonts made(Map<Typeface, BitSet> used) {
         StringBuilder resources = new StringBuilder("/Font<<");
-        PdfObjects objects = PdfObjects.begin();
-        try (PDDocument scratch = new PDDocument()) {
+        try (PDDocument scratch = new PDDocument();
+                PdfObjects objects = PdfObjects.begin()) {
             for (Map.Entry<Typeface, BitSet> entry : used.entrySet()) {
                 PDType0Font font = PDType0Font.load(scratch, entry.getKey().font(), true);
                 entry.getValue().stream().forEach(font::addToSubset);

@@ -147,7 +147,21 @@ public final class PdfFile {
             String title, String subject, List<String> sizes, Optional<Instant> created, Scale scale, OutputStream out)
             throws IOException {
         Fonts fonts = lettering.fonts();
-        PdfObjects objects = fonts.beginning().copy();
+        try (PdfObjects objects = fonts.beginning().copy()) {
+            return save(objects, fonts, title, subject, sizes, created, scale, out);
+        }
+    }
+
+    private int save(
+            PdfObjects objects,
+            Fonts fonts,
+            String title,
+            String subject,
+            List<String> sizes,
+            Optional<Instant> created,
+            Scale scale,
+            OutputStream out)
+            throws IOException {
         Layers.Declared declared = layers.declare(sizes, objects);
         String shared = fonts.resources() + declared.resources();
         String drawn = drawn(objects, "/Resources<<" + shared + ">>");

@@ -8,13 +8,13 @@ import java.util.zip.CRC32;
 import org.capwright.quantity.Deflate;
 import org.capwright.quantity.FileBytes;
 
-/** The objects of a PDF one after another, as they come, and where each begins (PDF Reference 1.6, section 3.4). Not for use by several threads. */
-final class PdfObjects {
+/** The objects of a PDF one after another, as they come, and where each begins (PDF Reference 1.6, section 3.4). Not for use by several threads; to be closed. */
+final class PdfObjects implements AutoCloseable {
 
     /** With bytes beyond ASCII, so that nobody takes the file for text. */
     private static final String HEAD = "%PDF-1.6\n%\u00e4\u00f6\u00fc\u00df\n";
 
-    private final Deflate deflate = new Deflate();
+    private final Deflate deflate = new Deflate(Deflate.Frame.ZLIB);
     private final FileBytes file = new FileBytes();
     private int[] begins;
     private int count;
@@ -80,7 +80,12 @@ final class PdfObjects {
 
     /** Writes a stream, deflated. */
     int deflate(String dictionary, byte[] content) {
-        return add(number(), dictionary + "/Filter/FlateDecode", deflate.zlib(content));
+        return add(number(), dictionary + "/Filter/FlateDecode", deflate.of(content));
+    }
+
+    @Override
+    public void close() {
+        deflate.close();
     }
 
     private void begin(int number, String value) {
