@@ -338,7 +338,7 @@ class Page {
     }
     const turned = tab !== this.tabShown;
     this.tabShown = tab;
-    if (turned && tab === "cloth") this.cloth.refresh();
+    if (turned && tab === "cloth") this.cloth.turnedTo();
     if (tab === "files") this.files.shown();
     if (turned) this.grade.judgeNow();
   }

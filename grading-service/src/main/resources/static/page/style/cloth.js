@@ -26,6 +26,7 @@ export class Cloth {
   #built = "";
   #controls = [];
   #asked = "";
+  #cancelled = false;
 
   constructor(uses) {
     this.uses = uses;
@@ -48,7 +49,13 @@ export class Cloth {
     return this.store.view.tab === "cloth";
   }
 
-  /** The tab came into view, or the style changed. */
+  /** The tab came into view. */
+  turnedTo() {
+    if (this.#cancelled) this.#asked = "";
+    this.refresh();
+  }
+
+  /** The style changed. */
   refresh() {
     const { style } = this.store;
     const fabrics = style.materials?.fabrics ?? [];
@@ -150,7 +157,9 @@ export class Cloth {
   #cancel() {
     this.#flight.abort();
     this.wait.hidden = true;
-    this.#asked = "";
+    // Not asked for again by what is still on its way, but once the style changes or the tab is turned to anew.
+    this.#asked = JSON.stringify(this.store.style);
+    this.#cancelled = true;
     this.says.textContent = say("file.cancelled");
     this.form.querySelector("input")?.focus();
   }
@@ -171,6 +180,7 @@ export class Cloth {
     const asked = JSON.stringify(style);
     if (asked === this.#asked) return;
     this.#asked = asked;
+    this.#cancelled = false;
     this.#flight.abort();
     const flight = new AbortController();
     this.#flight = flight;

@@ -117,7 +117,11 @@ class ClothIT {
             browser.run("document.getElementById('cloth-cancel').click();");
             browser.await(
                     "the end", "return document.querySelector('#panel-cloth .says').textContent === 'Cancelled.';");
-            assertFalse(browser.find(".cloth-wait").isDisplayed());
+            browser.run("return new Promise(done => setTimeout(done, 600));");
+            assertFalse(browser.find(".cloth-wait").isDisplayed(), "nothing asks for it again");
+            browser.show("spec");
+            browser.show("cloth");
+            browser.await("the search again", "return !document.querySelector('.cloth-wait').hidden;");
         }
     }
 
