@@ -43,11 +43,11 @@ public final class GradeRules {
      * @throws InvalidMeasuresException if two rules are for one dimension
      */
     public static GradeRules of(List<GradeRule> rules) {
-        GradeRules all = in(Unit.MILLIMETRE);
+        Map<Dimension, List<Double>> all = new EnumMap<>(Dimension.class);
         for (GradeRule rule : rules) {
-            all = all.added(rule.dimension(), rule.increments());
+            add(all, rule.dimension(), rule.increments());
         }
-        return all;
+        return new GradeRules(Unit.MILLIMETRE, Collections.unmodifiableMap(all));
     }
 
     /**
@@ -59,20 +59,20 @@ public final class GradeRules {
      * @throws InvalidMeasuresException if the dimension has a rule already
      */
     public GradeRules grow(Dimension dimension, double... perSize) {
-        return added(
+        Map<Dimension, List<Double>> more = new EnumMap<>(Dimension.class);
+        more.putAll(increments);
+        add(
+                more,
                 dimension,
                 Arrays.stream(perSize).map(unit::toMillimetres).boxed().toList());
+        return new GradeRules(unit, Collections.unmodifiableMap(more));
     }
 
-    private GradeRules added(Dimension dimension, List<Double> millimetres) {
-        if (increments.containsKey(dimension)) {
+    private static void add(Map<Dimension, List<Double>> rules, Dimension dimension, List<Double> millimetres) {
+        if (rules.put(dimension, millimetres) != null) {
             throw new InvalidMeasuresException(
                     Violation.of(new SleeveSubject.GradeOf(dimension), "has a rule already; give one per dimension"));
         }
-        Map<Dimension, List<Double>> more = new EnumMap<>(Dimension.class);
-        more.putAll(increments);
-        more.put(dimension, millimetres);
-        return new GradeRules(unit, Collections.unmodifiableMap(more));
     }
 
     /**

@@ -2,8 +2,10 @@ package org.capwright.grade;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -175,11 +177,11 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
      * @return the graded dimensions; those of the base size unchanged
      */
     public static Dimensions graded(Dimensions baseDimensions, List<GradeRule> rules, int base, int size) {
-        Dimensions graded = baseDimensions;
+        Map<Dimension, Double> graded = new EnumMap<>(Dimension.class);
         for (GradeRule rule : rules) {
-            graded = graded.with(rule.dimension(), rule.apply(baseDimensions.get(rule.dimension()), base, size));
+            graded.put(rule.dimension(), rule.apply(baseDimensions.get(rule.dimension()), base, size));
         }
-        return graded;
+        return baseDimensions.with(graded);
     }
 
     /**

@@ -46,9 +46,7 @@ public final class Dimensions {
      * @return the dimensions, snapped to the grid
      */
     public static Dimensions of(Map<Dimension, Double> values) {
-        double[] copy = empty();
-        values.forEach((dimension, value) -> copy[dimension.ordinal()] = snap(value));
-        return new Dimensions(copy);
+        return NONE.with(values);
     }
 
     /**
@@ -119,6 +117,18 @@ public final class Dimensions {
     public Dimensions with(Dimension dimension, double value) {
         double[] copy = values.clone();
         copy[dimension.ordinal()] = snap(value);
+        return new Dimensions(copy);
+    }
+
+    /**
+     * These dimensions with some changed or added.
+     *
+     * @param others millimetres by dimension, all finite; snapped to the grid
+     * @return the new set
+     */
+    public Dimensions with(Map<Dimension, Double> others) {
+        double[] copy = values.clone();
+        others.forEach((dimension, value) -> copy[dimension.ordinal()] = snap(value));
         return new Dimensions(copy);
     }
 
