@@ -3,7 +3,6 @@ package org.capwright.service.materials;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
-import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
@@ -47,18 +46,7 @@ final class MaterialDescription implements DescribedCall {
                         + " is a percent more; then done, with the answer of POST /v1/materials. Who closes the"
                         + " connection ends the search.");
         listen.setRequestBody(body);
-        Answers.only(
-                listen,
-                "200",
-                new ApiResponse()
-                        .description("A stream of events.")
-                        .content(new Content()
-                                .addMediaType(
-                                        "text/event-stream",
-                                        new MediaType()
-                                                .schema(new StringSchema()
-                                                        .description("Events; the data of the last as the schema"
-                                                                + " Materials says.")))));
+        Answers.only(listen, "200", Answers.events("Events; the data of the last as the schema Materials says."));
         ErrorAnswers.ofBody(listen);
     }
 }

@@ -51,18 +51,7 @@ final class BatchDescription implements DescribedCall {
         listen.setDescription(
                 "Server-sent events: progress at once and whenever more is answered, then done or cancelled, and the"
                         + " end. The data of each is the job as GET /v1/order-batches/{id} answers it.");
-        Answers.only(
-                listen,
-                "200",
-                new ApiResponse()
-                        .description("A stream of events.")
-                        .content(new Content()
-                                .addMediaType(
-                                        "text/event-stream",
-                                        new MediaType()
-                                                .schema(new StringSchema()
-                                                        .description("Events, their data as the schema BatchJob"
-                                                                + " says.")))));
+        Answers.only(listen, "200", Answers.events("Events, their data as the schema BatchJob says."));
         ErrorAnswers.of(listen, ProblemKind.NOT_FOUND, ProblemKind.NOT_ACCEPTABLE, ProblemKind.UNAVAILABLE);
     }
 

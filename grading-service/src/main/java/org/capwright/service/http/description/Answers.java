@@ -4,10 +4,11 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 
-/** Describes answers in JSON. */
+/** Describes answers. */
 public final class Answers {
 
     private Answers() {}
@@ -37,6 +38,20 @@ public final class Answers {
 
     private static ApiResponse json(String meaning, MediaType content) {
         return new ApiResponse().description(meaning).content(new Content().addMediaType("application/json", content));
+    }
+
+    /**
+     * A stream of server-sent events.
+     *
+     * @param meaning what the events tell, in words
+     * @return its description
+     */
+    public static ApiResponse events(String meaning) {
+        return new ApiResponse()
+                .description("A stream of events.")
+                .content(new Content()
+                        .addMediaType(
+                                "text/event-stream", new MediaType().schema(new StringSchema().description(meaning))));
     }
 
     /**
