@@ -2,7 +2,6 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
@@ -11,6 +10,7 @@ import org.capwright.draft.WristOpening;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.measure.Dimension;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
@@ -109,10 +109,7 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
                 .with("main", bulk.main())
                 .with("lining", bulk.lining())
                 .with("interfacing", bulk.interfacing())
-                .with(
-                        "thickness",
-                        Text.figures(String.format(
-                                Locale.ROOT, "%.1f mm", bulk.thickness().orElse(0))));
+                .with("thickness", Text.figures(Decimals.fixed(bulk.thickness().orElse(0), 1) + " mm"));
     }
 
     private static Text depths(TruedEdge trued, PatternSet set) {
@@ -203,9 +200,9 @@ public record SewingOrder(List<String> steps, List<String> cautions) {
         Unit unit = set.title().unit();
         return Text.figures(
                 switch (unit) {
-                    case MILLIMETRE -> String.format(Locale.ROOT, "%.0f mm", millimetres);
-                    case CENTIMETRE -> String.format(Locale.ROOT, "%.1f cm", millimetres / 10);
-                    case INCH -> String.format(Locale.ROOT, "%.2f in", millimetres / 25.4);
+                    case MILLIMETRE -> Decimals.fixed(millimetres, 0) + " mm";
+                    case CENTIMETRE -> Decimals.fixed(millimetres / 10, 1) + " cm";
+                    case INCH -> Decimals.fixed(millimetres / 25.4, 2) + " in";
                 });
     }
 }

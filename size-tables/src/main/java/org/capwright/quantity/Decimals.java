@@ -87,6 +87,20 @@ public final class Decimals {
         return plain.signum() == 0 ? "0" : plain.toPlainString();
     }
 
+    /**
+     * A number as text with all its decimals.
+     *
+     * @param value finite
+     * @param decimals how many, 0 or more
+     * @return for example {@code 36.0}; never {@code -0}
+     */
+    public static String fixed(double value, int decimals) {
+        String shown = text(value, decimals);
+        int dot = shown.indexOf('.');
+        int missing = dot < 0 ? decimals : decimals - (shown.length() - dot - 1);
+        return (dot < 0 && decimals > 0 ? shown + "." : shown) + "0".repeat(missing);
+    }
+
     private static BigDecimal rounded(double value, int most) {
         return BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_UP);
     }

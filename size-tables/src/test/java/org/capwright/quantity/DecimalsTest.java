@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,18 @@ class DecimalsTest {
     }
 
     /** Ten decimals of fifteen digits or fewer are the shortest that a double can be told by (IEEE 754, 15 digits survive the way into a double and back). */
+    /** The JDK's Formatter rounds half up as well. */
+    @Test
+    void allDecimalsAreWritten() {
+        Random random = new Random(4);
+        for (int i = 0; i < 2_000; i++) {
+            double value = i % 4 == 0 ? random.nextInt(100) / 8.0 : random.nextDouble() * 1_000;
+            for (int decimals = 0; decimals < 4; decimals++) {
+                assertEquals(String.format(Locale.ROOT, "%." + decimals + "f", value), Decimals.fixed(value, decimals));
+            }
+        }
+    }
+
     @Test
     void theShortestDecimalIsThatWhichANumberWasMadeOf() {
         Random random = new Random(7);

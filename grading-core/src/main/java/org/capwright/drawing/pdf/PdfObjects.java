@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.zip.CRC32;
 import org.capwright.quantity.Deflate;
 import org.capwright.quantity.FileBytes;
@@ -13,6 +14,8 @@ final class PdfObjects implements AutoCloseable {
 
     /** With bytes beyond ASCII, so that nobody takes the file for text. */
     private static final String HEAD = "%PDF-1.6\n%\u00e4\u00f6\u00fc\u00df\n";
+
+    private static final HexFormat HEXADECIMAL = HexFormat.of().withUpperCase();
 
     private final Deflate deflate = new Deflate(Deflate.Frame.ZLIB);
     private final FileBytes file = new FileBytes();
@@ -54,7 +57,7 @@ final class PdfObjects implements AutoCloseable {
             return "(" + words.replace("\\", "\\\\").replace("(", "\\(").replace(")", "\\)") + ")";
         }
         StringBuilder hexadecimal = new StringBuilder("<FEFF");
-        words.chars().forEach(c -> hexadecimal.append(String.format("%04X", c)));
+        words.chars().forEach(c -> hexadecimal.append(HEXADECIMAL.toHexDigits((char) c)));
         return hexadecimal.append('>').toString();
     }
 
@@ -98,7 +101,8 @@ final class PdfObjects implements AutoCloseable {
         CRC32 sum = new CRC32();
         file.parts().forEach(sum::update);
         int table = file.length();
-        String identifier = String.format("<%08X%08X%016X>", table, count, sum.getValue());
+        String identifier = "<" + HEXADECIMAL.toHexDigits(table) + HEXADECIMAL.toHexDigits(count)
+                + HEXADECIMAL.toHexDigits(sum.getValue()) + ">";
         file.put("xref\n0 " + count + "\n0000000000 65535 f \n");
         for (int i = 1; i < count; i++) {
             String place = Integer.toString(begins[i]);
