@@ -21,9 +21,10 @@ record Creases(PleatFold fold, Point firstPoint, Point last, Point firstWay, Poi
     /** Lines that would meet are drawn this share of the way. */
     private static final double SHARE = 0.75;
 
-    static Creases of(PleatFold fold, Point first, Point last, Point into, double lean) {
-        double cos = Math.cos(lean);
-        double sin = Math.sin(lean);
+    /** Lines that lean from the square to their chord by an angle of which cosine and sine are given. */
+    static Creases of(PleatFold fold, Point first, Point last, Point into, Point lean) {
+        double cos = lean.x();
+        double sin = lean.y();
         Point firstWay = new Point(into.x() * cos + into.y() * sin, into.y() * cos - into.x() * sin);
         Point lastWay = new Point(into.x() * cos - into.y() * sin, into.y() * cos + into.x() * sin);
         return new Creases(fold, first, last, firstWay, into, lastWay);

@@ -20,8 +20,8 @@ public final class EdgeTruing {
     /** Less of an under-layer than this may lie on the wrong side of its fold, mm: rounding. */
     private static final double ROUNDING = 1e-6;
 
-    /** The lines of one fold lean no further than this from the square to its chord: 60°. Beyond, they would all but run along the edge. */
-    private static final double MOST_LEAN = Math.PI / 3;
+    /** The lines of one fold lean no further than this from the square to its chord: 60°, as cosine and sine. Beyond, they would all but run along the edge. */
+    private static final Point MOST_LEAN = new Point(0.5, Math.sqrt(0.75));
 
     /** A prolongation of the seam that comes nearer to the inner crease by less than this per length never gets there. */
     private static final double LEAST_ADVANCE = 0.05;
@@ -187,16 +187,23 @@ public final class EdgeTruing {
         Point chord = last.minus(first).unit();
         Point before = tangent(index, fold.firstMark(), 1);
         Point behind = tangent(index + 1, fold.lastMark(), 0);
-        double lean;
+        Point lean;
         if (shared(index, index + 1) && fold.lie() == Lie.TO_BACK) {
-            lean = angle(chord, behind);
+            lean = turn(chord, behind);
         } else if (shared(index - 1, index) && fold.lie() == Lie.TO_FRONT) {
-            lean = angle(before, chord);
+            lean = turn(before, chord);
         } else {
-            lean = angle(before, behind) / 2;
+            lean = turn(before, before.plus(behind).unit()); // half the turn of the edge
         }
         Point into = pieceOnRight ? chord.left().times(-1) : chord.left();
-        return Creases.of(fold, first, last, into, Math.max(-MOST_LEAN, Math.min(MOST_LEAN, lean)));
+        return Creases.of(
+                fold,
+                first,
+                last,
+                into,
+                lean.x() >= MOST_LEAN.x()
+                        ? lean
+                        : new Point(MOST_LEAN.x(), lean.y() < 0 ? -MOST_LEAN.y() : MOST_LEAN.y()));
     }
 
     /** Whether two neighbouring folds are laid on one placement line. */
@@ -218,8 +225,9 @@ public final class EdgeTruing {
         return end == 0 ? visible.segment(0).tangentAt(0) : visible.last().tangentAt(1);
     }
 
-    private static double angle(Point from, Point to) {
-        return Math.atan2(from.cross(to), from.dot(to));
+    /** Cosine and sine of the angle from a unit vector to another. */
+    private static Point turn(Point from, Point to) {
+        return new Point(from.dot(to), from.cross(to));
     }
 
     /**

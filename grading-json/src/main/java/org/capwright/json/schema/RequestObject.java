@@ -122,7 +122,8 @@ public final class RequestObject {
     }
 
     private Optional<Given> given(String field) {
-        return Optional.ofNullable(values.get(field)).map(value -> new Given(value, at(field), found));
+        JsonNode value = values.get(field);
+        return value == null ? Optional.empty() : Optional.of(new Given(value, at(field), found));
     }
 
     private <K extends FieldType> K kind(String field, Class<K> type) {
