@@ -39,8 +39,10 @@ public final class Curve {
 
         /** Goes on along a segment. */
         void along(int number, PointsBuilder line) {
-            for (int i = first(number); i <= ends[number]; i++) {
-                line.goOn(points.x(i), points.y(i));
+            int first = first(number);
+            if (first <= ends[number]) {
+                line.goOn(points.x(first), points.y(first));
+                line.addAll(points, first + 1, ends[number] + 1);
             }
         }
     }

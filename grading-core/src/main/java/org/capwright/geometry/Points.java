@@ -116,6 +116,15 @@ public final class Points extends AbstractList<Point> implements RandomAccess {
         return new Box(left, bottom, right, top);
     }
 
+    /** The rows of coordinates, for reading. */
+    double[] xs() {
+        return x;
+    }
+
+    double[] ys() {
+        return y;
+    }
+
     @Override
     public Point get(int place) {
         Objects.checkIndex(place, size);

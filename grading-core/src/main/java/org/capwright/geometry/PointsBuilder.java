@@ -63,9 +63,24 @@ public final class PointsBuilder {
      * @param to the place after the last one, at most its size
      */
     public void addAll(PointsBuilder line, int from, int to) {
+        addAll(line.x, line.y, from, to);
+    }
+
+    /**
+     * Goes on along a part of a line.
+     *
+     * @param line the line
+     * @param from the place of its first point that is wanted, from 0
+     * @param to the place after the last one, at most its size
+     */
+    public void addAll(Points line, int from, int to) {
+        addAll(line.xs(), line.ys(), from, to);
+    }
+
+    private void addAll(double[] xs, double[] ys, int from, int to) {
         makeRoom(to - from);
-        System.arraycopy(line.x, from, x, size, to - from);
-        System.arraycopy(line.y, from, y, size, to - from);
+        System.arraycopy(xs, from, x, size, to - from);
+        System.arraycopy(ys, from, y, size, to - from);
         size += to - from;
     }
 

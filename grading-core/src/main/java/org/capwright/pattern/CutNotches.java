@@ -53,7 +53,9 @@ final class CutNotches {
     private static Notch along(Point outward, NotchPlace place, Point at, Ring cut) {
         Point onCut = at;
         double nearest = 10 * Allowances.WIDEST;
-        for (int i = cut.nextOn(0, at, outward); i < cut.chords(); i = cut.nextOn(i + 1, at, outward)) {
+        for (int i = cut.nextOn(0, at, outward, nearest);
+                i < cut.chords();
+                i = cut.nextOn(i + 1, at, outward, nearest)) {
             double start = cut.startBeside(i, at, outward);
             double end = cut.endBeside(i, at, outward);
             if (Math.abs(start - end) > Ring.NEAR) {

@@ -100,7 +100,9 @@ final class CutPoints {
                 corner = turning.nextSetBit(i + 1);
                 corners.add(count);
                 line.set(count++, x, y);
-            } else if (beside * beside > SAME * SAME * Math.min(from, to) || fromX * toX + fromY * toY <= 0) {
+            } else if (beside * beside > SAME * SAME * from
+                    || beside * beside > SAME * SAME * to
+                    || fromX * toX + fromY * toY <= 0) {
                 line.set(count++, x, y);
             }
         }

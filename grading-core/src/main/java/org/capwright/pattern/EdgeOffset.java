@@ -143,8 +143,9 @@ final class EdgeOffset {
         Cubic segment = curve.segments().get(number);
         if (allowance == 0) {
             Points flat = curve.flattened(Piece.FLATTENING);
-            for (int i = before + 1; i <= end; i++) {
-                line.goOn(flat.x(i), flat.y(i));
+            if (before < end) {
+                line.goOn(flat.x(before + 1), flat.y(before + 1));
+                line.addAll(flat, before + 2, end + 1);
             }
             return;
         }

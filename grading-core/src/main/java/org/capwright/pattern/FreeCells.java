@@ -31,8 +31,8 @@ final class FreeCells {
     /** Of each row the cells that are taken, the lowest bit for the first column. */
     private final long[] taken = new long[CELLS];
 
-    /** Of each the first and last column and the lowest and highest row, one after another. */
-    private int[] rectangles = new int[512];
+    /** Of each the first and last column and the lowest and highest row, in a byte each. */
+    private int[] rectangles = new int[256];
 
     private int count;
 
@@ -211,14 +211,10 @@ final class FreeCells {
     }
 
     private void add(int first, int last, int lowest, int highest) {
-        if (4 * count == rectangles.length) {
-            rectangles = Arrays.copyOf(rectangles, 8 * count);
+        if (count == rectangles.length) {
+            rectangles = Arrays.copyOf(rectangles, 2 * count);
         }
-        rectangles[4 * count] = first;
-        rectangles[4 * count + 1] = last;
-        rectangles[4 * count + 2] = lowest;
-        rectangles[4 * count + 3] = highest;
-        count++;
+        rectangles[count++] = first | last << 8 | lowest << 16 | highest << 24;
     }
 
     /** How many rectangles of free cells there are that cannot be made wider or taller upwards. */
@@ -242,18 +238,18 @@ final class FreeCells {
     }
 
     private double leftOf(int rectangle) {
-        return left + rectangles[4 * rectangle] * width;
+        return left + (rectangles[rectangle] & 0xff) * width;
     }
 
     private double rightOf(int rectangle) {
-        return left + (rectangles[4 * rectangle + 1] + 1) * width;
+        return left + ((rectangles[rectangle] >> 8 & 0xff) + 1) * width;
     }
 
     private double bottomOf(int rectangle) {
-        return bottom + rectangles[4 * rectangle + 2] * height;
+        return bottom + (rectangles[rectangle] >> 16 & 0xff) * height;
     }
 
     private double topOf(int rectangle) {
-        return bottom + (rectangles[4 * rectangle + 3] + 1) * height;
+        return bottom + ((rectangles[rectangle] >> 24) + 1) * height;
     }
 }

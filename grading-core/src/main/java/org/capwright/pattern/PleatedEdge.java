@@ -239,7 +239,19 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         if (from.x() == 0 && way.x() == 0) {
             return 1; // down the fold, or the centre line of a whole piece
         }
-        return 0.8 * Math.min(1.25, reach(from, way, net));
+        return isFree(from, way, net) ? 1 : 0.8 * Math.min(1.25, reach(from, way, net));
+    }
+
+    /** Whether a pleat line, and a quarter of its length beyond, crosses the rest of the net line nowhere. */
+    private static boolean isFree(Point from, Point way, Ring net) {
+        double within = 1.25 * way.norm();
+        for (int i = net.nextOn(0, from, way, within); i < net.chords(); i = net.nextOn(i + 1, from, way, within)) {
+            double along = along(i, from, way, net);
+            if (along > 0 && along < 1.25) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** How far a ray from a point of the net line runs inside, in lengths of its vector; infinite if it starts outward. Inward rays cross the rest of the line an odd number of times. */
@@ -247,17 +259,23 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
         double nearest = Double.POSITIVE_INFINITY;
         int crossings = 0;
         for (int i = net.nextOn(0, from, way); i < net.chords(); i = net.nextOn(i + 1, from, way)) {
-            double start = net.startBeside(i, from, way);
-            double end = net.endBeside(i, from, way);
-            if ((start <= 0) != (end <= 0)) {
-                Point at = net.at(i, start / (start - end));
-                double along = at.minus(from).dot(way) / way.dot(way);
-                if (along * way.norm() > AT_START) {
-                    crossings++;
-                    nearest = Math.min(nearest, along);
-                }
+            double along = along(i, from, way, net);
+            if (along > 0) {
+                crossings++;
+                nearest = Math.min(nearest, along);
             }
         }
         return crossings % 2 == 1 ? nearest : Double.POSITIVE_INFINITY;
+    }
+
+    /** How far along its way a ray crosses a chord of the net line, in lengths of its vector; 0 if it does not, or only where it starts. */
+    private static double along(int chord, Point from, Point way, Ring net) {
+        double start = net.startBeside(chord, from, way);
+        double end = net.endBeside(chord, from, way);
+        if ((start <= 0) == (end <= 0)) {
+            return 0;
+        }
+        double along = from.ahead(way, net.at(chord, start / (start - end))) / way.dot(way);
+        return along * way.norm() > AT_START ? along : 0;
     }
 }

@@ -138,16 +138,21 @@ final class Ring {
         return way.x() * (endY(chord) - on.y()) - way.y() * (endX(chord) - on.x());
     }
 
+    /** The next chord that comes onto a straight line, however far. */
+    int nextOn(int chord, Point on, Point way) {
+        return nextOn(chord, on, way, Double.POSITIVE_INFINITY);
+    }
+
     /**
-     * The next chord that comes onto a straight line, or nearer to it than {@link #NEAR} times the length of the line's vector.
+     * The next chord that comes onto a straight line, or nearer to it than {@link #NEAR} times the length of the line's vector. What lies further than a distance from a point of it along x or y may be passed over.
      *
      * @return the number of chords if there is none
      */
-    int nextOn(int chord, Point on, Point way) {
+    int nextOn(int chord, Point on, Point way, double within) {
         int i = chord;
         while (i < points.size()) {
             int end = to(i / STRETCH);
-            if (isBeside(i / STRETCH, on, way)) {
+            if (!isNear(i / STRETCH, on, within) || isBeside(i / STRETCH, on, way)) {
                 i = end;
             }
             double last = i < end ? startBeside(i, on, way) : 0;
@@ -198,7 +203,7 @@ final class Ring {
         double[] heights = new double[4];
         int count = 0;
         Point on = new Point(x, 0);
-        for (int i = nextOn(0, on, UP); i < points.size(); i = nextOn(i + 1, on, UP)) {
+        for (int i = nextOn(0, on, UP); i < chords(); i = nextOn(i + 1, on, UP)) {
             double from = startX(i);
             double to = endX(i);
             if ((from <= x) != (to <= x)) {
