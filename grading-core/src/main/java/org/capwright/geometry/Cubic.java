@@ -53,6 +53,9 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
 
     private static final int DEEPEST = 24;
 
+    /** A control point this near to a chord lies on it, mm. */
+    private static final double ON_CHORD = 1e-9;
+
     /** Outer node of Gauss's rule of three points. */
     private static final double THREE = Math.sqrt(0.6);
 
@@ -194,23 +197,25 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
      * @return true when the control points lie on the chord, between its ends and in order, to 1e-9 mm
      */
     public boolean isStraight() {
-        double length = start.distanceTo(end);
-        if (length == 0) {
+        double x = end.x() - start.x();
+        double y = end.y() - start.y();
+        double square = x * x + y * y;
+        if (square == 0) {
             return control1.equals(start) && control2.equals(start);
         }
-        double x = (end.x() - start.x()) * (1 / length);
-        double y = (end.y() - start.y()) * (1 / length);
         double x1 = control1.x() - start.x();
         double y1 = control1.y() - start.y();
         double x2 = control2.x() - start.x();
         double y2 = control2.y() - start.y();
+        double beside1 = x * y1 - y * x1;
+        double beside2 = x * y2 - y * x2;
         double along1 = x1 * x + y1 * y;
         double along2 = x2 * x + y2 * y;
-        return Math.abs(x * y1 - y * x1) < 1e-9
-                && Math.abs(x * y2 - y * x2) < 1e-9
+        return beside1 * beside1 < ON_CHORD * ON_CHORD * square
+                && beside2 * beside2 < ON_CHORD * ON_CHORD * square
                 && along1 >= 0
                 && along1 <= along2
-                && along2 <= length;
+                && along2 <= square;
     }
 
     /**
@@ -471,11 +476,11 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
         if (isStraight()) {
             return 1;
         }
-        double atStart = norm(
-                6 * (control2.x() - 2 * control1.x() + start.x()), 6 * (control2.y() - 2 * control1.y() + start.y()));
-        double atEnd =
-                norm(6 * (end.x() - 2 * control2.x() + control1.x()), 6 * (end.y() - 2 * control2.y() + control1.y()));
-        double greatest = Math.max(atStart, atEnd);
+        double startX = control2.x() - 2 * control1.x() + start.x();
+        double startY = control2.y() - 2 * control1.y() + start.y();
+        double endX = end.x() - 2 * control2.x() + control1.x();
+        double endY = end.y() - 2 * control2.y() + control1.y();
+        double greatest = 6 * Math.sqrt(Math.max(startX * startX + startY * startY, endX * endX + endY * endY));
         return (int) Math.min(10_000, Math.max(1, Math.ceil(Math.sqrt(greatest / (8 * tolerance)))));
     }
 

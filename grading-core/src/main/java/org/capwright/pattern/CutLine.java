@@ -103,13 +103,7 @@ record CutLine(Ring ring, List<Integer> corners) {
     }
 
     private boolean comesOverFold() {
-        Points points = points();
-        for (int i = 0; i < points.size(); i++) {
-            if (points.x(i) < -Outline.ONE_POINT) {
-                return true;
-            }
-        }
-        return false;
+        return ring.box().left() < -Outline.ONE_POINT;
     }
 
     /** Whether the line encloses the parallels, but for what lies beyond the fold. What remained of them when it was joined is on it, unless it was untangled since. */

@@ -1,10 +1,14 @@
 package org.capwright.pattern;
 
 import java.util.List;
+import java.util.Optional;
 import org.capwright.geometry.Point;
 
 /** Notches as they are snipped: from the cut line to the seam line. */
 final class CutNotches {
+
+    /** Most cut lines lie within this distance, mm. */
+    private static final double NEARBY = 40;
 
     private CutNotches() {}
 
@@ -51,11 +55,17 @@ final class CutNotches {
 
     /** A notch snipped from the nearest place of the cut line that lies in a given direction. */
     private static Notch along(Point outward, NotchPlace place, Point at, Ring cut) {
-        Point onCut = at;
-        double nearest = 10 * Allowances.WIDEST;
-        for (int i = cut.nextOn(0, at, outward, nearest);
-                i < cut.chords();
-                i = cut.nextOn(i + 1, at, outward, nearest)) {
+        Point onCut = ahead(at, outward, cut, NEARBY)
+                .or(() -> ahead(at, outward, cut, 10 * Allowances.WIDEST))
+                .orElse(at);
+        return new Notch(place.kind(), place.edge(), place.distance(), at, onCut, outward.times(-1));
+    }
+
+    /** The nearest place of the cut line that lies ahead of a point within a distance, mm. */
+    private static Optional<Point> ahead(Point at, Point outward, Ring cut, double within) {
+        Optional<Point> onCut = Optional.empty();
+        double nearest = within;
+        for (int i = cut.nextOn(0, at, outward, within); i < cut.chords(); i = cut.nextOn(i + 1, at, outward, within)) {
             double start = cut.startBeside(i, at, outward);
             double end = cut.endBeside(i, at, outward);
             if (Math.abs(start - end) > Ring.NEAR) {
@@ -63,10 +73,10 @@ final class CutNotches {
                 double away = at.ahead(outward, hit);
                 if (away >= -Ring.NEAR && away < nearest) {
                     nearest = away;
-                    onCut = hit;
+                    onCut = Optional.of(hit);
                 }
             }
         }
-        return new Notch(place.kind(), place.edge(), place.distance(), at, onCut, outward.times(-1));
+        return onCut;
     }
 }

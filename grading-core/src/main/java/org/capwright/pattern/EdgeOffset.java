@@ -48,17 +48,12 @@ final class EdgeOffset {
 
     private double allowance;
 
-    /** Coefficients of the segment that is followed: start + b t + c t² + d t³. */
-    private double bx;
-
-    private double by;
-    private double cx;
-    private double cy;
-    private double dx;
-    private double dy;
+    /** The square of the coefficient of t³ in the segment that is followed: a sixth of how fast its derivative bows. */
+    private double bend;
 
     private Place from = new Place();
     private Place to = new Place();
+    private final Place tried = new Place();
     private final Place[] middles = new Place[DEEPEST];
 
     /** A place of the parallel: its parameter, the unit tangent there, and how fast the seam line is run through. */
@@ -104,7 +99,6 @@ final class EdgeOffset {
 
     /** Begins a parallel at the start of a segment. */
     void begin(Cubic segment) {
-        follow(segment);
         stand(segment, from, 0);
         line.add(from.x, from.y);
     }
@@ -149,7 +143,13 @@ final class EdgeOffset {
             }
             return;
         }
-        follow(segment);
+        double bendX = segment.end().x()
+                - segment.start().x()
+                - 3 * (segment.control2().x() - segment.control1().x());
+        double bendY = segment.end().y()
+                - segment.start().y()
+                - 3 * (segment.control2().y() - segment.control1().y());
+        bend = bendX * bendX + bendY * bendY;
         int spans = Math.max(1, end - before);
         boolean straight = spans == 1 && segment.isStraight();
         stand(segment, from, 0);
@@ -163,15 +163,6 @@ final class EdgeOffset {
             to = from;
             from = reached;
         }
-    }
-
-    private void follow(Cubic segment) {
-        bx = 3 * (segment.control1().x() - segment.start().x());
-        by = 3 * (segment.control1().y() - segment.start().y());
-        cx = 3 * (segment.control2().x() - segment.control1().x()) - bx;
-        cy = 3 * (segment.control2().y() - segment.control1().y()) - by;
-        dx = segment.end().x() - segment.start().x() - bx - cx;
-        dy = segment.end().y() - segment.start().y() - by - cy;
     }
 
     /** Adds the points that are needed between two places. */
@@ -225,12 +216,16 @@ final class EdgeOffset {
             }
         }
         double limit = TRIED * Math.sqrt(x * x + y * y);
-        double aheadX = low.x - segment.start().x();
-        double aheadY = low.y - segment.start().y();
         double step = high.t - low.t;
-        return beside(segment, x, y, aheadX, aheadY, low.t + step * 0.5) <= limit
-                && beside(segment, x, y, aheadX, aheadY, low.t + step * 0.25) <= limit
-                && beside(segment, x, y, aheadX, aheadY, low.t + step * 0.75) <= limit;
+        return beside(segment, low, x, y, low.t + step * 0.5) <= limit
+                && beside(segment, low, x, y, low.t + step * 0.25) <= limit
+                && beside(segment, low, x, y, low.t + step * 0.75) <= limit;
+    }
+
+    /** How far the parallel lies beside a chord at a parameter, times the length of the chord; that is given by its start and its vector. */
+    private double beside(Cubic segment, Place start, double chordX, double chordY, double t) {
+        stand(segment, tried, t);
+        return Math.abs(chordX * (tried.y - start.y) - chordY * (tried.x - start.x));
     }
 
     /**
@@ -239,30 +234,14 @@ final class EdgeOffset {
      */
     private boolean isEven(Place low, Place high) {
         double step = high.t - low.t;
-        double bow = 0.75 * step * step; // of the derivative, whose own second derivative is 6 d
-        double bowed = bow * bow * (dx * dx + dy * dy);
+        double bow = 0.75 * step * step; // of the derivative, whose own second derivative is 6 times the coefficient
+        double bowed = bow * bow * bend;
         return low.speed < FASTER * high.speed
                 && high.speed < FASTER * low.speed
                 && bowed < EVEN * EVEN * low.speed * low.speed
                 && bowed < EVEN * EVEN * high.speed * high.speed
                 && low.wayX * high.wayX + low.wayY * high.wayY > STRAIGHT_ON
                 && (high.x - low.x) * low.wayX + (high.y - low.y) * low.wayY > 0;
-    }
-
-    /** How far the parallel lies beside a chord at a parameter, times the length of the chord; that is given by its vector, and by where it begins as seen from the start of the segment. */
-    private double beside(Cubic segment, double chordX, double chordY, double aheadX, double aheadY, double t) {
-        double onX = t * (bx + t * (cx + t * dx)) - aheadX;
-        double onY = t * (by + t * (cy + t * dy)) - aheadY;
-        double wayX = bx + t * (2 * cx + 3 * t * dx);
-        double wayY = by + t * (2 * cy + 3 * t * dy);
-        double speed = Math.sqrt(wayX * wayX + wayY * wayY);
-        if (!(speed > STILL)) {
-            Point tangent = segment.tangentAt(t);
-            wayX = tangent.x();
-            wayY = tangent.y();
-            speed = 1;
-        }
-        return Math.abs(chordX * onY - chordY * onX - allowance * (chordX * wayX + chordY * wayY) / speed);
     }
 
     /** The point square off a line to the right. */

@@ -28,6 +28,11 @@ final class FreeCells {
     private final double width;
     private final double height;
 
+    /** How many cells a millimetre has, across and up. */
+    private final double across;
+
+    private final double up;
+
     /** Of each row the cells that are taken, the lowest bit for the first column. */
     private final long[] taken = new long[CELLS];
 
@@ -49,6 +54,8 @@ final class FreeCells {
         this.bottom = box.bottom();
         this.width = box.width() / CELLS;
         this.height = box.height() / CELLS;
+        this.across = 1 / width;
+        this.up = 1 / height;
     }
 
     /**
@@ -107,7 +114,7 @@ final class FreeCells {
 
     /** How many columns have their middle at a place or before it. */
     private int columnsUpTo(double x) {
-        int columns = (int) Math.max(0, Math.min(CELLS, (x - left) / width));
+        int columns = (int) Math.max(0, Math.min(CELLS, (x - left) * across + 0.5));
         while (columns > 0 && left + (columns - 0.5) * width > x) {
             columns--;
         }
@@ -123,7 +130,7 @@ final class FreeCells {
 
     /** How many rows have their middle below a height. */
     private int rowsBelow(double y) {
-        int rows = (int) Math.max(0, Math.min(CELLS, (y - bottom) / height));
+        int rows = (int) Math.max(0, Math.min(CELLS, (y - bottom) * up + 0.5));
         while (rows > 0 && middle(rows - 1) >= y) {
             rows--;
         }
@@ -138,27 +145,29 @@ final class FreeCells {
         if (isClear(fromX, fromY) && isClear(toX, toY)) {
             return;
         }
-        boolean up = fromY <= toY;
-        double lowX = up ? fromX : toX;
-        double low = up ? fromY : toY;
-        double highX = up ? toX : fromX;
-        double high = up ? toY : fromY;
-        int first = cell((low - clearance - bottom) / height);
-        int last = cell((high + clearance - bottom) / height);
+        boolean rises = fromY <= toY;
+        double lowX = rises ? fromX : toX;
+        double low = rises ? fromY : toY;
+        double highX = rises ? toX : fromX;
+        double high = rises ? toY : fromY;
+        int first = cell((low - clearance - bottom) * up);
+        int last = cell((high + clearance - bottom) * up);
         if (fromX == toX) {
-            long columns = columns(cell((fromX - clearance - left) / width), cell((fromX + clearance - left) / width));
+            long columns =
+                    columns(cell((fromX - clearance - left) * across), cell((fromX + clearance - left) * across));
             for (int row = first; row <= last; row++) {
                 taken[row] |= columns;
             }
             return;
         }
+        double lean = low == high ? 0 : (highX - lowX) / (high - low);
         for (int row = first; row <= last; row++) {
             double enters = Math.min(high, Math.max(low, bottom + row * height - clearance));
             double leaves = Math.max(low, Math.min(high, bottom + (row + 1) * height + clearance));
-            double a = low == high ? lowX : lowX + (highX - lowX) * (enters - low) / (high - low);
-            double b = low == high ? highX : lowX + (highX - lowX) * (leaves - low) / (high - low);
-            int start = cell((Math.min(a, b) - clearance - left) / width);
-            int end = cell((Math.max(a, b) + clearance - left) / width);
+            double a = lowX + lean * (enters - low);
+            double b = low == high ? highX : lowX + lean * (leaves - low);
+            int start = cell((Math.min(a, b) - clearance - left) * across);
+            int end = cell((Math.max(a, b) + clearance - left) * across);
             taken[row] |= columns(start, end);
             if (first == last) {
                 clearLeft = left + start * width + clearance + ROUNDING;

@@ -30,11 +30,17 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes, Fini
             throw new IllegalArgumentException("sizes: pieces of " + sizes.size() + " sizes for a run of "
                     + run.sizes().size());
         }
-        if (sizes.stream()
-                        .map(pieces -> pieces.stream().map(Piece::kind).toList())
-                        .distinct()
-                        .count()
-                > 1) {
+        for (List<Piece> pieces : sizes) {
+            requireSameKinds(pieces, sizes.get(0));
+        }
+    }
+
+    private static void requireSameKinds(List<Piece> pieces, List<Piece> others) {
+        boolean same = pieces.size() == others.size();
+        for (int i = 0; same && i < pieces.size(); i++) {
+            same = pieces.get(i).kind() == others.get(i).kind();
+        }
+        if (!same) {
             throw new IllegalArgumentException("sizes: the kinds of piece are not the same in every size");
         }
     }

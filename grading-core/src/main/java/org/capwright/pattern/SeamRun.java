@@ -71,7 +71,9 @@ final class SeamRun {
     }
 
     private static boolean isCrumb(Cubic segment) {
-        return segment.start().distanceTo(segment.end()) <= CRUMB;
+        double x = segment.end().x() - segment.start().x();
+        double y = segment.end().y() - segment.start().y();
+        return x * x + y * y <= CRUMB * CRUMB;
     }
 
     private void goOn(int number, Cubic segment, EdgeOffset offset) {

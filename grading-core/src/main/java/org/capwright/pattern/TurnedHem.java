@@ -84,25 +84,20 @@ final class TurnedHem {
         if (left.isEmpty() || right.isEmpty()) {
             return Optional.empty();
         }
+        int from = onFold(points, last, right) ? last + 1 : last;
+        int kept = Math.floorMod(first - last, count) + 1 - (from - last) - (onFold(points, first, left) ? 1 : 0);
         BitSet turns = new BitSet(count);
-        net.corners().forEach(turns::set);
-        boolean straightOnFirst = onFold(points, first, left);
-        boolean straightOnLast = onFold(points, last, right);
+        for (int corner : net.corners()) {
+            turns.set(Math.floorMod(corner - from, count));
+        }
         List<Integer> corners = new ArrayList<>(net.corners().size() + 2);
+        for (int i = turns.nextSetBit(0); i >= 0 && i < kept; i = turns.nextSetBit(i + 1)) {
+            corners.add(i);
+        }
         PointsBuilder line = new PointsBuilder(count + left.size() + right.size());
-        int above = Math.floorMod(first - last, count);
-        for (int i = 0; i <= above; i++) {
-            int place = (last + i) % count;
-            if (!(straightOnLast && i == 0 || straightOnFirst && i == above)) {
-                if (turns.get(place)) {
-                    corners.add(line.size());
-                }
-                line.add(points.x(place), points.y(place));
-            }
-        }
-        for (int i = 0; i < left.size(); i++) {
-            line.add(left.x(i), left.y(i));
-        }
+        line.addAll(points, from, Math.min(count, from + kept));
+        line.addAll(points, 0, Math.max(0, from + kept - count));
+        line.addAll(left, 0, left.size());
         corners.add(line.size() - 1);
         corners.add(line.size());
         for (int i = right.size() - 1; i >= 0; i--) {
