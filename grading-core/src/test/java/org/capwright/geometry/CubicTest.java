@@ -78,6 +78,22 @@ class CubicTest {
                 0, curve.tangentAt(0).distanceTo(new Point(1, 0)), 1e-12, "at the cusp the next control point leads");
     }
 
+    /** The primitive of the speed of y = a x² in closed form, about the bend up to which seven points are taken to do, and beyond it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 30, 300, 799, 2000})
+    void lengthsOfBentPartsAreRightToABillionth(double width) {
+        for (double bend = 0.05; bend < 3; bend *= 1.1) {
+            double a = bend / width;
+            assertEquals(
+                    2 * parabolaArc(a, width / 2),
+                    RandomCurves.parabola(a, -width / 2, width / 2).length(),
+                    1e-9,
+                    "bend " + bend);
+            assertEquals(
+                    parabolaArc(a, width), RandomCurves.parabola(a, 0, width).length(), 1e-9, "bend " + bend);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource(SEEDS)
     void anyLengthAgreesWithCommonsMath(long seed) {

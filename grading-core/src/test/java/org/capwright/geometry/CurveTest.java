@@ -33,11 +33,30 @@ class CurveTest {
         List<Cubic> gap = List.of(first, apart);
         assertThrows(IllegalArgumentException.class, () -> Curve.of(gap));
         assertThrows(IllegalArgumentException.class, () -> Curve.of(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> Curve.of(gap, new double[] {1, 1}));
+        assertThrows(IllegalArgumentException.class, () -> Curve.of(List.of(first), new double[0]));
         Curve curve = Curve.of(List.of(first));
         assertThrows(IllegalArgumentException.class, () -> curve.part(0.5, 0.5));
         assertThrows(IllegalArgumentException.class, () -> curve.part(0.7, 0.5));
         assertThrows(IllegalArgumentException.class, () -> curve.part(2, 3));
         assertThrows(IllegalArgumentException.class, () -> curve.part(-3, -2));
+    }
+
+    /** A mirrored curve as its segments alone make it. */
+    @ParameterizedTest
+    @MethodSource(SEEDS)
+    void unfoldedCurvesAreTheirHalvesAndTheImages(long seed) {
+        Curve drawn = RandomCurves.curve(new Random(seed));
+        Curve half = drawn.translated(new Point(-drawn.end().x(), 0));
+        Curve whole = half.unfolded();
+        assertEquals(Curve.of(half.mirrored().reversed().segments()), half.mirroredBack());
+        assertEquals(half.joinedTo(half.mirroredBack()), whole);
+        Curve measured = Curve.of(whole.segments());
+        assertEquals(measured.length(), whole.length(), 1e-7);
+        assertEquals(
+                measured.lengthTo(half.segments().size(), 0.3),
+                whole.lengthTo(half.segments().size(), 0.3),
+                1e-7);
     }
 
     @Test

@@ -51,6 +51,16 @@ class TruedEdgeTest {
     }
 
     @Test
+    void lengthsThatFollowFromTheFlatEdgeAreThoseOfTheLine() {
+        PleatCase.forEach(laid(), pleatCase -> {
+            TruedEdge edge = trued(pleatCase);
+            double measured = Curve.of(edge.curve().segments()).length();
+            assertEquals(measured, edge.length(), 1e-6);
+            assertEquals(measured, edge.curve().length(), 1e-6);
+        });
+    }
+
+    @Test
     void foldedAsClothTheTopEdgeHasTheSpansLengthAndCatchesAllUnderLayers() {
         PleatCase.forEach(laid(), TruedEdgeTest::foldedAsClothTheTopEdgeHasTheSpansLengthAndCatchesAllUnderLayers);
     }
