@@ -17,10 +17,10 @@ import org.capwright.words.Language;
  * @param position its position among the blocks of the file
  * @param layers the sizes, smallest first
  * @param lead position of the layer that is drawn with all its marks: the base size where it is chosen, else the middle one
- * @param traces their cut lines in the coordinates of the block, for whoever cuts it into pages
+ * @param contours their cut lines in the coordinates of the block, for whoever cuts it into pages
  * @param bounds the box about all of them
  */
-record Block(int position, List<Layer> layers, int lead, Traces traces, Box bounds) {
+record Block(int position, List<Layer> layers, int lead, Contours contours, Box bounds) {
 
     /**
      * One size of a block.
@@ -60,8 +60,9 @@ record Block(int position, List<Layer> layers, int lead, Traces traces, Box boun
         for (Layer layer : layers) {
             bounds = bounds.including(Box.of(layer.piece.cutLine()).moved(layer.shift));
         }
-        Traces traces = new Traces(() -> layers.stream().map(Traces.Trace::of).toList());
-        return new Block(position, layers, lead, traces, bounds);
+        Contours contours =
+                new Contours(() -> layers.stream().map(Contours.Contour::of).toList());
+        return new Block(position, layers, lead, contours, bounds);
     }
 
     Layer leading() {

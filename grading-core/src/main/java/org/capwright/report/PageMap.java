@@ -106,7 +106,7 @@ final class PageMap {
         for (int i = 0; i < block.layers().size(); i++) {
             canvas.stroke(
                     Stroke.solid(i == block.lead() ? Ink.TEXT : Ink.QUIET, (i == block.lead() ? 0.22 : 0.08) / scale));
-            coarse(canvas, block.traces().all().get(i).line(), 0.4 / scale);
+            coarse(canvas, block.contours().all().get(i).line(), 0.4 / scale);
             canvas.draw();
         }
         double size = 2.3 / scale;

@@ -97,13 +97,13 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
     private boolean markBelow(int most) {
         int sizes = 0;
         for (Sheet.Placed placed : sheet.placed()) {
-            sizes = Math.max(sizes, placed.block().traces().all().size());
+            sizes = Math.max(sizes, placed.block().contours().all().size());
         }
         for (int smaller = 1; smaller <= sizes; smaller++) {
             for (Sheet.Placed placed : sheet.placed()) {
-                List<Traces.Trace> traces = placed.block().traces().all();
-                if (traces.size() >= smaller) {
-                    mark(traces.get(traces.size() - smaller), placed.at(), placed.bounds());
+                List<Contours.Contour> contours = placed.block().contours().all();
+                if (contours.size() >= smaller) {
+                    mark(contours.get(contours.size() - smaller), placed.at(), placed.bounds());
                 }
             }
             if (count() >= most) {
@@ -117,9 +117,9 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         return Math.max(1, (int) Math.ceil((length - Paper.OVERLAP) / step - 1e-9));
     }
 
-    private void mark(Traces.Trace trace, Point at, Box bounds) {
-        double[] outline = trace.line();
-        double[] stretches = trace.boxes();
+    private void mark(Contours.Contour contour, Point at, Box bounds) {
+        double[] outline = contour.line();
+        double[] stretches = contour.boxes();
         int last = outline.length - 2;
         double stepX = stepX();
         double stepY = stepY();
@@ -128,16 +128,16 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
         for (int i = 0; i <= last; i += 2) {
             double left = columnBefore * stepX - at.x();
             double top = -rowBefore * stepY - at.y();
-            int stretch = i / (2 * Traces.STRETCH) * 4;
+            int stretch = i / (2 * Contours.STRETCH) * 4;
             if (i > 0
-                    && i % (2 * Traces.STRETCH) == 0
+                    && i % (2 * Contours.STRETCH) == 0
                     && stretch < stretches.length
                     && stretches[stretch] > left + EDGE
                     && stretches[stretch + 2] < left + stepX - EDGE
                     && stretches[stretch + 3] < top - EDGE
                     && stretches[stretch + 1] > top - stepY + EDGE) {
                 needed[rowBefore * columns + columnBefore] = true; // all of it is still on the same page
-                i += 2 * Traces.STRETCH - 2;
+                i += 2 * Contours.STRETCH - 2;
                 continue;
             }
             double right = outline[i] + at.x() - columnBefore * stepX;
@@ -166,7 +166,7 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             for (int c = column(bounds.left()); c <= column(bounds.right()); c++) {
                 if (!needed[r * columns + c]) {
                     needed[r * columns + c] =
-                            inside(trace, (c + 0.5) * stepX() - at.x(), -(r + 0.5) * stepY() - at.y());
+                            inside(contour, (c + 0.5) * stepX() - at.x(), -(r + 0.5) * stepY() - at.y());
                 }
             }
         }
@@ -196,9 +196,9 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
     }
 
     /** Whether a point lies inside an outline: a ray to the right meets it an odd number of times. Stretches that lie all above it or all below do not meet the ray. */
-    private static boolean inside(Traces.Trace trace, double x, double y) {
-        double[] outline = trace.line();
-        double[] stretches = trace.boxes();
+    private static boolean inside(Contours.Contour contour, double x, double y) {
+        double[] outline = contour.line();
+        double[] stretches = contour.boxes();
         boolean inside = false;
         for (int i = 0, j = outline.length - 2; i < outline.length; j = i, i += 2) {
             double yi = outline[i + 1];
@@ -206,11 +206,11 @@ record Tiling(Sheet sheet, double pageWidth, double pageHeight, int columns, int
             if (yi > y != yj > y && x < outline[i] + (outline[j] - outline[i]) * (y - yi) / (yj - yi)) {
                 inside = !inside;
             }
-            int stretch = i / (2 * Traces.STRETCH) * 4;
-            if (i % (2 * Traces.STRETCH) == 0
+            int stretch = i / (2 * Contours.STRETCH) * 4;
+            if (i % (2 * Contours.STRETCH) == 0
                     && stretch < stretches.length
                     && (stretches[stretch + 1] > y || stretches[stretch + 3] <= y)) {
-                i += 2 * Traces.STRETCH - 2;
+                i += 2 * Contours.STRETCH - 2;
             }
         }
         return inside;

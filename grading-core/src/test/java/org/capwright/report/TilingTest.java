@@ -42,15 +42,15 @@ class TilingTest {
             outline[2 * i + 1] = r * stretch * Math.sin(angle);
             box = box.including(new Point(outline[2 * i], outline[2 * i + 1]));
         }
-        return new Block(0, List.of(), 0, traces(outline), box);
+        return new Block(0, List.of(), 0, contours(outline), box);
     }
 
-    private static Traces traces(double... outline) {
-        return new Traces(() -> List.of(new Traces.Trace(outline)));
+    private static Contours contours(double... outline) {
+        return new Contours(() -> List.of(new Contours.Contour(outline)));
     }
 
     private static Polygon polygon(Sheet.Placed placed) {
-        double[] outline = placed.block().traces().all().get(0).line();
+        double[] outline = placed.block().contours().all().get(0).line();
         Coordinate[] ring = new Coordinate[outline.length / 2 + 1];
         for (int i = 0; i < ring.length; i++) {
             int k = 2 * i % outline.length;
@@ -105,7 +105,7 @@ class TilingTest {
     void sheetsAreLaidAcrossWhereFewerAreNeeded() {
         // 260 mm by 170 mm: one A4 sheet across (277 by 190 mm printed), two upright.
         double[] outline = {0, 0, 260, 0, 260, 170, 0, 170};
-        Block wide = new Block(0, List.of(), 0, traces(outline), new Box(0, 0, 260, 170));
+        Block wide = new Block(0, List.of(), 0, contours(outline), new Box(0, 0, 260, 170));
         Tiling tiling = Tiling.fewest(List.of(wide), Paper.A4);
         assertEquals(1, tiling.count());
         assertEquals(297, tiling.pageWidth());

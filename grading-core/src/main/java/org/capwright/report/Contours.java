@@ -6,7 +6,7 @@ import org.capwright.geometry.Points;
 import org.jspecify.annotations.Nullable;
 
 /** Cut lines of a block in its coordinates, with boxes about their stretches; made when they are first asked for, as a drawing that is not cut into pages needs none. Not for use by several threads. */
-final class Traces {
+final class Contours {
 
     /** Points of a stretch of a cut line. */
     static final int STRETCH = 16;
@@ -17,20 +17,20 @@ final class Traces {
      * @param line its points, x and y in turn
      * @param boxes about sixteen points each: left, bottom, right and top in turn; points left over have none
      */
-    record Trace(double[] line, double[] boxes) {
+    record Contour(double[] line, double[] boxes) {
 
-        Trace(double[] line) {
+        Contour(double[] line) {
             this(line, boxesOf(line));
         }
 
-        static Trace of(Block.Layer layer) {
+        static Contour of(Block.Layer layer) {
             Points cut = layer.piece().cutLine();
             double[] line = new double[2 * cut.size()];
             for (int i = 0; i < cut.size(); i++) {
                 line[2 * i] = cut.x(i) + layer.shift().x();
                 line[2 * i + 1] = cut.y(i) + layer.shift().y();
             }
-            return new Trace(line);
+            return new Contour(line);
         }
 
         private static double[] boxesOf(double[] line) {
@@ -56,16 +56,16 @@ final class Traces {
         }
     }
 
-    private final Supplier<List<Trace>> making;
-    private @Nullable List<Trace> known;
+    private final Supplier<List<Contour>> making;
+    private @Nullable List<Contour> known;
 
-    Traces(Supplier<List<Trace>> making) {
+    Contours(Supplier<List<Contour>> making) {
         this.making = making;
     }
 
     /** One for each size, smallest first. */
-    List<Trace> all() {
-        List<Trace> all = known;
+    List<Contour> all() {
+        List<Contour> all = known;
         if (all == null) {
             all = making.get();
             known = all;
