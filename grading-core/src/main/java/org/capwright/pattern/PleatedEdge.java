@@ -50,11 +50,14 @@ record PleatedEdge(Curve edge, List<MarkLine> lines, double apex) {
             lines.add(mark(MarkKind.PLEAT_FOLD, name + FOLD_LINE, fold.fold(), half));
             lines.add(mark(MarkKind.PLEAT_PLACEMENT, name + PLACEMENT_LINE, fold.placement(), half));
         }
-        Curve cut = trued.curve();
         if (half) {
-            Curve behind = startingOnFold(behindFold(cut));
-            return new PleatedEdge(behind.reversed(), List.copyOf(lines), behind.length());
+            Curve edge = trued.half()
+                    .filter(front -> front.end().x() == 0)
+                    .map(Curve::mirrored)
+                    .orElseGet(() -> startingOnFold(behindFold(trued.curve())).reversed());
+            return new PleatedEdge(edge, List.copyOf(lines), edge.length());
         }
+        Curve cut = trued.curve();
         double whole = cut.length();
         double apex = cut.closestLength(overlay.topEdge().pointAtLength(atShoulder(layout)));
         return new PleatedEdge(cut.reversed(), List.copyOf(lines), whole - apex);

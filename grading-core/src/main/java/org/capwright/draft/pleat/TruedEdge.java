@@ -1,6 +1,7 @@
 package org.capwright.draft.pleat;
 
 import java.util.List;
+import java.util.Optional;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Simplicity;
 import org.capwright.measure.SleeveSubject;
@@ -80,6 +81,15 @@ public final class TruedEdge {
             curve = known;
         }
         return known;
+    }
+
+    /**
+     * The front half of an edge whose back half mirrors it.
+     *
+     * @return from the front end to the middle; nothing where the halves differ
+     */
+    public Optional<Curve> half() {
+        return mirrors ? Optional.of(worked) : Optional.empty();
     }
 
     /**
