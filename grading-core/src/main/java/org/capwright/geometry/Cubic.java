@@ -428,15 +428,6 @@ public record Cubic(Point start, Point control1, Point control2, Point end) {
     }
 
     /**
-     * The mirror image about x = 0.
-     *
-     * @return the mirrored segment, from the mirrored start to the mirrored end
-     */
-    public Cubic mirrored() {
-        return new Cubic(start.mirrored(), control1.mirrored(), control2.mirrored(), end.mirrored());
-    }
-
-    /**
      * The mirror image about x = 0, run through from its end.
      *
      * @param from the mirror image of the end, where the image before this one ended

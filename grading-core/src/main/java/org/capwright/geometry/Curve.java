@@ -432,8 +432,13 @@ public final class Curve {
      */
     public Curve mirrored() {
         Cubic[] images = new Cubic[segments.size()];
+        Point joint = start().mirrored();
         for (int i = 0; i < images.length; i++) {
-            images[i] = segments.get(i).mirrored();
+            Cubic segment = segments.get(i);
+            Point end = segment.end().mirrored();
+            images[i] = new Cubic(
+                    joint, segment.control1().mirrored(), segment.control2().mirrored(), end);
+            joint = end;
         }
         return new Curve(List.of(images), new Measuring.Same(this));
     }
