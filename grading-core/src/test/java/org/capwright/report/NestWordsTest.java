@@ -22,9 +22,11 @@ class NestWordsTest {
     void sizesStandWhereOneDid(String first, String second, String third, String all) {
         List<Piece> nest = nest(ChoirGown.inSizes("Gown " + first + first + " " + first + "A", first, second, third));
         List<String> wanted = nest.get(0).label().lines().stream()
-                .map(line -> line.equals("size " + first) ? "size " + all : line)
+                .map(line -> line.matches("(.*, )?size\\h" + first)
+                        ? line.substring(0, line.length() - first.length()) + all
+                        : line)
                 .toList();
-        assertTrue(wanted.contains("size " + all), wanted.toString());
+        assertTrue(wanted.stream().anyMatch(line -> line.endsWith(all)), wanted.toString());
         assertEquals(wanted, NestWords.of(nest, 0));
     }
 }
