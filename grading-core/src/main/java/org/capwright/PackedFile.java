@@ -28,15 +28,19 @@ record PackedFile(String name, Text meaning, int size, int crc, String sum, bool
         CRC32 crc = new CRC32();
         crc.update(bytes);
         boolean deflated = COMPRESSED.stream().noneMatch(name::endsWith);
+        return new PackedFile(
+                name,
+                meaning,
+                bytes.length,
+                (int) crc.getValue(),
+                HexFormat.of().formatHex(sha256().digest(bytes)),
+                deflated,
+                deflated ? deflated(bytes) : bytes);
+    }
+
+    private static byte[] deflated(byte[] bytes) {
         try (Deflate deflate = new Deflate(Deflate.Frame.NONE)) {
-            return new PackedFile(
-                    name,
-                    meaning,
-                    bytes.length,
-                    (int) crc.getValue(),
-                    HexFormat.of().formatHex(sha256().digest(bytes)),
-                    deflated,
-                    deflated ? deflate.of(bytes) : bytes);
+            return deflate.of(bytes);
         }
     }
 

@@ -18,6 +18,8 @@ import org.capwright.quantity.Violation;
  */
 public record BaseSleeve(CapLine front, CapLine back) {
 
+    private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
+
     /** Outward displacement where none is given, as a share of the greatest that the cap can take. Common practice, no source. */
     static final double USUAL_OUTWARD = 0.5;
 
@@ -152,8 +154,6 @@ public record BaseSleeve(CapLine front, CapLine back) {
     static Curve whole(Curve frontHalf, Curve backHalf) {
         return frontHalf.mirroredBack().joinedTo(backHalf);
     }
-
-    private static final List<Dimension> DIMENSIONS = List.of(Dimension.values());
 
     static List<Violation> outOfPlausibleRange(Dimensions dimensions) {
         List<Violation> found = new ArrayList<>();
