@@ -9,7 +9,8 @@ import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Subject;
 
 /**
- * Two sizes, or two figures of a row, in each other's place: the row falls somewhere, and grows evenly once the two are changed back. Evenness is the sum of the squared second differences.
+ * Two sizes, or two figures of a row, in each other's place: the row falls somewhere, and grows evenly once the two are changed back. Evenness is the sum of the squared second differences. A row that
+ * falls all the way while others grow stands from large to small, or has the wrong sign.
  */
 final class SizesSwappedCheck implements PlausibilityCheck {
 
@@ -24,6 +25,12 @@ final class SizesSwappedCheck implements PlausibilityCheck {
     /** The same for figures measured on outlines: an exchanged outline shows in every row. Common practice, no source. */
     private static final double AGREE_MEASURED = 0.8;
 
+    /** A row that falls by less in all is level, mm. Common practice, no source. */
+    private static final double FALL = 6.5;
+
+    /** What no girth is: these may be graded smaller on purpose, so they are asked about. */
+    private static final List<CheckedMeasure> LENGTHWISE = List.of(CheckedMeasure.LENGTH, CheckedMeasure.CAP_HEIGHT);
+
     private record Swap(int first, int second) {}
 
     private record Row(CheckedMeasure measure, int[] sizes, double[] values) {}
@@ -36,14 +43,16 @@ final class SizesSwappedCheck implements PlausibilityCheck {
     @Override
     public Sifted sift(CheckedGrade grade, Thresholds thresholds) {
         List<Row> falling = new ArrayList<>();
+        List<CheckedMeasure> backward = new ArrayList<>();
         int growing = 0;
-        int backward = 0;
         for (CheckedMeasure measure : GROWING) {
             Row row = row(grade, measure);
             double[] v = row.values;
             if (v.length >= 3) {
                 boolean falls = !rises(v);
-                backward += falls && risesBackward(v) ? 1 : 0;
+                if (falls && risesBackward(v)) {
+                    backward.add(measure);
+                }
                 growing += Math.abs(v[v.length - 1] - v[0]) > ROUNDING || falls ? 1 : 0;
                 if (falls && !risesBackward(v)) {
                     falling.add(row);
@@ -51,16 +60,27 @@ final class SizesSwappedCheck implements PlausibilityCheck {
             }
         }
         List<Finding> found = new ArrayList<>();
-        if (backward > 0 && 2 * backward >= growing) {
+        if (2 * backward.size() > growing) {
             found.add(finding(
                     List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
                     WHOLE_SIZE,
+                    Severity.STOP,
                     "the run goes from large to small: sizes must stand smallest first"));
             return new Sifted(
                     found,
                     grade.with(grade.sizes().stream().map(CheckedSize::blank).toList()));
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
+        backward.removeIf(measure -> !fallsSteadily(row(grade, measure).values));
+        for (CheckedMeasure measure : backward) {
+            found.add(finding(
+                    List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
+                    measure,
+                    LENGTHWISE.contains(measure) ? Severity.CAUTION : Severity.STOP,
+                    "this row falls from size to size while others grow: it may be written from large to small, or"
+                            + " its steps have the wrong sign"));
+            rest.replaceAll(size -> size.without(measure));
+        }
         swaps(falling).forEach((swap, rows) -> {
             boolean whole = rows.size() > 1
                     && rows.size() >= (grade.isMeasured() ? AGREE_MEASURED : AGREE) * differing(grade, swap);
@@ -76,6 +96,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
                     found.add(finding(
                             List.of(grade.label(swap.first), grade.label(swap.second)),
                             whole ? WHOLE_SIZE : measure,
+                            Severity.STOP,
                             "these two seem to stand in each other's place: changed back, the row grows evenly"));
                 }
             }
@@ -198,6 +219,15 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         return true;
     }
 
+    /** Whether a row falls in most of its jumps, and by more than one step of a coarse ruler in all. */
+    private static boolean fallsSteadily(double[] values) {
+        int falls = 0;
+        for (int i = 1; i < values.length; i++) {
+            falls += values[i] < values[i - 1] - ROUNDING ? 1 : 0;
+        }
+        return 2 * falls > values.length - 1 && values[0] - values[values.length - 1] > FALL;
+    }
+
     private static double roughness(double[] v) {
         double sum = 0;
         for (int i = 1; i < v.length - 1; i++) {
@@ -207,10 +237,10 @@ final class SizesSwappedCheck implements PlausibilityCheck {
         return sum;
     }
 
-    private Finding finding(List<String> sizes, Subject measure, String message) {
+    private Finding finding(List<String> sizes, Subject measure, Severity severity, String message) {
         return new Finding(
                 code(),
-                Severity.STOP,
+                severity,
                 sizes,
                 measure,
                 Quantity.OTHER,

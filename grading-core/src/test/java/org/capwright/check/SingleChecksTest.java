@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.capwright.draft.BaseSleeve;
 import org.capwright.draft.StyleSpace;
 import org.capwright.geometry.Point;
+import org.capwright.quantity.Subject;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -376,5 +379,31 @@ class SingleChecksTest {
                         .stream()
                         .map(Finding::code)
                         .toList());
+    }
+
+    /** A row with the wrong sign falls as steadily as the others grow; a row that stands still, or steps down once, is meant. */
+    @Test
+    void aRowThatFallsWhileTheOthersGrowIsTold() {
+        for (CheckedMeasure measure : PlausibilityCheck.GROWING) {
+            assertEquals(List.of(measure), fallingBeside(measure, -5, -5, -5, -5, -5), "all the way");
+            assertEquals(List.of(measure), fallingBeside(measure, -2, -2, -2, 0, -2), "a little");
+            assertEquals(List.of(), fallingBeside(measure, 0, 0, 0, 0, 0), "level");
+            assertEquals(List.of(), fallingBeside(measure, 0, 0, -5, 0, 0), "one step");
+        }
+    }
+
+    private static List<Subject> fallingBeside(CheckedMeasure falling, double... jumps) {
+        CheckedGrade grade = CheckCases.sizes(jumps.length + 1, i -> {
+            Map<CheckedMeasure, Double> figures = new EnumMap<>(CheckedMeasure.class);
+            figures.put(CheckedMeasure.RISE, 140.0);
+            for (CheckedMeasure measure : List.of(CheckedMeasure.BICEP, CheckedMeasure.WRIST, CheckedMeasure.LENGTH)) {
+                figures.put(measure, 300.0 + 6 * i);
+            }
+            figures.put(falling, 300 + Arrays.stream(jumps).limit(i).sum());
+            return new CheckedSize("size " + i, figures);
+        });
+        return CheckCases.alarms(new SizesSwappedCheck(), grade).stream()
+                .map(Finding::subject)
+                .toList();
     }
 }
