@@ -49,22 +49,14 @@ final class MissingSizeCheck implements PlausibilityCheck {
 
     /** Rows that most sizes have and some have not. */
     private void figures(CheckedGrade grade, List<Finding> found) {
-        int n = grade.sizes().size();
-        for (int i = 0; i < n; i++) {
-            List<CheckedMeasure> missing = new ArrayList<>();
-            int usual = 0;
-            for (CheckedMeasure measure : GROWING) {
-                long known = grade.sizes().stream()
-                        .filter(size -> size.value(measure).isPresent())
-                        .count();
-                if (2 * known > n) {
-                    usual++;
-                    if (grade.value(i, measure).isEmpty()) {
-                        missing.add(measure);
-                    }
-                }
-            }
-            if (usual > 0 && missing.size() == usual) {
+        List<CheckedMeasure> usual =
+                GROWING.stream().filter(measure -> isUsual(grade, measure)).toList();
+        for (int i = 0; i < grade.sizes().size(); i++) {
+            CheckedSize size = grade.sizes().get(i);
+            List<CheckedMeasure> missing = usual.stream()
+                    .filter(measure -> size.value(measure).isEmpty())
+                    .toList();
+            if (!usual.isEmpty() && missing.equals(usual)) {
                 found.add(finding(List.of(grade.label(i)), WHOLE_SIZE, "the figures of this size are missing"));
             } else {
                 for (CheckedMeasure measure : missing) {
@@ -73,6 +65,14 @@ final class MissingSizeCheck implements PlausibilityCheck {
                 }
             }
         }
+    }
+
+    private static boolean isUsual(CheckedGrade grade, CheckedMeasure measure) {
+        int known = 0;
+        for (CheckedSize size : grade.sizes()) {
+            known += size.value(measure).isPresent() ? 1 : 0;
+        }
+        return 2 * known > grade.sizes().size();
     }
 
     private static boolean leftOut(CheckedGrade grade, int interval, double[] places, double step) {

@@ -2,6 +2,7 @@ package org.capwright.check;
 
 import java.util.List;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 
 /**
  * A line of one size as it lies in the nest.
@@ -28,6 +29,6 @@ public record NestLine(Kind kind, List<Point> points) {
      * @param points in mm, origin at fold line x bicep line, y up, front half at negative x; from the front end over the middle to the back end; two or more
      */
     public NestLine {
-        points = List.copyOf(points);
+        points = Points.of(points);
     }
 }

@@ -87,8 +87,12 @@ final class NestDrawing {
         Point place = new Point(Math.ceil(left - box.left()), 0);
         for (int i = 0; i < pieces.size(); i++) {
             Point move = set.run().shift(i, alignment).plus(place);
-            piece(writer, pieces.get(i), move, layers.get(i));
-            number(writer, pieces, i, move, layers.get(i).cut);
+            Path cut = Path.around(pieces.get(i).cutLine(), 0);
+            piece(writer, pieces.get(i), cut, move, layers.get(i));
+            // The size is written on its own cut line, every size at another place along it.
+            Point number = cut.pointAt(cut.length() * (i + 0.5) / pieces.size());
+            writer.centredText(
+                    layers.get(i).cut, number.plus(move), TEXT, pieces.get(i).size());
         }
         List<Point> shifts = IntStream.range(0, pieces.size())
                 .mapToObj(i -> set.run().shift(i, alignment))
@@ -99,7 +103,7 @@ final class NestDrawing {
         return right + SAMPLE + SPACE + longest(pieces) * TEXT;
     }
 
-    private static void piece(DxfWriter writer, Piece piece, Point move, SizeLayers layers) {
+    private static void piece(DxfWriter writer, Piece piece, Path cut, Point move, SizeLayers layers) {
         writer.closedLine(layers.cut, piece.cutLine(), move);
         writer.closedLine(layers.net, piece.netLine(), move);
         for (List<Point> fold : FoldLine.of(piece)) {
@@ -110,7 +114,6 @@ final class NestDrawing {
                 writer.openLine(layers.marks, BlockDrawing.flattened(mark.line()), move);
             }
         }
-        Path cut = Path.around(piece.cutLine(), 0);
         for (Notch notch : piece.notches()) {
             for (Point snip : Snips.points(notch, cut)) {
                 Point at = snip.plus(move);
@@ -127,13 +130,6 @@ final class NestDrawing {
                 BlockDrawing.word(writer, TEXTS, mark, move);
             }
         }
-    }
-
-    /** The size is written on its own cut line, every size at another place along it. */
-    private static void number(DxfWriter writer, List<Piece> pieces, int size, Point move, String layer) {
-        Path cut = Path.around(pieces.get(size).cutLine(), 0);
-        Point at = cut.pointAt(cut.length() * (size + 0.5) / pieces.size());
-        writer.centredText(layer, at.plus(move), TEXT, pieces.get(size).size());
     }
 
     /** What piece it is, what is cut, and a sample of every size's line. */
