@@ -42,6 +42,9 @@ final class Doubts {
             new Half(CheckedMeasure.ARMHOLE, CheckedMeasure.BICEP, 0.85),
             new Half(CheckedMeasure.BICEP, CheckedMeasure.ARMHOLE, 0.58),
             new Half(CheckedMeasure.BICEP, CheckedMeasure.CAP_LINE, 0.56),
+            // A cap line goes over the bicep line from end to end.
+            new Half(CheckedMeasure.CAP_LINE, CheckedMeasure.BICEP, 0.98),
+            new Half(CheckedMeasure.CAP_LINE, CheckedMeasure.ARMHOLE, 0.75),
             new Half(CheckedMeasure.ELBOW, CheckedMeasure.BICEP, 0.58),
             new Half(CheckedMeasure.WRIST, CheckedMeasure.BICEP, 0.33),
             new Half(CheckedMeasure.WRIST, CheckedMeasure.LENGTH, 0.2));
@@ -160,7 +163,7 @@ final class Doubts {
                                 size -> size.toLowerCase(Locale.ROOT)
                                         .matches(
                                                 ".*\\d"
-                                                        + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
                 || sizes.size() > 1
                         && sizes.stream()
                                 .allMatch(size -> size.matches("\\d{2,3}")
@@ -208,6 +211,10 @@ final class Doubts {
         List<Text> answers = new ArrayList<>();
         answers.add(Text.of("Set the mapping {half} if half of it is measured, laid flat or on the fold")
                 .with("half", mapped(shown, "half " + code)));
+        if (measure == CheckedMeasure.CAP_LINE && isUsual(CheckedMeasure.CAP_HEIGHT, middle)) {
+            answers.add(Text.of("{mapping} if it is the height of the cap")
+                    .with("mapping", mapped(shown, CheckedMeasure.CAP_HEIGHT.code())));
+        }
         for (Unit other : Unit.values()) {
             double factor = other.toMillimetres(1) / unit.toMillimetres(1);
             if (other != unit && factor > 1 && isUsual(measure, middle * factor)) {

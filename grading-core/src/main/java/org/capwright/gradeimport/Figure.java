@@ -42,6 +42,20 @@ record Figure(double number, Optional<Unit> unit) {
     private static final Pattern PER = Pattern.compile("(.*\\d.*?) *(?:per|je|pro|par|por|na|/) *\\p{L}[ \\p{L}.]*");
 
     private static final Pattern ENDING = Pattern.compile("^(.*?\\d) *(mm|cm|in|inch|inches|\"|''|\u201d|\u2033)\\.?$");
+    /** {@code ~36}, {@code ca. 36}: a figure is meant as it stands. */
+    private static final Pattern ABOUT =
+            Pattern.compile("^(?:~|\\u2248|ca\\.?|circa|approx\\.?|about|env\\.?|etwa) *(?=\\d)");
+    /** Marks that lead to a note: {@code 36.5*}, {@code 36.5 [1]}. */
+    private static final Pattern NOTE =
+            Pattern.compile("(?<=[\\d\"'\u201d\u2033\\p{L}]) *(?:[*\u2020\u2021]+|\\[\\d{1,2}\\])$");
+    /** A tolerance behind the figure: {@code 36.5 \u00b10.5}, {@code 36.5 cm +/- 0.5 cm}. */
+    private static final Pattern TOLERANCE = Pattern.compile(
+            "^([^\u00b1]*\\d[^\u00b1+]*?) *(?:\u00b1|\\+ ?/? ?-) ?\\d[\\d.,/ ]*(?: ?(?:mm|cm|in|\"|\u201d|\u2033))?$");
+    /** The same length in two units: {@code 36.5 cm / 14 3/8 in}, {@code 36.5 cm (14 3/8")}. */
+    private static final Pattern TWICE = Pattern.compile("^([^(|]+?) *[(/|] *([^(|]+?)\\)?$");
+    /** How far two roundings of one length may lie apart, mm: half of 1/4 in, and half of 1 mm. */
+    private static final double ROUNDED = 3.7;
+
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
     private static final Pattern GROUPED_BY_POINTS = Pattern.compile("\\d{1,3}(?:\\.\\d{3})+,\\d+");
     /** {@code 1 234,5} and {@code 1'234.5}; no decimal sign stands before a group. */
@@ -108,7 +122,33 @@ record Figure(double number, Optional<Unit> unit) {
         if (cell.length() > 40) {
             return Optional.empty();
         }
-        String text = normal(cell);
+        String bare = NOTE.matcher(ABOUT.matcher(normal(cell)).replaceFirst("")).replaceFirst("");
+        Matcher tolerance = TOLERANCE.matcher(bare);
+        String text = tolerance.matches() ? tolerance.group(1) : bare;
+        return inOneUnit(text, comma).or(() -> inTwoUnits(text, comma));
+    }
+
+    /** One length written in two units: the first, where both are the same but for rounding. */
+    private static Optional<Figure> inTwoUnits(String text, Comma comma) {
+        Matcher twice = TWICE.matcher(text);
+        if (!twice.matches()) {
+            return Optional.empty();
+        }
+        Optional<Figure> second = inOneUnit(twice.group(2), comma).filter(figure -> figure.unit.isPresent());
+        return inOneUnit(twice.group(1), comma)
+                .filter(figure -> figure.unit.isPresent())
+                .filter(first -> second.filter(first::isSameLength).isPresent());
+    }
+
+    private boolean isSameLength(Figure other) {
+        return !unit.equals(other.unit)
+                && Math.abs(unit.orElseThrow().toMillimetres(number)
+                                - other.unit.orElseThrow().toMillimetres(other.number))
+                        < ROUNDED;
+    }
+
+    private static Optional<Figure> inOneUnit(String cell, Comma comma) {
+        String text = cell;
         Matcher either = EITHER.matcher(text);
         Matcher per = PER.matcher(text);
         text = either.matches() ? either.group(1) : per.matches() ? per.group(1) : text;

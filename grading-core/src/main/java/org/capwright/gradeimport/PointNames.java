@@ -106,9 +106,13 @@ final class PointNames {
             "overlayNetEdge",
             "pleatTakeUp");
 
+    /** Marks behind a name that lead to a note. */
+    private static final Pattern NOTE =
+            Pattern.compile("\\s*(?:[*\u2020\u2021\u00b9\u00b2\u00b3\u2070\u2074-\u2079]+|\\[\\d{1,2}\\])$");
+
     private static final String HALVED =
             "1 2|half|flat|on fold|on the fold|halbe|halber|halb|demi|media|medio|mezza|mezzo|meia|meio|halve|half"
-                    + " width|polowa|pol|yarim|yari|en plano";
+                    + " width|polowa|pol|yarim|yari|en plano|mitad|meta|moitie";
 
     private static final Pattern HALF = Pattern.compile("^(?:" + HALVED + ") (?:of )?(.+)$|^(.+?) (?:" + HALVED
             + "|flat half|laid flat|measured flat|relaxed flat|edge to edge|a plat|flach|flach gemessen|flach"
@@ -116,7 +120,8 @@ final class PointNames {
             + " plasko|plasko|duz|平置き|半分)$");
 
     /** Said of a row whose figures look like halves, and are none. */
-    private static final Pattern FULL = Pattern.compile("^(?:full|all round) (.+)$");
+    private static final Pattern FULL = Pattern.compile("^(?:full|all round) (.+)$|^(.+?) (?:full|all round|full"
+            + " circumference|tour complet|complet|rundum|rundherum|completo|completa|intero|intera)$");
 
     private static final Set<CheckedMeasure> ROUND = Set.of(
             CheckedMeasure.BICEP,
@@ -169,7 +174,7 @@ final class PointNames {
         if (code.isPresent()) {
             return code.map(measure -> new Match(measure, 1, false, Text.of("its code")));
         }
-        String name = normal(UnitWords.without(cell));
+        String name = normal(UnitWords.without(NOTE.matcher(cell).replaceFirst("")));
         CheckedMeasure measure = named(name);
         if (measure != null) {
             return Optional.of(new Match(measure, 1, false, Text.of("a name of the trade")));
@@ -183,7 +188,7 @@ final class PointNames {
             }
         }
         var full = FULL.matcher(name);
-        CheckedMeasure all = full.matches() ? named(full.group(1)) : null;
+        CheckedMeasure all = full.matches() ? named(full.group(1) == null ? full.group(2) : full.group(1)) : null;
         if (all != null) {
             return Optional.of(new Match(all, 1, true, Text.of("a name of the trade for all of it")));
         }

@@ -329,6 +329,15 @@ final class PointsDown {
                 }
                 continue;
             }
+            if (isSecond(c)) {
+                context.traces()
+                        .leftOut(
+                                headings().line(),
+                                ImportNote.FILE,
+                                Text.of("column \u201c{name}\u201d holds no other figures of its size")
+                                        .with("name", ForeignInputException.shown(heading)));
+                continue;
+            }
             String label =
                     context.fresh(TableContext.label(heading), taken, headings().line());
             taken.add(label);
@@ -352,6 +361,26 @@ final class PointsDown {
                     Text.of("no column of this heading is a size with figures under it"));
         }
         return columns;
+    }
+
+    /** Whether a column stands beside another of its size: what was measured on a sample beside what is asked for, or the zeros of the base size beside its full figures. */
+    private boolean isSecond(int c) {
+        String heading = headings().cell(c);
+        String label = TableContext.label(TableContext.meant(heading));
+        return figureColumns().stream()
+                .filter(other -> other != c)
+                .map(other -> headings().cell(other))
+                .filter(other -> !TableContext.isMeasured(other))
+                .anyMatch(other -> TableContext.label(other).equals(label)
+                        && (TableContext.isMeasured(heading) || TableContext.isBaseMarked(other) && isWithoutStep(c)));
+    }
+
+    private boolean isWithoutStep(int c) {
+        return points.stream()
+                .map(point -> point.row.cell(c))
+                .allMatch(cell -> TableContext.isBlank(cell)
+                        || context.figures(List.of(cell), Optional.of(Unit.MILLIMETRE))
+                                .equals(List.of(0.0)));
     }
 
     private void tellUnused() {

@@ -22,7 +22,7 @@ import org.capwright.exchange.table.CsvGrid;
 import org.capwright.words.Text;
 
 /**
- * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons, bars or tabs; numbers may have a decimal point, a decimal comma or a fraction; the unit may
+ * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons, bars, tabs or wide blanks; numbers may have a decimal point, a decimal comma or a fraction; the unit may
  * stand in a cell, a column, a row, a heading or a sentence; points of measure may go down and sizes across, the other way round, or one value to a line. Points of measure are
  * known by their whole names or as the sender says; what is not known is told, with what it may be, and not read.
  */
@@ -33,6 +33,8 @@ public final class SpecTableReader {
 
     /** Rows beyond are told, but nothing is proposed for them. */
     private static final int MOST_PROPOSED = 20;
+
+    private static final String BOUND = ".*\\b(?:min|max|minimum|maximum)\\.?";
 
     private SpecTableReader() {}
 
@@ -55,6 +57,7 @@ public final class SpecTableReader {
                         switch (grid.delimiter()) {
                             case '\t' -> "cells parted by tabs";
                             case '|' -> "cells parted by bars";
+                            case ' ' -> "cells parted by blanks";
                             case ';' -> "cells parted by semicolons";
                             default -> "cells parted by commas";
                         }));
@@ -152,6 +155,7 @@ public final class SpecTableReader {
         List<String> ordered = Increments.spans(
                 context, SizeScale.order(labels).stream().map(labels::get).toList(), bySize);
         askBounds(context, labels);
+        askSeveral(context, labels);
         Optional<String> ofIncrements = Increments.added(context, ordered, bySize);
         if (!ordered.equals(labels)) {
             context.traces()
@@ -180,7 +184,7 @@ public final class SpecTableReader {
     /** Columns of a least and a greatest figure of each size are no sizes. */
     private static void askBounds(TableContext context, List<String> labels) {
         List<String> bounds = labels.stream()
-                .filter(label -> label.toLowerCase(Locale.ROOT).matches(".*\\b(?:min|max|minimum|maximum)\\.?"))
+                .filter(label -> label.toLowerCase(Locale.ROOT).matches(BOUND))
                 .toList();
         if (bounds.size() > 1) {
             context.questions()
@@ -195,8 +199,38 @@ public final class SpecTableReader {
         }
     }
 
+    /** Several columns of one size, such as before and after washing, or short and long, are no run. */
+    private static void askSeveral(TableContext context, List<String> labels) {
+        Map<String, List<String>> bySize = new LinkedHashMap<>();
+        for (String label : labels) {
+            if (label.toLowerCase(Locale.ROOT).matches(BOUND)) {
+                continue;
+            }
+            String size = label.replaceFirst("[\\s:_-]+\\p{L}[\\p{L} .]*$", "");
+            if (!SizeScale.isLabel(label) && SizeScale.isLabel(size)) {
+                bySize.computeIfAbsent(size, s -> new ArrayList<>()).add(label);
+            }
+        }
+        bySize.values().stream()
+                .filter(same -> same.size() > 1)
+                .findFirst()
+                .ifPresent(same -> context.questions()
+                        .add(new OpenQuestion(
+                                0,
+                                Unread.Part.FILE,
+                                List.of(),
+                                Text.of("columns such as \u201c{one}\u201d and \u201c{other}\u201d hold several"
+                                                + " figures of one size")
+                                        .with("one", ForeignInputException.shown(same.get(0)))
+                                        .with("other", ForeignInputException.shown(same.get(1))),
+                                Text.of("Send one column for each size, with the figure that is meant."))));
+    }
+
     private static List<Text> likely(String name, List<UnreadRow.Proposal> proposals) {
         List<Text> told = new ArrayList<>();
+        if (name.isEmpty()) {
+            return List.of(Text.of("its figures have no name"));
+        }
         told.add(Text.of("\u201c{name}\u201d is not a name that is known for a point of measure of a sleeve")
                 .with("name", name));
         for (UnreadRow.Proposal each : proposals) {

@@ -88,20 +88,29 @@ record TableContext(
 
     /** What stands over a column of steps (common practice, no source). */
     private static final Pattern STEPS = Pattern.compile("(?:grade|grading|grade rule|grade step|grade"
-            + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
-            + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
-            + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
-            + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
-            + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
-            + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
+        + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
+        + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
+        + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
+        + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
+        + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
+        + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
 
     private static final Pattern NO_SIZE = Pattern.compile(
             "(?:tolerancia|tolerancja|tolerans|tolerantie|tolleranza|tolerances?|許容差|公差|bemerkung|bemerkungen|remarques?|notas?|not|opmerking|opmerkingen|uwagi|備考|nr|lp|sira|num|ref|unidad|unidade|unite|einheit|eenheid|jednostka|birim|単位|tol|tolerances?|toleranz|jumps?|grade|grading|grade"
-                    + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
-                    + " size|sample"
-                    + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
-                    + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
-                    + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
+                + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
+                + " size|sample"
+                + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
+                + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
+                + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
+
+    /** {@code 36 spec}: what is asked for. */
+    private static final Pattern ASKED_FOR = Pattern.compile(
+            "(?i)(\\S.*?)["
+                + " :_-]+(?:specs?|specification|target|requested|asked|graded|nominal|soll|demand\u00e9e?|cible|voulue?|objetivo|pedido|richiesto|gevraagd)\\.?");
+    /** {@code 36 actual}: what was measured on something sewn. */
+    private static final Pattern MEASURED = Pattern.compile(
+            "(?i)(\\S.*?)["
+                + " :_-]+(?:actual|act|measured|meas|received|ist|gemessen|mesur\u00e9e?|r\u00e9el(?:le)?|medido|real|misurato|rilevato|gemeten)\\.?");
 
     static TableContext of(ForeignFile file, CsvGrid grid, ForeignOptions options, ImportNotes traces) {
         boolean decimalComma = false;
@@ -225,9 +234,19 @@ record TableContext(
         return Figure.of(cell, comma).isPresent();
     }
 
+    /** Whether a column holds what was measured on something sewn. */
+    static boolean isMeasured(String heading) {
+        return MEASURED.matcher(heading.strip()).matches();
+    }
+
+    /** A heading without the word that its figures were measured. */
+    static String meant(String heading) {
+        return MEASURED.matcher(heading.strip()).replaceFirst("$1");
+    }
+
     /** The label in a heading, without what marks the base size. */
     static String label(String heading) {
-        String bare = UnitWords.without(heading).strip();
+        String bare = ASKED_FOR.matcher(UnitWords.without(heading).strip()).replaceFirst("$1");
         String named = SizeScale.named(bare).orElse(bare);
         return isBaseMarked(heading)
                 ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample|basis)\\b\\)?)\\s*(?:size\\b\\s*)?", " ")

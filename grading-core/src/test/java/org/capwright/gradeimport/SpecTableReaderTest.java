@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The spec table of a choir gown's sleeve, sizes 36 to 40, as different rooms would write it. Invented figures. */
 class SpecTableReaderTest {
@@ -402,6 +403,95 @@ class SpecTableReaderTest {
             ForeignGrade read = read(sheet, ForeignOptions.none());
             assertEquals(1, read.questions().size(), sheet);
         }
+    }
+
+    /** A figure with its tolerance, a mark, a word for about, or the same length in a second unit behind it (common practice, no source). */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "34.8 \u00b10.5,36 \u00b1 0.5,37.2 +/- 0.5",
+                "34.8*,36**,37.2 \u2020",
+                "34.8 [1],36 [12],37.2",
+                "~34.8,ca. 36,approx 37.2",
+                "34.8 cm / 13 11/16 in,36.0 cm (14 1/8\u2033),37.2 cm | 14 5/8 in"
+            })
+    void whatStandsBehindAFigureIsNoPartOfIt(String cells) throws ForeignInputException {
+        ForeignGrade read = read("Name (cm),36,38,40\nBicep," + cells + "\nWrist,21,22,23\n", ForeignOptions.none());
+        for (int i = 0; i < 3; i++) {
+            assertEquals(348 + 12 * i, value(read.grade(), i, CheckedMeasure.BICEP), 1e-9, cells);
+        }
+        ForeignInputException e = assertThrows(
+                ForeignInputException.class,
+                () -> read("Name (cm),36,38\nBicep,34.8 cm / 15 in,36\n", ForeignOptions.none()));
+        assertTrue(e.reason().toString().contains("34.8 cm / 15 in"), e.getMessage());
+    }
+
+    /** What was measured on something sewn stands beside what is asked for; the zeros of the base size stand beside its figures. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Name (cm),36 spec,36 actual,38 spec,38 actual,40 spec,40 actual\nBicep,34.8,35,36,36.4,37.2,37\n",
+                "Name (cm),36,36 actual,38,38 actual,40,40 actual\nBicep,34.8,35,36,36.4,37.2,37\n",
+                "Name (cm),Base 38,36,38,40\nBicep,36,-1.2,0,1.2\nWrist,22,-0.5,0,0.5\n",
+                "Name (cm)   36     38    40\nBicep      34.8   36   37.2\nSleeve opening  21   22  23\n",
+            })
+    void oneColumnOfASizeIsRead(String sheet) throws ForeignInputException {
+        ForeignGrade read = read(sheet, ForeignOptions.none());
+        assertEquals(
+                List.of("36", "38", "40"),
+                read.grade().sizes().stream().map(s -> s.label()).toList());
+        for (int i = 0; i < 3; i++) {
+            assertEquals(348 + 12 * i, value(read.grade(), i, CheckedMeasure.BICEP), 1e-9, sheet);
+        }
+        assertEquals(List.of(), Unread.of(read));
+    }
+
+    @Test
+    void severalFiguresOfASizeAreAskedAbout() throws ForeignInputException {
+        ForeignGrade read = read(
+                "Name (cm),36 before wash,36 after wash,38 before wash,38 after wash\nBicep,34.8,34,36,35\n",
+                ForeignOptions.none());
+        assertEquals(1, read.questions().size());
+        assertTrue(read.questions().get(0).words().toString().contains("36 before wash"));
+    }
+
+    /** Blanks between the columns of a text show no empty cell, so a line that has one is refused. */
+    @Test
+    void aGapBetweenBlanksIsNotGuessed() {
+        ForeignInputException e = assertThrows(
+                ForeignInputException.class,
+                () -> read("Name (cm)  36  38  40\nBicep  34.8  36  37.2\nWrist  21  23\n", ForeignOptions.none()));
+        assertEquals(3, e.line());
+    }
+
+    /** A cap line goes over the bicep line from end to end: what is shorter is a half, or the height of the cap under a name that both have. */
+    @Test
+    void aCapLineIsLongerThanTheBicep() throws ForeignInputException {
+        String sheet = "Medidas (cm),36,38,40\nContorno de brazo,34.8,36,37.2\nCopa de manga,13.1,13.5,13.9\n";
+        ForeignGrade asked = read(sheet, ForeignOptions.none());
+        assertEquals(CheckedMeasure.CAP_LINE, asked.questions().get(0).subject());
+        assertTrue(
+                asked.questions().get(0).answers().toString().contains("capHeight"),
+                asked.questions().toString());
+        ForeignGrade said = read(
+                sheet, new ForeignOptions(Optional.empty(), Optional.empty(), Map.of("Copa de manga", "capHeight")));
+        assertEquals(List.of(), Unread.of(said));
+        assertEquals(131, value(said.grade(), 0, CheckedMeasure.CAP_HEIGHT), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Bicep [1]",
+                "Bicep\u00b2",
+                "Bicep*",
+                "Bicep - full",
+                "Circonferenza bicipite",
+                "SL width at armpit"
+            })
+    void notesBehindANameAreNoPartOfIt(String name) throws ForeignInputException {
+        ForeignGrade read = read("Name (cm),36,38,40\n" + name + ",34.8,36,37.2\n", ForeignOptions.none());
+        assertEquals(348, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
     }
 
     private static List<Arguments> wrong() {

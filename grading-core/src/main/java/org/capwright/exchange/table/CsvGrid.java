@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -19,7 +20,7 @@ import org.capwright.words.Text;
  *
  * @param rows rows that hold something
  * @param columns the greatest number of cells in a row
- * @param delimiter tab, bar, semicolon or comma
+ * @param delimiter tab, bar, semicolon or comma; a blank where two or more of them part the cells
  * @param encoding name of the encoding it was read in
  */
 public record CsvGrid(List<Row> rows, int columns, char delimiter, String encoding) {
@@ -29,6 +30,12 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
     static final int LONGEST_CELL = 2000;
 
     private static final int SAMPLE = 200;
+
+    /** Two blanks or more between cells, of which no comma stands at either end; or before the first. */
+    private static final Pattern APART = Pattern.compile("(?<=[^\\s,])[ \u00a0]{2,}(?=[^\\s,])");
+
+    private static final Pattern WIDE =
+            Pattern.compile("(?<=\\S)[ \u00a0]{2,}(?=\\S)|^[ \u00a0]{2,}(?=\\S)", Pattern.MULTILINE);
 
     /**
      * A row.
@@ -60,13 +67,47 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
         FileText read = FileText.of(file);
         String text = read.text().replace("\u001a", "");
         limitLines(file, text);
-        char delimiter = delimiter(text);
-        List<Row> rows = parse(file, text, delimiter);
+        boolean spaced = isSpaced(text);
+        char delimiter = spaced ? ' ' : delimiter(text);
+        List<Row> rows = spaced
+                ? even(file, parse(file, WIDE.matcher(text).replaceAll("\t"), '\t'))
+                : parse(file, text, delimiter);
         if (rows.isEmpty()) {
             throw new ForeignInputException(file.name(), 0, Text.of("the file holds no table"));
         }
         return new CsvGrid(
                 rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0), delimiter, read.encoding());
+    }
+
+    /** Whether most lines are columns of a text, parted by two blanks or more and by nothing else. */
+    private static boolean isSpaced(String text) {
+        List<String> lines =
+                text.lines().filter(line -> !line.isBlank()).limit(SAMPLE).toList();
+        long spaced = lines.stream()
+                .filter(line -> line.indexOf('\t') < 0
+                        && line.indexOf('|') < 0
+                        && line.indexOf(';') < 0
+                        && line.indexOf('"') < 0
+                        && APART.matcher(line).results().count() > 1)
+                .count();
+        return spaced > 1 && 5 * spaced >= 3 * lines.size();
+    }
+
+    /** Blanks show no empty cell: a row with another number of figures than the most would be read in the wrong columns. */
+    private static List<Row> even(ForeignFile file, List<Row> rows) throws ForeignInputException {
+        int most = rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0);
+        for (Row row : rows) {
+            if (row.cells.size() > 2 && row.cells.size() < most) {
+                throw new ForeignInputException(
+                        file.name(),
+                        row.line,
+                        Text.of("blanks alone part the cells, and this line has {cells} of {most}; part them by tabs,"
+                                        + " commas or semicolons")
+                                .with("cells", row.cells.size())
+                                .with("most", most));
+            }
+        }
+        return rows;
     }
 
     private static void limitLines(ForeignFile file, String text) throws ForeignInputException {
