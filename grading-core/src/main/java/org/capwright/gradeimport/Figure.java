@@ -142,9 +142,14 @@ record Figure(double number, Optional<Unit> unit) {
 
     private boolean isSameLength(Figure other) {
         return !unit.equals(other.unit)
-                && Math.abs(unit.orElseThrow().toMillimetres(number)
-                                - other.unit.orElseThrow().toMillimetres(other.number))
-                        < ROUNDED;
+                && isRounded(
+                        unit.orElseThrow().toMillimetres(number),
+                        other.unit.orElseThrow().toMillimetres(other.number));
+    }
+
+    /** Whether two lengths, mm, may be one that was rounded in two units. */
+    static boolean isRounded(double one, double other) {
+        return Math.abs(one - other) < ROUNDED;
     }
 
     private static Optional<Figure> inOneUnit(String cell, Comma comma) {

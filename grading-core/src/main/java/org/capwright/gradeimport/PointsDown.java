@@ -341,7 +341,7 @@ final class PointsDown {
             String label =
                     context.fresh(TableContext.label(heading), taken, headings().line());
             taken.add(label);
-            columns.add(new Column(c, label, UnitWords.within(heading).or(() -> unitUnder(c))));
+            columns.add(new Column(c, label, unitOver(c)));
         }
         tellUnused();
         for (CsvGrid.Row row : context.grid().rows().subList(0, header)) {
@@ -363,16 +363,37 @@ final class PointsDown {
         return columns;
     }
 
-    /** Whether a column stands beside another of its size: what was measured on a sample beside what is asked for, or the zeros of the base size beside its full figures. */
+    /** Whether a column stands beside another of its size: what was measured on a sample beside what is asked for, the same in another unit, or the zeros of the
+     * base size beside its full figures. */
     private boolean isSecond(int c) {
         String heading = headings().cell(c);
         String label = TableContext.label(TableContext.meant(heading));
         return figureColumns().stream()
-                .filter(other -> other != c)
-                .map(other -> headings().cell(other))
-                .filter(other -> !TableContext.isMeasured(other))
-                .anyMatch(other -> TableContext.label(other).equals(label)
-                        && (TableContext.isMeasured(heading) || TableContext.isBaseMarked(other) && isWithoutStep(c)));
+                .filter(other -> other != c
+                        && !TableContext.isMeasured(headings().cell(other))
+                        && TableContext.label(headings().cell(other)).equals(label))
+                .anyMatch(other -> TableContext.isMeasured(heading)
+                        || TableContext.isBaseMarked(headings().cell(other)) && isWithoutStep(c)
+                        || other < c && isInAnotherUnit(other, c));
+    }
+
+    /** Whether a column has the lengths of another in another unit. */
+    private boolean isInAnotherUnit(int one, int other) {
+        Optional<Unit> unit = unitOver(one);
+        Optional<Unit> second = unitOver(other);
+        return unit.isPresent()
+                && second.isPresent()
+                && !unit.equals(second)
+                && points.stream().allMatch(point -> {
+                    List<Double> first = context.figures(List.of(point.row.cell(one)), unit);
+                    List<Double> same = context.figures(List.of(point.row.cell(other)), second);
+                    return first.size() == same.size()
+                            && (first.isEmpty() || Figure.isRounded(first.get(0), same.get(0)));
+                });
+    }
+
+    private Optional<Unit> unitOver(int c) {
+        return TableContext.unitOfSize(headings().cell(c)).or(() -> unitUnder(c));
     }
 
     private boolean isWithoutStep(int c) {

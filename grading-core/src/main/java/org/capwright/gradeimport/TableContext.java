@@ -103,6 +103,9 @@ record TableContext(
                 + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
                 + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
 
+    /** {@code 36 in}: behind a number it is a unit. */
+    private static final Pattern INCHES = Pattern.compile("^\\s*(\\d{1,3})\\s*(?i:in)\\.?\\s*$");
+
     /** {@code 36 spec}: what is asked for. */
     private static final Pattern ASKED_FOR = Pattern.compile(
             "(?i)(\\S.*?)["
@@ -239,6 +242,11 @@ record TableContext(
         return MEASURED.matcher(heading.strip()).matches();
     }
 
+    /** The unit in a heading over a column of a size. */
+    static Optional<Unit> unitOfSize(String heading) {
+        return INCHES.matcher(heading).matches() ? Optional.of(Unit.INCH) : UnitWords.within(heading);
+    }
+
     /** A heading without the word that its figures were measured. */
     static String meant(String heading) {
         return MEASURED.matcher(heading.strip()).replaceFirst("$1");
@@ -246,7 +254,10 @@ record TableContext(
 
     /** The label in a heading, without what marks the base size. */
     static String label(String heading) {
-        String bare = ASKED_FOR.matcher(UnitWords.without(heading).strip()).replaceFirst("$1");
+        String bare = ASKED_FOR
+                .matcher(UnitWords.without(INCHES.matcher(heading).replaceFirst("$1"))
+                        .strip())
+                .replaceFirst("$1");
         String named = SizeScale.named(bare).orElse(bare);
         return isBaseMarked(heading)
                 ? named.replaceAll("(?i)\\s*(?:\\*|\\(?\\b(?:base|sample|basis)\\b\\)?)\\s*(?:size\\b\\s*)?", " ")

@@ -432,6 +432,8 @@ class SpecTableReaderTest {
             strings = {
                 "Name (cm),36 spec,36 actual,38 spec,38 actual,40 spec,40 actual\nBicep,34.8,35,36,36.4,37.2,37\n",
                 "Name (cm),36,36 actual,38,38 actual,40,40 actual\nBicep,34.8,35,36,36.4,37.2,37\n",
+                "Name,36 cm,38 cm,40 cm,36 in,38 in,40 in\nBicep,34.8,36,37.2,13 3/4,14 1/8,14 5/8\n",
+                "Name,36,38,40,36,38,40\n,cm,cm,cm,in,in,in\nBicep,34.8,36,37.2,13 3/4,14 1/8,14 5/8\n",
                 "Name (cm),Base 38,36,38,40\nBicep,36,-1.2,0,1.2\nWrist,22,-0.5,0,0.5\n",
                 "Name (cm)   36     38    40\nBicep      34.8   36   37.2\nSleeve opening  21   22  23\n",
             })
