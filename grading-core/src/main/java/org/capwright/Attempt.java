@@ -1,6 +1,7 @@
 package org.capwright;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -87,6 +88,9 @@ record Attempt(
         if (subject instanceof Dimension dimension) {
             return follows(dimension) ? Optional.empty() : Optional.of(measured(base.with(dimension, value)));
         }
+        if (subject instanceof SleeveSubject.GradeOf growth) {
+            return Optional.of(grown(growth.dimension(), value));
+        }
         if (subject instanceof SleeveSubject.AllowanceOf allowance) {
             return Optional.of(finished(options.with(along(allowance.edge(), value))));
         }
@@ -129,7 +133,9 @@ record Attempt(
                 default -> new double[] {0, Allowances.WIDEST};
             };
         }
-        return new double[] {0, Allowances.WIDEST};
+        return subject instanceof SleeveSubject.GradeOf
+                ? new double[] {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY}
+                : new double[] {0, Allowances.WIDEST};
     }
 
     private Optional<OverlayStyle> overlay() {
@@ -178,6 +184,21 @@ record Attempt(
             case RISE -> overlay().flatMap(OverlayStyle::target).isPresent();
             default -> false;
         };
+    }
+
+    /** The same with every size as large as the base size. */
+    Attempt withoutGrowth() {
+        return new Attempt(title, style, base, List.of(), sizes, options);
+    }
+
+    private Attempt grown(Dimension dimension, double increment) {
+        List<GradeRule> others = rules.stream()
+                .map(rule -> rule.dimension() == dimension
+                        ? new GradeRule(
+                                dimension, Collections.nCopies(rule.increments().size(), increment))
+                        : rule)
+                .toList();
+        return new Attempt(title, style, base, others, sizes, options);
     }
 
     private Attempt measured(Dimensions dimensions) {

@@ -14,6 +14,7 @@ import org.capwright.pattern.PatternOptions;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Unit;
+import org.capwright.quantity.Violation;
 import org.capwright.words.Language;
 
 /**
@@ -194,5 +195,19 @@ public final class StructuredSleeve {
         } catch (InvalidMeasuresException e) {
             throw WorkingValues.instead(e, new Attempt(title, style, dimensions, ruled, sizes, options));
         }
+    }
+
+    /**
+     * What works in place of values that were refused before anything was drafted, because no sleeve has them: tried in every size, with all pieces.
+     *
+     * @param outside the values, each with both ends of what its subject takes at all; lengths in mm
+     * @param rules grade increments
+     * @param sizes names of the sizes and which is the base size
+     * @param options of the pieces
+     * @return the same violations with bounds that work in this style, which has each of the values at the end nearest to it; and what else must change then. Without bounds where none were found
+     */
+    public List<Violation> working(List<Violation> outside, GradeRules rules, Sizes sizes, PatternOptions options) {
+        return WorkingValues.inPlaceOf(
+                outside, new Attempt(title, style, dimensions, rules.over(sizes), sizes, options));
     }
 }

@@ -3,6 +3,8 @@ package org.capwright;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
 
@@ -14,6 +16,9 @@ final class WorkingRange {
 
     /** The same where only a few places are tried, each four times as far. */
     private static final int FEW = 4;
+
+    /** The same where the whole range of a field lies open: what works may be a small part of it, and is looked for closely. */
+    private static final int MANY = 24;
 
     /** Halvings between what works and what does not. */
     private static final int HALVINGS = 8;
@@ -44,6 +49,11 @@ final class WorkingRange {
     /** The same with few trials. */
     static Optional<Violation> coarse(Violation violation, double[] ends, Trial trial) {
         return of(violation, ends, new WorkingRange(trial, violation.quantity(), FEW));
+    }
+
+    /** The same with many trials. */
+    static Optional<Violation> fine(Violation violation, double[] ends, Trial trial) {
+        return of(violation, ends, new WorkingRange(trial, violation.quantity(), MANY));
     }
 
     /** The same violation from a value that works to as far as it works on the way to its other bound. */
@@ -116,14 +126,28 @@ final class WorkingRange {
             return OptionalDouble.of(near);
         }
         double before = near;
-        for (int i = steps; i >= 0; i--) {
-            double tried = snapped(near + (far - near) * Math.pow(steps == FEW ? 0.25 : 0.5, i), far);
-            if (tried != before && works(tried)) {
+        for (double share : shares()) {
+            double tried = snapped(near + (far - near) * share, far);
+            if (tried != before && (mayWork == works || mayWork.test(clean(tried))) && works(tried)) {
                 return OptionalDouble.of(between(tried, before));
             }
             before = tried;
         }
         return OptionalDouble.empty();
+    }
+
+    /** How much of the way is gone at each trial: close at first, and with many trials close at the other end too. */
+    private double[] shares() {
+        if (steps != MANY) {
+            double nearer = steps == FEW ? 0.25 : 0.5;
+            return IntStream.rangeClosed(0, steps)
+                    .mapToDouble(i -> Math.pow(nearer, steps - i))
+                    .toArray();
+        }
+        return DoubleStream.concat(
+                        IntStream.rangeClosed(2, steps).mapToDouble(i -> Math.pow(2, -(steps + 2 - i) / 2.0)),
+                        IntStream.rangeClosed(3, steps).mapToDouble(i -> 1 - Math.pow(2, -i / 2.0)))
+                .toArray();
     }
 
     /** The furthest value on the way to an end that works, if all between do. */

@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import org.capwright.draft.CapFit;
+import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.Option;
 import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Quantity;
@@ -84,7 +86,52 @@ final class WorkingValues {
                 return new InvalidMeasuresException(other.named(refused.violations(), true));
             }
         }
-        return new InvalidMeasuresException(first.named(refused.violations(), false));
+        List<Violation> growths = growths(asked);
+        return new InvalidMeasuresException(growths.isEmpty() ? first.named(refused.violations(), false) : growths);
+    }
+
+    /** Where the base size can be made and no other value mends the rest, it is the growth that is wrong. */
+    private static List<Violation> growths(Attempt asked) {
+        if (!asked.withoutGrowth().works()) {
+            return List.of();
+        }
+        List<Violation> growths = new ArrayList<>();
+        for (GradeRule rule : asked.rules()) {
+            double increment = rule.increments().stream().findFirst().orElse(0.0);
+            if (increment != 0 && rule.increments().stream().allMatch(each -> each == increment)) {
+                Violation growth = Violation.lengthOutside(
+                        new SleeveSubject.GradeOf(rule.dimension()),
+                        "with this growth not every size can be drafted",
+                        increment,
+                        Math.min(0, increment),
+                        Math.max(0, increment));
+                WorkingRange.fine(
+                                growth,
+                                Attempt.ends(growth.subject()),
+                                new WorkingValues(asked, WAYS.get(0)).trial(asked, growth.subject()))
+                        .ifPresent(growths::add);
+            }
+        }
+        return growths;
+    }
+
+    /**
+     * What works in place of values beyond what any sleeve has.
+     *
+     * @param outside the values, with the ends of what is taken at all
+     * @param nearest the same run with each value at the nearer end
+     */
+    static List<Violation> inPlaceOf(List<Violation> outside, Attempt nearest) {
+        if (outside.size() == 1) {
+            Subject subject = outside.get(0).subject();
+            WorkingValues search = new WorkingValues(nearest, WAYS.get(0));
+            Optional<Violation> alone = WorkingRange.fine(
+                    outside.get(0), Attempt.ends(subject), search.trial(nearest, nearest.canonical(subject)));
+            if (alone.isPresent()) {
+                return List.of(alone.get());
+            }
+        }
+        return instead(new InvalidMeasuresException(outside), nearest).violations();
     }
 
     private List<Violation> named(List<Violation> refused, boolean all) {

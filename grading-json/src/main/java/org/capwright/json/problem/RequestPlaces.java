@@ -1,6 +1,9 @@
 package org.capwright.json.problem;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.capwright.check.Threshold;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.OverlayStyle;
@@ -86,6 +89,24 @@ public final class RequestPlaces {
             return root + "/thresholds/" + threshold.key();
         }
         return subject instanceof BodyDimension dimension ? root + "/wearer/" + dimension.id() : root;
+    }
+
+    /**
+     * What stands at a place.
+     *
+     * @param pointer a JSON pointer
+     * @return the measure, option or increment of the sleeve whose place it is; nothing for any other place
+     */
+    public Optional<SleeveSubject> subject(String pointer) {
+        Stream<SleeveSubject> measures = Arrays.stream(Dimension.values());
+        Stream<SleeveSubject> growths = Arrays.stream(Dimension.values()).map(SleeveSubject.GradeOf::new);
+        Stream<SleeveSubject> options = Arrays.stream(SleeveSubject.Option.values());
+        Stream<SleeveSubject> edges =
+                Stream.of("armhole", "attachedEdge", "sideSeam", "hem").map(SleeveSubject.AllowanceOf::new);
+        return Stream.of(measures, growths, options, edges)
+                .flatMap(subjects -> subjects)
+                .filter(subject -> of(subject).equals(pointer))
+                .findFirst();
     }
 
     private String place(SleeveSubject subject) {

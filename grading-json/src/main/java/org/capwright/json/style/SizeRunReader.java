@@ -10,6 +10,7 @@ import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
 import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.json.schema.FieldType;
 import org.capwright.json.schema.RequestObject;
 import org.capwright.json.schema.SizeLabels;
@@ -70,9 +71,18 @@ public final class SizeRunReader {
      *
      * @param tree the body
      * @return what is asked for
-     * @throws org.capwright.json.problem.RefusedRequestException with everything that is wrong
+     * @throws RefusedRequestException with everything that is wrong
      */
     public static SizeRunRequest read(JsonNode tree) {
+        try {
+            return once(tree);
+        } catch (RefusedRequestException e) {
+            throw BoundsOfStyle.instead(e, tree);
+        }
+    }
+
+    /** Reads a request; ranges of what is refused are those that a field takes at all, whatever the others say. */
+    static SizeRunRequest once(JsonNode tree) {
         return new SizeRunReader(tree).read();
     }
 

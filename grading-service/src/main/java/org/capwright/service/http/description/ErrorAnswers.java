@@ -90,10 +90,10 @@ public final class ErrorAnswers {
                                         .example(example(kind))));
     }
 
-    /** As the service answers a bicep of 3 cm; and any other problem where no field is to blame. */
+    /** As the service answers a bicep of 3 cm in the choir gown; and any other problem where no field is to blame. */
     private static Map<String, Object> example(ProblemKind kind) {
         FieldViolation narrow = FieldViolation.of(
-                "/sleeve/bicep", Text.name("out of range: 3 cm; 6 to 150 cm would work"), Optional.of(3));
+                "/sleeve/bicep", Text.name("out of range: 3 cm; 17.724 to 58.026 cm would work"), Optional.of(3));
         boolean fields = kind == ProblemKind.INVALID_REQUEST;
         Problem problem = fields ? Problem.of(new RefusedRequestException(List.of(narrow))) : kind.usual();
         Map<String, Object> example = new LinkedHashMap<>();

@@ -1,0 +1,213 @@
+package org.capwright.json.style;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.capwright.GradeRules;
+import org.capwright.StructuredSleeve;
+import org.capwright.draft.CapEase;
+import org.capwright.draft.CapFit;
+import org.capwright.grade.Sizes;
+import org.capwright.json.problem.FieldViolation;
+import org.capwright.json.problem.FoundViolations;
+import org.capwright.json.problem.RefusedRequestException;
+import org.capwright.json.problem.RequestPlaces;
+import org.capwright.measure.Dimension;
+import org.capwright.measure.SleeveSubject;
+import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.Quantity;
+import org.capwright.quantity.Violation;
+import org.capwright.words.Text;
+import tools.jackson.core.JsonPointer;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.DoubleNode;
+import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.node.StringNode;
+
+/**
+ * The range that a field takes at all holds for every style, and most of it does not work in the style that is asked for. Where nothing else is wrong with a request than values outside of their ranges, the engine says what would work
+ * in this style.
+ */
+final class BoundsOfStyle {
+
+    /** One field may bound another, which is found out when it is read again. */
+    private static final int ROUNDS = 3;
+
+    private static final Text REASON = Text.of("out of range");
+
+    private BoundsOfStyle() {}
+
+    /** The same refusal with bounds that work in the style, where it can be drafted with the value at any. */
+    static RefusedRequestException instead(RefusedRequestException refused, JsonNode tree) {
+        JsonNode mended = tree.deepCopy();
+        List<FieldViolation> wrong = refused.violations();
+        for (int round = 0; round < ROUNDS; round++) {
+            for (FieldViolation violation : wrong) {
+                Optional<JsonNode> nearest = nearest(violation);
+                if (nearest.isEmpty() || !set(mended, violation.field(), nearest.get())) {
+                    return refused;
+                }
+            }
+            try {
+                return inStyle(refused.violations(), SizeRunReader.once(mended));
+            } catch (RefusedRequestException e) {
+                wrong = e.violations();
+            }
+        }
+        return refused;
+    }
+
+    private static RefusedRequestException inStyle(List<FieldViolation> refused, SizeRunRequest nearest) {
+        RequestPlaces places = RequestPlaces.of(nearest.style());
+        List<Violation> outside = new ArrayList<>();
+        List<FieldViolation> others = new ArrayList<>();
+        for (FieldViolation violation : refused) {
+            places.subject(violation.field())
+                    .filter(BoundsOfStyle::isTried)
+                    .ifPresentOrElse(
+                            known -> outside.add(violation(violation, known, nearest)), () -> others.add(violation));
+        }
+        if (outside.isEmpty()) {
+            return new RefusedRequestException(refused);
+        }
+        List<Violation> working = StructuredSleeve.of(nearest.title(), nearest.style(), nearest.dimensions())
+                .working(
+                        outside,
+                        GradeRules.of(nearest.rules()),
+                        new Sizes(nearest.sizes(), nearest.base()),
+                        nearest.options());
+        if (working.isEmpty() || working.stream().noneMatch(BoundsOfStyle::isBounded)) {
+            return new RefusedRequestException(refused);
+        }
+        FoundViolations found = new FoundViolations(nearest.unit());
+        found.addAll(working, places);
+        others.forEach(found::add);
+        return new RefusedRequestException(found.list());
+    }
+
+    /** What drafts and pieces follow from; nothing that is only drawn on or bought. */
+    private static boolean isTried(SleeveSubject subject) {
+        return !(subject instanceof Option option)
+                || switch (option) {
+                    case CAP_EASE,
+                            FRONT_CAP_EASE,
+                            BACK_CAP_EASE,
+                            JOIN,
+                            FULLNESS,
+                            PLEAT_COUNT,
+                            FLAT_ZONE_FRONT,
+                            FLAT_ZONE_BACK,
+                            SEAM_ALLOWANCE,
+                            TURN_OF_CLOTH,
+                            INTERFACING_OVERLAP -> true;
+                    default -> false;
+                };
+    }
+
+    private static boolean isBounded(Violation violation) {
+        return violation.least().isPresent() || violation.greatest().isPresent();
+    }
+
+    private static Violation violation(FieldViolation found, SleeveSubject subject, SizeRunRequest run) {
+        OptionalDouble share = share(found);
+        if (share.isPresent()) {
+            double armhole = armhole(subject, run);
+            return new Violation(
+                    subject,
+                    Optional.empty(),
+                    REASON,
+                    Quantity.LENGTH,
+                    OptionalDouble.of(armhole * share.getAsDouble()),
+                    OptionalDouble.of(armhole * CapEase.LEAST_SHARE),
+                    OptionalDouble.of(armhole * CapEase.GREATEST_SHARE),
+                    found.value().map(String::valueOf));
+        }
+        Quantity quantity = found.unit().isPresent()
+                ? Quantity.LENGTH
+                : subject == Option.PLEAT_COUNT ? Quantity.COUNT : Quantity.RATIO;
+        return new Violation(
+                subject,
+                reason(found),
+                quantity,
+                inMillimetres(Optional.of(number(found.value())), quantity, run),
+                inMillimetres(found.minimum(), quantity, run),
+                inMillimetres(found.maximum(), quantity, run));
+    }
+
+    /** What is wrong, without the value and its bounds. */
+    private static Text reason(FieldViolation found) {
+        return found.reason() instanceof Text.Sentence sentence
+                ? sentence.parts().getOrDefault("reason", REASON)
+                : REASON;
+    }
+
+    private static OptionalDouble inMillimetres(Optional<Double> number, Quantity quantity, SizeRunRequest run) {
+        return number.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        quantity == Quantity.LENGTH ? run.unit().toMillimetres(number.get()) : number.get());
+    }
+
+    private static double number(Optional<Object> value) {
+        return ((Number) value.orElseThrow()).doubleValue();
+    }
+
+    /** What an ease as a percentage is a share of, mm. */
+    private static double armhole(SleeveSubject subject, SizeRunRequest run) {
+        double whole = run.dimensions().getOr(Dimension.ARMHOLE, 0);
+        if (!(run.style().fit() instanceof CapFit.HalvesFor)) {
+            return whole;
+        }
+        double front = run.dimensions().getOr(Dimension.FRONT_ARMHOLE, whole / 2);
+        return subject == Option.BACK_CAP_EASE ? whole - front : front;
+    }
+
+    /** A cap ease given as a percentage. */
+    private static OptionalDouble share(FieldViolation found) {
+        String given = found.value().map(String::valueOf).orElse("").strip();
+        if (!found.field().endsWith("/capEase") || !given.matches("[+-]?\\d{1,9}(\\.\\d{1,12})? *%")) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                Double.parseDouble(given.substring(0, given.length() - 1).strip()) / 100);
+    }
+
+    /** The end of its range that is nearest to what was given, as a request has it. */
+    private static Optional<JsonNode> nearest(FieldViolation found) {
+        OptionalDouble share = share(found);
+        if (share.isPresent()) {
+            double end = share.getAsDouble() < 0 ? CapEase.LEAST_SHARE : CapEase.GREATEST_SHARE;
+            return Optional.of(StringNode.valueOf(Math.round(100 * end) + "%"));
+        }
+        if (found.minimum().isEmpty() && found.maximum().isEmpty()
+                || found.value().filter(Number.class::isInstance).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(DoubleNode.valueOf(
+                found.maximum().isEmpty()
+                                || number(found.value()) < found.minimum().orElse(Double.NEGATIVE_INFINITY)
+                        ? found.minimum().orElseThrow()
+                        : found.maximum().get()));
+    }
+
+    /** Puts one value in place of another; false where there is none. */
+    private static boolean set(JsonNode tree, String field, JsonNode value) {
+        JsonPointer at = JsonPointer.compile(field);
+        JsonNode parent = tree.at(at.head());
+        JsonPointer last = at.last();
+        if (!tree.at(at).isValueNode()) {
+            return false;
+        }
+        if (parent instanceof ObjectNode object) {
+            object.set(last.getMatchingProperty(), value);
+            return true;
+        }
+        if (parent instanceof ArrayNode list) {
+            list.set(last.getMatchingIndex(), value);
+            return true;
+        }
+        return false;
+    }
+}
