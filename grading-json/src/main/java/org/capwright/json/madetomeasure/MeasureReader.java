@@ -275,7 +275,6 @@ public final class MeasureReader {
 
         /** Puts measurement and ease together; a stand-in where one of them is not to be had, as the order is then refused anyway. */
         void add(ObjectNode into, String pointer, BodyDimension dimension, String field) {
-            places.derived(pointer, "/ease/" + field, dimension.id());
             OptionalDouble body = body(dimension);
             OptionalDouble share = ease.map(object -> object.percentage(field)).orElse(OptionalDouble.empty());
             OptionalDouble length = ease.map(object -> object.easeLength(field)).orElse(OptionalDouble.empty());
@@ -283,6 +282,7 @@ public final class MeasureReader {
                 places.standIn(pointer);
             }
             double measured = body.orElse(dimension.plausible().middle());
+            places.derived(pointer, "/ease/" + field, dimension.id(), measured);
             double finished = measured * (1 + share.orElse(0)) + length.orElse(0);
             into.put(pointer.substring(pointer.lastIndexOf('/') + 1), unit.fromMillimetres(finished));
         }
