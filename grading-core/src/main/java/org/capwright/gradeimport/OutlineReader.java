@@ -224,7 +224,8 @@ public final class OutlineReader {
         names.addAll(texts);
         named(layers, Outline::layer, names);
         named(blocks, outline -> outline.instance().block(), names);
-        List<String> lost = LostSizes.among(names, read);
+        // Where one piece alone bears the name of a sleeve, nothing tells sizes from other pieces.
+        List<String> lost = read.size() == 1 ? List.copyOf(unnamed) : LostSizes.among(names, read);
         for (String label : lost) {
             traces.notRead(
                     0,

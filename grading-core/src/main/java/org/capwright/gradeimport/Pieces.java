@@ -107,12 +107,25 @@ final class Pieces {
         List<Outline> lifted = new ArrayList<>(outlines.size());
         for (Outline outline : outlines) {
             Insertion at = outline.instance();
-            while (at.parent() != 0 && below.getOrDefault(at.parent(), Set.of()).size() == 1) {
+            while (at.parent() != 0
+                    && below.getOrDefault(at.parent(), Set.of()).size() == 1
+                    && !namesMore(at, drawing.instances().get(at.parent()))) {
                 at = drawing.instances().get(at.parent());
             }
             lifted.add(outline.in(at));
         }
         return lifted;
+    }
+
+    /** Whether a block names piece and size, and the one round it, a group, names neither by its name or its texts. */
+    private boolean namesMore(Insertion inner, Insertion outer) {
+        String[] words = inner.block().split("[\\s_.-]+");
+        return PieceName.of(inner.block()) != PieceName.UNKNOWN
+                && SizeScale.isLabel(words[words.length - 1])
+                && PieceName.of(outer.block()) == PieceName.UNKNOWN
+                && !SizeScale.isLabel(outer.block())
+                && SizeScale.named(outer.block().replace('_', ' ')).isEmpty()
+                && only(wordsOf.getOrDefault(outer.number(), List.of()), true).isEmpty();
     }
 
     private void instance(Insertion instance, List<Outline> outlines) {

@@ -50,6 +50,7 @@ class DrawnElsewhereTest {
                 "fold-r12",
                 "left-half",
                 "scaled-mirrored-nested",
+                "grouped",
                 "sheet",
                 "seen-from-behind",
                 "open-at-fold"

@@ -125,6 +125,24 @@ def scaled_mirrored_nested():
     doc.saveas(OUT + "/scaled-mirrored-nested.dxf")
 
 
+def grouped():
+    """Some blocks of pieces stand in numbered groups, as drawing programs make them."""
+    doc = new("R2010")
+    for i, (size, w, h, d, v) in enumerate(SIZES):
+        piece = doc.blocks.new("SLEEVE_" + size)
+        piece.add_lwpolyline(ring(w, h, d, v), format="xyb", close=True)
+        lining = doc.blocks.new("SLEEVE_FUTTER_" + size)
+        lining.add_lwpolyline(ring(w, h, d - 20, v), format="xyb", close=True)
+        doc.modelspace().add_blockref(lining.name, (900 * i, 2000))
+        if i == 1:
+            doc.modelspace().add_blockref(piece.name, (900 * i, 0))
+        else:
+            group = doc.blocks.new("GROUP_" + str(7 - i))
+            group.add_blockref(piece.name, (0, 0))
+            doc.modelspace().add_blockref(group.name, (900 * i, 0))
+    doc.saveas(OUT + "/grouped.dxf")
+
+
 def sheet():
     """Side by side on one layer, upside down, each with its size written inside."""
     doc = new("R2013")
@@ -171,5 +189,5 @@ def open_at_fold():
 
 
 for write in (lwpolyline_layers, arcs_in_blocks, rational_splines_in_files, fold_r12, left_half,
-              scaled_mirrored_nested, sheet, seen_from_behind, cubic_splines, open_at_fold):
+              scaled_mirrored_nested, grouped, sheet, seen_from_behind, cubic_splines, open_at_fold):
     write()
