@@ -24,6 +24,9 @@ final class Chaining {
     /** The two ends of a chain nearer than this are joined and told of, mm. */
     static final double GAP = 1;
 
+    /** Sine of the least angle at which two edges make a corner. */
+    private static final double LEAST_TURN = 0.1;
+
     private static final int MOST_AT_NODE = 64;
 
     /** More pairs of a loose end and another are not compared. */
@@ -252,10 +255,30 @@ final class Chaining {
     private void append(List<Point> points, int line, boolean forward) {
         List<Point> own = lines.get(line).points();
         Point near = forward ? own.get(0) : own.get(own.size() - 1);
-        int first = points.isEmpty() || points.get(points.size() - 1).distanceTo(near) > MEET ? 0 : 1;
+        int last = points.size() - 1;
+        double gap = last < 0 ? 0 : points.get(last).distanceTo(near);
+        int first = last < 0 || gap > MEET ? 0 : 1;
+        if (last > 0 && gap > MEET && gap <= GAP && own.size() > 1) {
+            Point next = forward ? own.get(1) : own.get(own.size() - 2);
+            points.set(last, corner(points.get(last - 1), points.get(last), near, next));
+            first = 1;
+        }
         for (int i = first; i < own.size(); i++) {
             points.add(own.get(forward ? i : own.size() - 1 - i));
         }
+    }
+
+    /** The one corner that two ends near one another are meant for: where their edges meet, or the middle between them where they meet nowhere near. */
+    static Point corner(Point before, Point end, Point start, Point after) {
+        Point middle = end.plus(start).times(0.5);
+        Point along = end.minus(before);
+        Point onward = after.minus(start);
+        double turn = along.cross(onward);
+        if (Math.abs(turn) <= LEAST_TURN * before.distanceTo(end) * start.distanceTo(after)) {
+            return middle;
+        }
+        Point meeting = before.plus(along.times(start.minus(before).cross(onward) / turn));
+        return meeting.distanceTo(middle) <= GAP ? meeting : middle;
     }
 
     /** Takes away lines with a loose end, again and again. */

@@ -47,9 +47,6 @@ final class Outlines {
         }
     }
 
-    /** Ends nearer together than this are one point, mm. */
-    private static final double NEAR = 0.1;
-
     /** Areas that differ by less than this share are the same. */
     private static final double SAME = 1e-6;
 
@@ -211,7 +208,14 @@ final class Outlines {
     private static List<Point> met(List<Point> points) {
         int last = points.size() - 1;
         double gap = points.get(0).distanceTo(points.get(last));
-        return last > 3 && gap > 0 && gap <= NEAR ? points.subList(0, last) : points;
+        if (last <= 3 || gap == 0 || gap > Chaining.GAP) {
+            return points;
+        }
+        List<Point> ring = new ArrayList<>(points.subList(0, last));
+        if (gap > Chaining.MEET) {
+            ring.set(0, Chaining.corner(points.get(last - 1), points.get(last), points.get(0), points.get(1)));
+        }
+        return ring;
     }
 
     /** An open chain whose two ends lie on the ends of a fold line is closed by the fold. */

@@ -64,6 +64,18 @@ class DrawnElsewhereTest {
         check(read("splines-36", "splines-38", "splines-40"));
     }
 
+    /** Corners whose edges end a little apart, or cross a little, are corners, and no edge of their own. */
+    @Test
+    void looseCorners() throws IOException, ForeignInputException {
+        ForeignGrade read = read("loose-corners");
+        for (int i = 0; i < SIZES.length; i++) {
+            equal(read, i, CheckedMeasure.BICEP, 2 * SIZES[i][0], 0.7);
+            equal(read, i, CheckedMeasure.CAP_HEIGHT, SIZES[i][1], 0.7);
+            equal(read, i, CheckedMeasure.LENGTH, SIZES[i][1] + SIZES[i][2], 0.7);
+            equal(read, i, CheckedMeasure.WRIST, 2 * SIZES[i][3], 0.7);
+        }
+    }
+
     @Test
     void splinesWithoutWeights() throws IOException, ForeignInputException {
         ForeignGrade read = read("cubic-splines");

@@ -143,6 +143,22 @@ def grouped():
     doc.saveas(OUT + "/grouped.dxf")
 
 
+def loose_corners():
+    """Each edge is a line of its own; at the corners the ends lie 0.3 mm apart or cross one another."""
+    doc = new("R2010")
+    for i, (size, w, h, d, v) in enumerate(SIZES):
+        corners = ring(w, h, d, v)
+        apex = max(corners, key=lambda p: p[1])
+        k = corners.index(apex)
+        corners = corners[k:] + corners[:k]
+        for j, (one, two) in enumerate(zip(corners, corners[1:] + corners[:1])):
+            off = [0.3 if (i + j) % 3 == n else -0.2 for n in (0, 1)]
+            straight = one[2] == 0
+            ends = [(one[0], one[1] + (off[0] if straight else 0), one[2]), (two[0], two[1] + (off[1] if straight else 0), 0)]
+            doc.modelspace().add_lwpolyline(ends, format="xyb", dxfattribs={"layer": size})
+    doc.saveas(OUT + "/loose-corners.dxf")
+
+
 def sheet():
     """Side by side on one layer, upside down, each with its size written inside."""
     doc = new("R2013")
@@ -189,5 +205,5 @@ def open_at_fold():
 
 
 for write in (lwpolyline_layers, arcs_in_blocks, rational_splines_in_files, fold_r12, left_half,
-              scaled_mirrored_nested, grouped, sheet, seen_from_behind, cubic_splines, open_at_fold):
+              scaled_mirrored_nested, grouped, loose_corners, sheet, seen_from_behind, cubic_splines, open_at_fold):
     write()
