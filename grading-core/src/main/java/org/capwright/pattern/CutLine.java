@@ -139,20 +139,18 @@ record CutLine(Ring ring, List<Integer> corners) {
     }
 
     private CutLine finished(List<SeamRun> runs, boolean onFold) {
+        if (isPlain()) {
+            return this;
+        }
         double widest = 0;
         for (SeamRun run : runs) {
             widest = Math.max(widest, run.allowance);
         }
-        if (widest == 0) {
-            // What is cut on the seam line all round has the points of the seam line, and its tips, however thin.
-            return withoutRepeats(0);
-        }
-        return isPlain()
-                ? this
+        // What is cut on the seam line all round has the points of the seam line, and its tips, however thin.
+        return widest == 0
+                ? cleared(0)
                 : Needles.blunted(
-                        withoutRepeats(),
-                        widest,
-                        point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point));
+                        cleared(WIDTH), widest, point -> onFold && point.x() < Outline.ONE_POINT || onNet(runs, point));
     }
 
     /** Whether a point is the corner of a seam line that is cut net. */
@@ -202,13 +200,10 @@ record CutLine(Ring ring, List<Integer> corners) {
 
     /** Slits without width are left out. Neighbouring points that a knife could not tell apart are one: a corner where one of them is, else the earlier one. */
     CutLine withoutRepeats() {
-        return withoutRepeats(WIDTH);
+        return isPlain() ? this : cleared(WIDTH);
     }
 
-    private CutLine withoutRepeats(double width) {
-        if (isPlain()) {
-            return this;
-        }
+    private CutLine cleared(double width) {
         Points points = points();
         PointsBuilder kept = new PointsBuilder(points.size());
         BitSet turning = new BitSet(points.size());
