@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -66,26 +67,24 @@ public record Crossing(NestLine.Kind kind, int interval, double depth, List<Poin
      * larger one is no lower. False where it is not so plain.
      */
     private static boolean nested(NestLine smaller, NestLine larger) {
-        List<Point> in = smaller.points();
-        List<Point> out = larger.points();
+        Points in = Points.of(smaller.points());
+        Points out = Points.of(larger.points());
         if (!runsRight(in) || !runsRight(out)) {
             return false;
         }
-        double level = in.get(0).y();
-        for (Point end : List.of(in.get(in.size() - 1), out.get(0), out.get(out.size() - 1))) {
-            if (Math.abs(end.y() - level) > 1e-9) {
+        int inmost = in.size() - 1;
+        int outmost = out.size() - 1;
+        for (double end : new double[] {in.y(inmost), out.y(0), out.y(outmost)}) {
+            if (Math.abs(end - in.y(0)) > 1e-9) {
                 return false;
             }
         }
-        return in.get(0).x() >= out.get(0).x()
-                && in.get(in.size() - 1).x() <= out.get(out.size() - 1).x()
-                && under(in, out, 1)
-                && under(out, in, -1);
+        return in.x(0) >= out.x(0) && in.x(inmost) <= out.x(outmost) && under(in, out, 1) && under(out, in, -1);
     }
 
-    private static boolean runsRight(List<Point> line) {
+    private static boolean runsRight(Points line) {
         for (int i = 1; i < line.size(); i++) {
-            if (line.get(i).x() <= line.get(i - 1).x()) {
+            if (line.x(i) <= line.x(i - 1)) {
                 return false;
             }
         }
@@ -93,20 +92,20 @@ public record Crossing(NestLine.Kind kind, int interval, double depth, List<Poin
     }
 
     /** Whether the corners of one line lie under another, or above it, as far as that other reaches. */
-    private static boolean under(List<Point> corners, List<Point> line, int sign) {
+    private static boolean under(Points corners, Points line, int sign) {
         int right = 1;
-        for (Point corner : corners) {
-            if (corner.x() < line.get(0).x()
-                    || corner.x() > line.get(line.size() - 1).x()) {
+        for (int i = 0; i < corners.size(); i++) {
+            double x = corners.x(i);
+            if (x < line.x(0) || x > line.x(line.size() - 1)) {
                 continue;
             }
-            while (line.get(right).x() < corner.x()) {
+            while (line.x(right) < x) {
                 right++;
             }
-            Point a = line.get(right - 1);
-            Point b = line.get(right);
-            double y = a.y() + (b.y() - a.y()) * (corner.x() - a.x()) / (b.x() - a.x());
-            if (sign * (y - corner.y()) < 0) {
+            double fromY = line.y(right - 1);
+            double fromX = line.x(right - 1);
+            double y = fromY + (line.y(right) - fromY) * (x - fromX) / (line.x(right) - fromX);
+            if (sign * (y - corners.y(i)) < 0) {
                 return false;
             }
         }

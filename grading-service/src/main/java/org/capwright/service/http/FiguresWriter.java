@@ -22,9 +22,6 @@ final class FiguresWriter<T> extends StdSerializer<T> {
     /** A figure with its comma stays below this. */
     private static final int FIGURE = 40;
 
-    /** As long as most are. */
-    private static final int USUAL = 16;
-
     FiguresWriter(Class<T> type) {
         super(type);
     }
@@ -35,19 +32,14 @@ final class FiguresWriter<T> extends StdSerializer<T> {
             written(figures, json); // a tree or letters, which take no bytes
             return;
         }
+        Chunk chunk = (Chunk) context.getAttribute(Chunk.class);
+        if (chunk == null || chunk.json != json) {
+            chunk = new Chunk(json);
+            context.setAttribute(Chunk.class, chunk); // for all figures of an answer
+        }
         json.writeRawValue("");
-        Chunk chunk = new Chunk(json, (int) Math.min(CHUNK, FIGURE + USUAL * count(figures)));
         chunk.add(figures);
         chunk.flush();
-    }
-
-    /** About how many figures, and lists of figures, there are: most parts of a list are as long as the first. */
-    private static long count(Object figures) {
-        if (figures instanceof double[] values) {
-            return values.length + 1;
-        }
-        Object[] parts = (Object[]) figures;
-        return parts.length == 0 ? 1 : 1 + parts.length * count(parts[0]);
     }
 
     private static void written(Object figures, JsonGenerator json) {
@@ -66,13 +58,12 @@ final class FiguresWriter<T> extends StdSerializer<T> {
     private static final class Chunk extends SerializedString {
 
         private final transient JsonGenerator json;
-        private final transient byte[] bytes;
+        private final transient byte[] bytes = new byte[CHUNK];
         private transient int length;
 
-        Chunk(JsonGenerator json, int size) {
+        Chunk(JsonGenerator json) {
             super("");
             this.json = json;
-            bytes = new byte[size];
         }
 
         void add(Object figures) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
+import org.capwright.geometry.Points;
 import org.capwright.quantity.Decimals;
 import org.capwright.quantity.Unit;
 import org.capwright.words.Language;
@@ -51,13 +52,12 @@ record UnitFormat(Unit unit, Language language) {
         return new double[] {Decimals.clean(point.x()), Decimals.clean(point.y())};
     }
 
-    double[][] points(List<Point> line) {
+    double[][] points(Points line) {
         double[][] points = new double[line.size()][];
         for (int i = 0; i < points.length; i++) {
-            Point point = line.get(i);
             points[i] = new double[] {
-                Decimals.clean(unit.fromMillimetres(point.x()), POINT),
-                Decimals.clean(unit.fromMillimetres(point.y()), POINT)
+                Decimals.clean(unit.fromMillimetres(line.x(i)), POINT),
+                Decimals.clean(unit.fromMillimetres(line.y(i)), POINT)
             };
         }
         return points;
