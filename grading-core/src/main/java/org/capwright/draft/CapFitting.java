@@ -148,8 +148,10 @@ public final class CapFitting {
         OptionalDouble first = length.apply(start);
         for (int i = 1; first.isEmpty() && i < STEPS; i++) {
             double wider = Math.pow(1.04, i);
-            OptionalDouble above = length.apply(start * wider);
-            OptionalDouble below = length.apply(start / wider);
+            OptionalDouble above =
+                    within(start * wider, unknown) ? length.apply(start * wider) : OptionalDouble.empty();
+            OptionalDouble below =
+                    within(start / wider, unknown) ? length.apply(start / wider) : OptionalDouble.empty();
             if (above.isPresent() || below.isPresent()) {
                 start = above.isPresent() ? start * wider : start / wider;
                 first = above.isPresent() ? above : below;
@@ -180,6 +182,11 @@ public final class CapFitting {
             inside = next;
         }
         return OptionalDouble.empty();
+    }
+
+    /** Beyond its range no value of the unknown is taken, so none is tried. */
+    private static boolean within(double value, Dimension unknown) {
+        return value >= unknown.least() && value <= unknown.greatest();
     }
 
     /** Nothing where lines cannot be drawn for all that lies between, so that no root is found. */
