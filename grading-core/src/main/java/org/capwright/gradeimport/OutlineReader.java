@@ -218,6 +218,14 @@ public final class OutlineReader {
     private List<String> lost(Set<String> read, Set<String> unnamed) {
         if (pieces.stream().anyMatch(piece -> piece.how().contains(Pieces.NUMBERED))) {
             // Numbers of our own are no sizes that a name could stand beside.
+            if (texts.size() > 1) {
+                traces.notRead(
+                        0,
+                        ImportNote.FILE,
+                        Text.of("texts name the sizes {sizes}, but do not show which outline is which; the sizes are"
+                                        + " numbered by area")
+                                .with("sizes", ForeignInputException.shown(String.join(", ", texts))));
+            }
             return List.of();
         }
         List<String> names = new ArrayList<>(unnamed);

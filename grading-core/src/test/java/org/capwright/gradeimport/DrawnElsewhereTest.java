@@ -76,6 +76,16 @@ class DrawnElsewhereTest {
         }
     }
 
+    /** Sizes that are listed beside a nest are not given to its outlines by guess. */
+    @Test
+    void sizesThatNoOutlineIsGiven() throws IOException, ForeignInputException {
+        ForeignGrade read = read("unassigned");
+        equal(read, 0, CheckedMeasure.BICEP, 2 * SIZES[0][0], 1e-4);
+        assertTrue(
+                Unread.of(read).get(0).message().toString().contains("36, 38, 40"),
+                Unread.of(read).toString());
+    }
+
     @Test
     void splinesWithoutWeights() throws IOException, ForeignInputException {
         ForeignGrade read = read("cubic-splines");

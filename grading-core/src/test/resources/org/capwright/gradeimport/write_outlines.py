@@ -159,6 +159,15 @@ def loose_corners():
     doc.saveas(OUT + "/loose-corners.dxf")
 
 
+def unassigned():
+    """A nest on one layer; the sizes are listed in a corner."""
+    doc = new("R2010")
+    for i, (size, w, h, d, v) in enumerate(SIZES):
+        doc.modelspace().add_lwpolyline(ring(w, h, d, v), format="xyb", close=True)
+        doc.modelspace().add_text("SIZE " + size).set_placement((-900, 12 * i))
+    doc.saveas(OUT + "/unassigned.dxf")
+
+
 def sheet():
     """Side by side on one layer, upside down, each with its size written inside."""
     doc = new("R2013")
@@ -205,5 +214,5 @@ def open_at_fold():
 
 
 for write in (lwpolyline_layers, arcs_in_blocks, rational_splines_in_files, fold_r12, left_half,
-              scaled_mirrored_nested, grouped, loose_corners, sheet, seen_from_behind, cubic_splines, open_at_fold):
+              scaled_mirrored_nested, grouped, loose_corners, unassigned, sheet, seen_from_behind, cubic_splines, open_at_fold):
     write()
