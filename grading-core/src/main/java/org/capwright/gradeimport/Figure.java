@@ -93,7 +93,8 @@ record Figure(double number, Optional<Unit> unit) {
             char c = cell.charAt(i);
             String vulgar = VULGAR.get(c);
             if (vulgar != null) {
-                out.append(' ').append(vulgar);
+                boolean whole = i > 0 && Character.isDigit(cell.charAt(i - 1));
+                out.append(whole ? " " : "").append(vulgar);
             } else if (c == '\u2044') {
                 out.append('/');
             } else if (c == '\u2212' || c == '\u2013') {

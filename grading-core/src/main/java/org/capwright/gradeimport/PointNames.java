@@ -70,7 +70,6 @@ final class PointNames {
             "on",
             "da",
             "do",
-            "dos",
             "del",
             "della",
             "dello",
@@ -93,6 +92,8 @@ final class PointNames {
             "totale",
             "gesamt",
             "fertig");
+
+    private static final Set<String> DIRECTIONS = Set.of("length", "height", "width", "round", "opening");
 
     /** Rows of a spec table of this engine that no check judges. */
     private static final Set<String> BESIDE_THE_CHECKS = Set.of(
@@ -210,7 +211,9 @@ final class PointNames {
         Optional<CheckedMeasure> code = CheckedMeasure.ofCode(name);
         CheckedMeasure exact = code.orElse(NAMES.get(name));
         String loose = loose(name);
-        CheckedMeasure near = exact != null || loose.isEmpty() ? exact : LOOSE.get(loose);
+        // A length or a width of nothing in particular is that of the garment: only its bare name is read.
+        boolean general = loose.isEmpty() || !name.equals(loose) && DIRECTIONS.contains(loose);
+        CheckedMeasure near = exact != null || general ? exact : LOOSE.get(loose);
         return near == NEITHER ? null : near;
     }
 

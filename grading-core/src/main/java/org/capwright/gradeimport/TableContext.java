@@ -171,7 +171,7 @@ record TableContext(
     /** Whether a heading cannot be that of a size. */
     static boolean isNoSize(String heading) {
         String bare = UnitWords.without(heading);
-        if (SizeScale.named(bare).filter(SizeScale::isLabel).isPresent()) {
+        if (SizeScale.named(bare).isPresent() && SizeScale.isLabel(label(heading))) {
             return false;
         }
         String name = PointNames.normal(bare);

@@ -448,6 +448,43 @@ class SpecTableReaderTest {
         assertEquals(List.of(), Unread.of(read));
     }
 
+    /** The base size is marked behind a word for size as well. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Size 38*", "Size 38 base", "Size 38 (sample)", "EU 38 (base)", "Gr. 38*", "Taille 38 (base)"})
+    void aMarkedSizeIsASize(String heading) throws ForeignInputException {
+        String sheet = "Name (cm)," + heading.replace("38", "36").replaceAll("(?<=36).*", "") + "," + heading + ","
+                + heading.replace("38", "40").replaceAll("(?<=40).*", "") + "\nBicep,34.8,36,37.2\n";
+        ForeignGrade read = read(sheet, ForeignOptions.none());
+        assertEquals(3, read.grade().sizes().size(), sheet);
+        assertEquals(360, value(read.grade(), 1, CheckedMeasure.BICEP), 1e-9, sheet);
+        assertEquals(1, read.grade().base(), sheet);
+    }
+
+    /** Lengths of the garment, or of one part of the armhole, are not those of the sleeve. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Longueur dos",
+                "Largo total",
+                "Lunghezza totale",
+                "Gesamtl\u00e4nge",
+                "Total length",
+                "Emmanchure dos",
+                "Largeur dos"
+            })
+    void whatIsOfTheGarmentIsNotRead(String name) throws ForeignInputException {
+        ForeignGrade read =
+                read("Name (cm),36,38,40\nBicep,34.8,36,37.2\n" + name + ",66,67,68\n", ForeignOptions.none());
+        assertEquals(1, read.unread().size(), name);
+    }
+
+    @Test
+    void aFractionMayHaveASign() throws ForeignInputException {
+        ForeignGrade read = read("Name (in),36,38,40\nBicep,-\u00bd,14\u00bc,+\u00bd\n", ForeignOptions.none());
+        assertEquals(13.75 * 25.4, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+    }
+
     @Test
     void severalFiguresOfASizeAreAskedAbout() throws ForeignInputException {
         ForeignGrade read = read(
