@@ -87,7 +87,6 @@ final class Cover {
     private void squares(List<Band> bands) {
         double pictureWidth = width - 118;
         boolean beside = pictureWidth >= 60;
-        SleevePicture picture = new SleevePicture(set, beside ? pictureWidth : width, 60);
         bands.add(Band.of(70, (canvas, left, top) -> {
             TestSquare.draw(canvas, left + 1, top - 4, 50, "50 mm", language);
             TestSquare.draw(canvas, left + 57, top - 4, 50.8, "2 in", language);
@@ -104,11 +103,12 @@ final class Cover {
                     top - 64.5,
                     language.say("Print at 100 %, without “fit to page”."));
             if (beside) {
-                picture.draw(canvas, left + 118, top - 2);
+                new SleevePicture(set, pictureWidth, 60).draw(canvas, left + 118, top - 2);
             }
         }));
         if (!beside) {
-            bands.add(Band.of(66, (canvas, left, top) -> picture.draw(canvas, left, top - 2)));
+            bands.add(
+                    Band.of(66, (canvas, left, top) -> new SleevePicture(set, width, 60).draw(canvas, left, top - 2)));
         }
     }
 
