@@ -9,7 +9,6 @@ import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.json.style.SizeRunReader;
 import org.capwright.json.style.SizeRunRequest;
-import org.capwright.measure.Dimensions;
 import org.capwright.quantity.Unit;
 import org.capwright.words.Language;
 import org.capwright.words.Text;
@@ -20,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class KnownStyle {
 
     private final StyleDocument document;
-    private final Map<Integer, Map<String, Dimensions>> drafted = new LinkedHashMap<>();
+    private final Map<Integer, Map<String, SizeRunRequest>> drafted = new LinkedHashMap<>();
 
     KnownStyle(JsonNode tree) {
         StyleDocument.read(tree); // refuses what is wrong before any order is read
@@ -46,17 +45,17 @@ final class KnownStyle {
                     size);
             throw new RefusedRequestException(found.list());
         }
-        Map<String, Dimensions> bySize = drafted.computeIfAbsent(revision.orElse(1), absent -> dimensions(whole));
-        return whole.alone(size, Objects.requireNonNull(bySize.get(size)));
+        Map<String, SizeRunRequest> bySize = drafted.computeIfAbsent(revision.orElse(1), absent -> alone(whole));
+        return Objects.requireNonNull(bySize.get(size)).in(language);
     }
 
-    private static Map<String, Dimensions> dimensions(SizeRunRequest whole) {
-        Map<String, Dimensions> bySize = new LinkedHashMap<>();
+    private static Map<String, SizeRunRequest> alone(SizeRunRequest whole) {
+        Map<String, SizeRunRequest> bySize = new LinkedHashMap<>();
         whole.pieces(whole.graded())
                 .patterns()
                 .run()
                 .sizes()
-                .forEach(size -> bySize.put(size.label(), size.draft().dimensions()));
+                .forEach(size -> bySize.put(size.label(), whole.alone(size)));
         return bySize;
     }
 }

@@ -122,7 +122,7 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
                 ? run
                 : new SizeRun(
                         style,
-                        grade(counted(style, number.getAsInt()), baseDimensions, labels, base, rules).sizes,
+                        grade(style.counted(number.getAsInt()), baseDimensions, labels, base, rules).sizes,
                         base,
                         rules);
     }
@@ -150,21 +150,6 @@ public record SizeRun(SleeveStyle style, List<GradedSize> sizes, int base, List<
         int number =
                 plan.get().sizing() instanceof PleatSizing.ByDepth ? counts.get(run.base) : Collections.max(counts);
         return number == 0 ? OptionalInt.empty() : OptionalInt.of(number);
-    }
-
-    private static SleeveStyle counted(SleeveStyle style, int number) {
-        return new SleeveStyle(
-                style.fit(),
-                style.overlay()
-                        .map(overlay -> overlay.pleats()
-                                .map(plan -> overlay.pleated(new PleatPlan(
-                                        plan.kind(),
-                                        plan.direction(),
-                                        new PleatSizing.ByCount(number),
-                                        plan.flatZoneFront(),
-                                        plan.flatZoneBack())))
-                                .orElse(overlay)),
-                style.underSleeve());
     }
 
     /**

@@ -8,9 +8,11 @@ import org.capwright.GradeRules;
 import org.capwright.Pieces;
 import org.capwright.SizeRun;
 import org.capwright.StructuredSleeve;
+import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.GradeRule;
+import org.capwright.grade.GradedSize;
 import org.capwright.grade.Sizes;
 import org.capwright.json.problem.FoundViolations;
 import org.capwright.json.problem.RefusedRequestException;
@@ -118,21 +120,25 @@ public record SizeRunRequest(
     }
 
     /**
-     * One size of the run by itself, as if it were a run of that size alone; without cloths to lay and a table to compare jumps with.
+     * One size of the run by itself, as if it were a run of that size alone; without cloths to lay and a table to compare jumps with. It has as many pleats as in the run, where their number follows from all sizes.
      *
-     * @param label name of a size of the run
-     * @param drafted the dimensions of that size
+     * @param size a drafted size of the run
      * @return the request for it
      */
-    public SizeRunRequest alone(String label, Dimensions drafted) {
+    public SizeRunRequest alone(GradedSize size) {
+        SleeveStyle inRun = size.draft()
+                .overlay()
+                .flatMap(Overlay::pleats)
+                .map(pleats -> style.counted(pleats.count()))
+                .orElse(style);
         return new SizeRunRequest(
                 name,
                 revision,
                 unit,
-                List.of(label),
+                List.of(size.label()),
                 0,
-                style,
-                drafted,
+                inRun,
+                size.draft().dimensions(),
                 List.of(),
                 Optional.empty(),
                 options,

@@ -84,8 +84,7 @@ public final class SizeRunResult {
      * @return the request for it
      */
     public SizeRunRequest alone(String label) {
-        return order.alone(
-                label, run().sizes().get(order.sizes().indexOf(label)).draft().dimensions());
+        return order.alone(run().sizes().get(order.sizes().indexOf(label)));
     }
 
     /**
