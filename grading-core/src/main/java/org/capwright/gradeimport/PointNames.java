@@ -107,6 +107,10 @@ final class PointNames {
             "overlayNetEdge",
             "pleatTakeUp");
 
+    /** A number or a letter before a name: {@code A. Bicep}, {@code 3) Wrist}, {@code S2 Cap height}. */
+    private static final Pattern NUMBERED = Pattern.compile(
+            "^\\s*(?:(?:\\p{Lu}{1,3}|\\p{Lu}{0,3}[.-]?\\d{1,3})\\s*[.):\u2013-]|\\p{Lu}{1,3}[.-]?\\d{1,3})\\s+(?=\\p{L}|1/2|\u00bd)");
+
     /** Marks behind a name that lead to a note. */
     private static final Pattern NOTE =
             Pattern.compile("\\s*(?:[*\u2020\u2021\u00b9\u00b2\u00b3\u2070\u2074-\u2079]+|\\[\\d{1,2}\\])$");
@@ -175,6 +179,13 @@ final class PointNames {
         if (code.isPresent()) {
             return code.map(measure -> new Match(measure, 1, false, Text.of("its code")));
         }
+        return plain(cell)
+                .or(() -> Optional.of(NUMBERED.matcher(cell).replaceFirst(""))
+                        .filter(rest -> rest.length() < cell.length())
+                        .flatMap(PointNames::plain));
+    }
+
+    private static Optional<Match> plain(String cell) {
         String name = normal(UnitWords.without(NOTE.matcher(cell).replaceFirst("")));
         CheckedMeasure measure = named(name);
         if (measure != null) {
@@ -194,6 +205,11 @@ final class PointNames {
             return Optional.of(new Match(all, 1, true, Text.of("a name of the trade for all of it")));
         }
         return Optional.empty();
+    }
+
+    /** Whether a name is a length or a width, and does not say of what. */
+    static boolean isGeneral(String cell) {
+        return DIRECTIONS.contains(loose(normal(UnitWords.without(cell))));
     }
 
     private static String loose(String name) {

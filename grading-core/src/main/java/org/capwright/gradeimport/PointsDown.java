@@ -3,6 +3,7 @@ package org.capwright.gradeimport;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,8 @@ final class PointsDown {
     private final int header;
     private final List<Point> points = new ArrayList<>();
     private final int unitColumn;
+    /** Rows below a heading of their own, by what it says; only where one of the headings says sleeve. */
+    private final Map<CsvGrid.Row, String> sections = new IdentityHashMap<>();
 
     PointsDown(TableContext context, int column) {
         this.context = context;
@@ -38,12 +41,50 @@ final class PointsDown {
         // A heading over the column may be a name of a point by itself; then the sizes stand beside it.
         this.header = header(rows, first);
         this.unitColumn = unitColumn(rows, first);
-        for (CsvGrid.Row row : rows.subList(first, rows.size())) {
+        sections(rows);
+        for (CsvGrid.Row row : rows.subList(header < 0 ? first : header + 1, rows.size())) {
             Optional<Unit> unit = unitColumn < 0 ? Optional.empty() : UnitWords.alone(row.cell(unitColumn));
-            context.match(row.cell(column))
+            match(row)
                     .ifPresent(match ->
                             points.add(new Point(row, match, unit.or(() -> context.unitOf(row.cell(column))))));
         }
+    }
+
+    private void sections(List<CsvGrid.Row> rows) {
+        Map<CsvGrid.Row, String> found = new IdentityHashMap<>();
+        String heading = "";
+        for (CsvGrid.Row row : rows.subList(Math.max(header, 0), rows.size())) {
+            String name = row.cell(column);
+            if (!name.isEmpty()
+                    && row.cells().stream().filter(cell -> !cell.isEmpty()).count() == 1) {
+                heading = name;
+            } else if (!heading.isEmpty()) {
+                found.put(row, heading);
+            }
+        }
+        if (found.values().stream().anyMatch(PointsDown::isSleeve)) {
+            sections.putAll(found);
+        }
+    }
+
+    private static boolean isSleeve(String heading) {
+        return PieceName.of(heading) == PieceName.SLEEVE;
+    }
+
+    /** What the name of a row means below its heading: a length below the word body is none of the sleeve, an opening below the word sleeve is. */
+    private Optional<PointNames.Match> match(CsvGrid.Row row) {
+        String name = row.cell(column);
+        String heading = sections.getOrDefault(row, "");
+        Optional<PointNames.Match> match = context.match(name);
+        if (heading.isEmpty() || name.isEmpty() || !context.said(name).isEmpty()) {
+            return match;
+        }
+        if (!isSleeve(heading)) {
+            return PointNames.isGeneral(name) ? Optional.empty() : match;
+        }
+        return match.or(() -> context.match(heading + " " + name))
+                .or(() -> context.match(name + " " + heading))
+                .or(() -> context.match(heading + name));
     }
 
     private int header(List<CsvGrid.Row> rows, int first) {
@@ -504,7 +545,7 @@ final class PointsDown {
         Set<String> told = new HashSet<>();
         for (CsvGrid.Row row : rows.subList(header + 1, rows.size())) {
             String name = row.cell(column);
-            if (UnitWords.alone(name).isPresent() || context.match(name).isPresent()) {
+            if (UnitWords.alone(name).isPresent() || match(row).isPresent()) {
                 continue;
             }
             boolean filled = figures.stream().anyMatch(c -> context.isFigure(row.cell(c)));

@@ -485,6 +485,41 @@ class SpecTableReaderTest {
         assertEquals(13.75 * 25.4, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
     }
 
+    /** A length below the word body is that of the body, an opening below the word sleeve that of the sleeve. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "BODY\n"
+                        + "Length,66,67,68\n"
+                        + "Hem,98,100,102\n"
+                        + "SLEEVE\n"
+                        + "Length,59.5,60,60.5\n"
+                        + "Bicep,34.8,36,37.2\n"
+                        + "Opening,21,22,23\n",
+                "RUMPF\n"
+                        + "L\u00e4nge,66,67,68\n"
+                        + "\u00c4RMEL\n"
+                        + "L\u00e4nge,59.5,60,60.5\n"
+                        + "Oberarmweite,34.8,36,37.2\n"
+                        + "Saum,21,22,23\n",
+                "DOS\nLongueur,66,67,68\nMANCHE\nLongueur,59.5,60,60.5\nTour de bras,34.8,36,37.2\nBas,21,22,23\n"
+            })
+    void rowsBelowAHeadingAreOfWhatItSays(String sheet) throws ForeignInputException {
+        ForeignGrade read = read("Name (cm),36,38,40\n" + sheet, ForeignOptions.none());
+        assertEquals(600, value(read.grade(), 1, CheckedMeasure.LENGTH), 1e-9);
+        assertEquals(360, value(read.grade(), 1, CheckedMeasure.BICEP), 1e-9);
+        assertEquals(220, value(read.grade(), 1, CheckedMeasure.WRIST), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A. Bicep", "B) Bicep", "3 - Bicep", "12. Bicep", "S1 Bicep", "A-2: 1/2 Bicep"})
+    void numbersBeforeANameAreNoPartOfIt(String name) throws ForeignInputException {
+        ForeignGrade read =
+                read("=\"Name (cm)\",=\"36\",=\"38\",=\"40\"\n" + name + ",34.8,36,37.2\n", ForeignOptions.none());
+        assertEquals("36", read.grade().sizes().get(0).label());
+        assertEquals(name.contains("1/2") ? 696 : 348, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
+    }
+
     @Test
     void severalFiguresOfASizeAreAskedAbout() throws ForeignInputException {
         ForeignGrade read = read(

@@ -176,6 +176,10 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
             plain = plain.length() > 1 && plain.charAt(0) == '\'' && plain.charAt(1) != '\''
                     ? plain.substring(1).strip()
                     : plain;
+            // Or by a formula that is a text.
+            plain = plain.startsWith("=\"") && plain.endsWith("\"") && plain.length() > 3
+                    ? plain.substring(2, plain.length() - 1).strip()
+                    : plain;
             blank &= plain.isEmpty();
             cells.add(plain);
         }
