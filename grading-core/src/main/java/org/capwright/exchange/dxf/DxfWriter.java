@@ -1,8 +1,10 @@
 package org.capwright.exchange.dxf;
 
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.capwright.geometry.Box;
 import org.capwright.geometry.Point;
 import org.capwright.geometry.Points;
@@ -24,6 +26,14 @@ final class DxfWriter {
     }
 
     private static final String NEW_LINE = "\r\n";
+
+    /** The lines of the group codes in use, each at the right of three columns. */
+    private static final byte[][] CODES = IntStream.range(0, 100)
+            .mapToObj(code -> ((code < 10 ? "  " : " ") + code + NEW_LINE).getBytes(StandardCharsets.US_ASCII))
+            .toArray(byte[][]::new);
+
+    /** All lies on one level. */
+    private static final String LEVEL = "0.0" + NEW_LINE;
 
     /** A nanometre: finer than any reader keeps. */
     static final int DECIMALS = 6;
@@ -230,35 +240,29 @@ final class DxfWriter {
     private void place(int code, double x, double y) {
         pair(code, x);
         pair(code + 10, y);
-        pair(code + 20, 0.0);
+        file.put(CODES[code + 20]);
+        file.put(LEVEL);
     }
 
     private void pair(int code, String ascii) {
-        code(code);
+        file.put(CODES[code]);
         file.put(ascii);
         file.put(NEW_LINE);
     }
 
     private void pair(int code, double number) {
-        code(code);
+        file.put(CODES[code]);
         file.put(number, 1, DECIMALS);
         file.put(NEW_LINE);
     }
 
     /** Whole numbers stand at the right of six columns. */
     private void pair(int code, int number) {
-        code(code);
+        file.put(CODES[code]);
         for (int bound = 100_000; bound > Math.max(1, number); bound /= 10) {
             file.put(' ');
         }
         file.whole(number);
-        file.put(NEW_LINE);
-    }
-
-    private void code(int code) {
-        file.put(' ');
-        file.put(code < 10 ? ' ' : '0' + code / 10);
-        file.put('0' + code % 10);
         file.put(NEW_LINE);
     }
 
