@@ -21,12 +21,14 @@ import org.capwright.service.http.access.Scope;
 import org.capwright.service.store.Databases;
 import org.capwright.service.store.Store;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Two tenants on one installation. The calls are those of the served description, so that a new one cannot be forgotten. */
+@Order(1)
 class TenantsTest {
 
     private static final String OPERATOR = "an operator's secret of some length";

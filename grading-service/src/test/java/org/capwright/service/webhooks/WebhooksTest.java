@@ -15,6 +15,7 @@ import org.capwright.service.KeptService;
 import org.capwright.service.http.JsonMapping;
 import org.capwright.service.store.Databases;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /** Webhooks, received by a server that knows nothing of ours. */
+@Order(1)
 class WebhooksTest {
 
     private static final String WEBHOOKS = "/v1/webhooks";

@@ -78,7 +78,7 @@ class TracesTest {
                 .status();
     }
 
-    /** The span of a request that is answered so. The request is sent again where none comes, for on a busy machine spans may be lost on the way to whoever collects them. */
+    /** The span of a request that is answered so. */
     private static Span span(
             KeptService service,
             BlockingQueue<ExportTraceServiceRequest> received,
@@ -86,28 +86,29 @@ class TracesTest {
             String body,
             String traced)
             throws InterruptedException {
-        for (int sent = 0; sent < 6; sent++) {
-            assertEquals(status, send(service, body, traced));
-            ExportTraceServiceRequest request = received.poll(10, TimeUnit.SECONDS);
-            while (request != null) {
-                assertTrue(
-                        request.getResourceSpans(0).getResource().getAttributesList().stream()
-                                .anyMatch(one -> one.getKey().equals("service.name")
-                                        && one.getValue().getStringValue().equals("capwright")),
-                        "the resource says whose it is");
-                Optional<Span> found = request.getResourceSpansList().stream()
-                        .flatMap(resource -> resource.getScopeSpansList().stream())
-                        .flatMap(scope -> scope.getSpansList().stream())
-                        .filter(span -> span.getAttributesList().stream()
-                                .anyMatch(one -> one.getValue().getStringValue().equals(Integer.toString(status))))
-                        .findFirst();
-                if (found.isPresent()) {
-                    return found.get();
-                }
-                request = received.poll(10, TimeUnit.SECONDS);
+        assertEquals(status, send(service, body, traced));
+        for (ExportTraceServiceRequest request = next(received); request != null; request = next(received)) {
+            assertTrue(
+                    request.getResourceSpans(0).getResource().getAttributesList().stream()
+                            .anyMatch(one -> one.getKey().equals("service.name")
+                                    && one.getValue().getStringValue().equals("capwright")),
+                    "the resource says whose it is");
+            Optional<Span> found = request.getResourceSpansList().stream()
+                    .flatMap(resource -> resource.getScopeSpansList().stream())
+                    .flatMap(scope -> scope.getSpansList().stream())
+                    .filter(span -> span.getAttributesList().stream()
+                            .anyMatch(one -> one.getValue().getStringValue().equals(Integer.toString(status))))
+                    .findFirst();
+            if (found.isPresent()) {
+                return found.get();
             }
         }
         throw new AssertionError("no span came of a request that was answered " + status);
+    }
+
+    private static ExportTraceServiceRequest next(BlockingQueue<ExportTraceServiceRequest> received)
+            throws InterruptedException {
+        return received.poll(60, TimeUnit.SECONDS);
     }
 
     private static HttpServer collector(BlockingQueue<ExportTraceServiceRequest> received) throws IOException {
