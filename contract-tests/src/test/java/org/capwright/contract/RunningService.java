@@ -19,8 +19,7 @@ public final class RunningService {
 
     private static final Duration PATIENCE = Duration.ofSeconds(120);
 
-    /** The quick compiler alone: most code runs a few times only, and the tests take half the processor time so. What is held under load is started without it. */
-    private static final RunningService ONLY = started("-XX:TieredStopAtLevel=1");
+    private static final RunningService ONLY = started();
 
     private final String address;
     private final Path log;
@@ -71,13 +70,14 @@ public final class RunningService {
         return Path.of("").toAbsolutePath().getParent();
     }
 
-    /** Starts another service, with options for the virtual machine. */
+    /** Starts another service, with options for the virtual machine. The quick compiler alone is used: most code runs a few times only, and the tests take half the processor time so. */
     public static RunningService started(String... options) {
         try {
             Path log = Files.createTempFile("capwright", ".log");
             int port = freePort();
             List<String> line = new ArrayList<>();
             line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+            line.add("-XX:TieredStopAtLevel=1");
             line.addAll(List.of(options));
             line.addAll(List.of("-jar", jar().toString()));
             ProcessBuilder command = new ProcessBuilder(line);

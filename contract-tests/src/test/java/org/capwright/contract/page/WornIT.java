@@ -32,7 +32,7 @@ class WornIT {
 
     @ParameterizedTest
     @ArgumentsSource(ScreenSample.class)
-    void isLoadedWhenItIsOpenedAndKeepsTheSeams(Screen screen) throws Exception {
+    void isLoadedWhenItIsOpenedKeepsTheSeamsAndTurns(Screen screen) throws Exception {
         try (Browser browser = Browser.open(screen)) {
             String loaded =
                     "return performance.getEntriesByType('resource').some(each => each.name.includes('/vendor/'));";
@@ -59,6 +59,7 @@ class WornIT {
             assertEquals(true, browser.run("return document.documentElement.scrollWidth <= innerWidth;"));
             browser.run("document.getElementById('worn3d').scrollIntoView({block: 'nearest'});");
             browser.keep("as-worn");
+            turns(browser);
             Path folder = RunningService.root().resolve("contract-tests/target/screens");
             Files.writeString(
                     folder.resolve("worn-" + screen + ".txt"),
@@ -69,54 +70,41 @@ class WornIT {
         }
     }
 
-    @Test
-    void turnsByMouseAndKeysAndComesBack() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
-            open(browser);
-            WebElement canvas = browser.find("#worn3d-canvas");
-            String first = seen(browser);
-            browser.run("arguments[0].focus();", canvas);
-            canvas.sendKeys(Keys.ARROW_LEFT);
-            String turned = seen(browser);
-            assertNotEquals(first, turned);
-            canvas.sendKeys("+");
-            assertNotEquals(turned, seen(browser));
-            canvas.sendKeys("0");
-            assertEquals(first, seen(browser));
-            browser.actions()
-                    .moveToElement(canvas)
-                    .clickAndHold()
-                    .moveByOffset(40, 0)
-                    .release()
-                    .perform();
-            assertNotEquals(first, seen(browser));
-        }
-    }
-
-    /** A finger turns it as a mouse does; two fingers bring it nearer. */
-    @Test
-    void turnsByTouch() {
-        try (Browser browser = Browser.open(Screen.PHONE)) {
-            open(browser);
-            String first = seen(browser);
-            browser.run("const canvas = document.getElementById('worn3d-canvas'); canvas.setPointerCapture = () =>"
-                    + " undefined;const touch = (type, id, x, y) => canvas.dispatchEvent(new PointerEvent(type,"
-                    + " {pointerId: id, pointerType: 'touch', clientX: x, clientY: y, bubbles:"
-                    + " true}));touch('pointerdown', 11, 100, 100); touch('pointermove', 11, 140, 100);"
-                    + " touch('pointerup', 11, 140, 100);");
-            String turned = seen(browser);
-            assertNotEquals(first, turned);
-            browser.run("const canvas = document.getElementById('worn3d-canvas');const touch = (type, id, x, y) =>"
-                    + " canvas.dispatchEvent(new PointerEvent(type, {pointerId: id, pointerType: 'touch', clientX: x,"
-                    + " clientY: y, bubbles: true}));touch('pointerdown', 11, 100, 100); touch('pointerdown', 12, 150,"
-                    + " 100); touch('pointermove', 12, 220, 100);touch('pointerup', 11, 100, 100); touch('pointerup', 12,"
-                    + " 220, 100);");
-            assertNotEquals(turned, seen(browser));
-        }
+    /** By keys, by mouse, by a finger; two fingers bring it nearer. */
+    private static void turns(Browser browser) {
+        WebElement canvas = browser.find("#worn3d-canvas");
+        String first = seen(browser);
+        browser.run("arguments[0].focus();", canvas);
+        canvas.sendKeys(Keys.ARROW_LEFT);
+        String turned = seen(browser);
+        assertNotEquals(first, turned);
+        canvas.sendKeys("+");
+        assertNotEquals(turned, seen(browser));
+        canvas.sendKeys("0");
+        assertEquals(first, seen(browser), "as it was");
+        browser.actions()
+                .moveToElement(canvas)
+                .clickAndHold()
+                .moveByOffset(40, 0)
+                .release()
+                .perform();
+        String byMouse = seen(browser);
+        assertNotEquals(first, byMouse);
+        browser.run("const canvas = document.getElementById('worn3d-canvas'); canvas.setPointerCapture = () =>"
+                + " undefined; window.touch = (type, id, x, y) => canvas.dispatchEvent(new PointerEvent(type,"
+                + " {pointerId: id, pointerType: 'touch', clientX: x, clientY: y, bubbles: true}));"
+                + " touch('pointerdown', 11, 100, 100); touch('pointermove', 11, 140, 100);"
+                + " touch('pointerup', 11, 140, 100);");
+        String byFinger = seen(browser);
+        assertNotEquals(byMouse, byFinger);
+        browser.run("touch('pointerdown', 11, 100, 100); touch('pointerdown', 12, 150, 100);"
+                + " touch('pointermove', 12, 220, 100); touch('pointerup', 11, 100, 100);"
+                + " touch('pointerup', 12, 220, 100);");
+        assertNotEquals(byFinger, seen(browser));
     }
 
     @Test
-    void followsTheMeasuresAndTheStiffness() {
+    void followsTheMeasuresTheStiffnessAndTheLanguage() {
         try (Browser browser = Browser.open(Screen.DESKTOP)) {
             open(browser);
             String before = browser.text(".worn3d-says");
@@ -138,8 +126,14 @@ class WornIT {
                     "return document.querySelector('.worn3d-says').textContent !== arguments[0] &&"
                             + " document.querySelector('.worn3d-inner').dataset.state === 'settled';",
                     said);
+            browser.choose("language", "fr");
+            browser.await("it to be there again", STATE);
+            assertTrue(
+                    browser.text(".worn3d-says").contains("au-dessus du point d’épaule"), browser.text(".worn3d-says"));
+            browser.choose("language", "en");
             browser.reload();
             browser.await("it to be open again", STATE);
+            assertTrue(browser.text(".worn3d-says").contains("above the shoulder point"));
         }
     }
 
@@ -163,19 +157,6 @@ class WornIT {
             browser.click(".worn3d-turn button");
             assertNotEquals(first, seen(browser));
             browser.keep("as-worn-painted");
-        }
-    }
-
-    @Test
-    void speaksFrench() {
-        try (Browser browser = Browser.open(Screen.DESKTOP)) {
-            browser.choose("language", "fr");
-            open(browser);
-            assertTrue(
-                    browser.text(".worn3d-says").contains("au-dessus du point d’épaule"), browser.text(".worn3d-says"));
-            browser.choose("language", "en");
-            browser.await("it to be there again", STATE);
-            assertTrue(browser.text(".worn3d-says").contains("above the shoulder point"));
         }
     }
 }
