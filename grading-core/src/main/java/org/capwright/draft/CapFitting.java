@@ -20,6 +20,9 @@ import org.capwright.words.Text;
 public final class CapFitting {
 
     private static final double ACCURACY = 1e-10;
+    private static final double STEP = 1.04;
+
+    /** How many values are tried of a whole range. */
     private static final int STEPS = 200;
 
     private CapFitting() {}
@@ -34,10 +37,7 @@ public final class CapFitting {
      */
     public static Dimensions fitted(Dimensions dimensions, CapFit fit) {
         if (fit instanceof CapFit.CapHeightFor wanted) {
-            double armhole = dimensions.get(Dimension.ARMHOLE);
-            return dimensions.with(
-                    Dimension.CAP_HEIGHT,
-                    capHeight(dimensions, armhole, armhole + wanted.ease().over(armhole)));
+            return dimensions.with(Dimension.CAP_HEIGHT, capHeight(dimensions, wanted.ease()));
         }
         if (fit instanceof CapFit.BicepFor wanted) {
             double armhole = dimensions.get(Dimension.ARMHOLE);
@@ -51,16 +51,34 @@ public final class CapFitting {
         return dimensions;
     }
 
-    private static double capHeight(Dimensions dimensions, double armhole, double target) {
+    /**
+     * The cap height whose cap line has the length of the armhole plus an ease.
+     *
+     * @param dimensions of one size, with an armhole and a bicep
+     * @param ease how much longer the cap line is
+     * @return millimetres; nothing if no cap height gives that ease
+     */
+    public static OptionalDouble findCapHeight(Dimensions dimensions, CapEase ease) {
+        double armhole = dimensions.get(Dimension.ARMHOLE);
+        double target = armhole + ease.over(armhole);
         double half = target / 2 / 1.03;
         double width = dimensions.get(Dimension.BICEP) / 2;
         double guess = Math.sqrt(Math.max(half * half - width * width, 0.04 * width * width));
-        return root(
-                height -> capLength(dimensions.with(Dimension.CAP_HEIGHT, height)),
-                guess,
-                Dimension.CAP_HEIGHT,
-                target,
-                new Seam(Option.CAP_EASE, armhole));
+        return find(byHeight(dimensions), guess, Dimension.CAP_HEIGHT, target);
+    }
+
+    private static double capHeight(Dimensions dimensions, CapEase ease) {
+        double armhole = dimensions.get(Dimension.ARMHOLE);
+        return findCapHeight(dimensions, ease)
+                .orElseThrow(() -> new InvalidMeasuresException(explained(
+                        byHeight(dimensions),
+                        Dimension.CAP_HEIGHT,
+                        armhole + ease.over(armhole),
+                        new Seam(Option.CAP_EASE, armhole))));
+    }
+
+    private static DoubleFunction<OptionalDouble> byHeight(Dimensions dimensions) {
+        return height -> capLength(dimensions.with(Dimension.CAP_HEIGHT, height));
     }
 
     private static double bicep(Dimensions dimensions, double armhole, double target) {
@@ -144,27 +162,15 @@ public final class CapFitting {
     /** Walks from the guess in steps of 4 % until the length passes the target, then solves. Where no line can be drawn the walk goes on: the set that works is an interval. */
     private static OptionalDouble find(
             DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target) {
-        double start = Math.min(Math.max(guess, unknown.least()), unknown.greatest());
-        OptionalDouble first = length.apply(start);
-        for (int i = 1; first.isEmpty() && i < STEPS; i++) {
-            double wider = Math.pow(1.04, i);
-            OptionalDouble above =
-                    within(start * wider, unknown) ? length.apply(start * wider) : OptionalDouble.empty();
-            OptionalDouble below =
-                    within(start / wider, unknown) ? length.apply(start / wider) : OptionalDouble.empty();
-            if (above.isPresent() || below.isPresent()) {
-                start = above.isPresent() ? start * wider : start / wider;
-                first = above.isPresent() ? above : below;
-            }
-        }
-        if (first.isEmpty()) {
+        OptionalDouble start = start(length, inRange(guess, unknown), unknown);
+        if (start.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double factor = first.getAsDouble() < target ? 1.04 : 1 / 1.04;
-        double inside = start;
-        for (int i = 0; i < STEPS; i++) {
-            double next = inside * factor;
-            if (next < unknown.least() || next > unknown.greatest()) {
+        double inside = start.getAsDouble();
+        double factor = length.apply(inside).orElseThrow() < target ? STEP : 1 / STEP;
+        while (true) {
+            double next = inRange(inside * factor, unknown);
+            if (!(factor > 1 ? next > inside : next < inside)) {
                 return OptionalDouble.empty();
             }
             OptionalDouble reached = length.apply(next);
@@ -181,12 +187,34 @@ public final class CapFitting {
             }
             inside = next;
         }
-        return OptionalDouble.empty();
     }
 
-    /** Beyond its range no value of the unknown is taken, so none is tried. */
-    private static boolean within(double value, Dimension unknown) {
-        return value >= unknown.least() && value <= unknown.greatest();
+    /** The nearest to the guess, in steps on both sides of it, where a line can be drawn. */
+    private static OptionalDouble start(DoubleFunction<OptionalDouble> length, double guess, Dimension unknown) {
+        if (length.apply(guess).isPresent()) {
+            return OptionalDouble.of(guess);
+        }
+        double above = guess;
+        double below = guess;
+        while (true) {
+            double higher = inRange(above * STEP, unknown);
+            if (higher > above && length.apply(higher).isPresent()) {
+                return OptionalDouble.of(higher);
+            }
+            double lower = inRange(below / STEP, unknown);
+            if (lower < below && length.apply(lower).isPresent()) {
+                return OptionalDouble.of(lower);
+            }
+            if (!(higher > above || lower < below)) {
+                return OptionalDouble.empty();
+            }
+            above = higher;
+            below = lower;
+        }
+    }
+
+    private static double inRange(double value, Dimension unknown) {
+        return Math.min(Math.max(value, unknown.least()), unknown.greatest());
     }
 
     /** Nothing where lines cannot be drawn for all that lies between, so that no root is found. */

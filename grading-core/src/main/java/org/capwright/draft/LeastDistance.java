@@ -11,6 +11,9 @@ final class LeastDistance {
 
     private static final double TOLERANCE = 1e-11;
 
+    /** Where less than this is left of f, no vector meets all the inequalities. */
+    private static final double NOTHING = 1e-9;
+
     private final double[][] columns;
     private final int height;
     private final double[] weights;
@@ -47,7 +50,7 @@ final class LeastDistance {
         LeastDistance problem = new LeastDistance(columns);
         problem.minimise();
         double last = problem.residual[size];
-        if (last < 1e-9) {
+        if (last < NOTHING) {
             return Optional.empty();
         }
         double[] z = new double[size];
@@ -57,10 +60,10 @@ final class LeastDistance {
         return Optional.of(z);
     }
 
-    /** NNLS for |E u - f| with f = (0, …, 0, 1); leaves f - E u in the residual. */
+    /** NNLS for |E u - f| with f = (0, …, 0, 1); leaves f - E u in the residual. Its last entry is the square of its length, which only shrinks: where that is nothing, it ends, for what rounding leaves would go round in circles. */
     private void minimise() {
         residual[height - 1] = 1;
-        for (int round = 0; round < 10 * columns.length; round++) {
+        for (int round = 0; round < 10 * columns.length && residual[height - 1] >= NOTHING; round++) {
             int entering = -1;
             double steepest = TOLERANCE;
             for (int i = 0; i < columns.length; i++) {

@@ -73,11 +73,6 @@ final class CapBounds {
 
     /** The cap height at a bound of the ease, if there is one. */
     private static OptionalDouble height(Dimensions dimensions, double share) {
-        try {
-            return CapFitting.fitted(dimensions, new CapFit.CapHeightFor(new CapEase.Share(share)))
-                    .find(Dimension.CAP_HEIGHT);
-        } catch (InvalidMeasuresException e) {
-            return OptionalDouble.empty();
-        }
+        return CapFitting.findCapHeight(dimensions, new CapEase.Share(share));
     }
 }
