@@ -28,7 +28,7 @@ record UnderLayers(List<Over> arc, double depth, Overhang overhang) {
         }
     }
 
-    /** Shorter pieces are left out: the next one is made to start where the one before ends. */
+    /** What ends nearer than this to where the one before it ended is left out, for the next to start there: of a hundred pieces all shorter than this only some are. */
     private static final double NOTHING = 1e-7;
 
     /** Adds what the seam cuts of both layers, unfolded, from the first mark over the inner crease to the last mark. Gives back where it meets the inner crease. */
@@ -38,20 +38,33 @@ record UnderLayers(List<Over> arc, double depth, Overhang overhang) {
         boolean foldFirst = creases.fold().lie() == Lie.TO_BACK;
         Isometry ontoFirst = (foldFirst ? turned : place).inverse();
         Isometry ontoLast = (foldFirst ? beyond : turned).inverse();
+        double leftOut = 0;
         for (int i = 0; i < arc.size(); i++) {
-            add(chain, creases.firstPoint(), arc.get(i), arc.get(i).segment(), ontoFirst);
+            leftOut = add(chain, creases.firstPoint(), arc.get(i), arc.get(i).segment(), ontoFirst, leftOut);
         }
         Point corner = ontoFirst.of(arc.get(arc.size() - 1).end());
         for (int i = arc.size() - 1; i >= 0; i--) {
-            add(chain, creases.firstPoint(), arc.get(i), arc.get(i).segment().reversed(), ontoLast);
+            leftOut = add(
+                    chain,
+                    creases.firstPoint(),
+                    arc.get(i),
+                    arc.get(i).segment().reversed(),
+                    ontoLast,
+                    leftOut);
         }
         chain.endAt(creases.last());
         return corner;
     }
 
-    private static void add(Chain chain, Point start, Over over, Cubic segment, Isometry onto) {
-        if (segment.start().distanceTo(segment.end()) > NOTHING) {
-            chain.add(start, segment, over.length(), onto.after(over.motion()));
+    /** Gives back the length of what was left out since the last piece, which counts with the next. */
+    private static double add(Chain chain, Point start, Over over, Cubic segment, Isometry onto, double leftOut) {
+        Isometry motion = onto.after(over.motion());
+        Point before = chain.isEmpty() ? start : chain.last().end();
+        double length = leftOut + over.length();
+        if (before.distanceTo(motion.of(segment.end())) <= NOTHING) {
+            return length;
         }
+        chain.add(start, segment, length, motion);
+        return 0;
     }
 }

@@ -60,6 +60,23 @@ class TruedEdgeTest {
         });
     }
 
+    /** Between pleats that all but touch, the pieces seen are nothing each, but together more than rounding. */
+    @Test
+    void pleatsThatAllButTouchAreLaid() {
+        double seen = 8e-6;
+        AttachSpan span = new AttachSpan(60, 60, 0, 0);
+        PleatPlan plan = new PleatPlan(
+                PleatKind.INVERTED,
+                PleatDirection.TOWARD_APEX,
+                new PleatSizing.ByCount(150),
+                60 - seen / 2,
+                60 - seen / 2);
+        Curve flat = Curve.of(List.of(Cubic.line(new Point(-150, 0), new Point(150, 0))));
+        TruedEdge edge = trued(new PleatCase(0, flat, 150, span, plan));
+        assertEquals(300, edge.length(), 1e-4);
+        assertEquals(300, Curve.of(edge.curve().segments()).length(), 1e-4);
+    }
+
     @Test
     void foldedAsClothTheTopEdgeHasTheSpansLengthAndCatchesAllUnderLayers() {
         PleatCase.forEach(laid(), TruedEdgeTest::foldedAsClothTheTopEdgeHasTheSpansLengthAndCatchesAllUnderLayers);
