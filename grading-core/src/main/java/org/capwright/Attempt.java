@@ -46,6 +46,15 @@ record Attempt(
         }
     }
 
+    /** The same but for what is wrong with allowances, which takes long to find out. */
+    List<Violation> wrongBeforeAllowances() {
+        try {
+            return PatternDrafter.wrongNets(graded(), options);
+        } catch (InvalidMeasuresException e) {
+            return e.violations();
+        }
+    }
+
     /** Whether nothing is wrong: found out sooner than what is wrong. */
     boolean works() {
         try {

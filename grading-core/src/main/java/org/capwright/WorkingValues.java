@@ -295,10 +295,12 @@ final class WorkingValues {
 
     /** Whether nothing is wrong any more with the subject of a value, though something else may be. */
     private boolean mends(Subject subject, double value) {
+        boolean ofAllowance = subject == Option.SEAM_ALLOWANCE || subject == Option.INTERFACING_OVERLAP;
         return spent(SHARES)
                 && now.with(subject, value)
-                        .filter(attempt -> attempt.wrong().stream()
-                                .noneMatch(v -> subject(v).equals(subject)))
+                        .map(ofAllowance ? Attempt::wrong : Attempt::wrongBeforeAllowances)
+                        .filter(wrong ->
+                                wrong.stream().noneMatch(v -> subject(v).equals(subject)))
                         .isPresent();
     }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.SleeveDraft;
@@ -75,16 +76,31 @@ public final class PatternDrafter {
      * @return everything found wrong, with the greatest values that work; nothing where all pieces can be drafted
      */
     public static List<Violation> wrong(SizeRun run, PatternOptions options) {
+        CutLines cutLines = new CutLines(options.corners());
+        return wrong(run, options, draft -> PieceFinish.checkOutlines(draft, cutLines));
+    }
+
+    /**
+     * What is wrong with pieces before anything is added to them: whether a cut line with their allowances can be drawn is left open, which takes longer than all the rest.
+     *
+     * @param run the graded run
+     * @param options allowances, corners, turn of cloth and overlap of the interfacing
+     * @return everything found wrong; nothing where all net lines can be drafted
+     */
+    public static List<Violation> wrongNets(SizeRun run, PatternOptions options) {
+        return wrong(run, options, PieceFinish::checkNet);
+    }
+
+    private static List<Violation> wrong(SizeRun run, PatternOptions options, Consumer<PieceDraft> check) {
         List<Violation> found = OptionChecks.of(options);
         if (!found.isEmpty()) {
             return found;
         }
         Drafts drafts = Drafts.of(run, options);
-        CutLines cutLines = new CutLines(options.corners());
         Map<Integer, InvalidMeasuresException> refused = new TreeMap<>();
         for (int index = 0; index < run.sizes().size(); index++) {
             try {
-                drafts.of(run.sizes().get(index)).forEach(draft -> PieceFinish.checkOutlines(draft, cutLines));
+                drafts.of(run.sizes().get(index)).forEach(check);
             } catch (InvalidMeasuresException e) {
                 refused.put(index, e);
             }

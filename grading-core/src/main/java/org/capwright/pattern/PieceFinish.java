@@ -144,9 +144,14 @@ final class PieceFinish {
         return Outline.flattened(draft.edges());
     }
 
+    /** Refuses a piece that has no net line. */
+    static void checkNet(PieceDraft draft) {
+        checkSimple(draft, netLine(draft));
+    }
+
     /** Refuses a piece that has no net line or no cut line. */
     static void checkOutlines(PieceDraft draft, CutLines cutLines) {
-        checkSimple(draft, netLine(draft));
+        checkNet(draft);
         cutLines.of(draft);
     }
 

@@ -32,6 +32,9 @@ final class SeamStrips {
     /** Crumbs that rounding may leave beside the piece, as a share of it. */
     private static final double CRUMBS = 1e-6;
 
+    /** Most lines need ten areas, and a thousand are united in a blink; twenty thousand, where hundreds of tiny pleats each hide in the next one's allowance, would take minutes. Such a line is taken to be none. */
+    private static final int MOST = 2_000;
+
     private final List<Polygon> areas = new ArrayList<>();
     private final List<Point> net = new ArrayList<>();
 
@@ -42,6 +45,9 @@ final class SeamStrips {
 
     /** Adds the strip between a smooth part of a seam line and its parallel: in one piece where it crosses itself nowhere, else beside each segment or each chord. */
     void beside(List<Cubic> seam, double allowance) {
+        if (areas.size() > MOST) {
+            return;
+        }
         List<List<Point>> along = new ArrayList<>(seam.size());
         List<List<Point>> beside = new ArrayList<>(seam.size());
         for (Cubic segment : seam) {
@@ -112,8 +118,11 @@ final class SeamStrips {
         }
     }
 
-    /** The outer line of the piece with all strips, or nothing where these fall apart. */
+    /** The outer line of the piece with all strips, or nothing where these fall apart or are too many. */
     Optional<List<Point>> outline(boolean onFold) {
+        if (areas.size() > MOST) {
+            return Optional.empty();
+        }
         add(net);
         Geometry union = UnaryUnionNG.union(Outline.PLANE.buildGeometry(areas), GRID);
         if (onFold) {

@@ -71,6 +71,21 @@ class CapFittingTest {
         assertEquals(360, sleeve.bicep(), 1e-9);
     }
 
+    /** The last steps to either end of the range that a cap height has are shorter. */
+    @ParameterizedTest
+    @ValueSource(doubles = {10.1, 10.3, 482, 487, 490, 495, 499.9})
+    void findsCapHeightsNearTheEndsOfTheirRange(double height) {
+        Dimensions wanted = gown().with(Dimension.BICEP, height < 100 ? 360 : 700)
+                .with(Dimension.CAP_HEIGHT, height)
+                .with(Dimension.CAP_OUTWARD, height < 100 ? 0.6 : 30)
+                .with(Dimension.CAP_INWARD, height < 100 ? 0.6 : 20);
+        double armhole = BaseSleeve.draft(wanted).capLength() / 1.04;
+        Dimensions fitted = CapFitting.fitted(
+                wanted.with(Dimension.ARMHOLE, armhole).with(Dimension.CAP_HEIGHT, 135),
+                new CapFit.CapHeightFor(new CapEase.Share(0.04)));
+        assertEquals(height, fitted.get(Dimension.CAP_HEIGHT), 1e-4);
+    }
+
     @Test
     void explainsWhatStopsItWhenNoSleeveHasThatEase() {
         // A cap line can never be shorter than the bicep is wide: 360 mm of bicep cannot go into 300 mm of armhole.

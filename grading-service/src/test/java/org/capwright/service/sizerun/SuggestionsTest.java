@@ -114,6 +114,54 @@ class SuggestionsTest {
         assertTrue(tried > 0 && taken == tried, failed::toString);
     }
 
+    /** Armholes, gaps and pleats far from any sleeve, whose refusals once took from two seconds to a minute: a cap that no height gives, gaps that leave a hundred pleats the tenth of a millimetre. */
+    @ParameterizedTest
+    @ValueSource(strings = {"""
+                {"units":"cm","baseSize":"40","sizes":["40"],
+                 "sleeve":{"bicep":36,"length":60,"capHeight":13.5,"capOutward":1.9,"capInward":1.2,"armhole":150},
+                 "overlay":{"rise":14,"length":34,"frontGap":6,"backGap":6,"pleats":{"count":8,"kind":"knife"}},
+                 "underSleeve":{"elbow":28,"wrist":19}}
+                """, """
+                {"units":"cm","baseSize":"36","sizes":["36","38","40"],
+                 "sleeve":{"bicep":40.773,"armhole":52.723,"capHeight":13.796},
+                 "overlay":{"rise":10.567,"length":23.205,"frontGap":30.89,"backGap":7.264,"hem":"bowed","hemSagitta":0.859,
+                  "pleats":{"count":2,"kind":"inverted"}},
+                 "grade":{"bicep":1.449,"armhole":1.396},
+                 "seamAllowance":{"armhole":1.687,"attachedEdge":9.445,"sideSeam":1.585}}
+                """, """
+                {"units":"cm","baseSize":"42","sizes":["36","38","40","42","44"],
+                 "sleeve":{"bicep":31.84,"armhole":12.599,"capEase":1.5,"length":53.635},
+                 "overlay":{"rise":16.095,"length":44.347,"frontGap":7.696,"backGap":5.733,"hem":"level",
+                  "pleats":{"count":2,"kind":"inverted"}},
+                 "underSleeve":{"elbow":29.158,"wrist":22.143},"grade":{"armhole":1.298,"rise":0.295,"elbow":0.635},
+                 "seamAllowance":{"armhole":2.473,"sideSeam":1.413}}
+                """})
+    void refusalsOfFiguresFarFromAnySleeveNameValuesThatWork(String request) {
+        JsonNode body = Requests.MAPPER.readTree(request);
+        List<FieldViolation> violations = refused(body);
+        JsonNode mended = mended(body, violations);
+        for (FieldViolation violation : violations) {
+            for (double bound : bounds(violation)) {
+                send(0, set(mended, violation.field(), bound), violation, bound);
+            }
+        }
+        assertTrue(tried > 0 && taken == tried, failed::toString);
+    }
+
+    /** Each of hundreds of tiny pleats lies within the allowance of its neighbours: no such line is drawn, which would take minutes. */
+    @Test
+    void hundredsOfPleatsWithinOneAnothersAllowanceAreRefused() {
+        List<FieldViolation> violations = refused(Requests.MAPPER.readTree("""
+            {"units":"mm","baseSize":"36","sizes":["36"],"sleeve":{"bicep":325.407,"armhole":374.872,"capEase":"6%"},
+             "overlay":{"rise":214.309,"length":295.615,"frontGap":186.436,"backGap":122.298,"hem":"vee",
+              "pleats":{"count":177,"kind":"inverted"}},
+             "seamAllowance":{"armhole":6.046,"attachedEdge":10.889,"sideSeam":19.694,"hem":19.938},"corners":"squared"}
+            """));
+        assertTrue(
+                violations.stream().anyMatch(violation -> violation.field().startsWith("/seamAllowance")),
+                violations::toString);
+    }
+
     private void send(long seed, JsonNode body, FieldViolation violation, double bound) {
         tried++;
         List<FieldViolation> again = refused(body);
