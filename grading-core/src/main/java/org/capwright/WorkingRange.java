@@ -91,6 +91,9 @@ final class WorkingRange {
         double value = violation.value().orElse(Double.NaN);
         double low = Math.max(ends[0], violation.least().orElse(ends[0]));
         double high = Math.min(ends[1], violation.greatest().orElse(ends[1]));
+        if (low > high) {
+            return Optional.empty(); // what would work is nothing that is taken
+        }
         if (value < low) {
             return range.from(violation, low, high, violation.greatest().isPresent());
         }

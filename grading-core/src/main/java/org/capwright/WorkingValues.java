@@ -131,7 +131,12 @@ final class WorkingValues {
                 return List.of(alone.get());
             }
         }
-        return instead(new InvalidMeasuresException(outside), nearest).violations();
+        List<Violation> working = new ArrayList<>(
+                instead(new InvalidMeasuresException(outside), nearest).violations());
+        outside.stream()
+                .filter(violation -> working.stream().noneMatch(v -> v.subject().equals(violation.subject())))
+                .forEach(working::add);
+        return working;
     }
 
     private List<Violation> named(List<Violation> refused, boolean all) {

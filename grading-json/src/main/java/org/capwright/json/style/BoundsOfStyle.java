@@ -32,28 +32,27 @@ import tools.jackson.databind.node.StringNode;
  */
 final class BoundsOfStyle {
 
-    /** One field may bound another, which is found out when it is read again. */
-    private static final int ROUNDS = 3;
+    /** How far into its range a value is set, from the end that is nearer to what was given. */
+    private static final double[] SHARES = {0, 0.004, 0.008, 0.016, 0.03, 0.06, 0.12, 0.25, 0.5, 1};
 
     private static final Text REASON = Text.of("out of range");
 
     private BoundsOfStyle() {}
 
-    /** The same refusal with bounds that work in the style, where it can be drafted with the value at any. */
+    /** The same refusal with bounds that work in the style, where it can be read with the values further in. */
     static RefusedRequestException instead(RefusedRequestException refused, JsonNode tree) {
-        JsonNode mended = tree.deepCopy();
-        List<FieldViolation> wrong = refused.violations();
-        for (int round = 0; round < ROUNDS; round++) {
-            for (FieldViolation violation : wrong) {
-                Optional<JsonNode> nearest = nearest(violation);
-                if (nearest.isEmpty() || !set(mended, violation.field(), nearest.get())) {
+        for (double share : SHARES) {
+            JsonNode mended = tree.deepCopy();
+            for (FieldViolation violation : refused.violations()) {
+                Optional<JsonNode> inside = inside(violation, share);
+                if (inside.isEmpty() || !set(mended, violation.field(), inside.get())) {
                     return refused;
                 }
             }
             try {
                 return inStyle(refused.violations(), SizeRunReader.once(mended));
             } catch (RefusedRequestException e) {
-                wrong = e.violations();
+                // Another field may leave less than the whole range: further in it may be read.
             }
         }
         return refused;
@@ -174,22 +173,24 @@ final class BoundsOfStyle {
                 Double.parseDouble(given.substring(0, given.length() - 1).strip()) / 100);
     }
 
-    /** The end of its range that is nearest to what was given, as a request has it. */
-    private static Optional<JsonNode> nearest(FieldViolation found) {
-        OptionalDouble share = share(found);
-        if (share.isPresent()) {
-            double end = share.getAsDouble() < 0 ? CapEase.LEAST_SHARE : CapEase.GREATEST_SHARE;
-            return Optional.of(StringNode.valueOf(Math.round(100 * end) + "%"));
+    /** A value within its range, as a request has it. */
+    private static Optional<JsonNode> inside(FieldViolation found, double share) {
+        OptionalDouble percentage = share(found);
+        if (percentage.isPresent()) {
+            boolean low = percentage.getAsDouble() < 0;
+            double near = low ? CapEase.LEAST_SHARE : CapEase.GREATEST_SHARE;
+            double far = low ? CapEase.GREATEST_SHARE : CapEase.LEAST_SHARE;
+            return Optional.of(StringNode.valueOf(Math.round(100 * (near + (far - near) * share)) + "%"));
         }
         if (found.minimum().isEmpty() && found.maximum().isEmpty()
                 || found.value().filter(Number.class::isInstance).isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(DoubleNode.valueOf(
-                found.maximum().isEmpty()
-                                || number(found.value()) < found.minimum().orElse(Double.NEGATIVE_INFINITY)
-                        ? found.minimum().orElseThrow()
-                        : found.maximum().get()));
+        double least = found.minimum().or(found::maximum).orElseThrow();
+        double greatest = found.maximum().or(found::minimum).orElseThrow();
+        boolean low = number(found.value()) < least;
+        double near = low ? least : greatest;
+        return Optional.of(DoubleNode.valueOf(near + ((low ? greatest : least) - near) * share));
     }
 
     /** Puts one value in place of another; false where there is none. */

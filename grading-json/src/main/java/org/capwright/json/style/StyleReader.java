@@ -54,7 +54,8 @@ final class StyleReader {
 
     /** Why a dimension cannot grow, or nothing if it can. */
     Optional<Text> reasonNotToGrow(Dimension dimension) {
-        if (values.containsKey(dimension) || found.names(RequestPlaces.USUAL.of(dimension))) {
+        boolean wrongDepth = dimension == Dimension.PLEAT_DEPTH && found.names("/overlay/pleats/greatestDepth");
+        if (values.containsKey(dimension) || found.names(RequestPlaces.USUAL.of(dimension)) || wrongDepth) {
             return Optional.empty();
         }
         if (dimension == Dimension.RISE && riseFollows) {

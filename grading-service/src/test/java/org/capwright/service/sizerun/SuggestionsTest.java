@@ -94,6 +94,8 @@ class SuggestionsTest {
         {"overlay":{"pleats":{"flatZone":71}}}                | /overlay/pleats/flatZone
         {"underSleeve":{"elbow":3}}                           | /underSleeve/elbow
         {"sleeve":{"front":{"armhole":81}}}                   | /sleeve/front/armhole
+        {"sleeve":{"armhole":7,"front":{"armhole":22}}}       | /sleeve/armhole
+        {"overlay":{"pleats":{"count":null,"greatestDepth":31}},"grade":{"pleatDepth":0.05}} | /overlay/pleats/greatestDepth
         {"seamAllowance":{"sideSeam":11}}                     | /seamAllowance/sideSeam
         {"grade":{"armhole":21}}                              | /grade/armhole
         {"grade":{"wrist":9}}                                 | /grade/wrist
