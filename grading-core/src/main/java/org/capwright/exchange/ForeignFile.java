@@ -3,11 +3,18 @@ package org.capwright.exchange;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.capwright.words.Text;
 
 /** A file as it was sent. Guaranteed not to change. */
 public final class ForeignFile {
+
+    private static final int SNIFFED = 64;
+
+    /** The version by which a drawing begins that is not exchanged as text. */
+    private static final Pattern DRAWING = Pattern.compile("AC10\\d\\d\\x00");
 
     private final String name;
     private final byte[] content;
@@ -82,6 +89,33 @@ public final class ForeignFile {
      */
     public byte[] bytes() {
         return content;
+    }
+
+    /**
+     * Refuses a file of a format that is not read, with the one to save it as.
+     *
+     * @throws ForeignInputException if its first bytes are those of a workbook, a PDF, markup, or a drawing in another format
+     */
+    public void notOfAnotherFormat() throws ForeignInputException {
+        String start = new String(content, 0, Math.min(content.length, SNIFFED), StandardCharsets.ISO_8859_1)
+                .replaceFirst("^\\u00ef\\u00bb\\u00bf", "")
+                .stripLeading();
+        if (start.startsWith("PK\u0003\u0004") || start.startsWith("\u00d0\u00cf\u0011\u00e0")) {
+            throw new ForeignInputException(
+                    name, 0, Text.of("a workbook or an archive, which is not read; save its table as CSV"));
+        }
+        if (start.startsWith("%PDF-")) {
+            throw new ForeignInputException(
+                    name, 0, Text.of("a PDF, which is not read; save a table as CSV, outlines as DXF"));
+        }
+        if (start.startsWith("<")) {
+            throw new ForeignInputException(
+                    name, 0, Text.of("SVG, XML or HTML, which is not read; save a table as CSV, outlines as DXF"));
+        }
+        if (DRAWING.matcher(start).lookingAt()) {
+            throw new ForeignInputException(
+                    name, 0, Text.of("a drawing in another format, which is not read; save it as ASCII DXF"));
+        }
     }
 
     /**

@@ -80,6 +80,7 @@ public final class OutlineReader {
         long bytes = 0;
         for (ForeignFile file : files) {
             file.atMost(MOST_BYTES);
+            file.notOfAnotherFormat();
             bytes += file.bytes().length;
             if (bytes > MOST_BYTES) {
                 throw new ForeignInputException(

@@ -48,6 +48,7 @@ public final class SpecTableReader {
      */
     public static ForeignGrade read(ForeignFile file, ForeignOptions options) throws ForeignInputException {
         file.atMost(MOST_BYTES);
+        file.notOfAnotherFormat();
         ImportNotes traces = new ImportNotes(file.name());
         CsvGrid grid = SheetEncoding.grid(file, traces);
         traces.found(

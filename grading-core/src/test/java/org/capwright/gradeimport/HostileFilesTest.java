@@ -34,8 +34,10 @@ import org.capwright.grade.SpecTable;
 import org.capwright.pattern.PatternSet;
 import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Broken and hostile files: each gives a grade or the checked exception, and nothing hangs or takes memory without bound. */
 class HostileFilesTest {
@@ -447,5 +449,26 @@ class HostileFilesTest {
                 .reduce(new StringBuilder(), StringBuilder::append, StringBuilder::append)
                 .toString();
         return dxf(blocks, insert("B0", 1, 1));
+    }
+
+    /** Files of other formats are told by their first bytes, and what to save them as is said. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "PK\u0003\u0004[Content_Types].xml",
+                "\u00d0\u00cf\u0011\u00e0\u00a1\u00b1",
+                "%PDF-1.7\n",
+                "\n<svg/>",
+                "<?xml?>",
+                "AC1032\u0000"
+            })
+    void otherFormatsAreTold(String start) {
+        ForeignFile file = ForeignFile.of("spec", (start + "\n".repeat(80)).getBytes(StandardCharsets.ISO_8859_1));
+        for (Executable read : List.<Executable>of(
+                () -> SpecTableReader.read(file, ForeignOptions.none()),
+                () -> OutlineReader.read(List.of(file), ForeignOptions.none()))) {
+            ForeignInputException e = assertThrows(ForeignInputException.class, read);
+            assertTrue(e.reason().toString().contains("save"), e.getMessage());
+        }
     }
 }
