@@ -37,6 +37,9 @@ record Attempt(
         Sizes sizes,
         PatternOptions options) {
 
+    /** More pleats than this are never proposed, for nobody lays them: common practice, no source. */
+    private static final int MOST_PLEATS = 60;
+
     /** What is wrong with the whole run and its pieces; nothing where they can be made. */
     List<Violation> wrong() {
         try {
@@ -136,7 +139,7 @@ record Attempt(
                 case CAP_EASE, FRONT_CAP_EASE, BACK_CAP_EASE -> new double[] {-300, 300};
                 case JOIN -> new double[] {0.1, 1};
                 case FULLNESS -> new double[] {1, 20};
-                case PLEAT_COUNT -> new double[] {1, PleatPlan.GREATEST_COUNT};
+                case PLEAT_COUNT -> new double[] {1, MOST_PLEATS};
                 case FLAT_ZONE_FRONT, FLAT_ZONE_BACK -> new double[] {0, 700};
                 case TURN_OF_CLOTH -> new double[] {0, PatternOptions.GREATEST_TURN_OF_CLOTH};
                 default -> new double[] {0, Allowances.WIDEST};

@@ -16,8 +16,8 @@ enum PieceName {
 
     private static final Pattern NOT_MAIN = Pattern.compile(
             "lining|interfacing|interlining|fusing|facing|cuff|placket|pocket|collar|bodice|yoke|hood|trouser|skirt|binding"
-                + "|futter|einlage|manschette|b\u00fcndchen|buendchen|kragen|tasche|doublure|entoilage|thermocollant|parementure|poignet|poche"
-                + "|forro|entretela|pu\u00f1o|cuello|bolsillo|fodera|teletta|polsino|colletto|tasca|voering|manchet|kraag");
+                    + "|futter|einlage|manschette|b\u00fcndchen|buendchen|kragen|tasche|doublure|entoilage|thermocollant|parementure|poignet|poche"
+                    + "|forro|entretela|pu\u00f1o|cuello|bolsillo|fodera|teletta|polsino|colletto|tasca|voering|manchet|kraag");
     private static final Pattern SLEEVE_WORDS = Pattern.compile(
             "sleeve|\u00e4rmel|aermel|armel|manche(?!tte)|manica|manga|mouw|\u00e6rme|rukav|r\u0119kaw|rekaw|\u8896");
 

@@ -88,20 +88,20 @@ record TableContext(
 
     /** What stands over a column of steps (common practice, no source). */
     private static final Pattern STEPS = Pattern.compile("(?:grade|grading|grade rule|grade step|grade"
-        + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
-        + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
-        + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
-        + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
-        + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
-        + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
+            + " jump|graded?|jumps?|increments?|increase|diff|differences?|delta|steps?|step per size|per"
+            + " size|sprung|sprungwert|spr|stufe|stufung|abstufung|gradierung|gradiersprung|differenz|evolution|evolutions|gradation|saut|par"
+            + " taille|escalado|salto|incremento|incrementos|por talla|diferencia|sviluppo|sviluppi|scatto|differenza|per"
+            + " taglia|graduacao|diferenca|acrescimo|por tamanho|sprong|graderen|gradering|per"
+            + " maat|verschil|stopniowanie|skok|roznica|na rozmiar|seri farki|artis|fark|beden"
+            + " farki|ヒッチ|グレーティンク|寸法差|差|δ)(?: .*)?");
 
     private static final Pattern NO_SIZE = Pattern.compile(
             "(?:tolerancia|tolerancja|tolerans|tolerantie|tolleranza|tolerances?|許容差|公差|bemerkung|bemerkungen|remarques?|notas?|not|opmerking|opmerkingen|uwagi|備考|nr|lp|sira|num|ref|unidad|unidade|unite|einheit|eenheid|jednostka|birim|単位|tol|tolerances?|toleranz|jumps?|grade|grading|grade"
-                + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
-                + " size|sample"
-                + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
-                + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
-                + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
+                    + " rule|increments?|diff|differences?|delta|steps?|rev|revision|no|nr|number|pos|position|id|code|item|comments?|remarks?|notes?|style|units?|base"
+                    + " size|sample"
+                    + " size|size|sizes|sum|average|mean|avg|median|summe|gesamt|mittelwert|durchschnitt|somme|moyenne|promedio|media|suma|somma|soma|totale|totaal|gemiddelde|srednia|razem|toplam|ortalama|合計|平均|how"
+                    + " measured|how to measure|tolerance source|description|definition|measurements?|points?|point of"
+                    + " measure|points of measure|pom|name|min|max|plus|minus|total|totals|date)(?: .*)?");
 
     /** {@code 36 in}: behind a number it is a unit. */
     private static final Pattern INCHES = Pattern.compile("^\\s*(\\d{1,3})\\s*(?i:in)\\.?\\s*$");
@@ -109,11 +109,11 @@ record TableContext(
     /** {@code 36 spec}: what is asked for. */
     private static final Pattern ASKED_FOR = Pattern.compile(
             "(?i)(\\S.*?)["
-                + " :_-]+(?:specs?|specification|target|requested|asked|graded|nominal|soll|demand\u00e9e?|cible|voulue?|objetivo|pedido|richiesto|gevraagd)\\.?");
+                    + " :_-]+(?:specs?|specification|target|requested|asked|graded|nominal|soll|demand\u00e9e?|cible|voulue?|objetivo|pedido|richiesto|gevraagd)\\.?");
     /** {@code 36 actual}: what was measured on something sewn. */
     private static final Pattern MEASURED = Pattern.compile(
             "(?i)(\\S.*?)["
-                + " :_-]+(?:actual|act|measured|meas|received|ist|gemessen|mesur\u00e9e?|r\u00e9el(?:le)?|medido|real|misurato|rilevato|gemeten)\\.?");
+                    + " :_-]+(?:actual|act|measured|meas|received|ist|gemessen|mesur\u00e9e?|r\u00e9el(?:le)?|medido|real|misurato|rilevato|gemeten)\\.?");
 
     static TableContext of(ForeignFile file, CsvGrid grid, ForeignOptions options, ImportNotes traces) {
         boolean decimalComma = false;
