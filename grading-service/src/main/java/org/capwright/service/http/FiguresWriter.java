@@ -19,7 +19,7 @@ final class FiguresWriter<T> extends StdSerializer<T> {
 
     private static final int CHUNK = 2048;
 
-    /** A figure with its comma stays below this. */
+    /** A figure with its comma and the brackets about it stays below this. */
     private static final int FIGURE = 40;
 
     FiguresWriter(Class<T> type) {
@@ -80,7 +80,6 @@ final class FiguresWriter<T> extends StdSerializer<T> {
                     add(parts[i]);
                 }
             }
-            separate(0);
             bytes[length++] = ']';
         }
 
