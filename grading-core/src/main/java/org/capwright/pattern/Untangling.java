@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.operation.overlayng.CoverageUnion;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
@@ -54,7 +55,7 @@ final class Untangling {
                 kept.add(area);
             }
         }
-        Geometry union = kept.size() == 1 ? kept.get(0) : UnaryUnionOp.union(kept);
+        Geometry union = CoverageUnion.union(Outline.PLANE.buildGeometry(kept)); // faces share their edges
         if (!(union instanceof Polygon whole) || whole.getNumInteriorRing() > 0 || whole.isEmpty()) {
             return Optional.empty();
         }
