@@ -1,10 +1,10 @@
 package org.capwright;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.OverlayStyle;
@@ -101,7 +101,11 @@ record Attempt(
             return follows(dimension) ? Optional.empty() : Optional.of(measured(base.with(dimension, value)));
         }
         if (subject instanceof SleeveSubject.GradeOf growth) {
-            return Optional.of(grown(growth.dimension(), value));
+            return Optional.of(grown(growth.dimension(), (interval, old) -> value));
+        }
+        if (subject instanceof SleeveSubject.GrowthAt growth) {
+            return Optional.of(
+                    grown(growth.dimension(), (interval, old) -> interval == growth.interval() ? value : old));
         }
         if (subject instanceof SleeveSubject.AllowanceOf allowance) {
             return Optional.of(finished(options.with(along(allowance.edge(), value))));
@@ -145,7 +149,7 @@ record Attempt(
                 default -> new double[] {0, Allowances.WIDEST};
             };
         }
-        return subject instanceof SleeveSubject.GradeOf
+        return subject instanceof SleeveSubject.GradeOf || subject instanceof SleeveSubject.GrowthAt
                 ? new double[] {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY}
                 : new double[] {0, Allowances.WIDEST};
     }
@@ -203,11 +207,20 @@ record Attempt(
         return new Attempt(title, style, base, List.of(), sizes, options);
     }
 
-    private Attempt grown(Dimension dimension, double increment) {
+    /** What an increment is changed into, by its interval. */
+    private interface Change {
+        double increment(int interval, double old);
+    }
+
+    private Attempt grown(Dimension dimension, Change change) {
         List<GradeRule> others = rules.stream()
                 .map(rule -> rule.dimension() == dimension
                         ? new GradeRule(
-                                dimension, Collections.nCopies(rule.increments().size(), increment))
+                                dimension,
+                                IntStream.range(0, rule.increments().size())
+                                        .mapToObj(i -> change.increment(
+                                                i, rule.increments().get(i)))
+                                        .toList())
                         : rule)
                 .toList();
         return new Attempt(title, style, base, others, sizes, options);

@@ -90,6 +90,21 @@ final class WorkingValues {
         return new InvalidMeasuresException(growths.isEmpty() ? first.named(refused.violations(), false) : growths);
     }
 
+    /** As much of an increment as every size can be made with. */
+    private static Optional<Violation> growth(Attempt asked, SleeveSubject subject, double increment) {
+        if (increment == 0) {
+            return Optional.empty();
+        }
+        Violation growth = Violation.lengthOutside(
+                subject,
+                "with this growth not every size can be drafted",
+                increment,
+                Math.min(0, increment),
+                Math.max(0, increment));
+        return WorkingRange.fine(
+                growth, Attempt.ends(subject), new WorkingValues(asked, WAYS.get(0)).trial(asked, subject));
+    }
+
     /** Where the base size can be made and no other value mends the rest, it is the growth that is wrong. */
     private static List<Violation> growths(Attempt asked) {
         if (!asked.withoutGrowth().works()) {
@@ -97,19 +112,12 @@ final class WorkingValues {
         }
         List<Violation> growths = new ArrayList<>();
         for (GradeRule rule : asked.rules()) {
-            double increment = rule.increments().stream().findFirst().orElse(0.0);
-            if (increment != 0 && rule.increments().stream().allMatch(each -> each == increment)) {
-                Violation growth = Violation.lengthOutside(
-                        new SleeveSubject.GradeOf(rule.dimension()),
-                        "with this growth not every size can be drafted",
-                        increment,
-                        Math.min(0, increment),
-                        Math.max(0, increment));
-                WorkingRange.fine(
-                                growth,
-                                Attempt.ends(growth.subject()),
-                                new WorkingValues(asked, WAYS.get(0)).trial(asked, growth.subject()))
-                        .ifPresent(growths::add);
+            boolean even = rule.increments().stream().distinct().count() == 1;
+            for (int i = 0; i < (even ? 1 : rule.increments().size()); i++) {
+                SleeveSubject subject = even
+                        ? new SleeveSubject.GradeOf(rule.dimension())
+                        : new SleeveSubject.GrowthAt(rule.dimension(), i);
+                growth(asked, subject, rule.increments().get(i)).ifPresent(growths::add);
             }
         }
         return growths;

@@ -7,6 +7,7 @@ public sealed interface SleeveSubject extends Subject
         permits Dimension,
                 SleeveSubject.Option,
                 SleeveSubject.GradeOf,
+                SleeveSubject.GrowthAt,
                 SleeveSubject.PairsOf,
                 SleeveSubject.Seam,
                 SleeveSubject.AllowanceOf,
@@ -91,6 +92,19 @@ public sealed interface SleeveSubject extends Subject
         @Override
         public String code() {
             return "grade of " + dimension.code();
+        }
+    }
+
+    /**
+     * The growth of a dimension between two neighbouring sizes, where it is not the same between all.
+     *
+     * @param dimension which
+     * @param interval from 0, between the smallest sizes
+     */
+    record GrowthAt(Dimension dimension, int interval) implements SleeveSubject {
+        @Override
+        public String code() {
+            return "growth " + interval + " of " + dimension.code();
         }
     }
 

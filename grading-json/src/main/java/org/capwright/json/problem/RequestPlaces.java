@@ -3,6 +3,7 @@ package org.capwright.json.problem;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.capwright.check.Threshold;
 import org.capwright.draft.CapFit;
@@ -20,6 +21,9 @@ public final class RequestPlaces {
 
     /** Where everything stands that one request alone does not decide. */
     public static final RequestPlaces USUAL = new RequestPlaces("", "/sleeve/capEase", "/overlay/pleats/depth", "", "");
+
+    /** Between forty sizes. */
+    private static final int MOST_INTERVALS = 39;
 
     private final String root;
     private final String capEase;
@@ -100,10 +104,13 @@ public final class RequestPlaces {
     public Optional<SleeveSubject> subject(String pointer) {
         Stream<SleeveSubject> measures = Arrays.stream(Dimension.values());
         Stream<SleeveSubject> growths = Arrays.stream(Dimension.values()).map(SleeveSubject.GradeOf::new);
+        Stream<SleeveSubject> intervals = Arrays.stream(Dimension.values())
+                .flatMap(dimension -> IntStream.range(0, MOST_INTERVALS)
+                        .mapToObj(interval -> new SleeveSubject.GrowthAt(dimension, interval)));
         Stream<SleeveSubject> options = Arrays.stream(SleeveSubject.Option.values());
         Stream<SleeveSubject> edges =
                 Stream.of("armhole", "attachedEdge", "sideSeam", "hem").map(SleeveSubject.AllowanceOf::new);
-        return Stream.of(measures, growths, options, edges)
+        return Stream.of(measures, growths, intervals, options, edges)
                 .flatMap(subjects -> subjects)
                 .filter(subject -> of(subject).equals(pointer))
                 .findFirst();
@@ -118,6 +125,9 @@ public final class RequestPlaces {
         }
         if (subject instanceof SleeveSubject.GradeOf rule) {
             return "/grade/" + rule.dimension().gradeName();
+        }
+        if (subject instanceof SleeveSubject.GrowthAt growth) {
+            return "/grade/" + growth.dimension().gradeName() + "/" + growth.interval();
         }
         if (subject instanceof SleeveSubject.AllowanceOf allowance) {
             return "/seamAllowance/" + allowance.edge();

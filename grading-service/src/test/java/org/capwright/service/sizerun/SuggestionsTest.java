@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What a refusal says would work is sent back as a caller would send it, each end of each range, the other fields that were complained of set to what is nearest: it must be taken, in every size of the run. {@code -Drequests=20000} tries as many, {@code -Dfrom=20000} others. */
@@ -98,6 +99,8 @@ class SuggestionsTest {
         {"overlay":{"pleats":{"count":null,"greatestDepth":31}},"grade":{"pleatDepth":0.05}} | /overlay/pleats/greatestDepth
         {"seamAllowance":{"sideSeam":11}}                     | /seamAllowance/sideSeam
         {"grade":{"armhole":21}}                              | /grade/armhole
+        {"grade":{"armhole":[1.6,1.6,1.8,210]}}               | /grade/armhole/3
+        {"grade":{"wrist":[0.3,18,0.3,0.3]}}                  | /grade/wrist/1
         {"grade":{"wrist":9}}                                 | /grade/wrist
         """)
     void valuesBeyondEverySleeveAreToldTheRangeOfThisOne(String patch, String field) {
@@ -213,16 +216,20 @@ class SuggestionsTest {
 
     private static JsonNode set(JsonNode body, String field, double value) {
         String[] path = field.substring(1).split("/");
-        ObjectNode patch = Requests.MAPPER.createObjectNode();
-        ObjectNode at = patch;
+        ObjectNode copy = (ObjectNode) body.deepCopy();
+        ObjectNode at = copy;
         for (int i = 0; i < path.length - 1; i++) {
-            at = at.putObject(path[i]);
+            if (at.get(path[i]) instanceof ArrayNode increments) {
+                increments.set(Integer.parseInt(path[i + 1]), value);
+                return copy;
+            }
+            at = at.get(path[i]) instanceof ObjectNode inner ? inner : at.putObject(path[i]);
         }
         if (value == Math.rint(value)) {
             at.put(path[path.length - 1], (long) value);
         } else {
             at.put(path[path.length - 1], value);
         }
-        return Requests.merged(body, patch);
+        return copy;
     }
 }
