@@ -29,6 +29,8 @@ class RequestPlacesTest {
             "/sleeve/capEase",
             new SleeveSubject.GradeOf(Dimension.FRONT_WIDTH),
             "/grade/frontWidth",
+            new SleeveSubject.GrowthAt(Dimension.FRONT_WIDTH, 3),
+            "/grade/frontWidth/3",
             new SleeveSubject.PairsOf("36/a~b"),
             "/materials/order/36~1a~0b",
             new SleeveSubject.Seam("underarm seam"),

@@ -100,7 +100,7 @@ class SuggestionsTest {
         {"seamAllowance":{"sideSeam":11}}                     | /seamAllowance/sideSeam
         {"grade":{"armhole":21}}                              | /grade/armhole
         {"grade":{"armhole":[1.6,1.6,1.8,210]}}               | /grade/armhole/3
-        {"grade":{"wrist":[0.3,18,0.3,0.3]}}                  | /grade/wrist/1
+        {"grade":{"frontGap":[0.1,14,14,0.1]}}             | /grade/frontGap/1
         {"grade":{"wrist":9}}                                 | /grade/wrist
         """)
     void valuesBeyondEverySleeveAreToldTheRangeOfThisOne(String patch, String field) {
