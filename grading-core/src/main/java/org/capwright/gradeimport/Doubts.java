@@ -49,6 +49,21 @@ final class Doubts {
             new Half(CheckedMeasure.WRIST, CheckedMeasure.BICEP, 0.33),
             new Half(CheckedMeasure.WRIST, CheckedMeasure.LENGTH, 0.2));
 
+    /** A sleeve shorter than this share of its bicep ends above the elbow. */
+    private static final double SHORT = 0.8;
+
+    /** A lower edge narrower than this share of the bicep is that of a long sleeve. */
+    private static final double NARROWED = 0.8;
+
+    /** How much longer a cap line is than the straight lines of its cap, at most. */
+    private static final double CURVED = 1.1;
+
+    /** How much a cap line may be shorter than the armhole, and a sleeve still be set in. */
+    private static final double TIGHT = 0.97;
+
+    /** How far the straight lines of a cap are off its armhole, at most. */
+    private static final double LOOSE = 0.15;
+
     private final TableContext context;
     private final List<String> sizes;
     private final Map<String, Map<CheckedMeasure, Double>> values;
@@ -163,7 +178,7 @@ final class Doubts {
                                 size -> size.toLowerCase(Locale.ROOT)
                                         .matches(
                                                 ".*\\d"
-                                                        + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
                 || sizes.size() > 1
                         && sizes.stream()
                                 .allMatch(size -> size.matches("\\d{2,3}")
@@ -171,8 +186,76 @@ final class Doubts {
                                         && (Integer.parseInt(size) - 50) % 6 == 0);
     }
 
+    /** One row in a smaller unit than the sheet says: as it stands no sleeve is so large. */
+    private void tooLarge(Map<CheckedMeasure, Double> middles) {
+        boolean others = middles.entrySet().stream().anyMatch(row -> isUsual(row.getKey(), row.getValue()));
+        for (CheckedMeasure measure : List.copyOf(middles.keySet())) {
+            double middle = Objects.requireNonNull(middles.get(measure));
+            if (!others || middle <= Objects.requireNonNull(USUAL.get(measure))[1]) {
+                continue;
+            }
+            Unit unit = written(measure).units().iterator().next();
+            String shown = ForeignInputException.shown(written(measure).name());
+            List<Text> answers = new ArrayList<>();
+            for (Unit other : Unit.values()) {
+                double factor = other.toMillimetres(1) / unit.toMillimetres(1);
+                if (factor < 1 && isUsual(measure, middle * factor)) {
+                    answers.add(Text.of("{mapping} if it is in {unit}")
+                            .with("mapping", mapped(shown, measure.code() + " (" + other.symbol() + ")"))
+                            .with("unit", other.symbol()));
+                }
+            }
+            if (!answers.isEmpty()) {
+                answers.add(Text.of("{mapping} if it is meant as it stands.")
+                        .with("mapping", mapped(shown, "full " + measure.code())));
+                context.questions()
+                        .add(new OpenQuestion(
+                                written(measure).line(),
+                                measure,
+                                List.of(),
+                                Text.of("{figures} is large for a sleeve beside the other rows: it may be in another"
+                                                + " unit; it is not judged")
+                                        .with("figures", range(measure, unit)),
+                                Text.joined(answers, "; ")));
+                doubtful.add(measure);
+                middles.remove(measure);
+            }
+        }
+    }
+
+    /** Rows that would fit the others in inches: a length that ends above the elbow though the sleeve is narrowed to the wrist; a cap whose line cannot reach round the armhole. */
+    private static Map<CheckedMeasure, CheckedMeasure> inInches(Map<CheckedMeasure, Double> middles) {
+        Map<CheckedMeasure, CheckedMeasure> found = new EnumMap<>(CheckedMeasure.class);
+        Double bicep = middles.get(CheckedMeasure.BICEP);
+        if (bicep == null) {
+            return found;
+        }
+        Double length = middles.get(CheckedMeasure.LENGTH);
+        Double wrist = middles.get(CheckedMeasure.WRIST);
+        if (length != null && wrist != null && length < SHORT * bicep && wrist < NARROWED * bicep) {
+            found.put(CheckedMeasure.LENGTH, CheckedMeasure.WRIST);
+        }
+        Double height = middles.get(CheckedMeasure.CAP_HEIGHT);
+        Double armhole = middles.get(CheckedMeasure.ARMHOLE);
+        if (height != null
+                && armhole != null
+                && CURVED * chord(bicep, height) < TIGHT * armhole
+                && Math.abs(chord(bicep, Unit.INCH.toMillimetres(height) / Unit.CENTIMETRE.toMillimetres(1)) / armhole
+                                - 1)
+                        < LOOSE) {
+            found.put(CheckedMeasure.CAP_HEIGHT, CheckedMeasure.ARMHOLE);
+        }
+        return found;
+    }
+
+    /** From underarm to apex to underarm, straight. */
+    private static double chord(double bicep, double height) {
+        return 2 * Math.hypot(bicep / 2, height);
+    }
+
     private void halves() {
         Map<CheckedMeasure, Double> middles = middles();
+        tooLarge(middles);
         Map<CheckedMeasure, CheckedMeasure> half = new EnumMap<>(CheckedMeasure.class);
         for (int round = 0; round < 2; round++) {
             for (Half bound : HALVES) {
@@ -195,6 +278,10 @@ final class Doubts {
                 half.put(CheckedMeasure.BICEP, CheckedMeasure.BICEP);
             }
         }
+        if (half.isEmpty()) {
+            half.putAll(inInches(middles));
+            half.keySet().removeIf(measure -> written(measure).certain());
+        }
         half.forEach(this::askHalf);
         doubtful.addAll(half.keySet());
     }
@@ -209,8 +296,10 @@ final class Doubts {
         String code = measure.code();
         double middle = Objects.requireNonNull(middles().get(measure));
         List<Text> answers = new ArrayList<>();
-        answers.add(Text.of("Set the mapping {half} if half of it is measured, laid flat or on the fold")
-                .with("half", mapped(shown, "half " + code)));
+        if (measure != CheckedMeasure.LENGTH && measure != CheckedMeasure.CAP_HEIGHT) {
+            answers.add(Text.of("Set the mapping {half} if half of it is measured, laid flat or on the fold")
+                    .with("half", mapped(shown, "half " + code)));
+        }
         if (measure == CheckedMeasure.CAP_LINE && isUsual(CheckedMeasure.CAP_HEIGHT, middle)) {
             answers.add(Text.of("{mapping} if it is the height of the cap")
                     .with("mapping", mapped(shown, CheckedMeasure.CAP_HEIGHT.code())));

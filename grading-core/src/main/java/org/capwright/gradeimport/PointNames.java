@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.words.Text;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +48,10 @@ final class PointNames {
     }
 
     private static final Map<String, CheckedMeasure> NAMES = new HashMap<>();
+    /** Codes in lower case, as a mapping with a unit or a half has them. */
+    private static final Map<String, CheckedMeasure> CODES = Stream.of(CheckedMeasure.values())
+            .collect(Collectors.toMap(measure -> normal(measure.code()), measure -> measure));
+
     /** The same names in full words without those that only join others. */
     private static final Map<String, CheckedMeasure> LOOSE = new HashMap<>();
 
@@ -224,8 +230,8 @@ final class PointNames {
     }
 
     private static @Nullable CheckedMeasure named(String name) {
-        Optional<CheckedMeasure> code = CheckedMeasure.ofCode(name);
-        CheckedMeasure exact = code.orElse(NAMES.get(name));
+        CheckedMeasure known = NAMES.get(name);
+        CheckedMeasure exact = known == null ? CODES.get(name) : known;
         String loose = loose(name);
         // A length or a width of nothing in particular is that of the garment: only its bare name is read.
         boolean general = loose.isEmpty() || !name.equals(loose) && DIRECTIONS.contains(loose);

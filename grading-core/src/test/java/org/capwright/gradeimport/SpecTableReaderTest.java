@@ -520,6 +520,37 @@ class SpecTableReaderTest {
         assertEquals(name.contains("1/2") ? 696 : 348, value(read.grade(), 0, CheckedMeasure.BICEP), 1e-9);
     }
 
+    /** One row in another unit than the sheet says: that row is asked about and no other, and read right with the unit that is answered. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "length | Sleeve length,23.425,23.622,23.819 | in",
+                "capHeight | Cap height,5.157,5.315,5.472 | in",
+                "bicep | Bicep,13.701,14.173,14.646 | in",
+                "length | Sleeve length,595,600,605 | mm",
+                "bicep | Bicep,348,360,372 | mm",
+                "capHeight | Cap height,131,135,139 | mm",
+                "armhole | Armhole,435,450,465 | mm"
+            })
+    void oneRowInAnotherUnitIsAskedAbout(String code, String other, String unit) throws ForeignInputException {
+        CheckedMeasure asked = CheckedMeasure.ofCode(code).orElseThrow();
+        String sheet = "Name (cm),36,38,40\nBicep,34.8,36,37.2\nSleeve length,59.5,60,60.5\nCap height,13.1,13.5,13.9\n"
+                + "Armhole,43.5,45,46.5\nSleeve hem,21,22,23\n";
+        assertEquals(List.of(), read(sheet, ForeignOptions.none()).questions());
+        String name = other.substring(0, other.indexOf(','));
+        String mixed = sheet.replaceAll("\n" + name + ",.*", "\n" + other);
+        ForeignGrade read = read(mixed, ForeignOptions.none());
+        assertEquals(
+                List.of(asked),
+                read.questions().stream().map(OpenQuestion::subject).toList());
+        assertTrue(read.questions().get(0).answers().toString().contains("(" + unit + ")"));
+        ForeignGrade said = read(
+                mixed, new ForeignOptions(Optional.empty(), Optional.empty(), Map.of(name, code + " (" + unit + ")")));
+        assertEquals(List.of(), said.questions());
+        assertEquals(value(read(sheet, ForeignOptions.none()).grade(), 1, asked), value(said.grade(), 1, asked), 0.02);
+    }
+
     @Test
     void severalFiguresOfASizeAreAskedAbout() throws ForeignInputException {
         ForeignGrade read = read(
