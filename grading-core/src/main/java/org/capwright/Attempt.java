@@ -77,6 +77,18 @@ record Attempt(
         }
     }
 
+    /** Whether the base size can be drafted: where that takes long, it says most about the others. */
+    boolean draftsInBase() {
+        return new Attempt(
+                        title,
+                        style,
+                        base,
+                        List.of(),
+                        new Sizes(List.of(sizes.labels().get(sizes.base())), 0),
+                        options)
+                .drafts();
+    }
+
     private SizeRun graded() {
         return SizeRun.grade(style, base, sizes.labels(), sizes.base(), rules);
     }

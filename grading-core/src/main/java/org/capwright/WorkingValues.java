@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoublePredicate;
+import java.util.function.Predicate;
 import org.capwright.draft.CapFit;
 import org.capwright.grade.GradeRule;
 import org.capwright.measure.Dimension;
@@ -36,6 +37,9 @@ final class WorkingValues {
 
     /** The time that a size takes without pieces, in shares. */
     private static final int DRAFT = 1;
+
+    /** The time that the base size takes without pieces where halves are fitted apart, in shares. */
+    private static final int BASE = 2;
 
     /** A bound that does not hold is moved inward by this, then by twice as much and so on, mm or as a share. */
     private static final double NUDGE = 0.01;
@@ -276,17 +280,14 @@ final class WorkingValues {
                 violation, near, Attempt.ends(subject), all ? trial(now, subject) : mending(subject)));
     }
 
-    /** Whether nothing is wrong with a value; drafts, where they take less time than pieces, mostly decide it. */
+    /** Whether nothing is wrong with a value; drafts mostly decide it, those of the base size where they take long. */
     private WorkingRange.Trial trial(Attempt attempt, Subject subject) {
         DoublePredicate works = value -> works(attempt, subject, value);
-        return slow
-                ? new WorkingRange.Trial(works, works)
-                : new WorkingRange.Trial(
-                        value -> spent(DRAFT)
-                                && attempt.with(subject, value)
-                                        .filter(Attempt::drafts)
-                                        .isPresent(),
-                        works);
+        Predicate<Attempt> soon = slow ? Attempt::draftsInBase : Attempt::drafts;
+        return new WorkingRange.Trial(
+                value -> spent(slow ? BASE : DRAFT)
+                        && attempt.with(subject, value).filter(soon).isPresent(),
+                works);
     }
 
     private WorkingRange.Trial mending(Subject subject) {
