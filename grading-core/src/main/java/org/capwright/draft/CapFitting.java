@@ -22,6 +22,9 @@ public final class CapFitting {
     private static final double ACCURACY = 1e-10;
     private static final double STEP = 1.04;
 
+    /** How near to where no line can be drawn any more one is looked for, mm. */
+    private static final double EDGE = 1e-6;
+
     /** How many values are tried of a whole range. */
     private static final int STEPS = 200;
 
@@ -235,7 +238,7 @@ public final class CapFitting {
     private static double edge(DoubleFunction<OptionalDouble> length, double inside, double outside) {
         double good = inside;
         double bad = outside;
-        for (int i = 0; i < 50; i++) {
+        while (Math.abs(bad - good) > EDGE) {
             double middle = (good + bad) / 2;
             if (length.apply(middle).isPresent()) {
                 good = middle;
