@@ -178,7 +178,7 @@ final class Doubts {
                                 size -> size.toLowerCase(Locale.ROOT)
                                         .matches(
                                                 ".*\\d"
-                                                    + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
+                                                        + " ?(?:m|y|t|mois|ans|months?|years?|jahre|monate|anni|mesi|meses|an|a\\u00f1os)\\b.*"))
                 || sizes.size() > 1
                         && sizes.stream()
                                 .allMatch(size -> size.matches("\\d{2,3}")
