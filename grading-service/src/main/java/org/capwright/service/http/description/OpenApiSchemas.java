@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.media.ObjectSchema;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.media.StringSchema;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -238,8 +239,18 @@ final class OpenApiSchemas {
     private static String inUnits(double least, double greatest) {
         List<String> ranges = new ArrayList<>();
         for (Unit unit : Unit.values()) {
-            ranges.add(unit.format(least) + " to " + unit.format(greatest) + " " + unit.symbol());
+            ranges.add(end(unit, least, RoundingMode.CEILING) + " to " + end(unit, greatest, RoundingMode.FLOOR) + " "
+                    + unit.symbol());
         }
         return String.join(", ", ranges);
+    }
+
+    /** Rounded to the side that is taken. */
+    private static String end(Unit unit, double length, RoundingMode inward) {
+        BigDecimal end = BigDecimal.valueOf(unit.fromMillimetres(length))
+                .setScale(9, RoundingMode.HALF_EVEN)
+                .setScale(4, inward)
+                .stripTrailingZeros();
+        return end.signum() == 0 ? "0" : end.toPlainString();
     }
 }
