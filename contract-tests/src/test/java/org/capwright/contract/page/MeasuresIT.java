@@ -11,7 +11,7 @@ import org.capwright.contract.RunningService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ArgumentsSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
 
 /** Measures: entered, stepped, refused, undone, kept and linked. */
@@ -31,16 +31,27 @@ class MeasuresIT {
         }
     }
 
-    /** What the page says beforehand is what the service says when it refuses. */
+    /** What the page says beforehand is what the description says. A refusal names the part of it that works in the style. */
     @ParameterizedTest
-    @ValueSource(strings = {"/sleeve/bicep", "/sleeve/capHeight", "/overlay/rise", "/underSleeve/wrist"})
-    void saysTheRangesOfTheService(String place) {
+    @CsvSource({
+        "/sleeve/bicep, Sleeve",
+        "/sleeve/capHeight, Sleeve",
+        "/overlay/rise, Overlay",
+        "/underSleeve/wrist, UnderSleeve"
+    })
+    void saysTheRangesOfTheService(String place, String schema) {
         JsonPath ranges =
                 RestAssured.get(RunningService.address() + "/page/ranges.json").jsonPath();
-        String[] steps = place.substring(1).split("/");
+        double least = ranges.getDouble("'" + place + "'.least");
+        double greatest = ranges.getDouble("'" + place + "'.greatest");
+        String field = place.substring(place.lastIndexOf('/') + 1);
+        String described = RestAssured.get(RunningService.address() + "/v3/api-docs")
+                .jsonPath()
+                .getString("components.schemas." + schema + ".properties." + field + ".description");
+        assertTrue(described.contains("rom " + Math.round(least) + " to " + Math.round(greatest) + " mm"), described);
         String body = RestAssured.get(RunningService.address() + "/examples/choir-gown.json")
                 .asString()
-                .replaceFirst("\"" + steps[1] + "\": *[0-9.]+", "\"" + steps[1] + "\": 9999");
+                .replaceFirst("\"" + field + "\": *[0-9.]+", "\"" + field + "\": 9999");
         JsonPath problem = RestAssured.given()
                 .contentType("application/json")
                 .body(body)
@@ -50,9 +61,8 @@ class MeasuresIT {
                 .extract()
                 .jsonPath();
         String violation = "violations.find { it.field == '" + place + "' }";
-        assertEquals(10 * problem.getDouble(violation + ".minimum"), ranges.getDouble("'" + place + "'.least"), 1e-9);
-        assertEquals(
-                10 * problem.getDouble(violation + ".maximum"), ranges.getDouble("'" + place + "'.greatest"), 1e-9);
+        assertTrue(10 * problem.getDouble(violation + ".minimum") >= least, problem::prettify);
+        assertTrue(10 * problem.getDouble(violation + ".maximum") <= greatest, problem::prettify);
     }
 
     @ParameterizedTest
@@ -88,7 +98,7 @@ class MeasuresIT {
             browser.input("f-sleeve-capHeight").sendKeys(Keys.chord(Keys.CONTROL, "a"), "60");
             browser.await(
                     "an error",
-                    "return document.getElementById('f-sleeve-capHeight-error').textContent.includes('50 cm');");
+                    "return document.getElementById('f-sleeve-capHeight-error').textContent.includes(' cm');");
             assertEquals("true", browser.find("#f-sleeve-capHeight").getDomAttribute("aria-invalid"));
             assertEquals(before, browser.cutLine("under-sleeve", "40"));
             assertTrue(browser.text(".problems").contains("Cap height"));
