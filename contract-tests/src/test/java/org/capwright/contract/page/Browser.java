@@ -13,9 +13,11 @@ import java.util.Map;
 import org.capwright.contract.RunningService;
 import org.openqa.selenium.By;
 import org.openqa.selenium.ElementClickInterceptedException;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.ScriptTimeoutException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
@@ -32,6 +34,13 @@ final class Browser implements AutoCloseable {
     private static final Map<Screen, Browser> RUNNING = new EnumMap<>(Screen.class);
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    /** Looks whether a script returns true until it does. */
+    private static final String LOOKS = "const given = [...arguments]; const done = given.pop();"
+            + " const met = function () { SCRIPT };"
+            + " const look = () => { try { met(...given) === true ? done(true) : setTimeout(look, 20); }"
+            + " catch (problem) { done(String(problem)); } };"
+            + " look();";
 
     /** All that a page can keep; what it fetched stays in the browser's cache, which asks the service whether it is still so. */
     private static final String KEPT = "cookies,local_storage,indexeddb,cache_storage,service_workers";
@@ -72,6 +81,7 @@ final class Browser implements AutoCloseable {
                 .usingDriverExecutable(new File("/usr/bin/chromedriver"))
                 .build();
         this.driver = new ChromeDriver(service, options);
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
         driver.executeCdpCommand(
                 "Browser.setDownloadBehavior",
                 Map.of("behavior", "allow", "downloadPath", downloads().toString()));
@@ -194,14 +204,23 @@ final class Browser implements AutoCloseable {
                         + " && !!document.querySelector('#panel-spec tbody tr');");
     }
 
-    /** Waits until a script returns true. */
+    /** Waits until a script returns true. The page itself looks again and again, which takes less than to ask it from here; where it is left meanwhile, the next one is asked. */
     void await(String what, String script, Object... arguments) {
         long end = System.nanoTime() + PATIENCE.toNanos();
-        while (!Boolean.TRUE.equals(run(script, arguments))) {
+        Object found = "not asked";
+        while (!Boolean.TRUE.equals(found)) {
             if (System.nanoTime() > end) {
-                throw new AssertionError("waited in vain for " + what + "; the browser says " + complaints());
+                throw new AssertionError(
+                        "waited in vain for " + what + ": " + found + "; the browser says " + complaints());
             }
-            pause();
+            try {
+                found = runAsync(LOOKS.replace("SCRIPT", script), arguments);
+            } catch (JavascriptException left) {
+                found = left.getMessage();
+                pause();
+            } catch (ScriptTimeoutException late) {
+                found = late.getMessage();
+            }
         }
     }
 
@@ -218,9 +237,8 @@ final class Browser implements AutoCloseable {
         return ((JavascriptExecutor) driver).executeScript(script, arguments);
     }
 
-    Object runAsync(String script) {
-        driver.manage().timeouts().scriptTimeout(PATIENCE);
-        return ((JavascriptExecutor) driver).executeAsyncScript(script);
+    Object runAsync(String script, Object... arguments) {
+        return ((JavascriptExecutor) driver).executeAsyncScript(script, arguments);
     }
 
     WebElement find(String selector) {

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -29,6 +30,8 @@ public final class RequestBodies {
 
     /** The most bytes a body may have. */
     public static final int MOST_BYTES = 256 * 1024;
+
+    private static final char MARK = '\uFEFF';
 
     private static final Map<String, String> ACCEPT_POST = Map.of("Accept-Post", MediaType.APPLICATION_JSON_VALUE);
 
@@ -112,10 +115,7 @@ public final class RequestBodies {
     public JsonNode parse(byte[] bytes) {
         String text;
         try {
-            text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
+            text = withoutMark(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)));
         } catch (CharacterCodingException e) {
             throw new ProblemException(Problem.of(ProblemKind.MALFORMED_BODY, "The body is not valid UTF-8."));
         }
@@ -128,6 +128,12 @@ public final class RequestBodies {
         } catch (JacksonException e) {
             throw malformed(e);
         }
+    }
+
+    /** Some editors begin a file with a mark of the byte order, which a reader may pass over (RFC 8259, section 8.1). */
+    private static String withoutMark(CharBuffer text) {
+        boolean marked = text.hasRemaining() && text.charAt(0) == MARK;
+        return (marked ? text.position(1) : text).toString();
     }
 
     private static ProblemException malformed(JacksonException e) {

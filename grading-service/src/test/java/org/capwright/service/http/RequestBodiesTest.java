@@ -27,6 +27,17 @@ class RequestBodiesTest {
         return refused(body.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** RFC 8259, section 8.1. */
+    @Test
+    void aMarkOfTheByteOrderIsPassedOver() {
+        assertEquals(
+                36,
+                bodies.parse("\uFEFF{\"bicep\":36}".getBytes(StandardCharsets.UTF_8))
+                        .get("bicep")
+                        .intValue());
+        assertTrue(refused("\uFEFF").detail().toString().contains("empty"));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
