@@ -11,14 +11,17 @@ import org.capwright.quantity.Violation;
 /** Finds the part of a range in which a value really works, by trying. Whoever sends an end of it back finds it taken. */
 final class WorkingRange {
 
-    /** Steps into the range, each twice as long as the last, until something works. */
-    private static final int STEPS = 11;
+    /** How much of the way into the range is gone at each trial, until something works: each time twice as much. */
+    private static final double[] SHARES = nearing(11, 0.5);
 
     /** The same where only a few places are tried, each four times as far. */
-    private static final int FEW = 4;
+    private static final double[] FEW = nearing(4, 0.25);
 
-    /** The same where the whole range of a field lies open: what works may be a small part of it, and is looked for closely. */
-    private static final int MANY = 24;
+    /** The same where the whole range of a field lies open: what works may be a small part of it, and is looked for closely, at the other end too. */
+    private static final double[] MANY = DoubleStream.concat(
+                    IntStream.rangeClosed(2, 24).mapToDouble(i -> Math.pow(2, -(26 - i) / 2.0)),
+                    IntStream.rangeClosed(3, 24).mapToDouble(i -> 1 - Math.pow(2, -i / 2.0)))
+            .toArray();
 
     /** Halvings between what works and what does not. */
     private static final int HALVINGS = 8;
@@ -29,21 +32,27 @@ final class WorkingRange {
     private final DoublePredicate works;
     private final DoublePredicate mayWork;
     private final double grid;
-    private final int steps;
+    private final double[] shares;
+
+    private static double[] nearing(int steps, double nearer) {
+        return IntStream.rangeClosed(0, steps)
+                .mapToDouble(i -> Math.pow(nearer, steps - i))
+                .toArray();
+    }
 
     /** Whether a value works: what {@code mayWork} says is known sooner, and mostly right; both may be one. */
     record Trial(DoublePredicate mayWork, DoublePredicate works) {}
 
-    private WorkingRange(Trial trial, Quantity quantity, int steps) {
+    private WorkingRange(Trial trial, Quantity quantity, double[] shares) {
         this.works = trial.works;
         this.mayWork = trial.mayWork;
-        this.steps = steps;
+        this.shares = shares;
         this.grid = quantity == Quantity.COUNT ? 1 : quantity == Quantity.LENGTH ? SHOWN : SHOWN / 100;
     }
 
     /** The same violation with bounds that work, at least one of them; nothing where nothing works. */
     static Optional<Violation> of(Violation violation, double[] ends, Trial trial) {
-        return of(violation, ends, new WorkingRange(trial, violation.quantity(), STEPS));
+        return of(violation, ends, new WorkingRange(trial, violation.quantity(), SHARES));
     }
 
     /** The same with few trials. */
@@ -58,7 +67,7 @@ final class WorkingRange {
 
     /** The same violation from a value that works to as far as it works on the way to its other bound. */
     static Violation from(Violation violation, double near, double[] ends, Trial trial) {
-        WorkingRange range = new WorkingRange(trial, violation.quantity(), STEPS);
+        WorkingRange range = new WorkingRange(trial, violation.quantity(), SHARES);
         boolean up = near > violation.value().orElse(near);
         OptionalDouble asked = up ? violation.greatest() : violation.least();
         OptionalDouble far = asked.isEmpty()
@@ -129,7 +138,7 @@ final class WorkingRange {
             return OptionalDouble.of(near);
         }
         double before = near;
-        for (double share : shares()) {
+        for (double share : shares) {
             double tried = snapped(near + (far - near) * share, far);
             if (tried != before && (mayWork == works || mayWork.test(clean(tried))) && works(tried)) {
                 return OptionalDouble.of(between(tried, before));
@@ -137,20 +146,6 @@ final class WorkingRange {
             before = tried;
         }
         return OptionalDouble.empty();
-    }
-
-    /** How much of the way is gone at each trial: close at first, and with many trials close at the other end too. */
-    private double[] shares() {
-        if (steps != MANY) {
-            double nearer = steps == FEW ? 0.25 : 0.5;
-            return IntStream.rangeClosed(0, steps)
-                    .mapToDouble(i -> Math.pow(nearer, steps - i))
-                    .toArray();
-        }
-        return DoubleStream.concat(
-                        IntStream.rangeClosed(2, steps).mapToDouble(i -> Math.pow(2, -(steps + 2 - i) / 2.0)),
-                        IntStream.rangeClosed(3, steps).mapToDouble(i -> 1 - Math.pow(2, -i / 2.0)))
-                .toArray();
     }
 
     /** The furthest value on the way to an end that works, if all between do. */
