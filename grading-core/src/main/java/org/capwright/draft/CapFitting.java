@@ -165,12 +165,12 @@ public final class CapFitting {
     /** Walks from the guess in steps of 4 % until the length passes the target, then solves. Where no line can be drawn the walk goes on: the set that works is an interval. */
     private static OptionalDouble find(
             DoubleFunction<OptionalDouble> length, double guess, Dimension unknown, double target) {
-        OptionalDouble start = start(length, inRange(guess, unknown), unknown);
+        Optional<Tried> start = start(length, inRange(guess, unknown), unknown);
         if (start.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double inside = start.getAsDouble();
-        double factor = length.apply(inside).orElseThrow() < target ? STEP : 1 / STEP;
+        double inside = start.get().value;
+        double factor = start.get().length < target ? STEP : 1 / STEP;
         while (true) {
             double next = inRange(inside * factor, unknown);
             if (!(factor > 1 ? next > inside : next < inside)) {
@@ -193,26 +193,29 @@ public final class CapFitting {
     }
 
     /** The nearest to the guess, in steps on both sides of it, where a line can be drawn. */
-    private static OptionalDouble start(DoubleFunction<OptionalDouble> length, double guess, Dimension unknown) {
-        if (length.apply(guess).isPresent()) {
-            return OptionalDouble.of(guess);
-        }
+    private static Optional<Tried> start(DoubleFunction<OptionalDouble> length, double guess, Dimension unknown) {
+        Optional<Tried> found = Tried.at(guess, length);
         double above = guess;
         double below = guess;
-        while (true) {
+        boolean on = true;
+        while (found.isEmpty() && on) {
             double higher = inRange(above * STEP, unknown);
-            if (higher > above && length.apply(higher).isPresent()) {
-                return OptionalDouble.of(higher);
-            }
             double lower = inRange(below / STEP, unknown);
-            if (lower < below && length.apply(lower).isPresent()) {
-                return OptionalDouble.of(lower);
-            }
-            if (!(higher > above || lower < below)) {
-                return OptionalDouble.empty();
-            }
+            found = higher > above ? Tried.at(higher, length) : found;
+            found = found.isEmpty() && lower < below ? Tried.at(lower, length) : found;
+            on = higher > above || lower < below;
             above = higher;
             below = lower;
+        }
+        return found;
+    }
+
+    /** A value of the unknown, and the length that the line has with it. */
+    private record Tried(double value, double length) {
+
+        static Optional<Tried> at(double value, DoubleFunction<OptionalDouble> lengths) {
+            OptionalDouble length = lengths.apply(value);
+            return length.isPresent() ? Optional.of(new Tried(value, length.getAsDouble())) : Optional.empty();
         }
     }
 
