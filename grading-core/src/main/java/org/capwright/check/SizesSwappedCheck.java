@@ -43,7 +43,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
     @Override
     public Sifted sift(CheckedGrade grade, Thresholds thresholds) {
         List<Row> falling = new ArrayList<>();
-        List<CheckedMeasure> backward = new ArrayList<>();
+        List<Row> backward = new ArrayList<>();
         int growing = 0;
         for (CheckedMeasure measure : GROWING) {
             Row row = row(grade, measure);
@@ -51,7 +51,7 @@ final class SizesSwappedCheck implements PlausibilityCheck {
             if (v.length >= 3) {
                 boolean falls = !rises(v);
                 if (falls && risesBackward(v)) {
-                    backward.add(measure);
+                    backward.add(row);
                 }
                 growing += Math.abs(v[v.length - 1] - v[0]) > ROUNDING || falls ? 1 : 0;
                 if (falls && !risesBackward(v)) {
@@ -71,15 +71,15 @@ final class SizesSwappedCheck implements PlausibilityCheck {
                     grade.with(grade.sizes().stream().map(CheckedSize::blank).toList()));
         }
         List<CheckedSize> rest = new ArrayList<>(grade.sizes());
-        backward.removeIf(measure -> !fallsSteadily(row(grade, measure).values));
-        for (CheckedMeasure measure : backward) {
+        backward.removeIf(row -> !fallsSteadily(row.values));
+        for (Row row : backward) {
             found.add(finding(
                     List.of(grade.label(0), grade.label(grade.sizes().size() - 1)),
-                    measure,
-                    LENGTHWISE.contains(measure) ? Severity.CAUTION : Severity.STOP,
+                    row.measure,
+                    LENGTHWISE.contains(row.measure) ? Severity.CAUTION : Severity.STOP,
                     "this row falls from size to size while others grow: it may be written from large to small, or"
                             + " its steps have the wrong sign"));
-            rest.replaceAll(size -> size.without(measure));
+            rest.replaceAll(size -> size.without(row.measure));
         }
         swaps(falling).forEach((swap, rows) -> {
             boolean whole = rows.size() > 1

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.quantity.Quantity;
@@ -194,29 +195,15 @@ final class Doubts {
             if (!others || middle <= Objects.requireNonNull(USUAL.get(measure))[1]) {
                 continue;
             }
-            Unit unit = written(measure).units().iterator().next();
-            String shown = ForeignInputException.shown(written(measure).name());
-            List<Text> answers = new ArrayList<>();
-            for (Unit other : Unit.values()) {
-                double factor = other.toMillimetres(1) / unit.toMillimetres(1);
-                if (factor < 1 && isUsual(measure, middle * factor)) {
-                    answers.add(Text.of("{mapping} if it is in {unit}")
-                            .with("mapping", mapped(shown, measure.code() + " (" + other.symbol() + ")"))
-                            .with("unit", other.symbol()));
-                }
-            }
+            List<Text> answers = inAnotherUnit(measure, middle, factor -> factor < 1);
             if (!answers.isEmpty()) {
-                answers.add(Text.of("{mapping} if it is meant as it stands.")
-                        .with("mapping", mapped(shown, "full " + measure.code())));
-                context.questions()
-                        .add(new OpenQuestion(
-                                written(measure).line(),
-                                measure,
-                                List.of(),
-                                Text.of("{figures} is large for a sleeve beside the other rows: it may be in another"
-                                                + " unit; it is not judged")
-                                        .with("figures", range(measure, unit)),
-                                Text.joined(answers, "; ")));
+                Unit unit = written(measure).units().iterator().next();
+                ask(
+                        measure,
+                        Text.of("{figures} is large for a sleeve beside the other rows: it may be in another"
+                                        + " unit; it is not judged")
+                                .with("figures", range(measure, unit)),
+                        answers);
                 doubtful.add(measure);
                 middles.remove(measure);
             }
@@ -304,28 +291,44 @@ final class Doubts {
             answers.add(Text.of("{mapping} if it is the height of the cap")
                     .with("mapping", mapped(shown, CheckedMeasure.CAP_HEIGHT.code())));
         }
+        answers.addAll(inAnotherUnit(measure, middle, factor -> factor > 1));
+        ask(
+                measure,
+                (beside == measure
+                                ? Text.of("{figures} is small for a whole sleeve: it may be a half, or in"
+                                        + " another unit; it is not judged")
+                                : Text.of("{figures} is small for a whole sleeve beside {others}: it may"
+                                                + " be a half, or in another unit; it is not judged")
+                                        .with("others", range(beside, unit)))
+                        .with("figures", range(measure, unit)),
+                answers);
+    }
+
+    /** What to map a row to for each unit in which it would be usual, of those that are so many times the unit it is read in. */
+    private List<Text> inAnotherUnit(CheckedMeasure measure, double middle, DoublePredicate times) {
+        Unit unit = written(measure).units().iterator().next();
+        String shown = ForeignInputException.shown(written(measure).name());
+        List<Text> answers = new ArrayList<>();
         for (Unit other : Unit.values()) {
             double factor = other.toMillimetres(1) / unit.toMillimetres(1);
-            if (other != unit && factor > 1 && isUsual(measure, middle * factor)) {
+            if (times.test(factor) && isUsual(measure, middle * factor)) {
                 answers.add(Text.of("{mapping} if it is in {unit}")
-                        .with("mapping", mapped(shown, code + " (" + other.symbol() + ")"))
+                        .with("mapping", mapped(shown, measure.code() + " (" + other.symbol() + ")"))
                         .with("unit", other.symbol()));
             }
         }
-        answers.add(Text.of("{mapping} if it is meant as it stands.").with("mapping", mapped(shown, "full " + code)));
+        return answers;
+    }
+
+    /** Asks what a row is; the last answer is that it is meant as it stands. */
+    private void ask(CheckedMeasure measure, Text what, List<Text> answers) {
+        List<Text> all = new ArrayList<>(answers);
+        all.add(Text.of("{mapping} if it is meant as it stands.")
+                .with(
+                        "mapping",
+                        mapped(ForeignInputException.shown(written(measure).name()), "full " + measure.code())));
         context.questions()
-                .add(new OpenQuestion(
-                        written(measure).line(),
-                        measure,
-                        List.of(),
-                        (beside == measure
-                                        ? Text.of("{figures} is small for a whole sleeve: it may be a half, or in"
-                                                + " another unit; it is not judged")
-                                        : Text.of("{figures} is small for a whole sleeve beside {others}: it may"
-                                                        + " be a half, or in another unit; it is not judged")
-                                                .with("others", range(beside, unit)))
-                                .with("figures", range(measure, unit)),
-                        Text.joined(answers, "; ")));
+                .add(new OpenQuestion(written(measure).line(), measure, List.of(), what, Text.joined(all, "; ")));
     }
 
     private static String mapped(String name, String meaning) {

@@ -361,22 +361,12 @@ final class PointsDown {
             String heading = headings().cell(c);
             if (TableContext.isNoSize(heading)) {
                 if (!heading.isEmpty()) {
-                    context.traces()
-                            .leftOut(
-                                    headings().line(),
-                                    ImportNote.FILE,
-                                    Text.of("column \u201c{name}\u201d is no size")
-                                            .with("name", ForeignInputException.shown(heading)));
+                    leaveOut(heading, Text.of("column \u201c{name}\u201d is no size"));
                 }
                 continue;
             }
             if (isSecond(c)) {
-                context.traces()
-                        .leftOut(
-                                headings().line(),
-                                ImportNote.FILE,
-                                Text.of("column \u201c{name}\u201d holds no other figures of its size")
-                                        .with("name", ForeignInputException.shown(heading)));
+                leaveOut(heading, Text.of("column \u201c{name}\u201d holds no other figures of its size"));
                 continue;
             }
             String label =
@@ -402,6 +392,11 @@ final class PointsDown {
                     Text.of("no column of this heading is a size with figures under it"));
         }
         return columns;
+    }
+
+    private void leaveOut(String heading, Text why) {
+        context.traces()
+                .leftOut(headings().line(), ImportNote.FILE, why.with("name", ForeignInputException.shown(heading)));
     }
 
     /** Whether a column stands beside another of its size: what was measured on a sample beside what is asked for, the same in another unit, or the zeros of the
