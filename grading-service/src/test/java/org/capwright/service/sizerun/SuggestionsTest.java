@@ -47,13 +47,8 @@ class SuggestionsTest {
             JsonNode body = RandomRequests.of(seed);
             List<FieldViolation> violations = refused(body);
             refused += violations.isEmpty() ? 0 : 1;
-            JsonNode mended = mended(body, violations);
-            for (FieldViolation violation : violations) {
-                unnamed += bounds(violation).isEmpty() ? 1 : 0;
-                for (double bound : bounds(violation)) {
-                    send(seed, set(mended, violation.field(), bound), violation, bound);
-                }
-            }
+            violations.forEach(violation -> unnamed += bounds(violation).isEmpty() ? 1 : 0);
+            sendBack(seed, body, violations);
         }
         String figures = requests + " requests, " + refused + " refused, " + tried + " values, " + taken + " taken, "
                 + unnamed + " complaints without a value that works";
@@ -71,13 +66,8 @@ class SuggestionsTest {
     void valuesAreMovedInUntilTheyWork(long seed) {
         JsonNode body = RandomRequests.of(seed);
         List<FieldViolation> violations = refused(body);
-        JsonNode mended = mended(body, violations);
-        for (FieldViolation violation : violations) {
-            assertTrue(!bounds(violation).isEmpty(), violation::toString);
-            for (double bound : bounds(violation)) {
-                send(seed, set(mended, violation.field(), bound), violation, bound);
-            }
-        }
+        violations.forEach(violation -> assertTrue(!bounds(violation).isEmpty(), violation::toString));
+        sendBack(seed, body, violations);
         assertTrue(tried > 0 && taken == tried, failed::toString);
     }
 
@@ -106,16 +96,11 @@ class SuggestionsTest {
     void valuesBeyondEverySleeveAreToldTheRangeOfThisOne(String patch, String field) {
         JsonNode body = Requests.patched(patch);
         List<FieldViolation> violations = refused(body);
-        JsonNode mended = mended(body, violations);
         assertEquals(
                 List.of(field),
                 violations.stream().map(FieldViolation::field).distinct().toList());
-        for (FieldViolation violation : violations) {
-            assertTrue(!bounds(violation).isEmpty(), violation::toString);
-            for (double bound : bounds(violation)) {
-                send(0, set(mended, violation.field(), bound), violation, bound);
-            }
-        }
+        violations.forEach(violation -> assertTrue(!bounds(violation).isEmpty(), violation::toString));
+        sendBack(0, body, violations);
         assertTrue(tried > 0 && taken == tried, failed::toString);
     }
 
@@ -150,15 +135,11 @@ class SuggestionsTest {
     void refusalsOfFiguresFarFromAnySleeveNameValuesThatWork(String request) {
         JsonNode body = Requests.MAPPER.readTree(request);
         List<FieldViolation> violations = refused(body);
-        JsonNode mended = mended(body, violations);
-        for (FieldViolation violation : violations) {
-            if (violation.field().endsWith("/count")) {
-                assertTrue(violation.minimum().orElse(0.0) <= 60, "nobody lays more pleats: " + violation);
-            }
-            for (double bound : bounds(violation)) {
-                send(0, set(mended, violation.field(), bound), violation, bound);
-            }
-        }
+        violations.stream()
+                .filter(violation -> violation.field().endsWith("/count"))
+                .forEach(violation ->
+                        assertTrue(violation.minimum().orElse(0.0) <= 60, "nobody lays more pleats: " + violation));
+        sendBack(0, body, violations);
         assertTrue(tried > 0 && taken == tried, failed::toString);
     }
 
@@ -174,6 +155,16 @@ class SuggestionsTest {
         assertTrue(
                 violations.stream().anyMatch(violation -> violation.field().startsWith("/seamAllowance")),
                 violations::toString);
+    }
+
+    /** Sends each end of each range, the other fields set to what is nearest. */
+    private void sendBack(long seed, JsonNode body, List<FieldViolation> violations) {
+        JsonNode mended = mended(body, violations);
+        for (FieldViolation violation : violations) {
+            for (double bound : bounds(violation)) {
+                send(seed, set(mended, violation.field(), bound), violation, bound);
+            }
+        }
     }
 
     private void send(long seed, JsonNode body, FieldViolation violation, double bound) {
