@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.capwright.check.CheckedGrade;
 import org.capwright.check.CheckedMeasure;
 import org.capwright.check.CheckedSize;
@@ -41,6 +42,9 @@ public final class OutlineReader {
 
     /** The names of pieces begin in no more ways than these when sizes without a piece are looked for. */
     private static final int MOST_BEGINNINGS = 20;
+
+    /** A curve that is drawn again by straight steps is shorter by less, mm. */
+    private static final double SAME = 0.5;
 
     private static final Text ONLY_OVERLAYS = Text.of(
             "no outline of any size is a sleeve: there are only overlays, and their top edges, cut for pleats, show"
@@ -110,7 +114,8 @@ public final class OutlineReader {
                     .flatMap(word -> SizeScale.namedBase(word.text()).stream())
                     .findFirst();
         }
-        layers.addAll(drawing.layers());
+        // Layer 0 is there in every drawing.
+        drawing.layers().stream().filter(layer -> !layer.equals("0")).forEach(layers::add);
         blocks.addAll(drawing.blockNames());
         expansion.words().forEach(word -> SizeScale.named(word.text()).ifPresent(texts::add));
         List<SizedPiece> found = Pieces.of(file.name(), expansion, own);
@@ -162,6 +167,16 @@ public final class OutlineReader {
                 .filter(entry -> entry.getValue().stream().anyMatch(piece -> piece.name() == PieceName.UNKNOWN))
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toSet());
+        for (SizedPiece piece : pieces) {
+            if (piece.name() == PieceName.UNKNOWN
+                    && piece.label().filter(unnamed::contains).isPresent()) {
+                traces.of(piece.file())
+                        .leftOut(
+                                piece.outline().line(),
+                                piece.label().get(),
+                                Text.of("a piece without a name, beside pieces that are named as sleeves"));
+            }
+        }
         bySize.values()
                 .removeIf(ofSize -> ofSize.stream()
                         .noneMatch(piece -> piece.name() == wanted || piece.name() == PieceName.OVERLAY));
@@ -229,12 +244,11 @@ public final class OutlineReader {
             }
             return List.of();
         }
-        List<String> names = new ArrayList<>(unnamed);
-        names.addAll(texts);
+        List<String> names = new ArrayList<>(texts);
         named(layers, Outline::layer, names);
         named(blocks, outline -> outline.instance().block(), names);
         // Where one piece alone bears the name of a sleeve, nothing tells sizes from other pieces.
-        List<String> lost = read.size() == 1 ? List.copyOf(unnamed) : LostSizes.among(names, read);
+        List<String> lost = read.size() == 1 ? List.copyOf(unnamed) : LostSizes.among(unnamed, names, read);
         for (String label : lost) {
             traces.notRead(
                     0,
@@ -339,15 +353,39 @@ public final class OutlineReader {
                                     .with("reason", refused.get(0)));
         }
         found.sort(java.util.Comparator.comparingDouble((Found f) -> -depth(f.shape)));
-        for (int i = 1; i < found.size(); i++) {
-            traces.of(found.get(i).piece.file())
-                    .notRead(
-                            found.get(i).piece.outline().line(),
-                            label,
-                            Text.of("another sleeve of size {size}; the longest is taken")
-                                    .with("size", label));
+        for (Found other : found.subList(Math.min(1, found.size()), found.size())) {
+            ImportNotes own = traces.of(other.piece.file());
+            int line = other.piece.outline().line();
+            if (isSame(other.shape, found.get(0).shape)) {
+                own.leftOut(line, label, Text.of("the same sleeve, drawn again"));
+            } else {
+                own.notRead(
+                        line,
+                        label,
+                        Text.of("another sleeve of size {size}; the longest is taken")
+                                .with("size", label));
+            }
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
+    }
+
+    /** Whether two outlines are one sleeve, drawn twice or for both arms. */
+    private static boolean isSame(SleeveShape one, SleeveShape other) {
+        List<Double> figures = figures(one);
+        List<Double> others = figures(other);
+        return IntStream.range(0, figures.size()).allMatch(i -> Math.abs(figures.get(i) - others.get(i)) < SAME);
+    }
+
+    private static List<Double> figures(SleeveShape shape) {
+        double front = shape.frontCapLine();
+        double back = shape.backCapLine();
+        return List.of(
+                shape.bicep(),
+                shape.capHeight(),
+                depth(shape),
+                Math.min(front, back),
+                Math.max(front, back),
+                shape.hem().map(SleeveShape::length).orElse(0.0));
     }
 
     private static double depth(SleeveShape shape) {

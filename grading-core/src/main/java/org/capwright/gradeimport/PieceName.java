@@ -1,6 +1,8 @@
 package org.capwright.gradeimport;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What piece a name speaks of. */
@@ -20,6 +22,20 @@ enum PieceName {
                     + "|forro|entretela|pu\u00f1o|cuello|bolsillo|fodera|teletta|polsino|colletto|tasca|voering|manchet|kraag");
     private static final Pattern SLEEVE_WORDS = Pattern.compile(
             "sleeve|\u00e4rmel|aermel|armel|manche(?!tte)|manica|manga|mouw|\u00e6rme|rukav|r\u0119kaw|rekaw|\u8896");
+
+    private static final Pattern BESIDE = Pattern.compile(
+            ".*?(?:overlay|" + SLEEVE_WORDS.pattern() + ")\\p{L}*[\\s:,_.\u2013-]+(.+)",
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+    /** The size behind the name of a sleeve or an overlay in a text such as {@code Sleeve 36} or {@code Sleeve, size 36}. */
+    static Optional<String> sizeBeside(String text) {
+        Matcher matcher = BESIDE.matcher(text.strip());
+        if (of(text) == UNKNOWN || of(text) == OTHER || !matcher.matches()) {
+            return Optional.empty();
+        }
+        String behind = matcher.group(1).strip();
+        return Optional.of(SizeScale.named(behind).orElse(behind)).filter(SizeScale::isLabel);
+    }
 
     static PieceName of(String text) {
         String name = text.toLowerCase(Locale.ROOT);

@@ -2,13 +2,16 @@ package org.capwright.gradeimport;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.dxf.DrawnLine;
@@ -24,6 +27,8 @@ final class Pieces {
     /** How a size is told that nothing names. */
     static final Text NUMBERED = Text.of("sizes numbered by area, as nothing in the drawing names them");
 
+    private static final Text BY_TEXT_OR_LAYER = Text.of("size by the text or the name of the layer");
+
     private static final Pattern KEYED = Pattern.compile("[\\p{Lu} ]{3,30}:.*");
     private static final Pattern NAMING = Pattern.compile("(?i)(?:piece name|piece|category)\\s*:\\s*(.+)");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,3}");
@@ -31,10 +36,20 @@ final class Pieces {
     /** A straight line shorter than this share of a piece shows no direction: a tick, or a chord of a curve. */
     private static final double SHORTEST_MARK = 0.03;
 
+    /** Turn points, curve points, notches, grade reference, fold and grain of ASTM D6673. */
+    private static final List<String> NEVER_CLOSED = List.of("2", "3", "4", "5", "6", "7");
+
+    /** Outlines of a piece in another size have this share of its area or more. */
+    private static final double ALIKE = 0.4;
+
     private final String file;
     private final DxfContent drawing;
     private final Map<Integer, List<DrawnText>> wordsOf = new HashMap<>();
     private final List<SizedPiece> pieces = new ArrayList<>();
+    /** Sizes in texts that name a piece as well. */
+    private final Map<Outline, String> besideName = new IdentityHashMap<>();
+
+    private boolean numbered;
 
     private Pieces(String file, DxfContent drawing) {
         this.file = file;
@@ -53,20 +68,36 @@ final class Pieces {
                 outlines.add(outline);
             }
         }
-        for (Outline outline : pieces.lifted(meant(outlines))) {
+        pieces.numbered = isNumbered(outlines);
+        for (Outline outline : pieces.lifted(pieces.meant(outlines))) {
             byInstance
                     .computeIfAbsent(outline.instance(), i -> new ArrayList<>())
                     .add(outline);
         }
         byInstance.forEach(pieces::instance);
-        pieces.byBlockNames();
+        pieces.byNames();
         pieces.byFile();
         return pieces.pieces;
     }
 
-    /** Without closed marks. Numbers of layers are those of ASTM D6673 where layer 1 has an outline, else they may be sizes. */
-    private static List<Outline> meant(List<Outline> outlines) {
-        boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
+    /**
+     * Numbers of layers are those of ASTM D6673 where layer 1 has an outline, else they may be sizes; so they may where a layer of points, notches or single lines has an outline as large.
+     */
+    private static boolean isNumbered(List<Outline> outlines) {
+        double cut = largest(outlines, List.of("1"));
+        return cut > 0 && largest(outlines, NEVER_CLOSED) < ALIKE * cut;
+    }
+
+    private static double largest(List<Outline> outlines, List<String> layers) {
+        return outlines.stream()
+                .filter(outline -> layers.contains(outline.layer()))
+                .mapToDouble(Outline::area)
+                .max()
+                .orElse(0);
+    }
+
+    /** Without closed marks. */
+    private List<Outline> meant(List<Outline> outlines) {
         List<Outline> kept = new ArrayList<>();
         for (Outline outline : outlines) {
             LineRole role = numbered ? outline.role() : LineRole.ofUnnumbered(outline.layer());
@@ -156,9 +187,17 @@ final class Pieces {
                                 .or(() -> one)
                                 .or(() -> only(inside(words, box), false));
                 bySize.computeIfAbsent(size, s -> new ArrayList<>()).add(outline);
+                onlyBesideName(near.get(i)).ifPresent(label -> besideName.put(outline, label));
             }
             bySize.forEach((size, group) -> add(instance, size, name, group, how));
         }
+    }
+
+    /** The one size that texts with the name of a sleeve name, if they name one alone. */
+    private static Optional<String> onlyBesideName(List<DrawnText> words) {
+        Set<String> sizes = new HashSet<>();
+        words.forEach(word -> PieceName.sizeBeside(word.text()).ifPresent(sizes::add));
+        return sizes.size() == 1 ? sizes.stream().findFirst() : Optional.empty();
     }
 
     private static List<DrawnText> inside(List<DrawnText> words, Box box) {
@@ -179,14 +218,13 @@ final class Pieces {
     }
 
     /** Sizes that layers are named by: with the words of a text on the layer where there is one. */
-    private static Map<String, String> layerSizes(List<Outline> outlines, List<DrawnText> words) {
+    private Map<String, String> layerSizes(List<Outline> outlines, List<DrawnText> words) {
         Map<String, Set<String>> texts = new HashMap<>();
         for (DrawnText word : words) {
             SizeScale.named(word.text())
                     .ifPresent(size -> texts.computeIfAbsent(LineRole.rest(word.layer()), k -> new HashSet<>())
                             .add(size));
         }
-        boolean numbered = outlines.stream().anyMatch(outline -> outline.layer().equals("1"));
         Map<String, String> rests = rests(outlines);
         boolean several = rests.values().stream().distinct().count() > 1;
         boolean labels =
@@ -218,10 +256,14 @@ final class Pieces {
         int after = distinct.size() > 1
                 ? common(distinct.stream().map(Pieces::backwards).toList())
                 : 0;
-        boolean bare = before + after > 0
-                && !distinct.stream().allMatch(SizeScale::isLabel)
+        boolean known = distinct.stream().allMatch(SizeScale::isLabel);
+        boolean bare = !known
+                && before + after > 0
                 && distinct.stream().map(rest -> between(rest, before, after)).allMatch(SizeScale::isLabel);
-        rests.replaceAll((layer, rest) -> SizeScale.named(rest).orElse(bare ? between(rest, before, after) : rest));
+        List<String> labels = known || bare || distinct.size() < 2 ? distinct : labels(distinct);
+        boolean sizes = labels.stream().allMatch(SizeScale::isLabel);
+        rests.replaceAll((layer, rest) -> SizeScale.named(rest)
+                .orElse(bare ? between(rest, before, after) : sizes ? labels.get(distinct.indexOf(rest)) : rest));
         return rests;
     }
 
@@ -316,7 +358,7 @@ final class Pieces {
                 .toList();
         Outline largest = lines.get(0);
         List<Outline> drawn = lines.stream()
-                .filter(outline -> outline.area() > 0.4 * largest.area())
+                .filter(outline -> outline.area() > ALIKE * largest.area())
                 .toList();
         List<Outline> alike = best == LineRole.SEW ? drawn : SeamAllowance.without(drawn);
         boolean inner = alike.size() < drawn.size();
@@ -339,7 +381,7 @@ final class Pieces {
             if (inner) {
                 told.add(Text.of("the line round it at one distance is taken for the cut line"));
             }
-            size.ifPresent(s -> told.add(Text.of("size by the text or the name of the layer")));
+            size.ifPresent(s -> told.add(BY_TEXT_OR_LAYER));
             Optional<String> coloured = nest ? byColour(outline, alike) : Optional.empty();
             coloured.ifPresent(s -> told.add(Text.of("size by the text of its colour")));
             pieces.add(new SizedPiece(
@@ -389,38 +431,112 @@ final class Pieces {
         return at.number() == outer.number();
     }
 
-    /** Pieces in blocks without a size: the end of the block's name, beyond what all names have in common. */
-    private void byBlockNames() {
-        Map<PieceName, List<Integer>> open = new HashMap<>();
+    /**
+     * Pieces without a size: the end of their blocks' names, beyond what all names have in common. A program that numbers blocks names none; so texts that name piece and size, and the layers of pieces in
+     * blocks, go before names that are no plain sizes.
+     */
+    private void byNames() {
+        Map<PieceName, List<Integer>> onSheet = new EnumMap<>(PieceName.class);
+        Map<PieceName, List<Integer>> inBlocks = new EnumMap<>(PieceName.class);
         for (int i = 0; i < pieces.size(); i++) {
             SizedPiece piece = pieces.get(i);
-            if (piece.label().isEmpty() && !piece.outline().instance().block().isEmpty()) {
-                open.computeIfAbsent(piece.name(), n -> new ArrayList<>()).add(i);
+            if (piece.label().isEmpty()) {
+                (piece.outline().instance().block().isEmpty() ? onSheet : inBlocks)
+                        .computeIfAbsent(piece.name(), n -> new ArrayList<>())
+                        .add(i);
             }
         }
-        for (List<Integer> group : open.values()) {
-            List<String> names = group.stream()
-                    .map(i -> pieces.get(i).outline().instance().block())
-                    .toList();
-            int common = common(names);
-            for (int i : group) {
-                String name = pieces.get(i).outline().instance().block();
-                String label = trimmed(name.substring(common));
-                if (!label.isEmpty()) {
-                    pieces.set(
-                            i,
-                            pieces.get(i)
-                                    .labelled(
-                                            label,
-                                            Text.of("size by the name of its block, {block}")
-                                                    .with("block", ForeignInputException.shown(name))));
-                }
+        onSheet.values().forEach(this::byTexts);
+        for (List<Integer> group : inBlocks.values()) {
+            List<String> blocks =
+                    labels(named(group, outline -> outline.instance().block()));
+            if (blocks.stream().allMatch(SizeScale::isPlain) || !byTexts(group) && !byLayers(group)) {
+                byBlocks(group, blocks);
             }
         }
     }
 
+    private boolean byTexts(List<Integer> group) {
+        return label(group, named(group, outline -> besideName.getOrDefault(outline, "")));
+    }
+
+    private boolean byLayers(List<Integer> group) {
+        return label(group, labels(named(group, outline -> LineRole.rest(outline.layer()))));
+    }
+
+    private List<String> named(List<Integer> group, Function<Outline, String> name) {
+        return group.stream().map(i -> name.apply(pieces.get(i).outline())).toList();
+    }
+
+    /** Whether labels were given, which they are where they are sizes that differ. */
+    private boolean label(List<Integer> group, List<String> labels) {
+        boolean told = group.size() > 1
+                && labels.stream().allMatch(SizeScale::isLabel)
+                && Set.copyOf(labels).size() == group.size();
+        for (int k = 0; k < group.size() && told; k++) {
+            pieces.set(group.get(k), pieces.get(group.get(k)).labelled(labels.get(k), BY_TEXT_OR_LAYER));
+        }
+        return told;
+    }
+
+    private void byBlocks(List<Integer> group, List<String> labels) {
+        for (int k = 0; k < group.size(); k++) {
+            SizedPiece piece = pieces.get(group.get(k));
+            if (!labels.get(k).isEmpty()) {
+                pieces.set(
+                        group.get(k),
+                        piece.labelled(
+                                labels.get(k),
+                                Text.of("size by the name of its block, {block}")
+                                        .with(
+                                                "block",
+                                                ForeignInputException.shown(piece.outline()
+                                                        .instance()
+                                                        .block()))));
+            }
+        }
+    }
+
+    /** What stands in names beyond what they have in common: up to the last break, or up to a size where none parts it from the word before. */
+    private static List<String> labels(List<String> names) {
+        List<String> labels = beyond(names, common(names));
+        if (labels.stream().allMatch(SizeScale::isLabel)) {
+            return labels;
+        }
+        List<String> joined = beyond(names, joined(names));
+        return joined.stream().allMatch(SizeScale::isLabel) ? joined : labels;
+    }
+
+    private static List<String> beyond(List<String> names, int begin) {
+        return names.stream()
+                .map(name -> trimmed(name.substring(begin)))
+                .map(label -> SizeScale.named(label).orElse(label))
+                .toList();
+    }
+
+    /** How many letters all names begin with, without those that begin a size such as 36 or XL. */
+    private static int joined(List<String> names) {
+        String first = names.get(0);
+        int end = same(names);
+        while (end > 0 && (Character.isDigit(first.charAt(end - 1)) || "Xx".indexOf(first.charAt(end - 1)) >= 0)) {
+            end--;
+        }
+        return end;
+    }
+
     /** How many letters all names begin with, up to the last break; of one name, up to its last break. */
     private static int common(List<String> names) {
+        String first = names.get(0);
+        int end = same(names);
+        while (end > 0
+                && Character.isLetterOrDigit(first.charAt(end - 1)) == isInside(first, end)
+                && Character.isLetterOrDigit(first.charAt(end - 1))) {
+            end--;
+        }
+        return end;
+    }
+
+    private static int same(List<String> names) {
         String first = names.get(0);
         int common = first.length();
         for (String name : names) {
@@ -431,13 +547,7 @@ final class Pieces {
             }
             common = same;
         }
-        int end = common;
-        while (end > 0
-                && Character.isLetterOrDigit(first.charAt(end - 1)) == isInside(first, end)
-                && Character.isLetterOrDigit(first.charAt(end - 1))) {
-            end--;
-        }
-        return end;
+        return common;
     }
 
     private static boolean isInside(String name, int at) {

@@ -12,13 +12,14 @@ final class SizeScale {
 
     private static final Pattern NUMBER =
             Pattern.compile("(?:(?!CUT|QTY|PCS|REV|VER|POS|FIG|NR|NO)[A-Z]{1,3} ?)?(\\d{1,3}(?:\\.\\d)?)");
+    private static final Pattern LETTERED = Pattern.compile("[A-Za-z]+ ?\\d");
     private static final Pattern LETTER = Pattern.compile("(?:[A-Z]{2} )?(\\d?)(X{0,4})([SML])");
     private static final Pattern DOUBLE = Pattern.compile("(?:[A-Z]{1,3} ?)?(\\w{1,4}) ?[/\u2013-] ?(\\w{1,4})");
     private static final Pattern SPAN = Pattern.compile("(\\w{1,4}) *(?:/|-|\u2013|>|\u2192|to|bis) *(\\w{1,4})");
     private static final Pattern EXPLAINED = Pattern.compile("([^()]+?) ?\\([^()]{1,12}\\)");
     private static final Pattern NAMED = Pattern.compile(
             "\\s*(?:size|grösse|größe|groesse|gr\\.?|gr(?=\\s*\\d)|taille|talla|tamanho|tam\\.?|rozmiar|beden|サイズ|taglia|maat|tg\\.?(?=[\\s.]*\\d)|mt\\.?(?=[\\s.]*\\d)|sz\\.?(?=[\\s.]*\\d)|rozm\\.?|r\\.(?=\\s*\\d)|t[-"
-                    + " .]{0,2}(?=\\d))(?![\\p{L}])\\s*[:=]?\\s*([^\\s,;][^,;]{0,39})(?:[,;].*)?",
+                    + " .]{0,2}(?=\\d))(?![\\p{L}])[\\s:=._\u2013-]*([^\\s,;:=._\u2013-][^,;]{0,39})(?:[,;].*)?",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern BASE = Pattern.compile(
             "\\s*(?:sample|base) +size\\s*[:=]?\\s*(\\S.{0,39})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
@@ -28,6 +29,11 @@ final class SizeScale {
     /** Whether a word is of the kinds that sizes are named by: numbers and S, M, L. */
     static boolean isLabel(String text) {
         return !Double.isNaN(place(text));
+    }
+
+    /** Whether a word is a size without a word or a letter before it, as programs number blocks: 36 and XL, not B36. */
+    static boolean isPlain(String text) {
+        return isLabel(text) && !LETTERED.matcher(text).lookingAt();
     }
 
     /** Where a label stands on its scale, or NaN. Letters stand far below numbers, so the two do not mix. */

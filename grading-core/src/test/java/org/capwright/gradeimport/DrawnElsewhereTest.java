@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Three sleeves of known measures, written in many ways by ezdxf (Debian package python3-ezdxf) in releases 12 to 2018 of DXF. */
@@ -110,6 +111,35 @@ class DrawnElsewhereTest {
         }
     }
 
+    /** Layers, texts and blocks as workrooms of other countries name them: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "hyphened-layers, 36 38 40",
+        "underlined-layers, 36 38 40",
+        "joined-layers, S M XL",
+        "joined-numbers, 104 110 116",
+        "numbered-layers, 1 2 3",
+        "texts-of-piece-and-size, 36 38 40",
+        "texts-in-blocks, 36 38 40",
+        "layers-in-blocks, 36 38 40"
+    })
+    void sizesThatAreNamedOtherwise(String name, String labels) throws IOException, ForeignInputException {
+        check(read(name), List.of(labels.split(" ")));
+    }
+
+    @Test
+    void aSizeWhosePieceHasNoNameIsTold() throws IOException, ForeignInputException {
+        assertTrue(says(read("partly-named"), "the drawing names size 38, but not its piece"));
+    }
+
+    @Test
+    void sleevesOfBothArmsAreOne() throws IOException, ForeignInputException {
+        ForeignGrade read = read("pairs");
+        assertEquals(List.of(), Unread.of(read));
+        assertTrue(says(read, "drawn again"));
+        equal(read, 2, CheckedMeasure.BICEP, 2 * SIZES[2][0], 1e-4);
+    }
+
     @Test
     void tellsHowItWasFound() throws IOException, ForeignInputException {
         ForeignGrade fold = read("fold-r12");
@@ -136,10 +166,12 @@ class DrawnElsewhereTest {
     }
 
     private static void check(ForeignGrade read) {
+        check(read, List.of("36", "38", "40"));
+    }
+
+    private static void check(ForeignGrade read, List<String> labels) {
         CheckedGrade grade = read.grade();
-        assertEquals(
-                List.of("36", "38", "40"),
-                grade.sizes().stream().map(s -> s.label()).toList());
+        assertEquals(labels, grade.sizes().stream().map(s -> s.label()).toList());
         for (int i = 0; i < SIZES.length; i++) {
             double w = SIZES[i][0];
             double h = SIZES[i][1];

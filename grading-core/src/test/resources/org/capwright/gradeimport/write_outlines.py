@@ -213,6 +213,67 @@ def open_at_fold():
     doc.saveas(OUT + "/open-at-fold.dxf")
 
 
-for write in (lwpolyline_layers, arcs_in_blocks, rational_splines_in_files, fold_r12, left_half,
+def named_otherwise():
+    """Sizes by layers of other languages, by texts that name piece and size, by layers within blocks that a program named."""
+    def nest(file, layers):
+        doc = new("R2010")
+        for layer, (_, w, h, d, v) in zip(layers, SIZES):
+            doc.modelspace().add_lwpolyline(ring(w, h, d, v), format="xyb", close=True, dxfattribs={"layer": layer})
+        doc.saveas(OUT + "/" + file + ".dxf")
+
+    nest("hyphened-layers", ["Talla-36", "Talla-38", "Talla-40"])
+    nest("underlined-layers", ["TAILLE_36", "TAILLE_38", "TAILLE_40"])
+    nest("joined-layers", ["TS", "TM", "TXL"])
+    nest("joined-numbers", ["GOWN104", "GOWN110", "GOWN116"])
+    nest("numbered-layers", ["1", "2", "3"])
+
+    doc = new("R2010")
+    for i, (size, w, h, d, v) in enumerate(SIZES):
+        doc.modelspace().add_lwpolyline(moved(ring(w, h, d, v), 700 * i, 0), format="xyb", close=True)
+        doc.modelspace().add_text("\u00c4rmel Gr. " + size).set_placement((700 * i - 60, -100))
+    doc.saveas(OUT + "/texts-of-piece-and-size.dxf")
+
+    for file, layer, text in (("texts-in-blocks", "NET", "Sleeve "), ("layers-in-blocks", "manica tg ", "")):
+        doc = new("R2010")
+        for i, (size, w, h, d, v) in enumerate(SIZES):
+            block = doc.blocks.new("B" + str(7 - i))
+            block.add_lwpolyline(
+                ring(w, h, d, v), format="xyb", close=True, dxfattribs={"layer": layer + ("" if text else size)})
+            if text:
+                block.add_text(text + size).set_placement((-60, -100))
+            doc.modelspace().add_blockref(block.name, (900 * i, 0))
+        doc.saveas(OUT + "/" + file + ".dxf")
+
+
+def partly_named():
+    """A text names the sleeve in two of three blocks; the third lies between the two sizes."""
+    doc = new("R2010")
+    for i, (size, w, h, d, v) in enumerate(SIZES):
+        block = doc.blocks.new("GOWN_" + size)
+        block.add_lwpolyline(ring(w, h, d, v), format="xyb", close=True)
+        if size != "38":
+            block.add_text("Sleeve").set_placement((-60, -100))
+        doc.modelspace().add_blockref(block.name, (900 * i, 0))
+    doc.saveas(OUT + "/partly-named.dxf")
+
+
+def pairs():
+    """Each sleeve by arcs and, beside it for the other arm, by straight steps of a few millimetres."""
+    doc = new("R2010")
+    for size, w, h, d, v in SIZES:
+        attribs = {"layer": "SLEEVE_" + size}
+        doc.modelspace().add_lwpolyline(ring(w, h, d, v), format="xyb", close=True, dxfattribs=attribs)
+        cap = []
+        for centre, r, start, end in arc_list(w, h):
+            angles = [start + (end - start) * k / 24 for k in range(25)]
+            points = [(centre[0] + r * math.cos(math.radians(a)), centre[1] + r * math.sin(math.radians(a))) for a in angles]
+            cap += points if points[0][0] > points[-1][0] else points[::-1]
+        steps = [p for p, q in zip(cap, [(9e9, 0)] + cap) if math.dist(p, q) > 1e-6]
+        doc.modelspace().add_lwpolyline(
+            [(1500 + x, y) for x, y in [(-v, -d), (v, -d)] + steps], close=True, dxfattribs=attribs)
+    doc.saveas(OUT + "/pairs.dxf")
+
+
+for write in (named_otherwise, partly_named, pairs, lwpolyline_layers, arcs_in_blocks, rational_splines_in_files, fold_r12, left_half,
               scaled_mirrored_nested, grouped, loose_corners, unassigned, sheet, seen_from_behind, cubic_splines, open_at_fold):
     write()
