@@ -29,6 +29,10 @@ final class Projected {
 
     private static final Stroke GRID_LINE = Stroke.solid(Ink.SHEET, 0);
     private static final Stroke CHECK_LINE = Stroke.solid(Ink.BLACK, 0.5);
+
+    /** The widest table whose page, its sides whole parts of the grid, is no larger than a PDF page can be, mm. */
+    private static final double GREATEST_TABLE = Math.floor(Paper.GREATEST / GRID) * GRID - HEAD;
+
     private static final double TICK = 15;
     private static final double WORDS = 14;
 
@@ -52,23 +56,42 @@ final class Projected {
             widest = Math.max(widest, block.bounds().width() + 2 * Sheet.RIM);
         }
         double least = Math.ceil(widest);
-        if (!(projection.width() >= least && projection.width() <= Paper.GREATEST - HEAD)) {
+        if (!(projection.width() >= least && projection.width() <= GREATEST_TABLE)) {
             throw refused(
-                    "the table must take the widest piece, and be no wider than a PDF page can be", projection, least);
+                    "the table must take the widest piece, and be no wider than a PDF page can be",
+                    projection,
+                    narrowest(blocks, least));
         }
-        Projected projected = new Projected(Sheet.laid(blocks, projection.width(), 0, Point.ORIGIN));
-        if (projected.height > Paper.GREATEST) {
+        Projected projected = laid(blocks, projection.width());
+        if (projected.tooLong()) {
             throw refused(
                     "the pieces would reach beyond the longest PDF page; give more width, or fewer sizes",
                     projection,
-                    least);
+                    narrowest(blocks, least));
         }
         return projected;
     }
 
+    private static Projected laid(List<Block> blocks, double width) {
+        return new Projected(Sheet.laid(blocks, width, 0, Point.ORIGIN));
+    }
+
+    private boolean tooLong() {
+        return height > Paper.GREATEST;
+    }
+
+    /** The least width from which on the page is short enough, sought in steps of the grid from the widest table down. */
+    private static double narrowest(List<Block> blocks, double least) {
+        double width = GREATEST_TABLE;
+        while (width > least && !laid(blocks, Math.max(least, width - GRID)).tooLong()) {
+            width = Math.max(least, width - GRID);
+        }
+        return width;
+    }
+
     private static InvalidMeasuresException refused(String why, Paper.Projection projection, double least) {
         return new InvalidMeasuresException(
-                Violation.lengthOutside(Option.PAPER_WIDTH, why, projection.width(), least, Paper.GREATEST - HEAD));
+                Violation.lengthOutside(Option.PAPER_WIDTH, why, projection.width(), least, GREATEST_TABLE));
     }
 
     PdfFile.Page page(PdfFile file, Paper.Ground ground, String words, Language language) {
@@ -77,7 +100,8 @@ final class Projected {
         canvas.ink(Ink.WHITE).box(0, -height, width, height).fill();
         grid(canvas);
         lengths(canvas, language);
-        canvas.text(Letters.bold(WORDS, Ink.BLACK), Place.LEFT, HEAD + CHECK + 3 * WORDS, -HEAD / 2 - WORDS / 2, words);
+        Letters name = Letters.bold(WORDS, Ink.BLACK).within(words, width - HEAD - WORDS);
+        canvas.text(name, Place.LEFT, HEAD, -HEAD / 2 - TICK - WORDS, words);
         DrawnWords drawn = new DrawnWords(language);
         for (Sheet.Placed placed : sheet.placed()) {
             canvas.save().move(HEAD + placed.at().x(), -HEAD + placed.at().y());

@@ -8,13 +8,16 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.capwright.geometry.Box;
 import org.capwright.pattern.PatternSet;
+import org.capwright.pattern.Piece;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,9 +42,13 @@ class ProjectedTest {
     }
 
     private Path written(PdfOptions options) throws Exception {
+        return written(SET, options);
+    }
+
+    private Path written(PatternSet set, PdfOptions options) throws Exception {
         Path file = folder.resolve("table.pdf");
         try (OutputStream out = Files.newOutputStream(file)) {
-            PdfExport.write(SET, options, out);
+            PdfExport.write(set, options, out);
         }
         return file;
     }
@@ -154,12 +161,60 @@ class ProjectedTest {
         assertTrue(text.contains("revision"), text);
     }
 
+    /** Poppler's boxes of words, in points: a page no wider than its lengths need, and a name as long as one may be. */
+    @Test
+    void theNameStandsWholeOnAPageThatIsNoWiderThanItsLengths() throws Exception {
+        PatternSet named =
+                ChoirGown.inSizes("Choir gown with a raised shoulder overlay and sleeves to the wrist", "38", "40");
+        Path file = written(named, PdfOptions.on(new Paper.Projection(450, Paper.Ground.LIGHT)));
+        String words = Tool.PDFTOTEXT.run(folder, "-bbox", file.toString(), "-").text();
+        Matcher page = Pattern.compile("<page width=\"([0-9.]+)\"").matcher(words);
+        assertTrue(page.find() && Double.parseDouble(page.group(1)) < 701 / 25.4 * 72, words);
+        Matcher word = Pattern.compile("xMax=\"([0-9.]+)\" [^>]*>([^<]*)<").matcher(words);
+        List<String> found = new ArrayList<>();
+        while (word.find()) {
+            found.add(word.group(2));
+            assertTrue(Double.parseDouble(word.group(1)) <= Double.parseDouble(page.group(1)), word::group);
+        }
+        assertTrue(found.containsAll(List.of("raised", "wrist,", "revision")), found::toString);
+    }
+
     @Test
     void refusesATableThatIsTooNarrowWithAWidthThatWorks() {
-        PdfOptions narrow = PdfOptions.on(new Paper.Projection(150, Paper.Ground.DARK));
-        InvalidMeasuresException refused =
-                assertThrows(InvalidMeasuresException.class, () -> PdfExport.pages(SET, narrow));
-        double least = refused.violations().get(0).least().orElseThrow();
-        assertEquals(1, PdfExport.pages(SET, PdfOptions.on(new Paper.Projection(least, Paper.Ground.DARK))));
+        assertEquals(1, pages(SET, refused(SET, 150).least().orElseThrow()));
+    }
+
+    /** One below another they would reach beyond 14400 units, the longest page of PDF Reference 1.6, appendix C. */
+    @Test
+    void refusesATableThatIsTooNarrowForLongPiecesWithAWidthThatWorks() {
+        PatternSet longPieces = ChoirGown.inSizes("Train", 700, 1900, "40");
+        Violation violation = refused(longPieces, 300);
+        assertEquals(1, pages(longPieces, violation.least().orElseThrow()));
+        assertEquals(1, pages(longPieces, violation.greatest().orElseThrow()));
+    }
+
+    /** Pieces side by side all over the widest table: the page is no wider than 14400 units, as above. */
+    @Test
+    void thePageOfTheWidestTableIsOneThatAPdfCanHave() throws Exception {
+        List<Piece> many = Collections.nCopies(40, SET.sizes().get(0).get(0));
+        PatternSet wide = new PatternSet(SET.title(), SET.run(), List.of(many, many, many));
+        PdfOptions widest =
+                PdfOptions.on(new Paper.Projection(refused(wide, 150).greatest().orElseThrow(), Paper.Ground.DARK));
+        Path file = written(wide, widest.withSizes(List.of("38")));
+        Matcher page = Pattern.compile("Page size: +([0-9.]+) x")
+                .matcher(Tool.PDFINFO.run(folder, file.toString()).text());
+        assertTrue(page.find());
+        double width = Double.parseDouble(page.group(1));
+        assertTrue(width > 13500 && width <= 14400, page::group);
+    }
+
+    private static int pages(PatternSet set, double table) {
+        return PdfExport.pages(set, PdfOptions.on(new Paper.Projection(table, Paper.Ground.DARK)));
+    }
+
+    private static Violation refused(PatternSet set, double table) {
+        return assertThrows(InvalidMeasuresException.class, () -> pages(set, table))
+                .violations()
+                .get(0);
     }
 }

@@ -26,6 +26,9 @@ import org.capwright.words.Text;
  */
 public final class HpglExport {
 
+    /** The widest roll that is taken, mm: that of the widest page of a PDF, which is printed on the same rolls. */
+    private static final double GREATEST_WIDTH = 5080;
+
     /** Distance between pieces, mm. */
     static final double GAP = 10;
 
@@ -100,17 +103,21 @@ public final class HpglExport {
     }
 
     /**
-     * Refuses a roll that is too narrow.
+     * Refuses a roll that is too narrow, or wider than any.
      *
      * @param set the pieces of all sizes
      * @param rollWidth width that the plotter can draw, mm
-     * @throws InvalidMeasuresException if a piece is wider than the roll in both positions, with the width that would do
+     * @throws InvalidMeasuresException if a piece is wider than the roll in both positions, or the roll wider than 5080 mm, with the widths that would do
      */
     public static void checkWidth(PatternSet set, double rollWidth) {
         double needed = leastWidth(set);
-        if (!(rollWidth >= needed)) {
-            throw new InvalidMeasuresException(Violation.lengthBelow(
-                    Option.PLOTTER_WIDTH, "a piece is wider than the roll, even turned", rollWidth, needed));
+        if (!(rollWidth >= needed && rollWidth <= GREATEST_WIDTH)) {
+            throw new InvalidMeasuresException(Violation.lengthOutside(
+                    Option.PLOTTER_WIDTH,
+                    "the roll must take the widest piece, upright or turned",
+                    rollWidth,
+                    needed,
+                    GREATEST_WIDTH));
         }
     }
 

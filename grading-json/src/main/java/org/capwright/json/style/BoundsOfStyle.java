@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.GradeRules;
+import org.capwright.Pieces;
 import org.capwright.StructuredSleeve;
 import org.capwright.draft.CapEase;
 import org.capwright.draft.CapFit;
@@ -16,8 +17,10 @@ import org.capwright.json.problem.RequestPlaces;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.SleeveSubject;
 import org.capwright.measure.SleeveSubject.Option;
+import org.capwright.quantity.InvalidMeasuresException;
 import org.capwright.quantity.Quantity;
 import org.capwright.quantity.Violation;
+import org.capwright.report.Paper;
 import org.capwright.words.Text;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
@@ -28,7 +31,7 @@ import tools.jackson.databind.node.StringNode;
 
 /**
  * The range that a field takes at all holds for every style, and most of it does not work in the style that is asked for. Where nothing else is wrong with a request than values outside of their ranges, the engine says what would work
- * in this style.
+ * in this style, and on what width its pieces can be drawn.
  */
 final class BoundsOfStyle {
 
@@ -61,29 +64,61 @@ final class BoundsOfStyle {
     private static RefusedRequestException inStyle(List<FieldViolation> refused, SizeRunRequest nearest) {
         RequestPlaces places = RequestPlaces.of(nearest.style());
         List<Violation> outside = new ArrayList<>();
+        List<Violation> widths = new ArrayList<>();
         List<FieldViolation> others = new ArrayList<>();
         for (FieldViolation violation : refused) {
-            places.subject(violation.field())
-                    .filter(BoundsOfStyle::isTried)
-                    .ifPresentOrElse(
-                            known -> outside.add(violation(violation, known, nearest)), () -> others.add(violation));
+            Optional<SleeveSubject> subject = places.subject(violation.field());
+            Optional<Violation> width = subject.flatMap(known -> width(violation, known, nearest));
+            if (width.isPresent()) {
+                widths.add(width.get());
+            } else {
+                subject.filter(BoundsOfStyle::isTried)
+                        .ifPresentOrElse(
+                                known -> outside.add(violation(violation, known, nearest)),
+                                () -> others.add(violation));
+            }
         }
-        if (outside.isEmpty()) {
-            return new RefusedRequestException(refused);
-        }
-        List<Violation> working = StructuredSleeve.of(nearest.title(), nearest.style(), nearest.dimensions())
-                .working(
-                        outside,
-                        GradeRules.of(nearest.rules()),
-                        new Sizes(nearest.sizes(), nearest.base()),
-                        nearest.options());
-        if (working.isEmpty() || working.stream().noneMatch(BoundsOfStyle::isBounded)) {
+        List<Violation> working = outside.isEmpty()
+                ? List.of()
+                : StructuredSleeve.of(nearest.title(), nearest.style(), nearest.dimensions())
+                        .working(
+                                outside,
+                                GradeRules.of(nearest.rules()),
+                                new Sizes(nearest.sizes(), nearest.base()),
+                                nearest.options());
+        if (outside.isEmpty() ? widths.isEmpty() : working.stream().noneMatch(BoundsOfStyle::isBounded)) {
             return new RefusedRequestException(refused);
         }
         FoundViolations found = new FoundViolations(nearest.unit());
         found.addAll(working, places);
+        found.addAll(widths, places);
         others.forEach(found::add);
         return new RefusedRequestException(found.list());
+    }
+
+    /** What is wrong with a width of paper or of the plotter, which the pieces of this run say; empty where they cannot be drafted, or what is refused is no such width. */
+    private static Optional<Violation> width(FieldViolation found, SleeveSubject subject, SizeRunRequest run) {
+        if (subject != Option.PAPER_WIDTH && subject != Option.PLOTTER_WIDTH) {
+            return Optional.empty();
+        }
+        double width = run.unit().toMillimetres(number(found.value()));
+        try {
+            Pieces pieces = run.pieces(run.graded());
+            if (subject == Option.PLOTTER_WIDTH) {
+                pieces.onPlotter(width);
+            } else {
+                pieces.onPaper(
+                                run.paper() instanceof Paper.Projection projection
+                                        ? new Paper.Projection(width, projection.ground())
+                                        : new Paper.Roll(width))
+                        .pages();
+            }
+            return Optional.empty();
+        } catch (InvalidMeasuresException e) {
+            return e.violations().stream()
+                    .filter(violation -> violation.subject() == subject)
+                    .findFirst();
+        }
     }
 
     /** What drafts and pieces follow from; nothing that is only drawn on or bought. */

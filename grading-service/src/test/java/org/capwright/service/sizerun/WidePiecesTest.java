@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.capwright.exchange.hpgl.HpglExport;
@@ -14,6 +15,8 @@ import org.capwright.json.problem.FieldViolation;
 import org.capwright.json.problem.RefusedRequestException;
 import org.capwright.json.style.SizeRunReader;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A piece over 900 mm both ways, the width of a usual roll. */
 class WidePiecesTest {
@@ -61,5 +64,28 @@ class WidePiecesTest {
         assertEquals(91.4, (double) violation.value().orElseThrow(), 1e-9);
         double enough = Math.ceil(violation.minimum().orElseThrow());
         assertTrue(plot(drafted(",\"plotter\":{\"width\":" + enough + "}")).length > 0);
+    }
+
+    /** Widths that no run takes, below and above: both ends of the range that is named are sent back. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        /plotter/width | "plotter":{"width":%s}
+        /paper/width   | "paper":{"format":"roll","width":%s}
+        /paper/width   | "paper":{"format":"projector","width":%s}
+        """)
+    void aWidthThatNoRunTakesIsRefusedWithThoseThatTakeThesePieces(String field, String width) throws IOException {
+        for (String given : List.of("1", "509")) {
+            FieldViolation violation = assertThrows(
+                            RefusedRequestException.class, () -> drafted("," + width.formatted(given)))
+                    .violations()
+                    .get(0);
+            assertEquals(field, violation.field());
+            assertTrue(violation.minimum().orElseThrow() > 91.4, violation::toString);
+            for (double end :
+                    List.of(violation.minimum().get(), violation.maximum().orElseThrow())) {
+                SizeRunResult result = drafted("," + width.formatted(end));
+                assertTrue(plot(result).length > 0 && result.pages() > 0);
+            }
+        }
     }
 }
