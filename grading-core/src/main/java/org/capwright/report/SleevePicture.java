@@ -2,6 +2,7 @@ package org.capwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.capwright.drawing.Canvas;
 import org.capwright.drawing.Ink;
 import org.capwright.drawing.Letters;
@@ -25,9 +26,14 @@ final class SleevePicture {
     private static final double STEP_RIGHT = 3.2;
     private static final double STEP_UP = 0.9;
     private static final double LINE = 3;
+    private static final Letters CAPTION = Letters.regular(2.5, Ink.TEXT);
+
+    /** Smaller letters take an effort to read, mm; common practice, no source. */
+    private static final double LEAST_CAPTION = 2;
 
     private final List<Stack> stacks = new ArrayList<>();
     private final double scale;
+    private final double width;
     private final double height;
     private final String size;
     private final Language language;
@@ -42,6 +48,7 @@ final class SleevePicture {
     SleevePicture(PatternSet set, double width, double height) {
         size = set.run().baseSize().label();
         language = set.title().language();
+        this.width = width;
         this.height = height;
         for (Piece piece : set.sizes().get(set.run().base())) {
             String part = piece.kind().id().split("-")[0];
@@ -99,15 +106,16 @@ final class SleevePicture {
                 outline(canvas, piece);
                 canvas.restore();
             }
-            double room = stack.width(scale) + BETWEEN - 1;
-            for (int i = 0; i < count; i++) {
-                String words = language.say(stack.pieces.get(i).kind().words());
+            List<String> lines = captions(stack);
+            for (int i = 0; i < lines.size(); i++) {
+                Letters letters = CAPTION.within(lines.get(i), room(stack));
+                double half = letters.width(lines.get(i)) / 2;
                 canvas.text(
-                        Letters.regular(2.5, Ink.TEXT).within(words, room),
+                        letters,
                         Place.CENTRE,
-                        x + box.width() * scale / 2,
+                        Math.max(left + half, Math.min(left + width - half, x + box.width() * scale / 2)),
                         y - box.height() * scale - 3.6 - LINE * i,
-                        words);
+                        lines.get(i));
             }
             x += stack.width(scale) + BETWEEN;
         }
@@ -120,6 +128,25 @@ final class SleevePicture {
                         .with("size", size)
                         .with("scale", Math.round(1 / scale))
                         .in(language));
+    }
+
+    /** What stands below a stack: a line for each piece; more where one would be too small to read and the stack leaves room for them. */
+    private List<String> captions(Stack stack) {
+        List<String> names = stack.pieces.stream()
+                .map(piece -> language.say(piece.kind().words()))
+                .toList();
+        double room = room(stack);
+        List<String> wrapped = names.stream()
+                .flatMap(name -> CAPTION.within(name, room).size() < LEAST_CAPTION
+                        ? Wrapped.lines(name, CAPTION, room).stream()
+                        : Stream.of(name))
+                .toList();
+        double below = height - STEP_UP * (names.size() - 1) - stack.box.height() * scale - 2;
+        return LINE * wrapped.size() <= below ? wrapped : names;
+    }
+
+    private double room(Stack stack) {
+        return stack.width(scale) + BETWEEN - 1;
     }
 
     /** A piece on the fold is closed by its own image on the other side of the fold. */
