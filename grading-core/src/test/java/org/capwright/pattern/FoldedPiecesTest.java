@@ -15,10 +15,12 @@ import org.capwright.draft.HemShape;
 import org.capwright.draft.Overlay;
 import org.capwright.draft.OverlayStyle;
 import org.capwright.draft.SleeveStyle;
+import org.capwright.draft.pleat.Overhang;
 import org.capwright.draft.pleat.PleatDirection;
 import org.capwright.draft.pleat.PleatKind;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
+import org.capwright.draft.pleat.TruedEdge;
 import org.capwright.grade.SizeRun;
 import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
@@ -104,7 +106,24 @@ class FoldedPiecesTest {
                 .mapToDouble(Double::doubleValue)
                 .max()
                 .orElseThrow();
-        assertEquals(folded, stated, 0.3);
+        assertEquals(folded, stated, 0.001);
+    }
+
+    @Test
+    void underLayersThatWouldStickOutEndWithinTheSeamAndLeaveNoScrapOfALine() {
+        TruedEdge trued = run(PleatKind.KNIFE, PleatDirection.TOWARD_FRONT, 7)
+                .baseSize()
+                .draft()
+                .overlay()
+                .orElseThrow()
+                .trued()
+                .orElseThrow();
+        assertEquals(Overhang.NONE, trued.overhang());
+        double shortest = trued.curve().segments().stream()
+                .mapToDouble(segment -> segment.start().distanceTo(segment.end()))
+                .min()
+                .orElseThrow();
+        assertTrue(shortest > 0.01, () -> "a line of " + shortest + " mm");
     }
 
     @Test

@@ -20,6 +20,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  */
 record PaperFold(List<Point> seam, List<List<Point>> under, List<Double> depths, List<Double> depthOfStated) {
 
+    private static final double ON_THE_CREASE = 1e-6;
+
     private record Ray(Point from, Point way) {
 
         static Ray of(Curve line) {
@@ -126,10 +128,10 @@ record PaperFold(List<Point> seam, List<List<Point>> under, List<Double> depths,
             }
             paper.under.add(first);
             paper.under.add(second);
-            // The layer next to the fold line keeps its distances from it.
+            // The layer next to the fold line keeps its distances from it, as far as the inner crease.
             for (int i = pleat.first; i <= pleat.last; i++) {
-                boolean near = middle.side(edge.get(i)) * side >= 0;
-                if (near == pleat.foldFirst) {
+                double beside = middle.side(edge.get(i));
+                if (beside * side >= 0 == pleat.foldFirst || Math.abs(beside) <= ON_THE_CREASE) {
                     deepest = Math.max(deepest, Math.abs(pleat.fold.side(edge.get(i))));
                 }
             }
