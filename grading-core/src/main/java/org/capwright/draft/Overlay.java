@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.capwright.draft.pleat.AttachSpan;
-import org.capwright.draft.pleat.EdgeTruing;
 import org.capwright.draft.pleat.FullnessTarget;
-import org.capwright.draft.pleat.HalfPleats;
-import org.capwright.draft.pleat.Overhang;
+import org.capwright.draft.pleat.LaidPleats;
 import org.capwright.draft.pleat.PleatLayout;
 import org.capwright.draft.pleat.PleatPlan;
 import org.capwright.draft.pleat.PleatSizing;
@@ -40,15 +38,6 @@ public record Overlay(
 
     /** How far a pleat line is drawn into the piece where there is room, mm. Common practice, no source. */
     private static final double DRAWN = 40;
-
-    /** Under-layers that would reach beyond the end of the seam end this far before it instead, mm: nobody sews that, and no line is drawn as short as rounding. */
-    private static final double BEFORE_THE_END = 0.001;
-
-    /** The most that one step moves the outermost folds, as a multiple of how far their under-layers reach beyond the end. */
-    private static final double LONGEST_STEP = 8;
-
-    /** How often the outermost folds are moved in until their under-layers end with the seam. */
-    private static final int TRIES = 25;
 
     /**
      * Drafts the overlay over a base sleeve.
@@ -104,10 +93,6 @@ public record Overlay(
         return pleated(style, dimensions, attached, front, back);
     }
 
-    /**
-     * Pleats the top edge. Under-layers must not reach beyond the ends of the seam, where they would hang out beside the overlay: where the flat zone asked for leaves them too little
-     * room, the folds begin further in.
-     */
     private static Overlay pleated(
             OverlayStyle style, Dimensions dimensions, AttachSpan span, OverlayHalf front, OverlayHalf back) {
         Optional<PleatLayout> asked = pleats(style, dimensions, span, front, back);
@@ -116,65 +101,8 @@ public record Overlay(
         }
         Curve flat = BaseSleeve.whole(front.topEdge(), back.topEdge());
         PleatPlan plan = graded(style.pleats().orElseThrow(), dimensions);
-        PleatLayout layout = asked.get();
-        Tried frontBefore = new Tried(plan.flatZoneFront(), 0);
-        Tried backBefore = new Tried(plan.flatZoneBack(), 0);
-        for (int i = 0; i < TRIES; i++) {
-            EdgeTruing truing = new EdgeTruing(flat, layout);
-            Overhang overhang = truing.overhangOfOutermost();
-            if (isNone(overhang)) {
-                TruedEdge trued = truing.truedEdge(DRAWN);
-                overhang = trued.overhang();
-                if (isNone(overhang)) {
-                    if (!trued.isSimple()) {
-                        throw TruedEdge.doesNotLie();
-                    }
-                    return new Overlay(front, back, span, Optional.of(layout), Optional.of(trued));
-                }
-            }
-            Tried frontNow = new Tried(plan.flatZoneFront(), overhang.front());
-            Tried backNow = new Tried(plan.flatZoneBack(), overhang.back());
-            plan = new PleatPlan(
-                    plan.kind(),
-                    plan.direction(),
-                    new PleatSizing.ByCount(layout.count()),
-                    frontNow.widened(frontBefore, layout.front()),
-                    backNow.widened(backBefore, layout.back()));
-            frontBefore = frontNow;
-            backBefore = backNow;
-            if (plan.flatZoneFront() >= span.front() || plan.flatZoneBack() >= span.back()) {
-                throw TruedEdge.doesNotLie();
-            }
-            layout = plan.layOut(span, front.topEdge().length(), back.topEdge().length());
-        }
-        throw TruedEdge.doesNotLie();
-    }
-
-    private static boolean isNone(Overhang overhang) {
-        return overhang.front() == 0 && overhang.back() == 0;
-    }
-
-    /**
-     * A flat zone and how far the under-layers of its outermost fold reach beyond the end of the seam.
-     *
-     * @param zone mm
-     * @param overhang mm, 0 where they end before it
-     */
-    private record Tried(double zone, double overhang) {
-
-        /**
-         * A flat zone wider by z moves the outermost of n folds, which lie half a spacing from their borders, in by z (1 - 1 / 2n). Where the try before shows that the under-layers
-         * follow more slowly, the step is as much longer.
-         */
-        double widened(Tried before, HalfPleats half) {
-            if (overhang == 0) {
-                return zone;
-            }
-            double shortest = 1 / (1 - 1 / (2 * Math.max(1, half.pleats())));
-            double followed = (zone - before.zone) / (before.overhang - overhang);
-            double step = followed > shortest ? Math.min(followed, LONGEST_STEP) : shortest;
-            return zone + (overhang + BEFORE_THE_END) * step;
-        }
+        LaidPleats laid = LaidPleats.of(plan, asked.get(), span, flat, DRAWN);
+        return new Overlay(front, back, span, Optional.of(laid.layout()), Optional.of(laid.trued()));
     }
 
     /** The span, or everything that is wrong so far and with the gaps, at once. */

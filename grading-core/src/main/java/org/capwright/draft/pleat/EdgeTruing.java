@@ -10,7 +10,7 @@ import org.capwright.geometry.Point;
 import org.jspecify.annotations.Nullable;
 
 /** Trues one edge: folds it flat, lays the seam over all layers, and unfolds what the seam cuts of each. Not safe for threads. */
-public final class EdgeTruing {
+final class EdgeTruing {
 
     /** Visible pieces shorter than this are none: neighbouring folds share a placement line. */
     private static final double NOTHING = 1e-9;
@@ -72,7 +72,7 @@ public final class EdgeTruing {
      * @param layout where it is folded
      * @throws IllegalArgumentException if the edge has not the layout's length
      */
-    public EdgeTruing(Curve flat, PleatLayout layout) {
+    EdgeTruing(Curve flat, PleatLayout layout) {
         if (!(Math.abs(flat.length() - layout.edge()) <= SAME_LENGTH)) {
             throw new IllegalArgumentException(
                     "the edge is " + flat.length() + " mm long, the layout's is " + layout.edge());
@@ -95,7 +95,7 @@ public final class EdgeTruing {
      * @return the overhang at both ends
      * @throws org.capwright.quantity.InvalidMeasuresException if such an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
-    public Overhang overhangOfOutermost() {
+    Overhang overhangOfOutermost() {
         List<PleatFold> folds = layout.folds();
         int first = 0;
         while (first < folds.size() && folds.get(first).lie() == Lie.TO_FRONT) {
@@ -237,7 +237,7 @@ public final class EdgeTruing {
      * @return the trued edge
      * @throws org.capwright.quantity.InvalidMeasuresException if an under-layer cannot be cut along the seam, since the seam turns back before the inner crease
      */
-    public TruedEdge truedEdge(double drawn) {
+    TruedEdge truedEdge(double drawn) {
         int folds = layout.folds().size();
         int count = mirrors ? folds / 2 : folds;
         double[] lengths = Creases.lengths(allCreases(), drawn);

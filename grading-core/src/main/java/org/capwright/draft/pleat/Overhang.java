@@ -11,6 +11,10 @@ public record Overhang(double front, double back) {
     /** All under-layers end with the seam or before. */
     public static final Overhang NONE = new Overhang(0, 0);
 
+    boolean isNone() {
+        return front == 0 && back == 0;
+    }
+
     /** That of the mirror image. */
     Overhang mirrored() {
         return new Overhang(back, front);

@@ -139,7 +139,7 @@ public final class TruedEdge {
      *
      * @return an exception about the pleats, without a number that works
      */
-    public static InvalidMeasuresException doesNotLie() {
+    static InvalidMeasuresException doesNotLie() {
         return new InvalidMeasuresException(Violation.of(
                 SleeveSubject.Option.PLEATS,
                 "the under-layers of such deep pleats would stick out of the seam; take more and shallower"
