@@ -175,6 +175,19 @@ class GradeRulesIT {
     }
 
     @Test
+    void aLengthThatIsToBeHeldDoesNotGrowByAGivenRule() {
+        Map<String, Object> run = gown("cm");
+        run.put("grade", Map.of("length", 0.5));
+        JsonPath held = derived(Map.of("sizeRun", run, "sizeTable", TABLE, "length", Map.of("policy", "held")))
+                .extract()
+                .jsonPath();
+        assertFalse(held.getMap("grade").containsKey("length"), held.prettify());
+        JsonPath left =
+                derived(Map.of("sizeRun", run, "sizeTable", TABLE)).extract().jsonPath();
+        assertEquals(0.5, left.getDouble("grade.length"), 1e-9);
+    }
+
+    @Test
     void givenRulesStayWhereNothingIsDerived() {
         Map<String, Object> run = gown("cm");
         run.put("grade", Map.of("overlayLength", 1.1, "bicep", 9));

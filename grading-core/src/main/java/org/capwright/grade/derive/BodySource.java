@@ -1,8 +1,10 @@
 package org.capwright.grade.derive;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.SizeTable;
 import org.capwright.tables.TableValue;
@@ -37,7 +39,8 @@ public sealed interface BodySource {
     }
 
     /**
-     * A table whose gaps a survey fills: the survey's line on the table's key, moved so that it runs through the table's value nearest in key.
+     * A table whose gaps a survey fills: the survey's line on the table's key, moved so that it runs through the table's value nearest in key. Where the table has no such row at all, on bust girth and
+     * stature as far as it gives them for every size, since the length of the arm follows the stature.
      *
      * @param table a body table whose sizes a body dimension orders
      * @param survey the survey
@@ -50,11 +53,14 @@ public sealed interface BodySource {
             if (known.isPresent() || key.isEmpty() || !has(dimension)) {
                 return known;
             }
+            if (table.row(dimension).isEmpty()) {
+                return Optional.of(new Figure(ofPeopleLike(size, dimension), true));
+            }
             BodyDimension by = table.info().key().orElseThrow();
             var fit = survey.regression(dimension, by);
             double slope = fit.slope(by).value();
             double nearest = Double.POSITIVE_INFINITY;
-            double value = fit.intercept() + slope * key.getAsDouble();
+            double value = Double.NaN;
             for (String other : table.sizes()) {
                 Optional<TableValue> there = table.value(other, dimension);
                 OptionalDouble otherKey = key(other);
@@ -66,6 +72,20 @@ public sealed interface BodySource {
                 }
             }
             return Optional.of(new Figure(value, true));
+        }
+
+        private double ofPeopleLike(String size, BodyDimension dimension) {
+            Map<BodyDimension, Double> people = new LinkedHashMap<>();
+            Stream.of(table.info().key().orElseThrow(), BodyDimension.BUST_GIRTH, BodyDimension.STATURE)
+                    .filter(by -> by != dimension
+                            && survey.dimensions().contains(by)
+                            && table.sizes().stream()
+                                    .allMatch(each -> table.value(each, by).isPresent()))
+                    .forEach(by ->
+                            people.put(by, table.value(size, by).orElseThrow().millimetres()));
+            return survey.regression(dimension, people.keySet().toArray(BodyDimension[]::new))
+                    .mean(people, 0.95)
+                    .estimate();
         }
 
         private OptionalDouble key(String size) {

@@ -207,6 +207,23 @@ class DerivedRulesTest {
         assertEquals(List.of("107-113", "113-119"), rules.derivations().get(0).estimated());
     }
 
+    /** Arms of GOST 25295-2003, all of one stature: ANSUR 1988 on bust and stature, 0.31051 and -0.00477 mm per mm of bust (summary of the survey by numpy). */
+    @Test
+    void aTableWithoutArmsTakesThoseOfItsBustAndStature() {
+        SizeTable gost = SizeTables.find("gost-25295-2003-women-outerwear").orElseThrow();
+        DerivedRules rules = DerivedRules.of(new DerivationRequest(
+                new BodySource.OfTableAndSurvey(gost, Survey.ANSUR_1988_WOMEN),
+                List.of("44", "46", "48"),
+                0,
+                ChoirGown.BASE,
+                new EasePolicy.Constant(),
+                new LengthPolicy.AsTheArm(),
+                DerivationRequest.CapEaseKept.LENGTH,
+                FINE));
+        increments(rules, Dimension.BICEP).forEach(jump -> assertEquals(0.31051 * 40, jump, 0.001));
+        increments(rules, Dimension.LENGTH).forEach(jump -> assertEquals(-0.00477 * 40, jump, 0.001));
+    }
+
     @Test
     void aSurveyAloneIsASourceToo() {
         DerivedRules rules = DerivedRules.of(gown(

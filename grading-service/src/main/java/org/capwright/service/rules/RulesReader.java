@@ -94,10 +94,13 @@ final class RulesReader {
                 share ? DerivationRequest.CapEaseKept.SHARE : DerivationRequest.CapEaseKept.LENGTH,
                 grid);
         DerivedRules rules = derived(request, RequestPlaces.of(order.style()).within("/sizeRun"));
+        List<GradeRule> own = order.rules().stream()
+                .filter(rule -> rule.dimension() != Dimension.LENGTH
+                        || length.filter(LengthPolicy.Held.class::isInstance).isEmpty())
+                .toList();
         JudgedRules judged = bySize
                 ? JudgedRules.asDerived(rules)
-                : JudgedRules.of(
-                        rules, request, order.style(), order.rules(), BodyReference.of(bodies), Thresholds.usual());
+                : JudgedRules.of(rules, request, order.style(), own, BodyReference.of(bodies), Thresholds.usual());
         return new RulesAnswer(
                 unit.symbol(),
                 order.sizes(),
@@ -105,7 +108,7 @@ final class RulesReader {
                 bodies.id(),
                 bodies.info().source(),
                 shown(grid.step()),
-                GradeWriter.written(complete(order, judged.rules()), unit),
+                GradeWriter.written(complete(own, judged.rules()), unit),
                 rules.derivations().stream()
                         .map(derivation -> answer(derivation, judged.rules(), order, bodies, ease))
                         .toList(),
@@ -191,9 +194,9 @@ final class RulesReader {
     }
 
     /** Rules that were given and that nothing is derived for stay as they are. */
-    private static List<GradeRule> complete(SizeRunRequest order, List<GradeRule> rules) {
+    private static List<GradeRule> complete(List<GradeRule> own, List<GradeRule> rules) {
         Map<Dimension, GradeRule> all = new EnumMap<>(Dimension.class);
-        order.rules().forEach(rule -> all.put(rule.dimension(), rule));
+        own.forEach(rule -> all.put(rule.dimension(), rule));
         rules.forEach(rule -> all.put(rule.dimension(), rule));
         return List.copyOf(all.values());
     }

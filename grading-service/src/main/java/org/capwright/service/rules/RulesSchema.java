@@ -77,7 +77,7 @@ public final class RulesSchema {
                             "length",
                             new FieldType.Nested(LENGTH),
                             LENGTH.meaning()
-                                    + " If left out, as the arm where stature orders the table, else held: arm length"
+                                    + " If left out, as the arm where stature orders the table, else as the size run has it: arm length"
                                     + " follows stature and hardly the bust."),
                     SchemaField.optional(
                             "capEase",
