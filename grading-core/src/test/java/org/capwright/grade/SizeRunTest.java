@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,7 +25,10 @@ import org.capwright.geometry.Point;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -89,6 +93,24 @@ class SizeRunTest {
             int from = random.nextInt(sizes);
             int to = random.nextInt(sizes);
             assertEquals(value, rule.apply(rule.apply(value, from, to), to, from), 0.0, "seed " + seed);
+        }
+    }
+
+    /** Forty sizes show what decimals added by hand give ({@link BigDecimal}), with no digit too many. */
+    @ParameterizedTest
+    @CsvSource({
+        "MILLIMETRE, 360.1, 0.1",
+        "MILLIMETRE, 300, 2.7",
+        "CENTIMETRE, 36.1, 0.13",
+        "CENTIMETRE, 30, -0.07",
+        "INCH, 14.1, 0.03"
+    })
+    void showsWhatDecimalsAddUpTo(Unit unit, BigDecimal base, BigDecimal increment) {
+        GradeRule rule = GradeRule.uniform(Dimension.BICEP, unit.toMillimetres(increment), 40);
+        double kept = Dimensions.snap(unit.toMillimetres(base));
+        for (int size = 0; size < 40; size++) {
+            BigDecimal byHand = base.add(increment.multiply(BigDecimal.valueOf(size)));
+            assertEquals(byHand.doubleValue(), unit.figure(rule.apply(kept, 0, size)), 0.0, "size " + size);
         }
     }
 

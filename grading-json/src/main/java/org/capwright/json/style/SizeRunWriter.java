@@ -87,9 +87,7 @@ public final class SizeRunWriter {
         run.worn()
                 .ifPresent(
                         picture -> body.put("wornPicture", Base64.getEncoder().encodeToString(picture.png())));
-        run.rounding()
-                .ifPresent(
-                        grid -> body.put("rounding", number(unit.fromMillimetres(grid.step())) + " " + unit.symbol()));
+        run.rounding().ifPresent(grid -> body.put("rounding", number(unit.figure(grid.step())) + " " + unit.symbol()));
         return body;
     }
 
@@ -311,7 +309,7 @@ public final class SizeRunWriter {
     }
 
     private Object length(double millimetres) {
-        return number(unit.fromMillimetres(millimetres));
+        return number(unit.figure(millimetres));
     }
 
     /** A whole number is written without a decimal point. */
