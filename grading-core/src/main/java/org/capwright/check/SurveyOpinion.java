@@ -240,19 +240,21 @@ public final class SurveyOpinion {
 
     private Violation question(BodyDimension dimension, List<BodyDimension> left) {
         double value = measured(dimension);
-        if (left.stream().noneMatch(other -> other.family() == dimension.family())) {
-            Interval range = survey.range(dimension);
+        Interval surveyed = survey.range(dimension);
+        if (left.isEmpty()
+                || !surveyed.contains(value)
+                        && left.stream().noneMatch(other -> other.family() == dimension.family())) {
             return doubt(
                     dimension,
                     Text.of(
-                                    value < range.lower()
+                                    value < surveyed.lower()
                                             ? "is less than that of anybody in {survey}"
-                                            : value > range.upper()
+                                            : value > surveyed.upper()
                                                     ? "is more than that of anybody in {survey}"
                                                     : "does not go together with the other measurements")
                             .with("survey", survey.id()),
                     value,
-                    range);
+                    surveyed);
         }
         PredictionInterval expected = fit(dimension, left).newPersonBeyond(given, ESTIMATE_PROBABILITY);
         // What is doubted because everything together is rare may lie within its own range: then the middle half is

@@ -1,5 +1,6 @@
 package org.capwright.check;
 
+import static org.capwright.tables.BodyDimension.ARMSCYE_GIRTH;
 import static org.capwright.tables.BodyDimension.ARM_LENGTH;
 import static org.capwright.tables.BodyDimension.BUST_GIRTH;
 import static org.capwright.tables.BodyDimension.ELBOW_GIRTH;
@@ -236,6 +237,27 @@ class SurveyOpinionTest {
                 List.of(UPPER_ARM_GIRTH),
                 questioned(wearer(BUST_GIRTH, 128, STATURE, 168, UPPER_ARM_GIRTH, 24, ELBOW_GIRTH, 31)));
         assertEquals(List.of(BUST_GIRTH), questioned(wearer(BUST_GIRTH, 200, STATURE, 168, UPPER_ARM_GIRTH, 31.5)));
+    }
+
+    /** A short woman with the girths of a tall one, her arm not measured: what her stature is told from are the girths, and they let expect another than hers. */
+    @Test
+    void whatIsQuestionedLiesOutsideWhatIsExpected() {
+        Violation stature = of(wearer(
+                        BUST_GIRTH,
+                        105.85,
+                        STATURE,
+                        153.9,
+                        UPPER_ARM_GIRTH,
+                        33.6,
+                        ELBOW_GIRTH,
+                        27.52,
+                        ARMSCYE_GIRTH,
+                        43.5))
+                .questions()
+                .get(0)
+                .violation();
+        assertEquals(STATURE, stature.subject());
+        assertTrue(stature.least().orElseThrow() > 1539 || stature.greatest().orElseThrow() < 1539, stature.toString());
     }
 
     /** What is expected is the range of the others: 95 of 100 women who are alike in them. */
