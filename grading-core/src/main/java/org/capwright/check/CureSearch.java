@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.capwright.quantity.Rounding;
 import org.capwright.tables.Interval;
 
@@ -54,7 +55,7 @@ final class CureSearch {
      * One figure changed.
      *
      * @param cell which
-     * @param old what stood there
+     * @param old what stood there before any change
      * @param proposed what is proposed
      * @param passing from the least to the greatest value that passes as well
      * @param cured findings that go with the change
@@ -117,7 +118,7 @@ final class CureSearch {
             List<Finding> cured = findings.stream()
                     .filter(finding -> finding.severity() != Severity.INFO && !left.contains(key(finding)))
                     .toList();
-            steps.add(new Step(taken.cell, now.value(taken.cell), taken.value, passing(now, taken), cured));
+            add(new Step(taken.cell, start.value(taken.cell), taken.value, passing(now, taken), cured), steps);
             now = taken.changed;
             findings = taken.findings;
         }
@@ -127,6 +128,20 @@ final class CureSearch {
                 findings.stream()
                         .filter(finding -> finding.severity().compareTo(aim) >= 0)
                         .toList());
+    }
+
+    /** A figure that is changed a second time, as others were in between, is still one figure to change. */
+    private static void add(Step step, List<Step> steps) {
+        for (int i = 0; i < steps.size(); i++) {
+            Step known = steps.get(i);
+            if (known.cell.equals(step.cell)) {
+                List<Finding> cured =
+                        Stream.concat(known.cured.stream(), step.cured.stream()).toList();
+                steps.set(i, new Step(step.cell, step.old, step.proposed, step.passing, cured));
+                return;
+            }
+        }
+        steps.add(step);
     }
 
     private static Set<String> keys(List<Finding> findings) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.capwright.draft.SleeveDraft;
 import org.capwright.draft.UnderSleeve;
 import org.capwright.draft.WristOpening;
@@ -33,16 +34,18 @@ final class PieceFindings {
     private PieceFindings() {}
 
     static List<Finding> of(PatternSet patterns) {
-        List<Finding> findings = new ArrayList<>();
-        SizeRun run = patterns.run();
-        surplus(run).ifPresent(findings::add);
-        wrist(run).ifPresent(findings::add);
+        List<Finding> findings = new ArrayList<>(of(patterns.run()));
         for (SeamPair seam : Seams.walk(patterns)) {
             if (!seam.matches()) {
                 findings.add(mismatch(seam));
             }
         }
         return findings;
+    }
+
+    /** What the draft tells before a piece is drawn. */
+    static List<Finding> of(SizeRun run) {
+        return Stream.of(surplus(run), wrist(run)).flatMap(Optional::stream).toList();
     }
 
     private static double unpleated(SleeveDraft draft) {

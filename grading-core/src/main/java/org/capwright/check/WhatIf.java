@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
 import org.apache.commons.math3.optim.linear.UnboundedSolutionException;
@@ -182,7 +183,7 @@ public final class WhatIf {
                 .max(Severity::compareTo)
                 .orElse(Severity.INFO);
         if (gravest == Severity.INFO || run.sizes().size() < 2) {
-            return new Proposal(List.of(), List.of(), run, List.of());
+            return new Proposal(List.of(), List.of(), run, asGrave(findings, run, gravest));
         }
         CureSearch.Outcome found = new CureSearch(thresholds, grid, gravest, findings).search(start);
         SizeRun cured = ((ChangeableRules) found.changed()).run();
@@ -190,7 +191,7 @@ public final class WhatIf {
                 changes(run, cured),
                 found.steps().stream().map(step -> Cure.of(step, start.grade())).toList(),
                 cured,
-                found.left());
+                asGrave(found.left(), cured, gravest));
         if (byFigures.cleared() || gravest != Severity.STOP) {
             return byFigures;
         }
@@ -217,6 +218,14 @@ public final class WhatIf {
                 found.steps().stream().map(step -> Cure.of(step, grade)).toList(),
                 found.changed().grade(),
                 found.left());
+    }
+
+    /** What is as grave, and a caution at least: of the grade, and of what lies in the pieces whatever the rules are. */
+    private static List<Finding> asGrave(List<Finding> ofGrade, SizeRun run, Severity gravest) {
+        return Stream.concat(ofGrade.stream(), PieceFindings.of(run).stream())
+                .filter(finding -> finding.severity() != Severity.INFO
+                        && finding.severity().compareTo(gravest) >= 0)
+                .toList();
     }
 
     private static List<Change> changes(SizeRun before, SizeRun after) {

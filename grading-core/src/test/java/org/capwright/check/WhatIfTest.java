@@ -1,6 +1,7 @@
 package org.capwright.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -14,8 +15,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.capwright.Sample;
 import org.capwright.draft.CapFit;
+import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.SleeveStyle;
 import org.capwright.draft.StyleSpace;
+import org.capwright.draft.UnderSleeveStyle;
 import org.capwright.grade.GradeRule;
 import org.capwright.grade.GradedSize;
 import org.capwright.grade.SizeRun;
@@ -165,6 +168,70 @@ class WhatIfTest {
                 Set.of(Dimension.BICEP, Dimension.WRIST, Dimension.ELBOW, Dimension.LENGTH),
                 proposal.cures().stream().map(WhatIf.Cure::place).collect(Collectors.toSet()));
         assertEquals(4, proposal.cures().size());
+    }
+
+    /** A jump that is raised for the body's growth and, where the bicep is tight, once more for the ease, is one figure to change: from what its maker wrote to what is meant in the end. */
+    @Test
+    void aFigureIsNamedOnce() {
+        GradeRule bicep = new GradeRule(Dimension.BICEP, List.of(11.2, 11.6, 11.6, 11.6));
+        SleeveStyle plain = new SleeveStyle(
+                new CapFit.Given(), Optional.empty(), Optional.of(new UnderSleeveStyle(ElbowShaping.TAPERED)));
+        SizeRun run = SizeRun.grade(
+                plain,
+                Dimensions.of(Map.of(
+                        Dimension.BICEP, 322.0,
+                        Dimension.CAP_HEIGHT, 121.3,
+                        Dimension.ARMHOLE, 384.0,
+                        Dimension.LENGTH, 548.0,
+                        Dimension.ELBOW, 262.2,
+                        Dimension.WRIST, 204.0)),
+                ChoirGown.LABELS.subList(0, 5),
+                1,
+                List.of(
+                        bicep,
+                        GradeRule.uniform(Dimension.CAP_HEIGHT, 4, 5),
+                        GradeRule.uniform(Dimension.ARMHOLE, 14.9, 5),
+                        GradeRule.uniform(Dimension.LENGTH, 3.5, 5),
+                        GradeRule.uniform(Dimension.ELBOW, 6, 5),
+                        GradeRule.uniform(Dimension.WRIST, 5, 5)));
+        List<WhatIf.Cure> cures =
+                WhatIf.smallest(run, WOMEN, Thresholds.usual(), MILLIMETRE).cures();
+        List<List<Object>> figures = new ArrayList<>();
+        for (WhatIf.Cure cure : cures) {
+            figures.add(List.of(cure.place(), cure.sizes()));
+            if (cure.place() == Dimension.BICEP) {
+                int jump = ChoirGown.LABELS.indexOf(cure.sizes().get(0));
+                assertEquals(bicep.increments().get(jump), cure.before(), 1e-6, cure::toString);
+            }
+            assertTrue(cure.passing().contains(cure.after()), cure::toString);
+        }
+        assertEquals(Set.copyOf(figures).size(), figures.size(), cures::toString);
+    }
+
+    /** A wrist that a usual hand does not pass is no matter of the rules: it is left as it was, and the proposal does not say that all is clear. */
+    @Test
+    void tellsOfWhatNoRuleClears() {
+        SizeRun gown = demo(GradeRule.uniform(Dimension.BICEP, 18, 6));
+        SizeRun narrow = SizeRun.grade(
+                gown.style(),
+                gown.baseSize().draft().dimensions().with(Dimension.WRIST, 180),
+                ChoirGown.LABELS,
+                2,
+                gown.rules());
+        WhatIf.Proposal proposal = WhatIf.smallest(narrow, Optional.empty(), Thresholds.usual(), MILLIMETRE);
+        assertEquals(1, proposal.cures().size());
+        assertTrue(
+                proposal.remaining().stream().map(Finding::code).anyMatch("wrist-opening"::equals),
+                () -> proposal.remaining().toString());
+        assertFalse(proposal.cleared());
+        SizeRun alone = SizeRun.grade(
+                gown.style(),
+                gown.baseSize().draft().dimensions().with(Dimension.ARMHOLE, 380),
+                List.of("40"),
+                0,
+                List.of());
+        assertFalse(
+                WhatIf.smallest(alone, WOMEN, Thresholds.usual(), MILLIMETRE).cleared(), "one size has no rules");
     }
 
     /** A report opens with what is behind its findings: four slips are four causes, and nearly all that they bring about hangs under them, every finding once. */
