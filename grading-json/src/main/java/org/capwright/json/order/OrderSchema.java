@@ -23,8 +23,8 @@ public final class OrderSchema {
     /** What a remake takes from the first order where it says nothing itself. */
     static final List<String> OF_WEARER = List.of("wearer", "ease", "sleeve", "confirmed", "survey", "sizeTable");
 
-    /** The same of what says how its files are drawn. */
-    static final List<String> OF_FILES = List.of("language", "files");
+    /** The same of what stands on its files, and of which there are. */
+    static final List<String> OF_FILES = List.of("reference", "language", "files");
 
     /** An order. */
     public static final RequestSchema ORDER = RequestSchema.of(
@@ -36,8 +36,8 @@ public final class OrderSchema {
                                     "reference",
                                     new FieldType.Text(LONGEST_REFERENCE),
                                     "The shop's own name for the order, found again by GET /v1/orders; with"
-                                            + " measurements it is written on every piece. A number will do; no name of a"
-                                            + " person is needed.")
+                                            + " measurements it is written on every piece. A number written as a text will do; no name"
+                                            + " of a person is needed.")
                             .example("order 1207"),
                     SchemaField.optional(
                                     "size",

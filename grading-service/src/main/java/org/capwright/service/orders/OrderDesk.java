@@ -159,7 +159,7 @@ final class OrderDesk {
                 style,
                 pinned.revision(),
                 engine,
-                request.reference(),
+                made.path("reference").asStringOpt(),
                 drawn.size(),
                 request.remakeOf(),
                 drawn.questions().isEmpty() ? OrderState.TAKEN : OrderState.QUESTIONED,

@@ -472,6 +472,15 @@ class OrdersTest {
         assertEquals(31.5, wearer.get("upperArmGirth").doubleValue());
         String whole = taken(service, style, SINGER.replace("59", "57").replace("{\"ref", "{\"revision\":1,\"ref"));
         assertArrayEquals(file(service, whole, "pdf"), file(service, remake, "pdf"));
+        String again = taken(service, style, "{\"remakeOf\":\"" + first + "\"}");
+        assertEquals(
+                "order 1207",
+                service.get("/v1/orders/" + again)
+                        .json()
+                        .get("order")
+                        .get("reference")
+                        .stringValue());
+        assertArrayEquals(file(service, first, "pdf"), file(service, again, "pdf"));
         for (String wrong : List.of("\"nobody\"", "7")) {
             assertEquals(
                     "/remakeOf",
