@@ -55,7 +55,7 @@ public final class WearerOrder {
                 ? violation
                 : violation.at(
                         "",
-                        Text.of("the style's {field} {reason}")
+                        Text.of("the style's {field}: {reason}")
                                 .with("field", violation.field())
                                 .with("reason", violation.reason()));
     }
