@@ -496,6 +496,15 @@ class OrdersTest {
                 422, order(service, style, "{\"remakeOf\":\"" + first + "\"}").status());
     }
 
+    /** What the order does not say is mended in the style: its field, then what is wrong with it. */
+    @ParameterizedTest
+    @EnumSource
+    void namesTheFieldOfTheStyle(Databases kind) {
+        KeptService service = KeptService.on(kind);
+        String refused = order(service, style(service), SINGER.replace("31.5", "52")).text();
+        assertTrue(refused.contains("the style's /ease/capEase: no cap height gives "), refused);
+    }
+
     @ParameterizedTest
     @EnumSource
     void erasingLeavesTheAccounting(Databases kind) {
