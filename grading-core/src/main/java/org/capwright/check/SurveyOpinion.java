@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.capwright.quantity.Violation;
 import org.capwright.tables.BodyDimension;
 import org.capwright.tables.Interval;
@@ -34,6 +35,9 @@ public final class SurveyOpinion {
      * 100 of those of 2012, whose biceps was flexed harder. Common practice, no source.
      */
     public static final double QUESTIONED = 0.005;
+
+    /** The least that is named of what is expected, where the others are rare already. */
+    private static final double LIKELIEST = 0.1;
 
     private final Survey survey;
     private final Map<BodyDimension, Double> given;
@@ -194,7 +198,7 @@ public final class SurveyOpinion {
             }
         }
         left.removeAll(doubted);
-        while (!goTogether(left)) {
+        while (!goTogether(left, given)) {
             BodyDimension worst = mostDeparting(left);
             left.remove(worst);
             if (!confirmed.contains(worst)) {
@@ -205,21 +209,30 @@ public final class SurveyOpinion {
         return List.copyOf(left);
     }
 
-    private boolean goTogether(List<BodyDimension> dimensions) {
+    private boolean goesWith(List<BodyDimension> others, BodyDimension dimension, double value) {
+        List<BodyDimension> all = given.keySet().stream()
+                .filter(each -> each == dimension || others.contains(each))
+                .toList();
+        Map<BodyDimension, Double> measured = new EnumMap<>(given);
+        measured.put(dimension, value);
+        return goTogether(all, measured);
+    }
+
+    private boolean goTogether(List<BodyDimension> dimensions, Map<BodyDimension, Double> measured) {
         List<BodyDimension> carriers = carriers(dimensions);
         List<BodyDimension> asked =
                 dimensions.stream().filter(d -> !carriers.contains(d)).toList();
         if (asked.isEmpty()) {
             return true;
         }
-        if (survey.joint(dimensions).rarity(given, carriers) < QUESTIONED / 2) {
+        if (survey.joint(dimensions).rarity(measured, carriers) < QUESTIONED / 2) {
             return false;
         }
         // Bonferroni: with m at 0.0025 / m each, all hold together for all but 0.0025.
         return dimensions.size() < 2
                 || asked.stream().allMatch(dimension -> {
                     Regression fit = fit(dimension, without(dimensions, dimension));
-                    return fit.rarity(fit.departure(given)) >= QUESTIONED / 2 / asked.size();
+                    return fit.rarity(fit.departure(measured)) >= QUESTIONED / 2 / asked.size();
                 });
     }
 
@@ -256,12 +269,16 @@ public final class SurveyOpinion {
                     value,
                     surveyed);
         }
-        PredictionInterval expected = fit(dimension, left).newPersonBeyond(given, ESTIMATE_PROBABILITY);
-        // What is doubted because everything together is rare may lie within its own range: then the middle half is
-        // named.
-        Interval range = expected.interval().contains(value)
-                ? fit(dimension, left).newPersonBeyond(given, 0.5).interval()
-                : expected.interval();
+        // What is doubted because everything together is rare may lie within its own range, or have its ends questioned
+        // as well: then less is named.
+        Regression fit = fit(dimension, left);
+        Interval range = DoubleStream.of(ESTIMATE_PROBABILITY, 0.5)
+                .mapToObj(share -> fit.newPersonBeyond(given, share).interval())
+                .filter(expected -> !expected.contains(value)
+                        && goesWith(left, dimension, expected.lower())
+                        && goesWith(left, dimension, expected.upper()))
+                .findFirst()
+                .orElseGet(() -> fit.newPersonBeyond(given, LIKELIEST).interval());
         return doubt(
                 dimension,
                 Text.of("does not go together with the other measurements ({survey}, of people with the same {others})")

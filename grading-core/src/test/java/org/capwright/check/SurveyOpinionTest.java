@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import org.capwright.quantity.Violation;
@@ -258,6 +259,36 @@ class SurveyOpinionTest {
                 .violation();
         assertEquals(STATURE, stature.subject());
         assertTrue(stature.least().orElseThrow() > 1539 || stature.greatest().orElseThrow() < 1539, stature.toString());
+    }
+
+    /** Measured again, both ends of what is expected are taken, also where the other measurements are rare together. */
+    @Test
+    void theEndsOfWhatIsExpectedAreTaken() {
+        for (Map<BodyDimension, Double> person : List.of(
+                wearer(
+                        BUST_GIRTH,
+                        116.5,
+                        STATURE,
+                        158.24,
+                        UPPER_ARM_GIRTH,
+                        35.9,
+                        ARM_LENGTH,
+                        53.1,
+                        ELBOW_GIRTH,
+                        29.4,
+                        WRIST_GIRTH,
+                        15.9,
+                        ARMSCYE_GIRTH,
+                        47.24),
+                wearer(BUST_GIRTH, 96, STATURE, 168, UPPER_ARM_GIRTH, 41.5, ARM_LENGTH, 59, ELBOW_GIRTH, 26))) {
+            SurveyOpinion.Question question = of(person).questions().get(0);
+            for (OptionalDouble end :
+                    List.of(question.violation().least(), question.violation().greatest())) {
+                Map<BodyDimension, Double> again = new EnumMap<>(person);
+                again.put(question.dimension(), end.orElseThrow());
+                assertEquals(List.of(), questioned(again), question + " at " + end);
+            }
+        }
     }
 
     /** What is expected is the range of the others: 95 of 100 women who are alike in them. */
