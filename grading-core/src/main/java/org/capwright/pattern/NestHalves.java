@@ -2,13 +2,18 @@ package org.capwright.pattern;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.capwright.geometry.Point;
 import org.locationtech.jts.algorithm.RectangleLineIntersector;
 import org.locationtech.jts.geom.Envelope;
 
-/** The words front and back of a nest, which has them once: where they stand in the smallest size, or as near to it as no line of any size runs through them. */
+/** The words of a nest, which has them once: the name of the piece, front and back. They are where they stand in the smallest size, or as near to it as no line of any size runs through them. */
 public final class NestHalves {
 
     /** Room of a word with its arrow: half of its width at least, below the arrow and above, mm. */
@@ -22,6 +27,13 @@ public final class NestHalves {
     private static final double STEP = 5;
 
     private static final int STEPS = 40;
+
+    /** The least share of its width that a name makes do with. */
+    private static final double NARROWER = 0.75;
+
+    /** Marks that a nest shows of one size only. */
+    private static final Set<MarkKind> OF_ONE_SIZE =
+            EnumSet.of(MarkKind.GRAIN, MarkKind.HALF, MarkKind.FOLD_LINE, MarkKind.CENTRE_LINE);
 
     private NestHalves() {}
 
@@ -37,11 +49,13 @@ public final class NestHalves {
         List<MarkLine> marks = new ArrayList<>(smallest.marks());
         List<List<Point>> lines = List.of();
         Ring net = new Ring(smallest.netLine());
-        boolean moved = false;
+        PieceLabel label = label(pieces, moves, net);
+        boolean moved = !label.equals(smallest.label());
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).kind() == MarkKind.HALF) {
                 if (lines.isEmpty()) {
-                    lines = lines(pieces, moves);
+                    lines = lines(pieces, moves, MarkKind.HALF::equals);
+                    lines.addAll(rows(label));
                 }
                 Optional<MarkLine> clear = clear(marks.get(i), net, lines);
                 if (clear.isPresent()) {
@@ -60,8 +74,40 @@ public final class NestHalves {
                         smallest.notches(),
                         List.copyOf(marks),
                         smallest.cut(),
-                        smallest.label())
+                        label)
                 : smallest;
+    }
+
+    /** The name where no line of a size that lies elsewhere runs through it, further up or down and perhaps narrower; where it is, if there is no such place. */
+    private static PieceLabel label(List<Piece> pieces, List<Point> moves, Ring net) {
+        PieceLabel label = pieces.get(0).label();
+        if (moves.stream().allMatch(moves.get(0)::equals)) {
+            return label;
+        }
+        List<List<Point>> lines = lines(pieces, moves, OF_ONE_SIZE::contains);
+        pieces.get(0).marks().stream()
+                .filter(mark -> mark.kind() == MarkKind.GRAIN)
+                .forEach(grain -> lines.add(grain.line().flattened(STEP)));
+        return DoubleStream.of(1, NARROWER)
+                .boxed()
+                .flatMap(share -> IntStream.rangeClosed(0, 2 * STEPS)
+                        .mapToObj(step -> new PieceLabel(
+                                label.lines(),
+                                label.topLeft().plus(new Point(0, STEP * (step % 2 == 0 ? step / 2 : -(step + 1) / 2))),
+                                label.lineHeight(),
+                                share * label.width())))
+                .filter(other -> net.contains(other.topLeft()) && isClear(room(other), lines))
+                .findFirst()
+                .orElse(label);
+    }
+
+    private static Envelope room(PieceLabel label) {
+        double bottom = label.topLeft().y() - label.lines().size() * label.lineHeight();
+        return new Envelope(
+                label.topLeft().x(),
+                label.topLeft().x() + label.width(),
+                bottom,
+                label.topLeft().y());
     }
 
     /** The mark where no line runs through it; nothing where it stands so, or there is no such place. */
@@ -89,7 +135,11 @@ public final class NestHalves {
     private static boolean isClear(MarkLine mark, List<List<Point>> lines) {
         Point middle = mark.line().start().towards(mark.line().end(), 0.5);
         double half = Math.max(HALF_WIDTH, mark.line().length() / 2 + BELOW);
-        Envelope room = new Envelope(middle.x() - half, middle.x() + half, middle.y() - BELOW, middle.y() + ABOVE);
+        return isClear(
+                new Envelope(middle.x() - half, middle.x() + half, middle.y() - BELOW, middle.y() + ABOVE), lines);
+    }
+
+    private static boolean isClear(Envelope room, List<List<Point>> lines) {
         RectangleLineIntersector across = new RectangleLineIntersector(room);
         for (List<Point> line : lines) {
             for (int i = 1; i < line.size(); i++) {
@@ -103,8 +153,8 @@ public final class NestHalves {
         return true;
     }
 
-    /** All lines of all sizes, and the rows of the words on the smallest, seen from it. */
-    private static List<List<Point>> lines(List<Piece> pieces, List<Point> moves) {
+    /** All lines of all sizes but some marks, seen from the smallest. */
+    private static List<List<Point>> lines(List<Piece> pieces, List<Point> moves, Predicate<MarkKind> without) {
         List<List<Point>> lines = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Piece piece = pieces.get(i);
@@ -112,17 +162,22 @@ public final class NestHalves {
             lines.add(closed(piece.cutLine(), move));
             lines.add(closed(piece.netLine(), move));
             for (MarkLine mark : piece.marks()) {
-                if (mark.kind() != MarkKind.HALF) {
+                if (!without.test(mark.kind())) {
                     lines.add(mark.line().translated(move).flattened(STEP / 10));
                 }
             }
         }
-        PieceLabel label = pieces.get(0).label();
+        return lines;
+    }
+
+    /** Above, between and below the lines of a name. */
+    private static List<List<Point>> rows(PieceLabel label) {
+        List<List<Point>> rows = new ArrayList<>();
         for (int row = 0; row <= label.lines().size(); row++) {
             Point from = label.topLeft().minus(new Point(0, row * label.lineHeight()));
-            lines.add(List.of(from, from.plus(new Point(label.width(), 0))));
+            rows.add(List.of(from, from.plus(new Point(label.width(), 0))));
         }
-        return lines;
+        return rows;
     }
 
     private static List<Point> closed(List<Point> line, Point move) {

@@ -1,20 +1,29 @@
 package org.capwright.pattern;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
+import org.capwright.GradeRules;
+import org.capwright.StructuredSleeve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
+import org.capwright.grade.Sizes;
+import org.capwright.measure.Dimension;
 import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
-/** The words front and back of nests over the whole space that the interface takes: capitals of 5 mm over a line, as DXF has them, against the lines of all sizes by JTS. */
+/** The words of nests over the whole space that the interface takes: capitals of 5 mm over a line, as DXF has them, against the lines of all sizes by JTS. */
 class NestHalvesTest {
 
     /** Where the smallest size has its words, a line of a larger one runs through them. */
@@ -34,10 +43,7 @@ class NestHalvesTest {
             }
             for (int kind = 0; kind < set.sizes().get(0).size(); kind++) {
                 List<Piece> pieces = set.acrossSizes(kind);
-                List<Point> moves = new ArrayList<>();
-                for (int i = 0; i < pieces.size(); i++) {
-                    moves.add(set.run().shift(i, Alignment.APEX));
-                }
+                List<Point> moves = moves(set, Alignment.APEX);
                 Piece placed = NestHalves.smallest(pieces, moves);
                 assertEquals(pieces.get(0).marks().size(), placed.marks().size());
                 assertEquals(pieces.get(0).cutLine(), placed.cutLine());
@@ -53,6 +59,69 @@ class NestHalvesTest {
         }
         assertEquals(List.of(), crossed);
         assertTrue(words > 30, words + " words");
+    }
+
+    /** Every size has its bicep line elsewhere where the sizes lie over one another on their apexes: the name of the piece stands between none of them. */
+    @ParameterizedTest
+    @EnumSource
+    void noLineOfAnySizeRunsThroughTheNameOfThePiece(Alignment alignment) {
+        PatternSet set = StructuredSleeve.named("Choir gown sleeve", Unit.CENTIMETRE)
+                .sleeve(sleeve -> sleeve.bicep(36).length(60).capHeight(13.5).armhole(45))
+                .overlay(overlay -> overlay.rise(14)
+                        .length(34)
+                        .frontGap(6)
+                        .backGap(6)
+                        .pleats(pleats -> pleats.count(8).knifeTowardApex()))
+                .underSleeve(under -> under.elbow(30).wrist(22))
+                .grade(
+                        GradeRules.in(Unit.CENTIMETRE)
+                                .grow(Dimension.BICEP, 1.3)
+                                .grow(Dimension.CAP_HEIGHT, 0.4)
+                                .grow(Dimension.LENGTH, 0.5)
+                                .grow(Dimension.OVERLAY_LENGTH, 1.1)
+                                .grow(Dimension.ARMHOLE, 1.5),
+                        Sizes.withBase("40", "36", "38", "40", "42", "44", "46"))
+                .pieces()
+                .patterns();
+        for (int kind = 0; kind < set.sizes().get(0).size(); kind++) {
+            List<Piece> pieces = set.acrossSizes(kind);
+            List<Point> moves = moves(set, alignment);
+            Piece placed = NestHalves.smallest(pieces, moves);
+            PieceLabel label = placed.label();
+            Geometry room = Outline.PLANE.toGeometry(new Envelope(
+                    label.topLeft().x(),
+                    label.topLeft().x() + label.width(),
+                    label.topLeft().y() - label.lineHeight() * label.lines().size(),
+                    label.topLeft().y()));
+            assertTrue(Check.polygon(placed.netLine()).contains(room), placed.kind() + " holds its name");
+            for (int i = 0; i < pieces.size(); i++) {
+                String which = placed.kind() + ", size " + pieces.get(i).size();
+                Point move = moves.get(i).minus(moves.get(0));
+                assertFalse(runsThrough(pieces.get(i).cutLine(), move, room), which);
+                assertFalse(runsThrough(pieces.get(i).netLine(), move, room), which);
+                for (MarkLine mark : pieces.get(i).marks()) {
+                    if (mark.kind() != MarkKind.HALF && (i == 0 || mark.kind() != MarkKind.GRAIN)) {
+                        assertFalse(runsThrough(mark.line().flattened(0.1), move, room), which + ", " + mark.name());
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<Point> moves(PatternSet set, Alignment alignment) {
+        List<Point> moves = new ArrayList<>();
+        for (int i = 0; i < set.sizes().size(); i++) {
+            moves.add(set.run().shift(i, alignment));
+        }
+        return moves;
+    }
+
+    private static boolean runsThrough(List<Point> line, Point move, Geometry room) {
+        return Outline.PLANE
+                .createLineString(line.stream()
+                        .map(point -> Outline.coordinate(point.plus(move)))
+                        .toArray(Coordinate[]::new))
+                .intersects(room);
     }
 
     private static boolean isCrossed(MarkLine mark, List<Piece> pieces, List<Point> moves) {
