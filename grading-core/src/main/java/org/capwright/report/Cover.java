@@ -73,15 +73,28 @@ final class Cover {
                         "   ·   ")
                 .in(language);
         bands.add(TextBands.title(title.style(), line, width));
-        int[] shown = Script.of(title.style(), Typeface.BOLD).shown();
-        if (IntStream.of(shown).anyMatch(c -> c == Typeface.REPLACEMENT)) {
-            bands.addAll(TextBands.paragraph(
+        if (isReplaced(title.style())) {
+            replaced(
+                    bands,
                     Text.of("The embedded font cannot show some characters of the style name; they are shown as {sign}."
-                                    + " The properties of this document give the name in full.")
-                            .with("sign", Character.toString(Typeface.REPLACEMENT))
-                            .in(language),
-                    width));
+                            + " The properties of this document give the name in full."));
         }
+        if (set.run().sizes().stream().anyMatch(size -> isReplaced(size.label()))) {
+            replaced(
+                    bands,
+                    Text.of("The embedded font cannot show some characters of the names of sizes; they are shown as"
+                            + " {sign}. Sizes stand in their order, the smallest first, and the layers of this"
+                            + " document give their names in full."));
+        }
+    }
+
+    private static boolean isReplaced(String name) {
+        return IntStream.of(Script.of(name, Typeface.BOLD).shown()).anyMatch(c -> c == Typeface.REPLACEMENT);
+    }
+
+    private void replaced(List<Band> bands, Text note) {
+        bands.addAll(TextBands.paragraph(
+                note.with("sign", Character.toString(Typeface.REPLACEMENT)).in(language), width));
     }
 
     private void squares(List<Band> bands) {

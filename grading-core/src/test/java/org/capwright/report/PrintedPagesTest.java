@@ -162,6 +162,23 @@ class PrintedPagesTest {
         assertTrue(letters.contains(style), text);
     }
 
+    /** The embedded font has no ideographs: sizes that look alike on paper are told apart by what the cover says of them. */
+    @Test
+    void theCoverSaysWhereSizesThatTheFontCannotShowAreNamed() throws Exception {
+        String cover = "cannot show some characters of the names of sizes";
+        assertTrue(words(ChoirGown.inSizes("Choir gown", "小", "中", "大")).contains(cover));
+        assertFalse(words(ChoirGown.inSizes("Choir gown", "S", "Größe M", "Большой"))
+                .contains(cover));
+    }
+
+    private String words(PatternSet set) throws Exception {
+        Path file = written(set, PdfOptions.on(Paper.A4));
+        return Tool.PDFTOTEXT
+                .run(folder, "-l", "1", file.toString(), "-")
+                .text()
+                .replaceAll("\\s+", " ");
+    }
+
     static Stream<Paper.Sheets> sheets() {
         return Stream.of(Paper.A4, Paper.LETTER, Paper.A3);
     }
