@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +17,8 @@ import org.capwright.grade.SpecTable;
 import org.capwright.json.style.SizeRunRequest;
 import org.capwright.lay.Materials;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.InvalidMeasuresException;
+import org.capwright.quantity.Violation;
 import org.capwright.service.http.load.Presence;
 
 /** A drafted and graded run. What follows from it is worked out once, when a form of the answer first needs it: the pieces, then the lays. */
@@ -37,7 +40,7 @@ public final class SizeRunResult {
      *
      * @param order what is asked for
      * @return the run
-     * @throws org.capwright.quantity.InvalidMeasuresException if a size cannot be drafted, with everything that is wrong
+     * @throws InvalidMeasuresException if a size cannot be drafted, with everything that is wrong
      */
     static SizeRunResult graded(SizeRunRequest order) {
         return new SizeRunResult(order, order.graded());
@@ -48,7 +51,7 @@ public final class SizeRunResult {
      *
      * @param order what is asked for
      * @return the run
-     * @throws org.capwright.quantity.InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
+     * @throws InvalidMeasuresException if a size cannot be drafted or a cloth or the roll of the plotter is too narrow for it, with everything that is wrong
      */
     static SizeRunResult of(SizeRunRequest order) {
         SizeRunResult result = graded(order);
@@ -72,9 +75,25 @@ public final class SizeRunResult {
         Pieces pieces = order.pieces(graded);
         order.materials().ifPresent(asked -> asked.check(pieces.patterns()));
         OptionalDouble plotter = order.plotterWidth();
-        Pieces made = plotter.isPresent() ? pieces.onPlotter(plotter.getAsDouble()) : pieces;
+        Pieces made = plotter.isPresent() ? onPlotter(pieces, plotter.getAsDouble()) : pieces;
         drawn = Optional.of(made);
         return made;
+    }
+
+    /** Where the roll of the plotter is refused, paper that is refused as well is told with it. */
+    private static Pieces onPlotter(Pieces pieces, double width) {
+        List<Violation> found = new ArrayList<>();
+        try {
+            return pieces.onPlotter(width);
+        } catch (InvalidMeasuresException plotter) {
+            found.addAll(plotter.violations());
+        }
+        try {
+            pieces.pages();
+        } catch (InvalidMeasuresException paper) {
+            found.addAll(paper.violations());
+        }
+        throw new InvalidMeasuresException(found);
     }
 
     /**
@@ -100,7 +119,7 @@ public final class SizeRunResult {
      * The pieces in every size.
      *
      * @return run and pieces
-     * @throws org.capwright.quantity.InvalidMeasuresException if a piece has no valid outline
+     * @throws InvalidMeasuresException if a piece has no valid outline
      */
     public PatternSet patterns() {
         return drawn().patterns();

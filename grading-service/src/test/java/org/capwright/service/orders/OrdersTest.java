@@ -501,7 +501,8 @@ class OrdersTest {
     @EnumSource
     void namesTheFieldOfTheStyle(Databases kind) {
         KeptService service = KeptService.on(kind);
-        String refused = order(service, style(service), SINGER.replace("31.5", "52")).text();
+        String refused =
+                order(service, style(service), SINGER.replace("31.5", "52")).text();
         assertTrue(refused.contains("the style's /ease/capEase: no cap height gives "), refused);
     }
 

@@ -66,6 +66,17 @@ class WidePiecesTest {
         assertTrue(plot(drafted(",\"plotter\":{\"width\":" + enough + "}")).length > 0);
     }
 
+    @Test
+    void paperAndPlotterThatAreBothTooNarrowAreToldAtOnce() {
+        List<FieldViolation> violations = assertThrows(
+                        RefusedRequestException.class,
+                        () -> drafted(",\"plotter\":{\"width\":60},\"paper\":{\"format\":\"roll\",\"width\":60}"))
+                .violations();
+        assertEquals(
+                List.of("/plotter/width", "/paper/width"),
+                violations.stream().map(FieldViolation::field).toList());
+    }
+
     /** Widths that no run takes, below and above: both ends of the range that is named are sent back. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
