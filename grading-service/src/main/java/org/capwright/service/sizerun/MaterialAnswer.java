@@ -101,10 +101,12 @@ public record MaterialAnswer(
             @Schema(description = "Pairs of sleeves per size.", example = "{\"40\":1}")
             Map<String, Integer> pairs,
 
-            @Schema(description = "Along the finished hems.", example = "118.2")
+            @Schema(description = "Along the finished hems and the finished sides above them.", example = "118.2")
             double hem,
 
-            @Schema(description = "Along the attached edges, flat, before pleating.", example = "142.8")
+            @Schema(
+                    description = "Along the attached edges as they are drawn, flat, before pleating.",
+                    example = "142.8")
             double attachedEdge,
 
             @Schema(description = "Share of waste, plus one.", example = "1.05")
