@@ -19,6 +19,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import javax.sql.DataSource;
+import org.capwright.service.http.settings.Durations;
+import org.capwright.service.http.settings.WrongSettingException;
 import org.capwright.service.store.Store;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
@@ -50,9 +52,9 @@ public final class Scheduling implements AutoCloseable {
 
     Scheduling(Store store, ObjectProvider<Work> kinds, @Value("${capwright.sign-of-life}") String signs) {
         this.kinds = kinds;
-        this.signs = Duration.parse(signs.strip());
+        this.signs = Durations.read("capwright.sign-of-life", signs, "PT5S");
         if (this.signs.compareTo(SHORTEST) < 0 || this.signs.compareTo(LONGEST) > 0) {
-            throw new IllegalArgumentException(
+            throw new WrongSettingException(
                     "capwright.sign-of-life must be a duration from " + SHORTEST + " to " + LONGEST + ", not " + signs);
         }
         store.whenOpen(this::begin);

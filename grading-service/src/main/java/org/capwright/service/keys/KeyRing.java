@@ -25,6 +25,7 @@ import org.capwright.service.http.access.Scope;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.http.settings.WrongSettingException;
 import org.capwright.service.store.AuditTrail;
 import org.capwright.service.store.Fingerprint;
 import org.capwright.service.store.Store;
@@ -56,7 +57,7 @@ final class KeyRing implements Doorkeeper {
         this.tokens = tokens;
         this.operatorKey = operatorKey.strip();
         if (!this.operatorKey.isEmpty() && this.operatorKey.length() < SHORTEST_OPERATOR_KEY) {
-            throw new IllegalArgumentException("capwright.operator-key must have " + SHORTEST_OPERATOR_KEY
+            throw new WrongSettingException("capwright.operator-key must have " + SHORTEST_OPERATOR_KEY
                     + " characters or more; it has " + this.operatorKey.length());
         }
     }

@@ -14,6 +14,7 @@ import org.capwright.service.http.access.Scope;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.http.settings.WrongSettingException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.security.oauth2.core.DelegatingOAuth2TokenValidator;
@@ -54,11 +55,11 @@ final class Tokens {
         this.audience = audience.strip();
         this.tenantClaim = tenantClaim.strip();
         if (this.issuer.isEmpty() != this.jwkSet.isEmpty()) {
-            throw new IllegalArgumentException(
+            throw new WrongSettingException(
                     "capwright.tokens.issuer and capwright.tokens.jwk-set must be set both, or none of them");
         }
         if (isOn() && (this.audience.isEmpty() || this.tenantClaim.isEmpty())) {
-            throw new IllegalArgumentException(
+            throw new WrongSettingException(
                     "capwright.tokens.audience and capwright.tokens.tenant-claim must not be empty");
         }
     }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.capwright.service.http.settings.Durations;
 import org.capwright.service.jobs.Work;
 import org.capwright.service.store.Store;
 import org.capwright.service.store.Times;
@@ -23,10 +24,7 @@ final class BatchEnd implements Work {
 
     BatchEnd(Store store, @Value("${capwright.keep-batches}") String keep) {
         this.store = store;
-        this.keep = Duration.parse(keep.strip());
-        if (this.keep.isNegative()) {
-            throw new IllegalArgumentException("capwright.keep-batches must be a duration such as P7D");
-        }
+        this.keep = Durations.read("capwright.keep-batches", keep, "P7D");
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.capwright.service.http.access.Caller;
+import org.capwright.service.http.settings.Durations;
 import org.capwright.service.store.Store;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -38,10 +39,9 @@ final class Retention implements AutoCloseable {
     Retention(Store store, OrderDesk desk, @Value("${capwright.keep-measurements}") String keep) {
         this.store = store;
         this.desk = desk;
-        this.keep = keep.isBlank() ? Optional.empty() : Optional.of(Duration.parse(keep.strip()));
-        if (this.keep.filter(Duration::isNegative).isPresent()) {
-            throw new IllegalArgumentException("capwright.keep-measurements must be a duration such as P730D");
-        }
+        this.keep = keep.isBlank()
+                ? Optional.empty()
+                : Optional.of(Durations.read("capwright.keep-measurements", keep, "P730D"));
     }
 
     @EventListener(ApplicationReadyEvent.class)

@@ -3,6 +3,7 @@ package org.capwright.service.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.capwright.service.http.settings.WrongSettingException;
 
 /** Where the store is, as one setting says it. */
 sealed interface StoreAddress {
@@ -85,7 +86,7 @@ sealed interface StoreAddress {
         } else if (given.startsWith("jdbc:postgresql:")) {
             return new Server(given);
         } else if (given.startsWith("jdbc:") || given.contains(";")) {
-            throw new IllegalArgumentException(
+            throw new WrongSettingException(
                     "capwright.store must be a folder, an address that begins with jdbc:postgresql:, or off");
         }
         return new Folder(Path.of(given));

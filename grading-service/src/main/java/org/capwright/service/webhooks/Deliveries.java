@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.capwright.service.http.meters.TradeMeters;
+import org.capwright.service.http.settings.Durations;
 import org.capwright.service.jobs.Work;
 import org.capwright.service.store.Store;
 import org.springframework.beans.factory.annotation.Value;
@@ -28,7 +29,7 @@ final class Deliveries implements Work {
         this.retries = Stream.of(retries.split(","))
                 .map(String::strip)
                 .filter(text -> !text.isEmpty())
-                .map(Duration::parse)
+                .map(text -> Durations.read("capwright.webhook-retries", text, "PT5M"))
                 .toList();
     }
 

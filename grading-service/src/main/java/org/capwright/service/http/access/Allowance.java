@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.capwright.service.http.problem.Problem;
 import org.capwright.service.http.problem.ProblemException;
 import org.capwright.service.http.problem.ProblemKind;
+import org.capwright.service.http.settings.WrongSettingException;
 import org.capwright.words.Text;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpHeaders;
@@ -47,7 +48,7 @@ public final class Allowance {
             } catch (NumberFormatException | DateTimeParseException | ArrayIndexOutOfBoundsException e) {
                 // said below
             }
-            throw new IllegalArgumentException(
+            throw new WrongSettingException(
                     "capwright.rate-limit must be calls and a time of a second or more, such as 600/PT1M; it is "
                             + setting);
         }

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.capwright.service.http.problem.ProblemException;
+import org.capwright.service.http.settings.WrongSettingException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.Ordered;
@@ -47,7 +48,7 @@ public final class Origins extends OncePerRequestFilter {
                 .map(String::strip)
                 .filter(origin -> !origin.isEmpty())
                 .map(origin -> normal(origin)
-                        .orElseThrow(() -> new IllegalArgumentException(
+                        .orElseThrow(() -> new WrongSettingException(
                                 "capwright.origins must be a list of origins such as https://shop.example, with"
                                         + " commas between them; it has " + origin)))
                 .collect(Collectors.toUnmodifiableSet());
