@@ -8,6 +8,7 @@ need java openjdk-17-jdk-headless
 need javac openjdk-17-jdk-headless
 need mvn maven
 need_file /usr/lib/python3/dist-packages/ezdxf python3-ezdxf # reads DXF
+need_file /usr/lib/python3/dist-packages/openpyxl python3-openpyxl # writes workbooks
 need hp2xx hp2xx                                             # reads HP-GL
 need rsvg-convert librsvg2-bin                               # draws SVG
 need xmllint libxml2-utils                                   # reads XML

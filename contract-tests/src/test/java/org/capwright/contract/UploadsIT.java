@@ -14,6 +14,7 @@ import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +23,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +34,8 @@ class UploadsIT {
     private static final String CSV = "code,unit,36,38,40\r\nbicep,cm,33.4,34.7,36\r\nlength,cm,59,59.5,60\r\n";
     private static final String REQUEST = "{\"name\":\"Gown from"
             + " elsewhere\",\"units\":\"cm\",\"baseSize\":\"40\",\"sizeTable\":\"women-en-13402-3-bust\"}";
+
+    private static final String XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
     private static OpenApiValidationFilter described;
 
@@ -79,6 +84,50 @@ class UploadsIT {
         assertEquals("women-en-13402-3-bust", read.getString("sizeTable"));
         assertEquals(List.of(1.3, 1.3), read.getList("jumps.findAll { it.measure == 'bicep' }.garment"));
         assertTrue(read.getList("traces.file").contains("spec.csv"));
+    }
+
+    /** The least parts that a workbook has (ISO/IEC 29500-1), zipped by the JDK; what openpyxl writes is read in the core's tests. */
+    @Test
+    void readsAWorkbookAsAFormAndAlone() throws IOException {
+        ByteArrayOutputStream workbook = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(workbook)) {
+            put(zip, "xl/workbook.xml", "<workbook><sheets><sheet name='Gown' sheetId='1'/></sheets></workbook>");
+            put(
+                    zip,
+                    "xl/worksheets/sheet1.xml",
+                    "<worksheet><sheetData>"
+                            + CSV.lines()
+                                    .map(line -> Stream.of(line.split(","))
+                                            .map(cell -> "<c t='str'><v>" + cell + "</v></c>")
+                                            .collect(Collectors.joining("", "<row>", "</row>")))
+                                    .collect(Collectors.joining())
+                            + "</sheetData></worksheet>");
+        }
+        String alone = given().filter(described)
+                .contentType(XLSX)
+                .body(workbook.toByteArray())
+                .post(RunningService.address() + "/v1/checks?units=cm")
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+        String sent = send(form().multiPart("file", "gown.xlsx", workbook.toByteArray(), "application/octet-stream")
+                        .multiPart("request", "{\"units\":\"cm\"}", "application/json"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+        for (String answer : List.of(alone, sent)) {
+            assertEquals(
+                    List.of(1.3, 1.3),
+                    JsonPath.from(answer).getList("jumps.findAll { it.measure == 'bicep' }.garment"));
+        }
+    }
+
+    private static void put(ZipOutputStream zip, String name, String content) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(bytes(content));
+        zip.closeEntry();
     }
 
     /** The form may be sent to the address of all checks as well, as before it had one of its own. */

@@ -100,7 +100,14 @@ public final class ForeignFile {
         String start = new String(content, 0, Math.min(content.length, SNIFFED), StandardCharsets.ISO_8859_1)
                 .replaceFirst("^\\u00ef\\u00bb\\u00bf", "")
                 .stripLeading();
-        if (start.startsWith("PK\u0003\u0004") || start.startsWith("\u00d0\u00cf\u0011\u00e0")) {
+        if (start.startsWith("\u00d0\u00cf\u0011\u00e0")) {
+            throw new ForeignInputException(
+                    name,
+                    0,
+                    Text.of("an old workbook, or one with a password, which is not read; save it as .xlsx without a"
+                            + " password, or its table as CSV"));
+        }
+        if (start.startsWith("PK\u0003\u0004")) {
             throw new ForeignInputException(
                     name, 0, Text.of("a workbook or an archive, which is not read; save its table as CSV"));
         }

@@ -19,10 +19,11 @@ import org.capwright.check.RowGrids;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
+import org.capwright.exchange.table.Workbook;
 import org.capwright.words.Text;
 
 /**
- * Reads a spec table made elsewhere as delimited text. Cells may be parted by commas, semicolons, bars, tabs or wide blanks; numbers may have a decimal point, a decimal comma or a fraction; the unit may
+ * Reads a spec table made elsewhere, as delimited text or as a workbook. Cells may be parted by commas, semicolons, bars, tabs or wide blanks; numbers may have a decimal point, a decimal comma or a fraction; the unit may
  * stand in a cell, a column, a row, a heading or a sentence; points of measure may go down and sizes across, the other way round, or one value to a line. Points of measure are
  * known by their whole names or as the sender says; what is not known is told, with what it may be, and not read.
  */
@@ -41,15 +42,22 @@ public final class SpecTableReader {
     /**
      * Reads a table.
      *
-     * @param file delimited text in UTF-8, UTF-16, the encoding that is declared, or the legacy one in which most names are known
+     * @param file a workbook, or delimited text in UTF-8, UTF-16, the encoding that is declared, or the legacy one in which most names are known
      * @param options unit for a table that states none; base size
      * @return the sizes, smallest first where their labels are numbers or S, M, L, else in the order of the table; and how it was read
      * @throws ForeignInputException if there is no table, no known point of measure, no size, no unit, or a cell that should be a length is none
      */
     public static ForeignGrade read(ForeignFile file, ForeignOptions options) throws ForeignInputException {
         file.atMost(MOST_BYTES);
-        file.notOfAnotherFormat();
         ImportNotes traces = new ImportNotes(file.name());
+        CsvGrid grid = Workbook.is(file) ? WorkbookTable.grid(file, traces) : delimited(file, traces);
+        TableContext context = TableContext.of(file, grid, options, traces);
+        TableContent content = layout(context);
+        return grade(context, content);
+    }
+
+    private static CsvGrid delimited(ForeignFile file, ImportNotes traces) throws ForeignInputException {
+        file.notOfAnotherFormat();
         CsvGrid grid = SheetEncoding.grid(file, traces);
         traces.found(
                 0,
@@ -62,9 +70,7 @@ public final class SpecTableReader {
                             case ';' -> "cells parted by semicolons";
                             default -> "cells parted by commas";
                         }));
-        TableContext context = TableContext.of(file, grid, options, traces);
-        TableContent content = layout(context);
-        return grade(context, content);
+        return grid;
     }
 
     private static TableContent layout(TableContext context) throws ForeignInputException {

@@ -7,6 +7,7 @@ import { UNITS } from "../common/units.js";
 import { find, say } from "../common/words.js";
 
 const CSV = "text/csv";
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const DXF = "image/vnd.dxf";
 
 const fresh = (style) => ({ files: [], fileUnits: "", baseSize: "", mapping: {}, table: style.sizeTable ?? "women-en-13402-3-bust" });
@@ -14,6 +15,7 @@ const fresh = (style) => ({ files: [], fileUnits: "", baseSize: "", mapping: {},
 /** A file by its name, or else by its first lines. */
 async function typeOf(file) {
   if (/\.(csv|tsv|txt)$/i.test(file.name)) return CSV;
+  if (/\.xls[xm]$/i.test(file.name)) return XLSX;
   if (/\.dxf$/i.test(file.name)) return DXF;
   return /^\s*(0\s+SECTION|999)/.test(await file.slice(0, 200).text()) ? DXF : CSV;
 }
@@ -39,7 +41,7 @@ export class Check {
       id: "check-file",
       class: "unseen",
       multiple: true,
-      accept: ".csv,.tsv,.txt,.dxf,text/csv,image/vnd.dxf",
+      accept: `.csv,.tsv,.txt,.xlsx,.xlsm,.dxf,text/csv,image/vnd.dxf,${XLSX}`,
       onchange: () => {
         const files = [...this.opener.files];
         this.opener.value = "";

@@ -554,7 +554,7 @@ export default {
     title: "A grade to check",
     lead: "A spec table or the outlines of a graded nest, from whoever drew it. The service reads it, answers, and keeps nothing.",
     drop: "Drop a file here, or choose one",
-    dropLead: "CSV spec table or DXF outlines; several files when every size has its own.",
+    dropLead: "Spec table (CSV or .xlsx) or DXF outlines; several files when every size has its own.",
     files: "Files to check",
     remove: "Take out {name}",
     own: "Try it with the style on the bench",

@@ -554,7 +554,7 @@ export default {
     title: "Une gradation à contrôler",
     lead: "Un tableau de mesures ou les contours de toutes les tailles superposées, d’où qu’ils viennent. Ce service les lit, répond, et ne garde rien.",
     drop: "Déposez un fichier ici, ou choisissez-en un",
-    dropLead: "Tableau de mesures CSV ou contours DXF ; plusieurs fichiers si chaque taille a le sien.",
+    dropLead: "Tableau de mesures (CSV ou .xlsx) ou contours DXF ; plusieurs fichiers si chaque taille a le sien.",
     files: "Fichiers à contrôler",
     remove: "Retirer {name}",
     own: "Essayer avec le modèle en cours",

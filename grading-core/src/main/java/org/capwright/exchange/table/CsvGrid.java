@@ -16,7 +16,7 @@ import org.capwright.exchange.ForeignInputException;
 import org.capwright.words.Text;
 
 /**
- * The cells of a delimited file.
+ * The cells of a delimited file, or of a sheet of a workbook.
  *
  * @param rows rows that hold something
  * @param columns the greatest number of cells in a row
@@ -75,8 +75,12 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
         if (rows.isEmpty()) {
             throw new ForeignInputException(file.name(), 0, Text.of("the file holds no table"));
         }
+        return of(rows, delimiter, read.encoding());
+    }
+
+    static CsvGrid of(List<Row> rows, char delimiter, String encoding) {
         return new CsvGrid(
-                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0), delimiter, read.encoding());
+                rows, rows.stream().mapToInt(row -> row.cells.size()).max().orElse(0), delimiter, encoding);
     }
 
     /** Whether most lines are columns of a text, parted by two blanks or more and by nothing else. */
@@ -116,13 +120,16 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
             char c = text.charAt(i);
             boolean end = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
             if (end && ++lines > MOST_LINES) {
-                throw new ForeignInputException(
-                        file.name(),
-                        lines,
-                        Text.of("a spec table of more than {most} lines is not read")
-                                .with("most", MOST_LINES));
+                refuseLines(file, lines);
             }
         }
+    }
+
+    static void refuseLines(ForeignFile file, int line) throws ForeignInputException {
+        throw new ForeignInputException(
+                file.name(),
+                line,
+                Text.of("a spec table of more than {most} lines is not read").with("most", MOST_LINES));
     }
 
     private static List<Row> parse(ForeignFile file, String text, char delimiter) throws ForeignInputException {
@@ -139,7 +146,7 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
             Iterator<CSVRecord> records = parser.iterator();
             while (records.hasNext()) {
                 CSVRecord next = records.next();
-                add(file, rows, next, (int) line);
+                add(file, rows, next.toList(), (int) line);
                 line = parser.getCurrentLineNumber() + 1;
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
@@ -151,7 +158,8 @@ public record CsvGrid(List<Row> rows, int columns, char delimiter, String encodi
         return rows;
     }
 
-    private static void add(ForeignFile file, List<Row> rows, CSVRecord next, int line) throws ForeignInputException {
+    /** Adds a row of cells, if one of them holds something. */
+    static void add(ForeignFile file, List<Row> rows, List<String> next, int line) throws ForeignInputException {
         if (next.size() > MOST_COLUMNS) {
             throw new ForeignInputException(
                     file.name(),

@@ -114,7 +114,7 @@ final class CheckController {
         } else if (parameters) {
             throw new ProblemException(Problem.of(
                     ProblemKind.BAD_REQUEST,
-                    "The parameters units, fileUnits, baseSize, sizeTable and mapping are for text/csv and"
+                    "The parameters units, fileUnits, baseSize, sizeTable and mapping are for text/csv, workbooks and"
                             + " image/vnd.dxf; JSON and forms say it in the body."));
         } else if (form != null) {
             order = Uploads.read(form, bodies);

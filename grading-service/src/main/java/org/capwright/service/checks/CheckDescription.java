@@ -53,6 +53,13 @@ final class CheckDescription implements DescribedCall {
                                         .description(
                                                 "A spec table; comma, semicolon or tab, sizes across or" + " down.")))
                 .addMediaType(
+                        ForeignBodies.XLSX.toString(),
+                        new MediaType()
+                                .schema(new StringSchema()
+                                        .format("binary")
+                                        .description("A spec table in a workbook (.xlsx): the first sheet that names"
+                                                + " points of measure.")))
+                .addMediaType(
                         "image/vnd.dxf",
                         new MediaType()
                                 .schema(new StringSchema()
@@ -144,8 +151,9 @@ final class CheckDescription implements DescribedCall {
                         .items(new StringSchema().format("binary"))
                         .minItems(1)
                         .maxItems(OutlineReader.MOST_FILES)
-                        .description("One spec table as CSV, or outlines as DXF: one file, or one per size. The part is"
-                                + " repeated for every file."));
+                        .description(
+                                "One spec table as CSV or .xlsx, or outlines as DXF: one file, or one per size. The part is"
+                                        + " repeated for every file."));
         form.addProperty(Uploads.REQUEST, api.schema(CheckSchema.UPLOAD));
         form.addRequiredItem(Uploads.FILE);
         return new MediaType()
@@ -154,6 +162,9 @@ final class CheckDescription implements DescribedCall {
                         Uploads.REQUEST,
                         new Encoding().contentType(org.springframework.http.MediaType.APPLICATION_JSON_VALUE))
                 .addEncoding(
-                        Uploads.FILE, new Encoding().contentType("text/csv, image/vnd.dxf, application/octet-stream"));
+                        Uploads.FILE,
+                        new Encoding()
+                                .contentType("text/csv, " + ForeignBodies.XLSX
+                                        + ", image/vnd.dxf, application/octet-stream"));
     }
 }

@@ -25,6 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 final class ForeignBodies {
 
     static final MediaType CSV = new MediaType("text", "csv");
+    static final MediaType XLSX = new MediaType("application", "vnd.openxmlformats-officedocument.spreadsheetml.sheet");
     static final MediaType DXF = new MediaType("image", "vnd.dxf");
 
     private static final int LONGEST_LABEL = 20;
@@ -35,7 +36,7 @@ final class ForeignBodies {
     static Optional<MediaType> type(@Nullable String given) {
         try {
             MediaType type = MediaType.parseMediaType(given == null ? "" : given);
-            return List.of(CSV, DXF).stream()
+            return List.of(CSV, XLSX, DXF).stream()
                     .filter(one -> one.equalsTypeAndSubtype(type))
                     .findFirst();
         } catch (IllegalArgumentException e) {
@@ -97,7 +98,7 @@ final class ForeignBodies {
     }
 
     static GradeUnderCheck read(HttpServletRequest request, MediaType type, ForeignReading said) throws IOException {
-        ForeignReading.Format format = type.equals(CSV) ? ForeignReading.Format.TABLE : ForeignReading.Format.OUTLINES;
+        ForeignReading.Format format = type.equals(DXF) ? ForeignReading.Format.OUTLINES : ForeignReading.Format.TABLE;
         if (request.getContentLengthLong() > format.most()) {
             throw format.tooLarge("");
         }
@@ -124,8 +125,8 @@ final class ForeignBodies {
         return new ProblemException(
                 Problem.of(
                         ProblemKind.UNSUPPORTED_MEDIA_TYPE,
-                        "The body must be sent as application/json in UTF-8, text/csv, image/vnd.dxf or"
-                                + " multipart/form-data."),
-                Map.of("Accept-Post", "application/json, text/csv, image/vnd.dxf, multipart/form-data"));
+                        "The body must be sent as application/json in UTF-8, text/csv, image/vnd.dxf, a workbook"
+                                + " (.xlsx) or multipart/form-data."),
+                Map.of("Accept-Post", "application/json, text/csv, " + XLSX + ", image/vnd.dxf, multipart/form-data"));
     }
 }

@@ -161,7 +161,7 @@ final class Uploads {
 
     private ForeignReading.Format format() throws IOException {
         if (files.isEmpty()) {
-            throw refused("The form has no part file; send a spec table as CSV, or outlines as DXF.");
+            throw refused("The form has no part file; send a spec table as CSV or .xlsx, or outlines as DXF.");
         }
         ForeignReading.Format format = format(files.get(0));
         for (Part file : files) {
