@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.capwright.grade.PointOfMeasure;
 import org.capwright.grade.SpecTable;
 import org.capwright.pattern.PatternSet;
+import org.capwright.quantity.Decimals;
 import org.capwright.quantity.FileBytes;
 import org.capwright.quantity.Rounding;
 import org.capwright.quantity.Unit;
@@ -45,14 +46,14 @@ public final class SpecCsv {
             CsvText.next(out, row.code());
             CsvText.next(out, title.language().say(row.name()));
             CsvText.next(out, title.unit().symbol());
-            double[] values = shown(row.values(), rounding);
+            double[] values = shown(row.values(), title.unit(), rounding);
             for (double value : values) {
-                figure(out, title.unit(), value);
+                figure(out, value);
             }
             for (int i = 1; i < values.length; i++) {
-                figure(out, title.unit(), values[i] - values[i - 1]);
+                figure(out, values[i] - values[i - 1]);
             }
-            figure(out, title.unit(), row.tolerance());
+            figure(out, title.unit().fromMillimetres(row.tolerance()));
             CsvText.next(out, sizes.get(table.base()));
             CsvText.next(out, title.language().say(row.definition()));
             CsvText.next(out, title.language().say(row.toleranceSource()));
@@ -61,17 +62,19 @@ public final class SpecCsv {
         return out.all();
     }
 
-    private static double[] shown(List<Double> values, Optional<Rounding> rounding) {
+    /** The figures as they are written, so that the jumps are what a reader of the file finds between them. */
+    private static double[] shown(List<Double> values, Unit unit, Optional<Rounding> rounding) {
         double[] shown = new double[values.size()];
         for (int i = 0; i < shown.length; i++) {
             double value = values.get(i);
-            shown[i] = rounding.isPresent() ? rounding.get().round(value) : value;
+            double rounded = rounding.isPresent() ? rounding.get().round(value) : value;
+            shown[i] = Double.parseDouble(Decimals.text(unit.fromMillimetres(rounded), DECIMALS));
         }
         return shown;
     }
 
-    private static void figure(FileBytes out, Unit unit, double millimetres) {
+    private static void figure(FileBytes out, double value) {
         out.put(',');
-        out.put(unit.fromMillimetres(millimetres), 0, DECIMALS);
+        out.put(value, 0, DECIMALS);
     }
 }

@@ -205,7 +205,7 @@ final class JsonFormat implements SizeRunFormat {
                         shown.say(row.definition()),
                         shown.lengths(row.values()),
                         shown.lengths(row.values().stream().map(rounding::round).toList()),
-                        shown.lengths(row.jumps()),
+                        UnitFormat.jumps(shown.lengths(row.values())),
                         shown.length(row.tolerance()),
                         shown.say(row.toleranceSource())))
                 .toList();

@@ -2,6 +2,7 @@ package org.capwright.service.sizerun;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.capwright.geometry.Cubic;
 import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
@@ -77,6 +78,13 @@ record UnitFormat(Unit unit, Language language) {
 
     double[] lengths(List<Double> millimetres) {
         return millimetres.stream().mapToDouble(this::length).toArray();
+    }
+
+    /** The jumps between lengths as they are shown, so that they are what a reader finds between them. */
+    static double[] jumps(double[] lengths) {
+        return IntStream.range(1, lengths.length)
+                .mapToDouble(i -> Decimals.clean(lengths[i] - lengths[i - 1]))
+                .toArray();
     }
 
     /** The name of a constant as the API writes it: {@code side-seam}. */
