@@ -23,6 +23,9 @@ enum PieceName {
     private static final Pattern SLEEVE_WORDS = Pattern.compile(
             "sleeve|\u00e4rmel|aermel|armel|manche(?!tte)|manica|manga|mouw|\u00e6rme|rukav|r\u0119kaw|rekaw|\u8896");
 
+    /** A longer text is no name. */
+    private static final int LONGEST = 80;
+
     private static final Pattern BESIDE = Pattern.compile(
             ".*?(?:overlay|" + SLEEVE_WORDS.pattern() + ")\\p{L}*[\\s:,_.\u2013-]+(.+)",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
@@ -30,7 +33,7 @@ enum PieceName {
     /** The size behind the name of a sleeve or an overlay in a text such as {@code Sleeve 36} or {@code Sleeve, size 36}. */
     static Optional<String> sizeBeside(String text) {
         Matcher matcher = BESIDE.matcher(text.strip());
-        if (of(text) == UNKNOWN || of(text) == OTHER || !matcher.matches()) {
+        if (text.length() > LONGEST || of(text) == UNKNOWN || of(text) == OTHER || !matcher.matches()) {
             return Optional.empty();
         }
         String behind = matcher.group(1).strip();

@@ -1,6 +1,7 @@
 package org.capwright.gradeimport;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -449,6 +450,17 @@ class HostileFilesTest {
                 .reduce(new StringBuilder(), StringBuilder::append, StringBuilder::append)
                 .toString();
         return dxf(blocks, insert("B0", 1, 1));
+    }
+
+    /** A text of a drawing may have megabytes; looked at from each of its words, it would take hours. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sleeve", "sleeve ", "size ", "sleeve size-"})
+    void longTextsNameNoSizes(String word) {
+        String text = word.repeat(400_000);
+        assertTimeoutPreemptively(HANGS, () -> {
+            assertEquals(Optional.empty(), PieceName.sizeBeside(text));
+            SizeScale.named(text);
+        });
     }
 
     /** Files of other formats are told by their first bytes, and what to save them as is said. */
