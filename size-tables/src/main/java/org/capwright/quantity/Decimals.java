@@ -88,6 +88,17 @@ public final class Decimals {
     }
 
     /**
+     * A number as a reader of its text finds it.
+     *
+     * @param value the number, at most 1e9 in size
+     * @param most the most decimals, 1 to 9
+     * @return what {@link #text} shows
+     */
+    public static double asWritten(double value, int most) {
+        return (double) scaled(value, most, POWERS[most]) / POWERS[most];
+    }
+
+    /**
      * A number as text with all its decimals.
      *
      * @param value finite

@@ -59,6 +59,17 @@ class DecimalsTest {
     }
 
     /** Ten decimals of fifteen digits or fewer are the shortest that a double can be told by (IEEE 754, 15 digits survive the way into a double and back). */
+    /** The JDK reads what was written; ties too, such as 1/128. */
+    @Test
+    void aReaderFindsTheNumberAsWritten() {
+        Random random = new Random(71);
+        for (int i = 0; i < 100_000; i++) {
+            double value = i % 3 == 0 ? random.nextInt(100_000) / 128.0 : (random.nextDouble() - 0.5) * 2_000;
+            int most = 1 + random.nextInt(9);
+            assertEquals(Double.parseDouble(Decimals.text(value, most)), Decimals.asWritten(value, most) + 0.0, 0.0);
+        }
+    }
+
     /** The JDK's Formatter rounds half up as well. */
     @Test
     void allDecimalsAreWritten() {

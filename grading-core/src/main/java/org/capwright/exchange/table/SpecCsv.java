@@ -68,7 +68,7 @@ public final class SpecCsv {
         for (int i = 0; i < shown.length; i++) {
             double value = values.get(i);
             double rounded = rounding.isPresent() ? rounding.get().round(value) : value;
-            shown[i] = Double.parseDouble(Decimals.text(unit.fromMillimetres(rounded), DECIMALS));
+            shown[i] = Decimals.asWritten(unit.fromMillimetres(rounded), DECIMALS);
         }
         return shown;
     }
