@@ -58,7 +58,6 @@ class DecimalsTest {
         }
     }
 
-    /** Ten decimals of fifteen digits or fewer are the shortest that a double can be told by (IEEE 754, 15 digits survive the way into a double and back). */
     /** The JDK reads what was written; ties too, such as 1/128. */
     @Test
     void aReaderFindsTheNumberAsWritten() {
@@ -82,6 +81,7 @@ class DecimalsTest {
         }
     }
 
+    /** Ten decimals of fifteen digits or fewer are the shortest that a double can be told by (IEEE 754, 15 digits survive the way into a double and back). */
     @Test
     void theShortestDecimalIsThatWhichANumberWasMadeOf() {
         Random random = new Random(7);
