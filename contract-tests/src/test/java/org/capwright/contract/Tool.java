@@ -8,12 +8,18 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** A command of the system that reads our files. A missing one fails the test: test.sh installs it. */
-final class Tool {
+public final class Tool {
 
     private Tool() {}
 
-    /** Runs a command and gives what it printed. */
-    static String run(String debianPackage, List<String> command) {
+    /**
+     * Runs a command.
+     *
+     * @param debianPackage where it comes from
+     * @param command with its arguments
+     * @return what it printed
+     */
+    public static String run(String debianPackage, List<String> command) {
         try {
             Path out = java.nio.file.Files.createTempFile("tool", ".out");
             Process process = new ProcessBuilder(command)

@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.capwright.contract.RunningService;
+import org.capwright.contract.Tool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ArgumentsSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 /** Somebody else's grade, brought as a file. */
@@ -30,6 +32,20 @@ class CheckIT {
 
     private static Path write(Path folder, String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
+    }
+
+    /** The same table as a workbook, written by openpyxl. */
+    private static Path workbook(Path folder, String name, String text) {
+        Path file = folder.resolve(name);
+        String writer = """
+            import sys, openpyxl
+            book = openpyxl.Workbook()
+            for line in sys.argv[2].splitlines():
+                book.active.append([float(cell) if cell[:1].isdigit() else cell for cell in line.split(",")])
+            book.save(sys.argv[1])
+            """;
+        Tool.run("python3-openpyxl", List.of("/usr/bin/python3", "-c", writer, file.toString(), text));
+        return file;
     }
 
     private static Browser open(Screen screen, Path file) {
@@ -88,9 +104,11 @@ class CheckIT {
     }
 
     /** A row of another name is asked about above all findings; once said what it is, the grade is judged. */
-    @Test
-    void asksWhatARowIs(@TempDir Path folder) throws IOException {
-        Path file = write(folder, "zwickel.csv", SLIP.replace("bicep", "Zwickel"));
+    @ParameterizedTest
+    @ValueSource(strings = {"zwickel.csv", "zwickel.xlsx"})
+    void asksWhatARowIs(String name, @TempDir Path folder) throws IOException {
+        String table = SLIP.replace("bicep", "Zwickel");
+        Path file = name.endsWith(".xlsx") ? workbook(folder, name, table) : write(folder, name, table);
         try (Browser browser = open(Screen.values()[0], file)) {
             reportIsThere(browser);
             assertTrue(browser.text(".verdict").startsWith("Not judged"), browser.text(".verdict"));
