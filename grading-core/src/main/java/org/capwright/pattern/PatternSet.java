@@ -1,6 +1,8 @@
 package org.capwright.pattern;
 
 import java.util.List;
+import org.capwright.geometry.Point;
+import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
 import org.capwright.quantity.Unit;
 import org.capwright.words.Language;
@@ -87,5 +89,17 @@ public record PatternSet(Title title, SizeRun run, List<List<Piece>> sizes, Fini
      */
     public List<Piece> acrossSizes(int position) {
         return sizes.stream().map(pieces -> pieces.get(position)).toList();
+    }
+
+    /**
+     * How far a size of one kind of piece is moved in a nest. Strips have neither apex nor underarm: they lie on their middles.
+     *
+     * @param position position of the kind in each size's list
+     * @param size position of the size
+     * @param alignment the point on which the nest lies
+     * @return a vector in mm; zero for the base size and for strips
+     */
+    public Point shift(int position, int size, Alignment alignment) {
+        return sizes.get(size).get(position).kind().isStrip() ? Point.ORIGIN : run.shift(size, alignment);
     }
 }

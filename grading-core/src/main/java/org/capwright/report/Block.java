@@ -43,7 +43,7 @@ record Block(int position, List<Layer> layers, int lead, Contours contours, Box 
             List<Point> shifts = sizes.size() == 1
                     ? List.of(Point.ORIGIN)
                     : sizes.stream()
-                            .map(size -> set.run().shift(size, alignment))
+                            .map(size -> set.shift(which, size, alignment))
                             .toList();
             pieces.set(0, NestHalves.smallest(pieces, shifts));
             List<Layer> layers = new ArrayList<>(sizes.size());

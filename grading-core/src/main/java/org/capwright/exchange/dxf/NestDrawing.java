@@ -79,14 +79,17 @@ final class NestDrawing {
     private static double nest(
             DxfWriter writer, PatternSet set, Alignment alignment, List<SizeLayers> layers, int kind, double left) {
         List<Piece> pieces = set.acrossSizes(kind);
+        List<Point> shifts = IntStream.range(0, pieces.size())
+                .mapToObj(i -> set.shift(kind, i, alignment))
+                .toList();
         Box box = Box.EMPTY;
         for (int i = 0; i < pieces.size(); i++) {
             Box own = Box.of(pieces.get(i).cutLine());
-            box = box.including(own.moved(set.run().shift(i, alignment)));
+            box = box.including(own.moved(shifts.get(i)));
         }
         Point place = new Point(Math.ceil(left - box.left()), 0);
         for (int i = 0; i < pieces.size(); i++) {
-            Point move = set.run().shift(i, alignment).plus(place);
+            Point move = shifts.get(i).plus(place);
             Path cut = Path.around(pieces.get(i).cutLine(), 0);
             piece(writer, pieces.get(i), cut, move, layers.get(i));
             // The size is written on its own cut line, every size at another place along it.
@@ -94,9 +97,6 @@ final class NestDrawing {
             writer.centredText(
                     layers.get(i).cut, number.plus(move), TEXT, pieces.get(i).size());
         }
-        List<Point> shifts = IntStream.range(0, pieces.size())
-                .mapToObj(i -> set.run().shift(i, alignment))
-                .toList();
         words(writer, NestHalves.smallest(pieces, shifts), shifts.get(0).plus(place));
         double right = left + Math.ceil(box.width()) + SPACE / 2;
         legend(writer, pieces, layers, new Point(right, Math.floor(box.top())));

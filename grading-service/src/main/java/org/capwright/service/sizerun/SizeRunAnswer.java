@@ -200,7 +200,7 @@ public record SizeRunAnswer(
             @Schema(
                     description =
                             "How far the pieces of this size are moved in the nest, x and y, so that the alignment"
-                                    + " points fall on one another.",
+                                    + " points fall on one another. Strips are not moved.",
                     example = "[-0.6,0]")
             double[] nestShift,
 
