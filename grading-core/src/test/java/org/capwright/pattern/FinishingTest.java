@@ -11,8 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.capwright.GradeRules;
-import org.capwright.StructuredSleeve;
+import org.capwright.check.ChoirGown;
 import org.capwright.draft.CapFit;
 import org.capwright.draft.ElbowShaping;
 import org.capwright.draft.HemShape;
@@ -27,10 +26,8 @@ import org.capwright.geometry.Curve;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
 import org.capwright.grade.SizeRun;
-import org.capwright.grade.Sizes;
 import org.capwright.measure.Dimension;
 import org.capwright.measure.Dimensions;
-import org.capwright.quantity.Unit;
 import org.capwright.report.SvgExport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,30 +182,14 @@ class FinishingTest {
     @ParameterizedTest
     @EnumSource(Alignment.class)
     void stripsOfAllSizesLieOnTheirMiddles(Alignment alignment) {
-        PatternSet set = StructuredSleeve.named("Choir gown", Unit.CENTIMETRE)
-                .sleeve(sleeve -> sleeve.bicep(36)
-                        .length(60)
-                        .capHeight(13.5)
-                        .capOutward(1.9)
-                        .capInward(1.2)
-                        .armhole(45))
-                .underSleeve(under -> under.elbow(30).wrist(22))
-                .grade(
-                        GradeRules.in(Unit.CENTIMETRE)
-                                .grow(Dimension.BICEP, 1.3)
-                                .grow(Dimension.CAP_HEIGHT, 0.4)
-                                .grow(Dimension.ARMHOLE, 1.5),
-                        Sizes.withBase("40", "38", "40", "42"))
-                .pieces()
-                .patterns();
         PatternSet drawn = PatternDrafter.draft(
-                set.title(),
-                set.run(),
+                RandomStyles.TITLE,
+                ChoirGown.run(),
                 PatternOptions.usual()
                         .with(new Finishing(Strips.AS_PIECES, PleatInterfacing.THROUGH, LayerThickness.unknown())));
         String picture = new String(SvgExport.nest(drawn, alignment), StandardCharsets.UTF_8);
         assertEquals(
-                6,
+                2 * ChoirGown.LABELS.size(),
                 Pattern.compile("id=\"(sleeve-head|armhole-strip)-size-\\d\\d\" class=\"size\" data-size=\"\\d\\d\">")
                         .matcher(picture)
                         .results()

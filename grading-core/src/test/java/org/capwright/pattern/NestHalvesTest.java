@@ -7,14 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
-import org.capwright.GradeRules;
-import org.capwright.StructuredSleeve;
+import org.capwright.check.ChoirGown;
 import org.capwright.geometry.Point;
 import org.capwright.grade.Alignment;
-import org.capwright.grade.Sizes;
-import org.capwright.measure.Dimension;
 import org.capwright.quantity.InvalidMeasuresException;
-import org.capwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -65,24 +61,7 @@ class NestHalvesTest {
     @ParameterizedTest
     @EnumSource
     void noLineOfAnySizeRunsThroughTheNameOfThePiece(Alignment alignment) {
-        PatternSet set = StructuredSleeve.named("Choir gown sleeve", Unit.CENTIMETRE)
-                .sleeve(sleeve -> sleeve.bicep(36).length(60).capHeight(13.5).armhole(45))
-                .overlay(overlay -> overlay.rise(14)
-                        .length(34)
-                        .frontGap(6)
-                        .backGap(6)
-                        .pleats(pleats -> pleats.count(8).knifeTowardApex()))
-                .underSleeve(under -> under.elbow(30).wrist(22))
-                .grade(
-                        GradeRules.in(Unit.CENTIMETRE)
-                                .grow(Dimension.BICEP, 1.3)
-                                .grow(Dimension.CAP_HEIGHT, 0.4)
-                                .grow(Dimension.LENGTH, 0.5)
-                                .grow(Dimension.OVERLAY_LENGTH, 1.1)
-                                .grow(Dimension.ARMHOLE, 1.5),
-                        Sizes.withBase("40", "36", "38", "40", "42", "44", "46"))
-                .pieces()
-                .patterns();
+        PatternSet set = PatternDrafter.draft(RandomStyles.TITLE, ChoirGown.run(), PatternOptions.usual());
         for (int kind = 0; kind < set.sizes().get(0).size(); kind++) {
             List<Piece> pieces = set.acrossSizes(kind);
             List<Point> moves = moves(set, alignment);
