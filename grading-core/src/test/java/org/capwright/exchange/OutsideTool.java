@@ -1,7 +1,13 @@
 package org.capwright.exchange;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
@@ -39,6 +45,29 @@ public final class OutsideTool {
             Thread.currentThread().interrupt();
             throw new AssertionError(e);
         }
+    }
+
+    /**
+     * Runs a Python script of the tests to its end, and fails where it does.
+     *
+     * @param debianPackage the package to install where what it imports is missing
+     * @param test the class beside which the script lies
+     * @param script its name
+     * @param folder where it is put
+     * @param arguments what it is given
+     */
+    public static void runScript(
+            String debianPackage, Class<?> test, String script, Path folder, List<String> arguments) {
+        Path file = folder.resolve(script);
+        try (InputStream in = test.getResourceAsStream(script)) {
+            Files.write(file, in.readAllBytes());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        List<String> command = new ArrayList<>(List.of("/usr/bin/python3", file.toString()));
+        command.addAll(arguments);
+        Answer answer = run(debianPackage, command);
+        assertEquals(0, answer.exit(), answer.output());
     }
 
     private static String missing(String debianPackage, List<String> command) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,14 +32,9 @@ class DrawnElsewhereTest {
     static Path folder;
 
     @BeforeAll
-    static void write() throws IOException {
-        Path script = folder.resolve("write_outlines.py");
-        try (InputStream in = DrawnElsewhereTest.class.getResourceAsStream("write_outlines.py")) {
-            Files.write(script, in.readAllBytes());
-        }
-        OutsideTool.Answer answer =
-                OutsideTool.run("python3-ezdxf", List.of("/usr/bin/python3", script.toString(), folder.toString()));
-        assertEquals(0, answer.exit(), answer.output());
+    static void write() {
+        OutsideTool.runScript(
+                "python3-ezdxf", DrawnElsewhereTest.class, "write_outlines.py", folder, List.of(folder.toString()));
     }
 
     @ParameterizedTest

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,19 +42,12 @@ class OtherHandsTest {
     /** What a script draws, in a folder of its own. */
     private Path drawn(String name, int first) throws IOException {
         Path into = Files.createDirectory(folder.resolve("of-" + name));
-        Path script = folder.resolve(name);
-        try (InputStream in = OtherHandsTest.class.getResourceAsStream(name)) {
-            Files.write(script, in.readAllBytes());
-        }
-        OutsideTool.Answer answer = OutsideTool.run(
+        OutsideTool.runScript(
                 "python3-ezdxf",
-                List.of(
-                        "/usr/bin/python3",
-                        script.toString(),
-                        into.toString(),
-                        Integer.toString(first),
-                        Integer.toString(CASES)));
-        assertEquals(0, answer.exit(), answer.output());
+                OtherHandsTest.class,
+                name,
+                folder,
+                List.of(into.toString(), Integer.toString(first), Integer.toString(CASES)));
         return into;
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,14 +28,9 @@ class WorkbookTest {
     static Path folder;
 
     @BeforeAll
-    static void write() throws IOException {
-        Path script = folder.resolve("write_workbooks.py");
-        try (InputStream in = WorkbookTest.class.getResourceAsStream("write_workbooks.py")) {
-            Files.write(script, in.readAllBytes());
-        }
-        OutsideTool.Answer answer =
-                OutsideTool.run("python3-openpyxl", List.of("/usr/bin/python3", script.toString(), folder.toString()));
-        assertEquals(0, answer.exit(), answer.output());
+    static void write() {
+        OutsideTool.runScript(
+                "python3-openpyxl", WorkbookTest.class, "write_workbooks.py", folder, List.of(folder.toString()));
     }
 
     @ParameterizedTest
