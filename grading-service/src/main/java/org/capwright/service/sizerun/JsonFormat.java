@@ -199,15 +199,19 @@ final class JsonFormat implements SizeRunFormat {
     private static SizeRunAnswer.SpecTableAnswer table(
             SpecTable table, String base, Rounding rounding, UnitFormat shown) {
         List<SizeRunAnswer.RowAnswer> rows = table.rows().stream()
-                .map(row -> new SizeRunAnswer.RowAnswer(
-                        row.code(),
-                        shown.say(row.name()),
-                        shown.say(row.definition()),
-                        shown.lengths(row.values()),
-                        shown.lengths(row.values().stream().map(rounding::round).toList()),
-                        UnitFormat.jumps(shown.lengths(row.values())),
-                        shown.length(row.tolerance()),
-                        shown.say(row.toleranceSource())))
+                .map(row -> {
+                    double[] values = shown.lengths(row.values());
+                    return new SizeRunAnswer.RowAnswer(
+                            row.code(),
+                            shown.say(row.name()),
+                            shown.say(row.definition()),
+                            values,
+                            shown.lengths(
+                                    row.values().stream().map(rounding::round).toList()),
+                            UnitFormat.jumps(values),
+                            shown.length(row.tolerance()),
+                            shown.say(row.toleranceSource()));
+                })
                 .toList();
         return new SizeRunAnswer.SpecTableAnswer(
                 table.sizes(), base, shown.unit().symbol(), shown.length(rounding.step()), rows);
