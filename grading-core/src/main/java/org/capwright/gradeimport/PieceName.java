@@ -32,8 +32,12 @@ enum PieceName {
 
     /** The size behind the name of a sleeve or an overlay in a text such as {@code Sleeve 36} or {@code Sleeve, size 36}. */
     static Optional<String> sizeBeside(String text) {
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
+        PieceName piece = of(text);
         Matcher matcher = BESIDE.matcher(text.strip());
-        if (text.length() > LONGEST || of(text) == UNKNOWN || of(text) == OTHER || !matcher.matches()) {
+        if (piece == UNKNOWN || piece == OTHER || !matcher.matches()) {
             return Optional.empty();
         }
         String behind = matcher.group(1).strip();
