@@ -13,6 +13,9 @@ public final class ForeignFile {
 
     private static final int SNIFFED = 64;
 
+    /** The letters by which an archive begins, and with it a workbook. */
+    private static final String ARCHIVE = "PK\u0003\u0004";
+
     /** The version by which a drawing begins that is not exchanged as text. */
     private static final Pattern DRAWING = Pattern.compile("AC10\\d\\d\\x00");
 
@@ -92,6 +95,16 @@ public final class ForeignFile {
     }
 
     /**
+     * Whether it is an archive by its first letters, as workbooks are.
+     *
+     * @return false for text, with a mark of its byte order or not
+     */
+    public boolean isArchive() {
+        return new String(content, 0, Math.min(content.length, ARCHIVE.length()), StandardCharsets.ISO_8859_1)
+                .equals(ARCHIVE);
+    }
+
+    /**
      * Refuses a file of a format that is not read, with the one to save it as.
      *
      * @throws ForeignInputException if its first bytes are those of a workbook, a PDF, markup, or a drawing in another format
@@ -107,7 +120,7 @@ public final class ForeignFile {
                     Text.of("an old workbook, or one with a password, which is not read; save it as .xlsx without a"
                             + " password, or its table as CSV"));
         }
-        if (start.startsWith("PK\u0003\u0004")) {
+        if (start.startsWith(ARCHIVE)) {
             throw new ForeignInputException(
                     name, 0, Text.of("a workbook or an archive, which is not read; save its table as CSV"));
         }

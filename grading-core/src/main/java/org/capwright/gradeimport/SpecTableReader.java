@@ -19,7 +19,6 @@ import org.capwright.check.RowGrids;
 import org.capwright.exchange.ForeignFile;
 import org.capwright.exchange.ForeignInputException;
 import org.capwright.exchange.table.CsvGrid;
-import org.capwright.exchange.table.Workbook;
 import org.capwright.words.Text;
 
 /**
@@ -50,7 +49,7 @@ public final class SpecTableReader {
     public static ForeignGrade read(ForeignFile file, ForeignOptions options) throws ForeignInputException {
         file.atMost(MOST_BYTES);
         ImportNotes traces = new ImportNotes(file.name());
-        CsvGrid grid = Workbook.is(file) ? WorkbookTable.grid(file, traces) : delimited(file, traces);
+        CsvGrid grid = file.isArchive() ? WorkbookTable.grid(file, traces) : delimited(file, traces);
         TableContext context = TableContext.of(file, grid, options, traces);
         TableContent content = layout(context);
         return grade(context, content);

@@ -57,17 +57,6 @@ public final class Workbook {
     }
 
     /**
-     * Whether a file begins as a workbook, or another archive, does.
-     *
-     * @param file any file
-     * @return true if its cells are to be read here
-     */
-    public static boolean is(ForeignFile file) {
-        byte[] bytes = file.bytes();
-        return bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3 && bytes[3] == 4;
-    }
-
-    /**
      * Reads a workbook.
      *
      * @param file its file
